@@ -1,0 +1,78 @@
+import type { RecordTypes } from "../../src/generated/records.ts";
+import { calculationSheets } from "./facts/calculations.ts";
+import { dimensionChecks } from "./facts/dimensions.ts";
+import { instruments } from "./facts/instruments.ts";
+import { bodyCertificates, declaration, issueOf, nameplate } from "./facts/legal.ts";
+import { certificates, heatTreatments, millApprovals, pieceMarks } from "./facts/materials.ts";
+import { documents, drawings } from "./facts/papers.ts";
+import { organisations, people } from "./facts/people.ts";
+import { inspectionSteps } from "./facts/plan.ts";
+import { pressureTest, safetyValve } from "./facts/pressure-test.ts";
+import { procedures, qualifications, welding } from "./facts/procedures.ts";
+import { ndtReports, nonconformities } from "./facts/testing.ts";
+import { book, equipment, joints, parts } from "./facts/vessel.ts";
+import { batches, ndtPersonnel, welderQualifications } from "./facts/welders.ts";
+import { productionTests, repairs, weldLogs } from "./facts/welding.ts";
+
+export type Kind = keyof RecordTypes;
+export type AnyRecord = RecordTypes[Kind];
+
+/** Which issue of the book: its revision, and the last day whose evidence is in it. */
+export interface Edition {
+  readonly revision: string;
+  readonly cutOff: string;
+}
+
+/** The records of one kind that stand in one file, in the order of the book. */
+export interface RecordFile {
+  readonly path: string;
+  readonly kind: Kind;
+  readonly records: readonly AnyRecord[];
+}
+
+const file = (path: string, kind: Kind, records: readonly AnyRecord[]): RecordFile => ({ path, kind, records });
+
+const welds = (ids: RegExp) => weldLogs.filter(({ joint }) => ids.test(joint));
+const tests = (method: string) => ndtReports.filter((report) => report.method === method);
+
+/** Every record file of the final book but `original` records, without sources. */
+export function recordFiles({ revision, cutOff }: Edition): readonly RecordFile[] {
+  return [
+    file("book.json", "book", [book]),
+    file("issue.json", "issue", [issueOf(revision, cutOff)]),
+    file("design/equipment.json", "equipment", [equipment]),
+    file("design/parts.json", "part", parts),
+    file("design/joints.json", "joint", joints),
+    file("design/drawings.json", "drawing", drawings),
+    file("design/documents.json", "document", documents),
+    file("design/calculations.json", "calculation-sheet", calculationSheets),
+    file("people/organisations.json", "organisation", organisations),
+    file("people/people.json", "person", people),
+    file("people/welders.json", "welder-qualification", welderQualifications),
+    file("people/testers.json", "ndt-personnel", ndtPersonnel),
+    file("plan/steps.json", "inspection-step", inspectionSteps),
+    file("procedures/procedures.json", "procedure", procedures.map(({ record }) => record)),
+    file("procedures/welding-procedures.json", "welding-procedure", welding),
+    file("procedures/qualifications.json", "procedure-qualification", qualifications),
+    file("materials/certificates.json", "material-certificate", certificates),
+    file("materials/mills.json", "mill-approval", millApprovals),
+    file("materials/marks.json", "piece-mark", pieceMarks),
+    file("materials/heat-treatment.json", "heat-treatment", heatTreatments),
+    file("materials/consumables.json", "consumable-batch", batches),
+    file("welding/seams.json", "weld-log", welds(/^[LC]/)),
+    file("welding/nozzles.json", "weld-log", welds(/^N/)),
+    file("welding/repairs.json", "repair", repairs),
+    file("welding/production-tests.json", "production-test", productionTests),
+    file("testing/visual.json", "ndt-report", tests("VT")),
+    file("testing/radiography.json", "ndt-report", tests("RT")),
+    file("testing/surface.json", "ndt-report", [...tests("MT"), ...tests("PT")]),
+    file("testing/dimensions.json", "dimension-check", dimensionChecks),
+    file("testing/pressure-test.json", "pressure-test", [pressureTest]),
+    file("testing/instruments.json", "instrument", instruments),
+    file("testing/nonconformities.json", "nonconformity-report", nonconformities),
+    file("completion/safety-valve.json", "safety-valve", [safetyValve]),
+    file("completion/nameplate.json", "nameplate", [nameplate]),
+    file("completion/body-certificates.json", "body-certificate", bodyCertificates),
+    file("completion/declaration.json", "declaration", [declaration]),
+  ];
+}

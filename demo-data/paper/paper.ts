@@ -1,0 +1,140 @@
+import { readFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { createRequire } from "node:module";
+import fontkit from "@pdf-lib/fontkit";
+import { PDFDocument, rgb, type PDFFont, type PDFPage, type RGB } from "pdf-lib";
+
+/** How the papers of one organisation look: its letterhead, its type, its paper. */
+export interface Look {
+  readonly name: string;
+  readonly address: string;
+  readonly type: "sans" | "serif" | "mono";
+  /** Colour of rules and headings. */
+  readonly ink: RGB;
+  readonly paper: RGB;
+}
+
+/** A document being drawn. */
+export interface Paper {
+  readonly document: PDFDocument;
+  readonly look: Look;
+  readonly title: string;
+  readonly number: string;
+  readonly regular: PDFFont;
+  readonly bold: PDFFont;
+  readonly pages: PDFPage[];
+}
+
+/** A page being filled from the top; `y` is where the next block begins, in points from the top. */
+export interface Sheet {
+  readonly paper: Paper;
+  readonly page: PDFPage;
+  y: number;
+}
+
+export const black: RGB = rgb(0.1, 0.1, 0.1);
+export const grey: RGB = rgb(0.45, 0.45, 0.45);
+export const pen: RGB = rgb(0.1, 0.18, 0.5);
+
+/** A4 in points, and the margins. */
+export const width = 595.28;
+export const height = 841.89;
+export const left = 50;
+export const right = width - 45;
+
+const resolve = createRequire(import.meta.url).resolve;
+const files = {
+  sans: ["source-sans-3", "400Regular/SourceSans3_400Regular", "600SemiBold/SourceSans3_600SemiBold"],
+  serif: ["source-serif-4", "400Regular/SourceSerif4_400Regular", "600SemiBold/SourceSerif4_600SemiBold"],
+  mono: ["source-code-pro", "400Regular/SourceCodePro_400Regular", "600SemiBold/SourceCodePro_600SemiBold"],
+} as const;
+
+const fontBytes = (type: Look["type"], which: 1 | 2): Uint8Array =>
+  readFileSync(join(dirname(resolve(`@expo-google-fonts/${files[type][0]}/package.json`)), `${files[type][which]}.ttf`));
+
+/** Begins a document; `day` becomes its date, so that its bytes depend on nothing else. */
+export async function newPaper(look: Look, title: string, number: string, day: string): Promise<Paper> {
+  const document = await PDFDocument.create();
+  document.registerFontkit(fontkit);
+  const date = new Date(`${day}T12:00:00Z`);
+  document.setTitle(title);
+  document.setAuthor(look.name);
+  document.setSubject("Demonstration, invented data");
+  document.setProducer("demo-data");
+  document.setCreator("demo-data");
+  document.setCreationDate(date);
+  document.setModificationDate(date);
+  document.setLanguage("en");
+  const regular = await document.embedFont(fontBytes(look.type, 1), { subset: true });
+  const bold = await document.embedFont(fontBytes(look.type, 2), { subset: true });
+  return { document, look, title, number, regular, bold, pages: [] };
+}
+
+/** Width of a line of text in points. */
+export const widthOf = (font: PDFFont, text: string, size: number): number => font.widthOfTextAtSize(text, size);
+
+/** Draws one line; `y` counts from the top of the page to the baseline. */
+export function write(
+  sheet: Sheet,
+  text: string,
+  x: number,
+  y: number,
+  { size = 9, bold = false, color = black }: { size?: number; bold?: boolean; color?: RGB } = {},
+): void {
+  if (text === "") return;
+  sheet.page.drawText(text, { x, y: height - y, size, font: bold ? sheet.paper.bold : sheet.paper.regular, color });
+}
+
+/** Draws a straight rule; coordinates from the top left. */
+export function rule(sheet: Sheet, x1: number, y1: number, x2: number, y2: number, thickness = 0.5, color: RGB = black): void {
+  sheet.page.drawLine({ start: { x: x1, y: height - y1 }, end: { x: x2, y: height - y2 }, thickness, color });
+}
+
+/** Breaks a text into lines that fit a width. */
+export function wrap(font: PDFFont, text: string, size: number, available: number): string[] {
+  const lines: string[] = [];
+  for (const part of text.split("\n")) {
+    let line = "";
+    for (const word of part.split(" ")) {
+      const longer = line === "" ? word : `${line} ${word}`;
+      if (line !== "" && widthOf(font, longer, size) > available) {
+        lines.push(line);
+        line = word;
+      } else line = longer;
+    }
+    lines.push(line);
+  }
+  return lines;
+}
+
+/** Begins a page with letterhead, title and number. */
+export function newSheet(paper: Paper, title: string = paper.title): Sheet {
+  const { look } = paper;
+  const page = paper.document.addPage([width, height]);
+  page.drawRectangle({ x: 0, y: 0, width, height, color: look.paper });
+  paper.pages.push(page);
+  const sheet: Sheet = { paper, page, y: 0 };
+  page.drawRectangle({ x: left, y: height - 47, width: 14, height: 14, borderColor: look.ink, borderWidth: 1.4 });
+  page.drawRectangle({ x: left + 4, y: height - 43, width: 6, height: 6, color: look.ink });
+  write(sheet, look.name, left + 22, 40, { size: 13, bold: true, color: look.ink });
+  write(sheet, look.address, left + 22, 51, { size: 7.5, color: grey });
+  const number = paper.number;
+  write(sheet, number, right - widthOf(paper.bold, number, 10), 40, { size: 10, bold: true });
+  rule(sheet, left, 58, right, 58, 1.2, look.ink);
+  write(sheet, title, left, 80, { size: 14, bold: true });
+  sheet.y = 96;
+  return sheet;
+}
+
+/** Writes the foot of every page and gives the bytes. */
+export async function finish(paper: Paper): Promise<Uint8Array> {
+  paper.pages.forEach((page, index) => {
+    const sheet: Sheet = { paper, page, y: 0 };
+    rule(sheet, left, height - 36, right, height - 36, 0.4, grey);
+    write(sheet, "Demonstration, invented data", left, height - 24, { size: 8, bold: true, color: grey });
+    const pages = `${paper.number}   page ${index + 1} of ${paper.pages.length}`;
+    write(sheet, pages, right - widthOf(paper.regular, pages, 8), height - 24, { size: 8, color: grey });
+  });
+  return paper.document.save({ useObjectStreams: true });
+}
+

@@ -1,0 +1,30 @@
+import { carbonEquivalent } from "./carbon-equivalent.ts";
+import { cylindricalShell } from "./cylindrical-shell.ts";
+import { designStress } from "./design-stress.ts";
+import { equipmentCategory, heatedEquipmentCategory } from "./equipment-category.ts";
+import { gasSafetyValve } from "./gas-safety-valve.ts";
+import { heatInput } from "./heat-input.ts";
+import { holdDrift } from "./hold-drift.ts";
+import { pressureHold } from "./pressure-hold.ts";
+import { reliefCapacity } from "./relief-capacity.ts";
+import { testPressure } from "./test-pressure.ts";
+import { testStress } from "./test-stress.ts";
+import { torisphericalEnd } from "./torispherical-end.ts";
+import type { Calculation } from "../model/calculation.ts";
+
+/** Every calculation. A test holds this list against the files of this folder. */
+export const calculations: readonly Calculation[] = [
+  designStress,
+  cylindricalShell,
+  torisphericalEnd,
+  testPressure,
+  testStress,
+  pressureHold,
+  holdDrift,
+  gasSafetyValve,
+  reliefCapacity,
+  carbonEquivalent,
+  equipmentCategory,
+  heatedEquipmentCategory,
+  heatInput,
+];

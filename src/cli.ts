@@ -1,0 +1,37 @@
+#!/usr/bin/env node
+import picocolors from "picocolors";
+import { runCommandLine } from "./commands/run.ts";
+
+/** The only file that touches arguments, environment, streams, exit code and colour. */
+const { env, stdout, stderr } = process;
+
+function inkFor(stream: NodeJS.WriteStream): ReturnType<typeof picocolors.createColors> {
+  const wanted = env["FORCE_COLOR"] !== undefined && env["FORCE_COLOR"] !== "0";
+  const able = stream.isTTY && env["TERM"] !== "dumb";
+  return picocolors.createColors(!env["NO_COLOR"] && (wanted || able));
+}
+
+// A reader that closes early, such as `head`, is no fault.
+stdout.on("error", (error: NodeJS.ErrnoException) => {
+  if (error.code !== "EPIPE") throw error;
+  process.exit(process.exitCode ?? 0);
+});
+
+const cleared = stderr.isTTY ? "\r\u001b[K" : "";
+
+process.exitCode = await runCommandLine(process.argv.slice(2), {
+  cwd: process.cwd(),
+  print: (text) => {
+    stderr.write(cleared);
+    stdout.write(text);
+  },
+  say: (text) => void stderr.write(cleared + text),
+  progress: (stage) => {
+    if (stderr.isTTY) stderr.write(`${cleared}${stage} …`);
+  },
+  ink: inkFor(stdout),
+  sayInk: inkFor(stderr),
+  tool: async () => (await import("./root.ts")).toolName,
+  loadEngine: async () => (await import("./commands/engine.ts")).engine,
+});
+if (cleared !== "") stderr.write(cleared);

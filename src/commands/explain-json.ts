@@ -1,0 +1,136 @@
+import { describeBasis, type Basis } from "../model/basis.ts";
+import type { Calculation } from "../model/calculation.ts";
+import type { BuiltIn } from "../model/definitions.ts";
+import type { Fact } from "../model/fact.ts";
+import type { Input } from "../model/input.ts";
+import type { Field, Kind } from "../model/kind.ts";
+import type { Requirement } from "../model/requirement.ts";
+import type { Rule } from "../model/rule.ts";
+import type { Explained } from "./explained.ts";
+
+/** Everything explained, as one JSON text; format of design contract `explain --format json`. Ends with a line end. */
+export function explainJson(all: Explained): string {
+  return `${JSON.stringify(
+    {
+      kinds: all.kinds.map(kindJson),
+      calculations: all.calculations.map(calculationJson),
+      rules: [...all.rules.map(ruleJson), ...all.builtIns.map(builtInJson)],
+      facts: all.facts.map(factJson),
+      requirements: all.requirements.map(requirementJson),
+    },
+    null,
+    2,
+  )}\n`;
+}
+
+const basisJson = (basis: Basis) => ({ ...basis, text: describeBasis(basis) });
+
+function kindJson({ name, title, description, section, page, derived, fields }: Kind) {
+  return { id: name, name, title, description, section, page, derived, fields: fieldsJson(fields) };
+}
+
+function fieldsJson(fields: ReadonlyMap<string, Field>): object[] {
+  return [...fields.values()].map(fieldJson);
+}
+
+function fieldJson({ fields, item, ...rest }: Field): object {
+  return {
+    ...rest,
+    ...(fields !== undefined && { fields: fieldsJson(fields) }),
+    ...(item !== undefined && { item: fieldJson(item) }),
+  };
+}
+
+function calculationJson(calculation: Calculation) {
+  const {
+    id,
+    title,
+    basis,
+    scope,
+    appliesTo,
+    inputs,
+    functions,
+    steps,
+    limits,
+    accept,
+    compared,
+    crossCheck,
+    caution,
+    examples,
+  } = calculation;
+  return {
+    id,
+    title,
+    basis: basisJson(basis),
+    scope,
+    appliesTo,
+    inputs: Object.entries(inputs).map(([symbol, { rows, ...input }]) => ({
+      symbol,
+      ...input,
+      ...(rows !== undefined && { rows: inputsJson(rows) }),
+    })),
+    functions: (functions ?? []).map(({ name, means, basis: own, parameters, unit }) => ({
+      name,
+      means,
+      basis: basisJson(own),
+      parameters,
+      unit,
+    })),
+    steps,
+    limits,
+    accept,
+    compared,
+    ...(crossCheck !== undefined && { crossCheck }),
+    ...(caution !== undefined && { caution }),
+    examples,
+  };
+}
+
+function ruleJson({ id, title, severity, basis, kind, when, owner, inputs, examples }: Rule) {
+  return {
+    id,
+    title,
+    severity,
+    basis: basisJson(basis),
+    kind,
+    when: when ?? [],
+    owner,
+    inputs: inputsJson(inputs),
+    builtIn: false,
+    examples: examples.map(({ name, given, objections, source }) => ({
+      name,
+      given,
+      objections,
+      ...(source !== undefined && { source }),
+    })),
+  };
+}
+
+function inputsJson(inputs: Readonly<Record<string, Input<unknown>>>) {
+  return Object.entries(inputs).map(([name, { path, need, many, reading }]): object => ({
+    name,
+    path,
+    need,
+    many,
+    reading: reading.type === "thing" ? { type: "thing", inputs: inputsJson(reading.inputs) } : reading,
+  }));
+}
+
+const builtInJson = ({ id, title, severity, basis }: BuiltIn) => ({
+  id,
+  title,
+  severity,
+  basis: basisJson(basis),
+  builtIn: true,
+  examples: [],
+});
+
+const factJson = ({ id, title, basis, statements, owner }: Fact) => ({
+  id,
+  title,
+  basis: basisJson(basis),
+  statements,
+  owner,
+});
+
+const requirementJson = ({ basis, ...rest }: Requirement) => ({ ...rest, basis: basisJson(basis) });

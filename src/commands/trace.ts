@@ -1,0 +1,92 @@
+import { nearestIds } from "../link/alike.ts";
+import type { JudgedBook } from "../model/book.ts";
+import { plainText } from "../model/formula/plain-text.ts";
+import type { Block, ChainLink, Text } from "../publish/blocks.ts";
+import { plain } from "../report/plain.ts";
+import type { Ink } from "../report/text.ts";
+import { bookFolder, judgeOrSay } from "./books.ts";
+import { formatOption, UsageError, type Command } from "./command.ts";
+
+type ChainBlock = Extract<Block, { type: "chain" }>;
+
+export const trace: Command = {
+  name: "trace",
+  summary: "show the chain of evidence of one record, link by link",
+  arguments: [
+    { name: "kind", required: true, means: "kind of the record, such as joint" },
+    { name: "id", required: true, means: "its id, such as L1" },
+  ],
+  options: {
+    book: { value: "DIR", means: "folder of the book; records/ if not given" },
+    format: formatOption(["text", "json"]),
+  },
+  help: [
+    "Prints what the record's own page prints: what must be proved, by which records it is, how it was judged and on which basis.",
+    "Exit 0: every link is passed, not applicable or not due. Exit 1: a link is failed or not judged. Exit 2: no such record.",
+  ],
+  async run(given, effects) {
+    const [kind = "", id = ""] = given.arguments;
+    const dir = await bookFolder(given.options.get("book"), effects);
+    const judged = judgeOrSay(dir, effects);
+    if (judged === undefined) return 2;
+    refuseUnknown(judged, kind, id);
+    const chain = effects.engine.traceRecord(judged, kind, id);
+    if (chain === undefined) throw new UsageError(`there is no chain for ${kind} "${id}"`);
+    effects.print(
+      given.options.get("format") === "json"
+        ? chainJson(chain, kind, id, effects.engine.tool)
+        : chainText(chain, effects.ink),
+    );
+    return chain.links.some(({ mark }) => mark === "failed" || mark === "not judged") ? 1 : 0;
+  },
+};
+
+function refuseUnknown(judged: JudgedBook, kind: string, id: string): void {
+  const suggest = (names: readonly string[]) => (names.length === 0 ? "" : `; did you mean ${names.join(" or ")}?`);
+  const { kinds } = judged.definitions;
+  if (!kinds.has(kind)) throw new UsageError(`there is no kind "${kind}"${suggest(nearestIds(kind, kinds.keys()))}`);
+  const ids = judged.graph.byKind.get(kind);
+  if (ids?.has(id) !== true)
+    throw new UsageError(
+      `the book holds no ${kind} "${id}"${suggest(nearestIds(id.toUpperCase(), ids?.keys() ?? []))}`,
+    );
+}
+
+const width = 78;
+
+/** A chain as text: numbered, what and verdict joined by a leader, then sentences and notes. */
+export function chainText(chain: ChainBlock, ink: Ink): string {
+  const links = chain.links.map((link, index) => linkText(link, index + 1, ink));
+  return `${[ink.bold(plain(chain.label)), ...links, plain(chain.count)].join("\n\n")}\n`;
+}
+
+function linkText({ what, mark, text, because, notes }: ChainLink, number: number, ink: Ink): string {
+  const head = `${String(number).padStart(2)}  ${plain(what)}`;
+  const leader = ".".repeat(Math.max(3, width - head.length - mark.length - 2));
+  return [
+    `${ink.bold(head)} ${ink.dim(leader)} ${ink.bold(mark)}`,
+    ...text.map((sentence) => `    ${plain(textOf(sentence))}`),
+    ...(because === undefined ? [] : [`    because of ${plain(textOf(because))}`]),
+    ...notes.map(({ lead, text: note }) =>
+      ink.dim(`    ${lead === undefined ? "" : `${plain(lead)}: `}${plain(textOf(note))}`),
+    ),
+  ].join("\n");
+}
+
+function chainJson(chain: ChainBlock, kind: string, id: string, tool: string): string {
+  const links = chain.links.map(({ what, mark, text, because, notes }) => ({
+    what,
+    verdict: mark,
+    text: text.map(textOf),
+    because: because === undefined ? null : textOf(because),
+    notes: notes.map(({ lead, text: note }) => ({ lead: lead ?? null, text: textOf(note) })),
+  }));
+  return `${JSON.stringify({ tool, format: 1, subject: { kind, id }, label: chain.label, links, count: chain.count }, null, 2)}\n`;
+}
+
+/** Running text without its marks. */
+function textOf(text: Text): string {
+  return text
+    .map((part) => (typeof part === "string" ? part : part.type === "symbol" ? plainText(part.display) : part.text))
+    .join("");
+}

@@ -1,0 +1,110 @@
+import type { BoundInput } from "../model/book.ts";
+import type { Calculation, CalculationInput, ListArgument } from "../model/calculation.ts";
+import type { Inputs, Thing } from "../model/input.ts";
+import { isSingle, type Measure } from "../model/quantity.ts";
+import { bindInputs, measureOf, pathOf, Waiting } from "../judge/bind.ts";
+import { follow, readText, type Hit } from "../judge/follow.ts";
+import { notUsable } from "../judge/reasons.ts";
+import { onlyOne } from "../judge/single.ts";
+import { clear, type Trail } from "../judge/trail.ts";
+import type { World } from "../judge/world.ts";
+
+export interface BoundCalculation {
+  readonly given: ReadonlyMap<string, ListArgument>;
+  readonly inputs: ReadonlyMap<string, BoundInput>;
+  readonly hits: ReadonlyMap<string, Hit>;
+}
+
+/** Binds every input; null when one is absent, doubted or of no use (the trail says which). */
+export function bindAll(world: World, calculation: Calculation, start: Hit, trail: Trail): BoundCalculation | null {
+  const given = new Map<string, ListArgument>();
+  const inputs = new Map<string, BoundInput>();
+  const hits = new Map<string, Hit>();
+  for (const [symbol, input] of Object.entries(calculation.inputs)) {
+    if (input.rows !== undefined) {
+      const rows = bindRows(world, input, input.rows, start, trail);
+      if (rows === null) continue;
+      given.set(symbol, rows);
+      inputs.set(symbol, { symbol, rows: rows.length });
+      continue;
+    }
+    const found = follow(world, pathOf(input.path), start, trail, input.need !== "optional");
+    const hit = onlyOne(world, found, trail, start, input.path);
+    if (hit === undefined) {
+      const { otherwise } = input;
+      if (otherwise !== undefined)
+        inputs.set(symbol, { symbol, value: otherwise, origin: { type: "default", value: otherwise } });
+      continue;
+    }
+    hits.set(symbol, hit);
+    const bound = bindOne(world, symbol, input, hit, trail);
+    if (bound === null) continue;
+    inputs.set(symbol, bound);
+    if (bound.value !== undefined) given.set(symbol, bound.value);
+  }
+  return clear(trail) ? { given, inputs, hits } : null;
+}
+
+function bindOne(world: World, symbol: string, input: CalculationInput, hit: Hit, trail: Trail): BoundInput | null {
+  const written = readText(world, hit, trail) ?? "";
+  const origin = hit.origin === null ? {} : { origin: hit.origin };
+  const refuse = (expected: string): null => {
+    // An unreadable value was accused when it was first read; any other one is said here.
+    if (trail.doubts.size === 0) notUsable(world, trail, hit, written, expected);
+    return null;
+  };
+  if (input.options !== undefined) {
+    const value = input.options.indexOf(written);
+    return value < 0 ? refuse(`one of ${input.options.join(", ")}`) : { symbol, value, written, ...origin };
+  }
+  const measure = measureOf(hit, written, input.unit);
+  if (measure === undefined) return refuse(input.unit === "1" ? "a pure number" : `a quantity in ${input.unit}`);
+  const { value, bound } = valueOf(measure, input.unsafe ?? "any");
+  if (value === undefined) return refuse("a value, not a bound that leaves the unsafe side open,");
+  if (hit.origin?.type === "calculation") return { symbol, value, written: plain(value, input.unit), ...origin };
+  return { symbol, value, measure, written, ...(bound !== undefined && { bound }), ...origin };
+}
+
+/** Of "<0.003 %" or ">5 mm" the bound on the unsafe side: the high end of what must not be understated, and so on. */
+function valueOf(
+  measure: Measure,
+  unsafe: "low" | "high" | "any",
+): { readonly value?: number; readonly bound?: "low" | "high" } {
+  if (isSingle(measure)) return { value: measure.value };
+  if (unsafe === "any") return {};
+  const [value, bound] = unsafe === "low" ? ([measure.high, "high"] as const) : ([measure.low, "low"] as const);
+  return Number.isFinite(value) ? { value, bound } : {};
+}
+
+/** Full precision without exponent: what one calculation hands to another is never rounded. */
+function plain(value: number, unit: string): string {
+  const digits = value.toFixed(12).replace(/\.?0+$/, "");
+  return unit === "1" ? digits : `${digits} ${unit}`;
+}
+
+function bindRows(
+  world: World,
+  input: CalculationInput,
+  rows: Inputs,
+  hit: Hit,
+  trail: Trail,
+): readonly Thing<Inputs>[] | null {
+  const need = input.need === "optional" ? "any" : "required";
+  const reading = { type: "thing", inputs: rows } as const;
+  const bound = bindInputs(world, { rows: { path: input.path, need, many: true, reading } }, hit, trail);
+  if (!bound.complete) return null;
+  try {
+    const things = bound.values["rows"];
+    if (!areThings(things)) return null;
+    // Named functions must not wait in the middle: everything they may read is read now.
+    for (const thing of things) Object.values(thing);
+    return things;
+  } catch (reason) {
+    if (reason instanceof Waiting) return null;
+    throw reason;
+  }
+}
+
+function areThings(value: unknown): value is readonly Thing<Inputs>[] {
+  return Array.isArray(value);
+}

@@ -1,0 +1,130 @@
+import type { Calculation, Comparison } from "../model/calculation.ts";
+import type { Finding } from "../model/finding.ts";
+import { addressOf, type BookRecord } from "../model/record.ts";
+import { keyOf, locate } from "../judge/court.ts";
+import type { Hit } from "../judge/follow.ts";
+import { digestOfReads, type Trail } from "../judge/trail.ts";
+import type { World } from "../judge/world.ts";
+import type { Run } from "./run.ts";
+
+/** A calculation on one subject. */
+export interface Applied {
+  readonly calculation: Calculation;
+  readonly record: BookRecord;
+  readonly pointer: string;
+  readonly trail: Trail;
+}
+
+/** Limits of validity (outside: not judged), acceptance, and agreement with the second method. */
+export function judgeRun(
+  world: World,
+  applied: Applied,
+  hits: ReadonlyMap<string, Hit>,
+  done: Run,
+): readonly Finding[] {
+  const { calculation } = applied;
+  if (done.refused !== undefined)
+    return [
+      open(
+        world,
+        applied,
+        "refused",
+        `${calculation.title}: ${done.refused}`,
+        "without a result nothing can be compared",
+      ),
+    ];
+  const outside = done.limits
+    .filter(({ holds }) => !holds)
+    .map(({ of, left, right }) => {
+      const why = `${of.left} is ${short(left)}; it must be ${of.relation} ${of.right} (${short(right)})`;
+      return {
+        ...open(
+          world,
+          applied,
+          `limit ${textOf(of)}`,
+          `${calculation.title} does not cover this case: ${of.means}`,
+          why,
+        ),
+        ...(of.basis !== undefined && { basis: of.basis }),
+      };
+    });
+  // Outside its limits the result says nothing, so nothing is accepted or refused by it.
+  if (outside.length > 0) return outside;
+  const cross = done.crossCheck?.agrees === false ? done.crossCheck.value : undefined;
+  return [
+    ...done.accept.filter(({ holds }) => !holds).map((one) => notAccepted(world, applied, hits, one)),
+    ...(cross === undefined
+      ? []
+      : [
+          open(
+            world,
+            applied,
+            "second method",
+            `${calculation.title}: the second method gives ${short(cross)}`,
+            calculation.crossCheck?.means ?? "",
+          ),
+        ]),
+  ];
+}
+
+function notAccepted(
+  world: World,
+  applied: Applied,
+  hits: ReadonlyMap<string, Hit>,
+  { of, left, right }: Run["accept"][number],
+): Finding {
+  const { calculation, record, pointer } = applied;
+  const hit = hits.get(of.accuses);
+  const accused = hit?.record == null ? null : { record: hit.record, pointer: hit.pointer };
+  const at = accused ?? { record, pointer };
+  return {
+    ...open(
+      world,
+      applied,
+      `accept ${textOf(of)}`,
+      `${of.means}: ${short(left)} is not ${of.relation} ${short(right)}`,
+      `${of.left} = ${short(left)}, ${of.right} = ${short(right)}`,
+    ),
+    severity: "nonconformity",
+    verdict: "failed",
+    place: locate(world, at.record, at.pointer).place,
+    hint: "design to decide: correct the record if it was copied wrongly, else raise a nonconformity report",
+    ...(of.basis !== undefined && { basis: of.basis }),
+    owner: of.owner ?? calculation.owner ?? "design",
+    accuses: accused === null ? [] : [addressOf(accused.record, accused.pointer)],
+  };
+}
+
+const short = (value: number) => String(Number(value.toPrecision(6)));
+
+/** A comparison as a stable name: its formulas, not its wording. */
+const textOf = ({ left, relation, right }: Comparison) => `${left} ${relation} ${right}`;
+
+function open(
+  world: World,
+  { calculation, record, pointer, trail }: Applied,
+  name: string,
+  message: string,
+  why: string,
+): Finding {
+  const { subject, place, where } = locate(world, record, pointer);
+  return {
+    key: keyOf(calculation.id, record, [where, name].filter((part) => part !== "").join(" ")),
+    rule: calculation.id,
+    severity: "query",
+    verdict: "not judged",
+    subject,
+    place,
+    message,
+    why,
+    hint: "correct the input if it was copied wrongly; else have the case decided by design, and record the answer",
+    basis: calculation.basis,
+    owner: calculation.owner ?? "design",
+    due: null,
+    digest: digestOfReads(world, trail),
+    related: [],
+    waiting: [],
+    exception: null,
+    accuses: [],
+  };
+}

@@ -1,0 +1,141 @@
+import type {
+  Acceptance,
+  Calculation,
+  CalculationStep,
+  Comparison,
+  ListArgument,
+  ListFunction,
+} from "../model/calculation.ts";
+import type { ComputedStep } from "../model/book.ts";
+import { formulaSymbols, type Formula } from "../model/formula/ast.ts";
+import { evaluate, governing, type Scope } from "../model/formula/evaluate.ts";
+import { formulaOf } from "./formula-of.ts";
+
+export { checkSymbols } from "./check.ts";
+export { formulaOf } from "./formula-of.ts";
+
+/** Values by symbol, in the units the calculation declares; rows for its named functions. */
+export type GivenValues = ReadonlyMap<string, ListArgument>;
+
+export interface Comparative<C extends Comparison = Comparison> {
+  readonly of: C;
+  readonly left: number;
+  readonly right: number;
+  readonly holds: boolean;
+}
+
+export interface Run {
+  /** Inputs and results. */
+  readonly values: ReadonlyMap<string, number>;
+  readonly steps: readonly ComputedStep[];
+  readonly limits: readonly Comparative<Calculation["limits"][number]>[];
+  readonly accept: readonly Comparative<Calculation["accept"][number]>[];
+  readonly crossCheck?: { readonly value: number; readonly agrees: boolean };
+  /** Why the calculation came to no result: a named function refused its rows, or the mathematics failed. */
+  readonly refused?: string;
+}
+
+type Rows = Extract<ListArgument, readonly unknown[]>;
+
+class Refused extends Error {}
+
+/**
+ * Does a calculation with given values. Steps whose optional inputs are absent are left out, and so are the limits and
+ * acceptances that need them. Never throws on data; throws `ProgramError` for a faulty definition.
+ */
+export function run(calculation: Calculation, given: GivenValues): Run {
+  const values = new Map<string, number>();
+  const rows = new Map<string, Rows>();
+  for (const [symbol, value] of given) {
+    if (typeof value === "number") values.set(symbol, value);
+    else rows.set(symbol, value);
+  }
+  for (const [symbol, { otherwise }] of Object.entries(calculation.inputs))
+    if (otherwise !== undefined && !values.has(symbol)) values.set(symbol, otherwise);
+  const known = (formula: Formula) => formulaSymbols(formula).every((symbol) => values.has(symbol) || rows.has(symbol));
+  const both = ({ left, right }: Comparison) => known(formulaOf(left)) && known(formulaOf(right));
+  const applies = ({ when }: CalculationStep) => when === undefined || (both(when) && compared(when, values).holds);
+  const steps: ComputedStep[] = [];
+  try {
+    for (const step of calculation.steps) {
+      const formula = formulaOf(step.formula);
+      if (!known(formula) || !applies(step)) continue;
+      const done = doStep(step, formula, { values, rows, functions: new Map() }, calculation.functions ?? []);
+      values.set(step.symbol, done.value);
+      steps.push(done);
+    }
+  } catch (reason) {
+    if (!(reason instanceof Refused)) throw reason;
+    return { values, steps, limits: [], accept: [], refused: reason.message };
+  }
+  const check = <C extends Comparison>(list: readonly C[]): Comparative<C>[] =>
+    list.filter(both).map((one) => compared(one, values));
+  const needed = ({ needs }: Acceptance) => needs === undefined || given.has(needs);
+  const cross = calculation.crossCheck;
+  const second =
+    cross !== undefined && values.has(cross.symbol) && known(formulaOf(cross.formula))
+      ? evaluate(formulaOf(cross.formula), { values })
+      : undefined;
+  return {
+    values,
+    steps,
+    limits: check(calculation.limits),
+    accept: check(calculation.accept.filter(needed)),
+    ...(cross !== undefined &&
+      second !== undefined && {
+        crossCheck: {
+          value: second,
+          agrees:
+            Math.abs(second - (values.get(cross.symbol) ?? Number.NaN)) <=
+            evaluate(formulaOf(cross.within), { values }),
+        },
+      }),
+  };
+}
+
+function doStep(
+  step: CalculationStep,
+  formula: Formula,
+  scope: Scope<Rows>,
+  named: readonly ListFunction[],
+): ComputedStep {
+  const lines: string[] = [];
+  const functions = new Map(
+    named.map((one) => [
+      one.name,
+      (...args: readonly ListArgument[]) => {
+        const result = one.compute(...args);
+        if ("refused" in result) throw new Refused(result.refused);
+        lines.push(...result.lines);
+        return result.value;
+      },
+    ]),
+  );
+  const full = { ...scope, functions };
+  const decided = governing(formula, (argument) => evaluate<Rows>(argument, full));
+  const value = decided === undefined ? evaluate<Rows>(formula, full) : (decided.values[decided.index] ?? Number.NaN);
+  if (!Number.isFinite(value))
+    throw new Refused(`${step.means}: ${step.symbol} = ${step.formula} has no value for these inputs`);
+  return {
+    step,
+    value,
+    lines,
+    ...(decided !== undefined && { governing: { index: decided.index, values: decided.values } }),
+  };
+}
+
+/** Compares unrounded, with a relative guard of 1e-9: equality at a limit counts as within. */
+export function compared<C extends Comparison>(of: C, values: ReadonlyMap<string, number>): Comparative<C> {
+  const left = evaluate(formulaOf(of.left), { values });
+  const right = evaluate(formulaOf(of.right), { values });
+  const guard = 1e-9 * Math.max(Math.abs(left), Math.abs(right));
+  const difference = left - right;
+  const holds = {
+    "<=": difference <= guard,
+    ">=": difference >= -guard,
+    "<": difference < -guard,
+    ">": difference > guard,
+    "=": Math.abs(difference) <= guard,
+  }[of.relation];
+  return { of, left, right, holds };
+}

@@ -1,0 +1,203 @@
+import type { Calculation } from "../model/calculation.ts";
+import type { ComparedValue, Computed } from "../model/book.ts";
+import type { Finding } from "../model/finding.ts";
+import { addressOf, type BookRecord } from "../model/record.ts";
+import { addFinding, conclude, endStage, type Court } from "../judge/court.ts";
+import { newTrail, noteRead, type Trail } from "../judge/trail.ts";
+import type { Pending } from "../judge/world.ts";
+import { disagreement, oursOf } from "./agree.ts";
+import { adoptedPair, pairOf, statedIn, type Pair, type Stated } from "./pairs.ts";
+import { agreement, disagrees, incomplete, notCompared } from "./sheet-findings.ts";
+
+export { sheetRules } from "./sheet-findings.ts";
+
+/** A calculation on one subject, with its result or what it waits for. */
+export interface SheetCase {
+  readonly calculation: Calculation;
+  readonly subject: BookRecord;
+  readonly pointer: string;
+  readonly done: Computed | Pending;
+}
+
+interface Sheet {
+  readonly record: BookRecord;
+  readonly of: SheetCase;
+  readonly inputs: readonly Pair[];
+  readonly results: readonly Pair[];
+  readonly values: ComparedValue[];
+}
+
+/** Kind of the maker's own paper about a calculation. */
+const sheetKind = "calculation-sheet";
+
+/**
+ * Compares every sheet of the maker with the recomputation: inputs one by one, then results, so that one wrong input is
+ * one finding. A sheet whose calculation waits for something waits with it. Sheets that were met are added to `seen`.
+ */
+export function compareSheets(
+  court: Court,
+  cases: readonly SheetCase[],
+  seen: Set<object>,
+): ReadonlyMap<SheetCase, Computed["sheets"]> {
+  const sheets: Sheet[] = [];
+  for (const of of cases)
+    for (const record of sheetsOf(court, of)) {
+      if ("pending" in of.done) {
+        // Made for something it does not apply to: said with the sheets that nothing was compared with.
+        if (of.done.notApplicable) continue;
+        const trail = newTrail();
+        for (const key of of.done.findings) trail.doubts.add(key);
+        for (const absence of of.done.absences) trail.absences.set(absence.key, absence);
+        conclude(court, nameOf(of, "results"), { kind: record.kind, id: record.id }, trail, []);
+      } else sheets.push(pairsOf(court, of.done, of, record));
+      seen.add(record);
+    }
+  for (const sheet of sheets) for (const pair of sheet.inputs) compare(court, sheet, pair, []);
+  endStage(court);
+  for (const sheet of sheets) for (const pair of sheet.results) compare(court, sheet, pair, sheet.inputs);
+  endStage(court);
+  const found = new Map<SheetCase, { readonly record: BookRecord; readonly values: readonly ComparedValue[] }[]>();
+  for (const { of, record, values } of sheets) found.set(of, [...(found.get(of) ?? []), { record, values }]);
+  return found;
+}
+
+const nameOf = ({ calculation }: SheetCase, list: "inputs" | "results") => ({
+  id: `${calculation.id}/${list}`,
+  basis: agreement,
+  owner: calculation.owner ?? "design",
+});
+
+function sheetsOf(court: Court, { calculation, subject, pointer }: SheetCase): readonly BookRecord[] {
+  const links = court.world.graph.back.get(addressOf(subject, pointer)) ?? [];
+  return links.flatMap(({ from, path, toPointer }) =>
+    from.kind === sheetKind &&
+    path === "subject" &&
+    toPointer === pointer &&
+    from.value["calculation"] === calculation.id
+      ? [from]
+      : [],
+  );
+}
+
+/** What of a sheet can be compared; what cannot is said at once. */
+function pairsOf(court: Court, computed: Computed, of: SheetCase, record: BookRecord): Sheet {
+  const stated = [...statedIn(record, "inputs"), ...statedIn(record, "results")];
+  const inputs: Pair[] = [];
+  const results: Pair[] = [];
+  const unknown: Stated[] = [];
+  for (const one of stated) {
+    const pair = one.text === "" ? null : pairOf(computed, one);
+    if (pair !== null) (pair.sort === "input" ? inputs : results).push(pair);
+    else if (one.text !== "") unknown.push(one);
+  }
+  const adopted = adoptedPair(computed, record);
+  if (adopted !== null) results.push(adopted);
+  for (const finding of [
+    ...unknown.map((one) => unknownSymbol(court, of, record, one)),
+    ...leftOut(court, computed, of, record, stated, unknown),
+  ])
+    addFinding(court, finding);
+  return { record, of, inputs, results, values: [] };
+}
+
+/** Compares one value. A result reads the sheet's inputs too, and an input the place our own value stands in. */
+function compare(court: Court, sheet: Sheet, pair: Pair, before: readonly Pair[]): void {
+  const { world } = court;
+  const { record, of, values } = sheet;
+  const trail: Trail = newTrail();
+  noteRead(world, trail, record, "/id", record.id);
+  for (const one of [...before, pair]) noteRead(world, trail, record, one.pointer, one.text);
+  const origin = "pending" in of.done || pair.sort === "result" ? undefined : of.done.inputs.get(pair.symbol)?.origin;
+  if (origin?.type === "record") noteRead(world, trail, origin.record, origin.pointer, String(pair.ours));
+  else trail.reads.set(`${of.calculation.id} ${pair.symbol}`, String(pair.ours));
+  const found = disagreement(pair);
+  const objections = found === null ? [] : [disagrees(world, record, of, pair, found, trail)];
+  const name = pair.sort === "adopted" ? "adopted" : pair.symbol;
+  const subject = { kind: record.kind, id: `${record.id}#${name}` };
+  const outcome = conclude(court, nameOf(of, pair.sort === "input" ? "inputs" : "results"), subject, trail, objections);
+  const { symbol, sort, text, unit } = pair;
+  values.push({ symbol, sort, recorded: text, recomputed: oursOf(pair), unit, verdict: outcome.verdict });
+}
+
+/** A symbol the calculation does not know, or has no value for: a query, since nobody can compare it. */
+function unknownSymbol(
+  court: Court,
+  of: SheetCase,
+  sheet: BookRecord,
+  { symbol, text, list, pointer }: Stated,
+): Finding {
+  const { inputs, steps, title } = of.calculation;
+  const symbols = [...Object.keys(inputs), ...steps.map((step) => step.symbol)];
+  const known = symbols.includes(symbol);
+  return incomplete(court.world, sheet, of, list, pointer, "query", {
+    name: `unknown ${symbol}`,
+    message: known
+      ? `sheet ${sheet.id} states ${symbol} = ${text}, for which the records give no value to compare`
+      : `sheet ${sheet.id} states ${symbol}, which ${title} does not know`,
+    why: known ? "the calculation was done without it" : `it knows ${symbols.join(", ")}`,
+    hint: known
+      ? "enter the value in the record it belongs to, or answer this query"
+      : "correct the symbol, or answer this query",
+  });
+}
+
+/**
+ * Inputs taken from the records that the sheet does not state: it does not show what it rests on. A symbol nobody
+ * knows may be one of them misspelt, and a sheet without any list of inputs owes that list first.
+ */
+function leftOut(
+  { world }: Court,
+  computed: Computed,
+  of: SheetCase,
+  sheet: BookRecord,
+  stated: readonly Stated[],
+  unknown: readonly Stated[],
+): readonly Finding[] {
+  const listed = world.kinds.get(sheet.kind)?.fields.get("inputs");
+  if (sheet.value["inputs"] === undefined && (listed?.due !== undefined || listed?.required === true)) return [];
+  if (world.ledger.doubts(addressOf(sheet, "/inputs")).length > 0) return [];
+  const written = new Set(stated.filter(({ text }) => text !== "").map(({ symbol }) => symbol));
+  const taken = [...computed.inputs.values()].filter(
+    ({ value, origin }) => value !== undefined && (origin?.type === "record" || origin?.type === "calculation"),
+  );
+  const missing = taken
+    .map(({ symbol }) => symbol)
+    .filter((symbol) => !written.has(symbol))
+    .sort();
+  const misspelt = unknown.filter(
+    ({ list, symbol }) => list === "inputs" && !Object.hasOwn(of.calculation.inputs, symbol),
+  );
+  if (missing.length <= misspelt.length) return [];
+  return [
+    incomplete(world, sheet, of, "inputs", "/inputs", "gap", {
+      name: "left out",
+      message: `sheet ${sheet.id} does not state ${missing.join(", ")}`,
+      why: "each input of a calculation is shown, so that it can be followed",
+      hint: "complete the sheet from the design",
+    }),
+  ];
+}
+
+/** Sheets that nothing was compared with: an unknown calculation, or one that does not apply to what it was made for. */
+export function checkSheets(court: Court, calculations: readonly Calculation[], seen: ReadonlySet<object>): void {
+  const { world } = court;
+  for (const record of world.graph.byKind.get(sheetKind)?.values() ?? []) {
+    const subject = world.graph.out.get(record)?.get("/subject");
+    const open = ["/id", "/calculation", "/subject"].some(
+      (place) => world.ledger.doubts(addressOf(record, place)).length > 0,
+    );
+    const id = record.value["calculation"];
+    if (seen.has(record) || open || typeof id !== "string") continue;
+    const known = calculations.some((calculation) => calculation.id === id);
+    // What it was made for is missing, which is said elsewhere.
+    if (known && subject?.to === undefined) continue;
+    const about = `${subject?.target?.kind ?? ""} ${subject?.target?.id ?? ""}`;
+    const message = known
+      ? `sheet ${record.id} is about ${id} of ${about}, to which it does not apply`
+      : `sheet ${record.id} is about "${id}", which is no known calculation`;
+    const why = known
+      ? "the conditions under which the calculation is done are not met there"
+      : `known are ${calculations.map((calculation) => calculation.id).join(", ")}`;
+    addFinding(court, notCompared(world, record, message, why));
+  }
+}

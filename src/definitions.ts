@@ -1,0 +1,16 @@
+import { calculations } from "./calculations/index.ts";
+import { chains } from "./chains/index.ts";
+import { facts } from "./facts/index.ts";
+import type { Definitions } from "./model/definitions.ts";
+import type { Kind } from "./model/kind.ts";
+import { profiles } from "./profiles/index.ts";
+import { registers } from "./requirements/index.ts";
+import { rules } from "./rules/index.ts";
+import { tables } from "./tables/index.ts";
+
+/** Everything the tool ships to judge a book with, for the kinds that were loaded. */
+export function shippedDefinitions(kinds: ReadonlyMap<string, Kind>): Definitions {
+  return { kinds, calculations, rules, facts, registers, profiles, tables };
+}
+
+export { chains };

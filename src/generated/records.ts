@@ -1,0 +1,4324 @@
+// Made from schemas/ by `npm run types`; change the schemas, not this file.
+
+/**
+ * What every record may state.
+ */
+export interface RecordProperties {
+  /**
+   * Number of this record, unique within its kind and never used again.
+   */
+  id: string;
+  /**
+   * Anything a reader should know that no other field holds.
+   */
+  remarks?: string;
+  /**
+   * Where the whole record was read from.
+   */
+  source?: {
+    /**
+     * The original the value was read from.
+     */
+    original?: string;
+    /**
+     * Page of the original, counted from 1.
+     */
+    page?: number;
+  };
+  /**
+   * Where single values were read from, by their place in the record.
+   */
+  sources?: {
+    /**
+     * This interface was referenced by `undefined`'s JSON-Schema definition
+     * via the `patternProperty` "^/".
+     */
+    [k: string]: {
+      /**
+       * The original the value was read from.
+       */
+      original: string;
+      /**
+       * Page of the original, counted from 1.
+       */
+      page?: number;
+    };
+  };
+  /**
+   * Originals that belong to this record.
+   *
+   * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+   */
+  attachments?: string[];
+  /**
+   * Who signed it, in which role, when.
+   */
+  signatures?: {
+    /**
+     * Name of this row, where "role" alone does not tell it from another.
+     */
+    row?: string;
+    /**
+     * Role in which the person signed.
+     */
+    role:
+      | "welder"
+      | "welding operator"
+      | "welding coordinator"
+      | "quality control"
+      | "design"
+      | "checker"
+      | "shop"
+      | "testing"
+      | "inspection body"
+      | "client"
+      | "authorised signatory"
+      | "supplier"
+      | "laboratory"
+      | "document control";
+    /**
+     * Person who signed.
+     */
+    person: string;
+    /**
+     * Day of the signature.
+     */
+    date?: string;
+  }[];
+  /**
+   * Who typed the record from its original and who compared the two.
+   */
+  transcription?: {
+    /**
+     * Person who typed it.
+     */
+    enteredBy?: string;
+    /**
+     * Person, other than who typed it, who compared it with the original.
+     */
+    comparedBy?: string;
+    /**
+     * Day it was compared.
+     */
+    date?: string;
+  };
+}
+
+/**
+ * An answer to a question the check put to a person.
+ */
+export interface AnsweredQuery extends RecordProperties {
+  /**
+   * The findings it answers, each as the check prints it.
+   */
+  answers?: {
+    /**
+     * Key of the finding.
+     */
+    finding: string;
+    /**
+     * Digest of what the finding rests on; when that changes, the finding is open again.
+     */
+    digest: string;
+  }[];
+  /**
+   * Why it is acceptable.
+   */
+  reason?: string;
+  /**
+   * On what authority: clause, letter, minutes.
+   */
+  authority?: string;
+  /**
+   * Person who decided it.
+   */
+  by?: string;
+  /**
+   * Day it was decided.
+   */
+  date?: string;
+  /**
+   * Last day it holds; left out if it has no end.
+   */
+  end?: string;
+}
+
+/**
+ * A certificate of the inspection body: type examination, verification, or approval of a quality system.
+ */
+export interface BodyCertificate extends RecordProperties {
+  /**
+   * Equipment it is for.
+   */
+  equipment: string;
+  /**
+   * Number of the certificate.
+   */
+  number?: string;
+  /**
+   * What the body certifies.
+   */
+  type?:
+    | "EU-type examination"
+    | "design examination"
+    | "product verification"
+    | "unit verification"
+    | "quality system approval";
+  /**
+   * Body that issued it.
+   */
+  body?: string;
+  /**
+   * Serial number as written there.
+   */
+  serial?: string;
+  /**
+   * Year of manufacture as written there.
+   */
+  year?: number;
+  /**
+   * Maximum allowable pressure (PS) as written there.
+   */
+  maximumAllowablePressure?: string;
+  /**
+   * Maximum allowable temperature (TS max) as written there.
+   */
+  maximumAllowableTemperature?: string;
+  /**
+   * Minimum allowable temperature (TS min) as written there.
+   */
+  minimumAllowableTemperature?: string;
+  /**
+   * Volume (V) as written there.
+   */
+  volume?: string;
+  /**
+   * Test pressure (PT) as written there.
+   */
+  testPressure?: string;
+  /**
+   * Day of the pressure test as written there.
+   */
+  testDate?: string;
+  /**
+   * Fluid group as written there.
+   */
+  fluidGroup?: "1" | "2";
+  /**
+   * Category as written there.
+   */
+  category?: "sound engineering practice" | "I" | "II" | "III" | "IV";
+  /**
+   * Conformity assessment procedure as written there.
+   */
+  module?: "A" | "A2" | "B+C2" | "B+D" | "B+E" | "B+F" | "D1" | "E1" | "G" | "H" | "H1";
+  /**
+   * Identification number of the inspection body as written there.
+   */
+  bodyNumber?: string;
+  /**
+   * Revisions of drawings it names.
+   *
+   * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+   */
+  drawings?: string[];
+  /**
+   * Day of the certificate.
+   */
+  date?: string;
+  /**
+   * Last day it is valid, where it ends.
+   */
+  validTo?: string;
+  /**
+   * Person who signed for the body.
+   */
+  signatory?: string;
+}
+
+/**
+ * The data book itself: what it is about, for whom it is made and by which rules it is judged.
+ */
+export interface Book extends RecordProperties {
+  /**
+   * Version of the record format; always 1.
+   */
+  format: number;
+  /**
+   * Number of the book; it never changes from issue to issue.
+   */
+  number: string;
+  /**
+   * Title on the front page.
+   */
+  title: string;
+  /**
+   * True for invented data: every page then says so.
+   */
+  demonstration?: boolean;
+  /**
+   * Language the book is written in, as a language tag.
+   */
+  language?: string;
+  /**
+   * True if every value and limit must rest on a published source, a checked table, the contract or a derivation.
+   */
+  requireVerifiedBasis?: boolean;
+  /**
+   * Name of the set of parameters the book is judged with.
+   */
+  profile?: string;
+  /**
+   * Parameters of the profile that are replaced for this book.
+   */
+  overrides?: {
+    /**
+     * Name of the parameter in the profile.
+     */
+    parameter: string;
+    /**
+     * Value that replaces it, with unit.
+     */
+    value?: string;
+    /**
+     * Document, edition and clause the value comes from, or the reason.
+     */
+    basis?: string;
+    /**
+     * Person who decided it.
+     */
+    by?: string;
+    /**
+     * On what authority: contract clause, letter, agreement.
+     */
+    authority?: string;
+    /**
+     * Day it was decided.
+     */
+    date?: string;
+  }[];
+  /**
+   * Name of the register of what this book must contain.
+   */
+  register?: string;
+  /**
+   * Order and titles of the sections, where they differ from the usual ones.
+   */
+  sections?: {
+    /**
+     * Name of the section.
+     */
+    id: string;
+    /**
+     * Title printed in this book.
+     */
+    title?: string;
+  }[];
+  /**
+   * Number of the contract or order.
+   */
+  contractNumber?: string;
+  /**
+   * Day of the order.
+   */
+  orderDate?: string;
+  /**
+   * Organisation that makes the equipment.
+   */
+  maker?: string;
+  /**
+   * Organisation that ordered it.
+   */
+  client?: string;
+  /**
+   * Body that inspects it, if one takes part.
+   */
+  inspectionBody?: string;
+  /**
+   * Place where the equipment will be used.
+   */
+  site?: string;
+}
+
+/**
+ * The maker's paper for one calculation of one thing: what went in, what came out, what was adopted.
+ */
+export interface CalculationSheet extends RecordProperties {
+  /**
+   * Name of the calculation, as in the list of calculations.
+   */
+  calculation: string;
+  /**
+   * What it was made for.
+   */
+  subject: string;
+  /**
+   * Number printed on the sheet.
+   */
+  number?: string;
+  /**
+   * Revision of the sheet.
+   */
+  revision?: string;
+  /**
+   * Day of the sheet.
+   */
+  date?: string;
+  /**
+   * Person who made it.
+   */
+  preparedBy?: string;
+  /**
+   * Person, other than who made it, who checked it.
+   */
+  checkedBy?: string;
+  /**
+   * Standard, edition and clause printed on the sheet.
+   */
+  basis?: string;
+  /**
+   * Values the sheet starts from.
+   */
+  inputs?: {
+    /**
+     * Symbol as on the sheet.
+     */
+    symbol: string;
+    /**
+     * Input with unit as printed on the sheet, or the word of a class.
+     */
+    value?: string;
+  }[];
+  /**
+   * Values the sheet arrives at.
+   */
+  results?: {
+    /**
+     * Symbol as on the sheet.
+     */
+    symbol: string;
+    /**
+     * Result with unit as printed on the sheet, or the word of a class.
+     */
+    value?: string;
+  }[];
+  /**
+   * Value chosen for manufacture.
+   */
+  adopted?: string;
+}
+
+/**
+ * A batch of welding wire, electrodes, flux or gas, and the document that certifies it.
+ */
+export interface ConsumableBatch extends RecordProperties {
+  /**
+   * What it is.
+   */
+  type?: "wire" | "rod" | "covered electrode" | "flux-cored wire" | "flux" | "shielding gas" | "backing gas";
+  /**
+   * Designation to its standard, as in the welding procedure.
+   */
+  designation?: string;
+  /**
+   * Trade name on the pack.
+   */
+  tradeName?: string;
+  /**
+   * Organisation that made it.
+   */
+  manufacturer?: string;
+  /**
+   * Welding processes it is for.
+   */
+  processes?: (
+    "111" | "114" | "121" | "125" | "131" | "135" | "136" | "138" | "141" | "142" | "143" | "145" | "15" | "311"
+  )[];
+  /**
+   * Filler material group.
+   */
+  fillerGroup?: "FM1" | "FM2" | "FM3" | "FM4" | "FM5" | "FM6";
+  /**
+   * Diameter of wire, rod or electrode core.
+   */
+  diameter?: string;
+  /**
+   * Batch or lot number on the pack.
+   */
+  batch?: string;
+  /**
+   * Mass received.
+   */
+  quantity?: string;
+  /**
+   * Day it was received and checked.
+   */
+  received?: string;
+  /**
+   * Last day the maker lets it be used, if it names one.
+   */
+  usableUntil?: string;
+  /**
+   * Inspection document of the batch.
+   */
+  certificate?: {
+    /**
+     * Number printed on it.
+     */
+    number?: string;
+    /**
+     * Type of inspection document.
+     */
+    type?: "2.1" | "2.2" | "3.1" | "3.2";
+    /**
+     * Day printed on it.
+     */
+    issued?: string;
+    /**
+     * Batch number printed on it.
+     */
+    batch?: string;
+  };
+  /**
+   * Drying of electrodes or flux before use.
+   */
+  drying?: {
+    /**
+     * Drying temperature.
+     */
+    temperature?: string;
+    /**
+     * Drying time.
+     */
+    time?: string;
+    /**
+     * When it was dried.
+     */
+    date?: string;
+  };
+}
+
+/**
+ * The maker's declaration of conformity.
+ */
+export interface Declaration extends RecordProperties {
+  /**
+   * Equipment it declares.
+   */
+  equipment: string;
+  /**
+   * Number of the declaration.
+   */
+  number?: string;
+  /**
+   * Name of the maker.
+   */
+  makerName?: string;
+  /**
+   * Address of the maker.
+   */
+  makerAddress?: string;
+  /**
+   * Whether it states that it is issued under the sole responsibility of the maker.
+   */
+  soleResponsibility?: boolean;
+  /**
+   * Description of the equipment, as written.
+   */
+  description?: string;
+  /**
+   * Legislation it names.
+   *
+   * Items: Text of up to 200 characters.
+   */
+  legislation?: string[];
+  /**
+   * Standards it names.
+   */
+  standards?: {
+    /**
+     * Name of this row, where "standard" alone does not tell it from another.
+     */
+    row?: string;
+    /**
+     * Number of the standard.
+     */
+    standard: string;
+    /**
+     * Edition of the standard.
+     */
+    edition?: string;
+  }[];
+  /**
+   * Serial number as written there.
+   */
+  serial?: string;
+  /**
+   * Year of manufacture as written there.
+   */
+  year?: number;
+  /**
+   * Maximum allowable pressure (PS) as written there.
+   */
+  maximumAllowablePressure?: string;
+  /**
+   * Maximum allowable temperature (TS max) as written there.
+   */
+  maximumAllowableTemperature?: string;
+  /**
+   * Minimum allowable temperature (TS min) as written there.
+   */
+  minimumAllowableTemperature?: string;
+  /**
+   * Volume (V) as written there.
+   */
+  volume?: string;
+  /**
+   * Test pressure (PT) as written there.
+   */
+  testPressure?: string;
+  /**
+   * Day of the pressure test as written there.
+   */
+  testDate?: string;
+  /**
+   * Fluid group as written there.
+   */
+  fluidGroup?: "1" | "2";
+  /**
+   * Category as written there.
+   */
+  category?: "sound engineering practice" | "I" | "II" | "III" | "IV";
+  /**
+   * Conformity assessment procedure as written there.
+   */
+  module?: "A" | "A2" | "B+C2" | "B+D" | "B+E" | "B+F" | "D1" | "E1" | "G" | "H" | "H1";
+  /**
+   * Identification number of the inspection body as written there.
+   */
+  bodyNumber?: string;
+  /**
+   * Name and address of the inspection body, if one took part.
+   */
+  bodyName?: string;
+  /**
+   * Certificates of the inspection body it names.
+   *
+   * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+   */
+  bodyCertificates?: string[];
+  /**
+   * Place of signature.
+   */
+  place?: string;
+  /**
+   * Day of signature.
+   */
+  date?: string;
+  /**
+   * Person who signed for the maker.
+   */
+  signatory?: string;
+  /**
+   * Function of that person.
+   */
+  function?: string;
+}
+
+/**
+ * A permission to accept something that does not meet a requirement.
+ */
+export interface Deviation extends RecordProperties {
+  /**
+   * The findings it answers, each as the check prints it.
+   */
+  answers?: {
+    /**
+     * Key of the finding.
+     */
+    finding: string;
+    /**
+     * Digest of what the finding rests on; when that changes, the finding is open again.
+     */
+    digest: string;
+  }[];
+  /**
+   * Why it is acceptable.
+   */
+  reason?: string;
+  /**
+   * On what authority: clause, letter, minutes.
+   */
+  authority?: string;
+  /**
+   * Person who decided it.
+   */
+  by?: string;
+  /**
+   * Day it was decided.
+   */
+  date?: string;
+  /**
+   * Last day it holds; left out if it has no end.
+   */
+  end?: string;
+  /**
+   * What it is about, in a few words.
+   */
+  title?: string;
+  /**
+   * Requirement that is not met.
+   */
+  requirement?: string;
+  /**
+   * Nonconformity report it belongs to.
+   */
+  nonconformity?: string;
+  /**
+   * Conditions under which it holds.
+   */
+  conditions?: string;
+  /**
+   * Why the safety the law asks for is reached all the same, where a legal requirement is touched.
+   */
+  equivalentSafety?: string;
+  /**
+   * Who agreed to it.
+   */
+  agreement?: {
+    /**
+     * Name of this row, where "role" alone does not tell it from another.
+     */
+    row?: string;
+    /**
+     * Role in which the person agreed.
+     */
+    role:
+      | "welder"
+      | "welding operator"
+      | "welding coordinator"
+      | "quality control"
+      | "design"
+      | "checker"
+      | "shop"
+      | "testing"
+      | "inspection body"
+      | "client"
+      | "authorised signatory"
+      | "supplier"
+      | "laboratory"
+      | "document control";
+    /**
+     * Person who agreed.
+     */
+    person?: string;
+    /**
+     * Day of the agreement.
+     */
+    date?: string;
+  }[];
+}
+
+/**
+ * A report of measured dimensions, each with what the drawing allows.
+ */
+export interface DimensionCheck extends RecordProperties {
+  /**
+   * What was measured.
+   */
+  title?: string;
+  /**
+   * Day of the measurement.
+   */
+  date?: string;
+  /**
+   * Person who measured.
+   */
+  by?: string;
+  /**
+   * Revision of the drawing measured to.
+   */
+  drawing?: string;
+  /**
+   * Measuring instruments used.
+   *
+   * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+   */
+  instruments?: string[];
+  /**
+   * One row per feature measured.
+   */
+  rows?: {
+    /**
+     * Name of this row, where "feature" alone does not tell it from another.
+     */
+    row?: string;
+    /**
+     * What was measured, and where.
+     */
+    feature: string;
+    /**
+     * Part it belongs to.
+     */
+    part?: string;
+    /**
+     * Joint it belongs to.
+     */
+    joint?: string;
+    /**
+     * Nominal value on the drawing.
+     */
+    nominal?: string;
+    /**
+     * Least value allowed.
+     */
+    minimum?: string;
+    /**
+     * Greatest value allowed.
+     */
+    maximum?: string;
+    /**
+     * Readings, with unit.
+     *
+     * Items: Value with unit exactly as written on the paper, with a decimal point; < or > for a bound.
+     */
+    measured?: string[];
+    /**
+     * Result stated by who measured.
+     */
+    result?: "accepted" | "rejected";
+  }[];
+  /**
+   * Result of the whole report.
+   */
+  result?: "accepted" | "rejected";
+}
+
+/**
+ * A document of the book that is neither a drawing nor a procedure: risk analysis, instructions, inspection plan.
+ */
+export interface Document extends RecordProperties {
+  /**
+   * Number printed on the document.
+   */
+  number?: string;
+  /**
+   * Title printed on the document.
+   */
+  title?: string;
+  /**
+   * Type of document.
+   */
+  type?:
+    | "risk-analysis"
+    | "design-data"
+    | "inspection-plan"
+    | "material-list"
+    | "operating-instructions"
+    | "compliance-statement"
+    | "coating-report"
+    | "final-inspection-report"
+    | "correspondence"
+    | "other";
+  /**
+   * Language it is written in, as a language tag.
+   */
+  language?: string;
+  /**
+   * Every revision issued for use, oldest first; drafts are left out.
+   */
+  revisions?: {
+    /**
+     * Revision mark as printed on the document.
+     */
+    revision: string;
+    /**
+     * Day this revision was issued.
+     */
+    date?: string;
+    /**
+     * What this revision may be used for.
+     */
+    status?: "for-construction" | "as-built" | "for-record" | "superseded" | "withdrawn";
+    /**
+     * What changed against the revision before.
+     */
+    reason?: string;
+    /**
+     * Person who prepared it.
+     */
+    preparedBy?: string;
+    /**
+     * Person who checked it, another one than who prepared it.
+     */
+    checkedBy?: string;
+    /**
+     * Person who approved it.
+     */
+    approvedBy?: string;
+    /**
+     * Day from which it was approved for use.
+     */
+    approved?: string;
+    /**
+     * Number of sheets or pages.
+     */
+    sheets?: number;
+    /**
+     * File that shows this revision.
+     */
+    original?: string;
+  }[];
+}
+
+/**
+ * A drawing with its revisions, the parts and joints it shows, and the figures in its title block.
+ */
+export interface Drawing extends RecordProperties {
+  /**
+   * Number printed on the document.
+   */
+  number?: string;
+  /**
+   * Title printed on the document.
+   */
+  title?: string;
+  /**
+   * What the drawing is for.
+   */
+  type?: "arrangement" | "detail" | "weld-map" | "nameplate";
+  /**
+   * Every revision issued for use, oldest first; drafts are left out.
+   */
+  revisions?: {
+    /**
+     * Revision mark as printed on the document.
+     */
+    revision: string;
+    /**
+     * Day this revision was issued.
+     */
+    date?: string;
+    /**
+     * What this revision may be used for.
+     */
+    status?: "for-construction" | "as-built" | "for-record" | "superseded" | "withdrawn";
+    /**
+     * What changed against the revision before.
+     */
+    reason?: string;
+    /**
+     * Person who prepared it.
+     */
+    preparedBy?: string;
+    /**
+     * Person who checked it, another one than who prepared it.
+     */
+    checkedBy?: string;
+    /**
+     * Person who approved it.
+     */
+    approvedBy?: string;
+    /**
+     * Day from which it was approved for use.
+     */
+    approved?: string;
+    /**
+     * Number of sheets or pages.
+     */
+    sheets?: number;
+    /**
+     * File that shows this revision.
+     */
+    original?: string;
+  }[];
+  /**
+   * Parts the drawing shows.
+   *
+   * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+   */
+  parts?: string[];
+  /**
+   * Joints the drawing shows.
+   *
+   * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+   */
+  joints?: string[];
+  /**
+   * Figures restated in the title block or design table.
+   */
+  designData?: {
+    /**
+     * Serial number as written there.
+     */
+    serial?: string;
+    /**
+     * Year of manufacture as written there.
+     */
+    year?: number;
+    /**
+     * Maximum allowable pressure (PS) as written there.
+     */
+    maximumAllowablePressure?: string;
+    /**
+     * Maximum allowable temperature (TS max) as written there.
+     */
+    maximumAllowableTemperature?: string;
+    /**
+     * Minimum allowable temperature (TS min) as written there.
+     */
+    minimumAllowableTemperature?: string;
+    /**
+     * Volume (V) as written there.
+     */
+    volume?: string;
+    /**
+     * Test pressure (PT) as written there.
+     */
+    testPressure?: string;
+    /**
+     * Day of the pressure test as written there.
+     */
+    testDate?: string;
+    /**
+     * Fluid group as written there.
+     */
+    fluidGroup?: "1" | "2";
+    /**
+     * Category as written there.
+     */
+    category?: "sound engineering practice" | "I" | "II" | "III" | "IV";
+    /**
+     * Conformity assessment procedure as written there.
+     */
+    module?: "A" | "A2" | "B+C2" | "B+D" | "B+E" | "B+F" | "D1" | "E1" | "G" | "H" | "H1";
+    /**
+     * Identification number of the inspection body as written there.
+     */
+    bodyNumber?: string;
+  };
+}
+
+/**
+ * The delivered equipment: identity, duty and the limits it is designed for.
+ */
+export interface Equipment extends RecordProperties {
+  /**
+   * Serial number given by the maker.
+   */
+  serial: string;
+  /**
+   * Number the client gave it.
+   */
+  tag?: string;
+  /**
+   * What it is, in a few words.
+   */
+  name?: string;
+  /**
+   * Type of equipment.
+   */
+  type?: "air-receiver" | "steam-boiler" | "tank";
+  /**
+   * Year of manufacture.
+   */
+  year?: number;
+  /**
+   * Standard it is designed and made to.
+   */
+  designStandard?: {
+    /**
+     * Number of the standard.
+     */
+    standard?: string;
+    /**
+     * Edition of the standard.
+     */
+    edition?: string;
+  };
+  /**
+   * How the pressure equipment directive applies.
+   */
+  directive?: {
+    /**
+     * Whether the directive applies.
+     */
+    inScope?: boolean;
+    /**
+     * Category the maker determined; left out if the directive does not apply.
+     */
+    category?: "sound engineering practice" | "I" | "II" | "III" | "IV";
+    /**
+     * Conformity assessment procedure chosen; left out if none is needed.
+     */
+    module?: "A" | "A2" | "B+C2" | "B+D" | "B+E" | "B+F" | "D1" | "E1" | "G" | "H" | "H1";
+  };
+  /**
+   * Fluid it contains.
+   */
+  fluid?: {
+    /**
+     * Name of the fluid.
+     */
+    name?: string;
+    /**
+     * Fluid group: 1 dangerous, 2 all others.
+     */
+    group?: "1" | "2";
+    /**
+     * State of the fluid at the limits.
+     */
+    state?: "gas" | "steam" | "liquid";
+  };
+  /**
+   * Limits of use.
+   */
+  limits?: {
+    /**
+     * Maximum allowable pressure (PS), gauge.
+     */
+    maximumAllowablePressure?: string;
+    /**
+     * Maximum allowable temperature (TS max).
+     */
+    maximumAllowableTemperature?: string;
+    /**
+     * Minimum allowable temperature (TS min).
+     */
+    minimumAllowableTemperature?: string;
+  };
+  /**
+   * Volume (V) of the pressure space.
+   */
+  volume?: string;
+  /**
+   * Pressure the strength calculation is made for, gauge.
+   */
+  calculationPressure?: string;
+  /**
+   * Metal temperature the strength calculation is made for.
+   */
+  calculationTemperature?: string;
+  /**
+   * Test pressure (PT) specified by the design, gauge.
+   */
+  testPressure?: string;
+  /**
+   * Corrosion allowance that applies where a part states none.
+   */
+  corrosionAllowance?: string;
+  /**
+   * Flow the safety valves must be able to relieve.
+   */
+  requiredFlow?: string;
+  /**
+   * What supplies that flow.
+   */
+  requiredFlowSource?: string;
+  /**
+   * Mass when empty.
+   */
+  emptyMass?: string;
+}
+
+/**
+ * One furnace charge or local heat treatment, with the points of its chart.
+ */
+export interface HeatTreatment extends RecordProperties {
+  /**
+   * Number of the charge.
+   */
+  charge?: string;
+  /**
+   * Kind of heat treatment.
+   */
+  type?: "stress relief" | "normalising" | "tempering" | "solution annealing";
+  /**
+   * Revision of the procedure.
+   */
+  procedure?: string;
+  /**
+   * Parts treated.
+   *
+   * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+   */
+  parts?: string[];
+  /**
+   * Joints treated.
+   *
+   * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+   */
+  joints?: string[];
+  /**
+   * When it began.
+   */
+  started?: string;
+  /**
+   * When it ended.
+   */
+  finished?: string;
+  /**
+   * Furnace temperature at loading.
+   */
+  loadingTemperature?: string;
+  /**
+   * Greatest rate of heating.
+   */
+  heatingRate?: string;
+  /**
+   * Lowest temperature of any thermocouple during the hold.
+   */
+  holdingLowest?: string;
+  /**
+   * Highest temperature of any thermocouple during the hold.
+   */
+  holdingHighest?: string;
+  /**
+   * Time within the holding range.
+   */
+  holdingTime?: string;
+  /**
+   * Greatest rate of cooling.
+   */
+  coolingRate?: string;
+  /**
+   * Points read from the chart.
+   */
+  readings?: {
+    /**
+     * Time of the point.
+     */
+    time: string;
+    /**
+     * Temperature of each thermocouple, always in the same order.
+     *
+     * Items: Value with unit exactly as written on the paper, with a decimal point; < or > for a bound.
+     */
+    temperatures?: string[];
+  }[];
+  /**
+   * Recorder and thermocouples.
+   *
+   * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+   */
+  instruments?: string[];
+  /**
+   * Result stated by who evaluated the chart.
+   */
+  result?: "accepted" | "rejected";
+}
+
+/**
+ * A step of the inspection and test plan: who attends, what evidence it leaves, and when it was done.
+ */
+export interface InspectionStep extends RecordProperties {
+  /**
+   * Number of the step in the plan.
+   */
+  step: number;
+  /**
+   * Phase of manufacture it belongs to.
+   */
+  phase?: string;
+  /**
+   * What is inspected or done.
+   */
+  activity?: string;
+  /**
+   * What it must meet.
+   */
+  criterion?: string;
+  /**
+   * Procedure, document or drawing it is done to.
+   */
+  procedure?: string;
+  /**
+   * Steps that must be done before.
+   *
+   * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+   */
+  predecessors?: string[];
+  /**
+   * Part each party takes.
+   */
+  points?: {
+    /**
+     * Party.
+     */
+    party: "maker" | "inspection body" | "client";
+    /**
+     * What the party does: work stops at a hold until it is released.
+     */
+    point?: "hold" | "witness" | "review" | "monitor" | "approve" | "perform";
+    /**
+     * What happened.
+     */
+    outcome?: "attended" | "not attended" | "released in writing" | "reviewed";
+    /**
+     * Person who signed for the party.
+     */
+    person?: string;
+    /**
+     * Day the person signed.
+     */
+    date?: string;
+    /**
+     * Letter or mail that released a hold.
+     */
+    release?: string;
+  }[];
+  /**
+   * Records that are the evidence of the step.
+   *
+   * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+   */
+  records?: string[];
+  /**
+   * Day planned.
+   */
+  planned?: string;
+  /**
+   * Day notice was given to the other parties.
+   */
+  notice?: string;
+  /**
+   * When the step was begun.
+   */
+  started?: string;
+  /**
+   * When the step was done.
+   */
+  done?: string;
+  /**
+   * Nonconformity report, if the step was rejected.
+   */
+  nonconformity?: string;
+}
+
+/**
+ * A measuring instrument with its calibrations.
+ */
+export interface Instrument extends RecordProperties {
+  /**
+   * What it is, in a few words.
+   */
+  name?: string;
+  /**
+   * Kind of instrument.
+   */
+  type?:
+    | "pressure gauge"
+    | "pressure transmitter"
+    | "recorder"
+    | "thermometer"
+    | "thermocouple"
+    | "densitometer"
+    | "step tablet"
+    | "light meter"
+    | "ultraviolet meter"
+    | "magnetic yoke"
+    | "field meter"
+    | "ultrasonic set"
+    | "thickness meter"
+    | "calliper"
+    | "micrometer"
+    | "tape"
+    | "weld gauge"
+    | "hardness tester"
+    | "welding meter"
+    | "coating thickness meter"
+    | "other";
+  /**
+   * Name of who made it.
+   */
+  manufacturer?: string;
+  /**
+   * Serial number.
+   */
+  serial?: string;
+  /**
+   * Measuring range.
+   */
+  range?: {
+    /**
+     * Lowest value of the scale.
+     */
+    minimum?: string;
+    /**
+     * Highest value of the scale.
+     */
+    maximum?: string;
+  };
+  /**
+   * Accuracy class, or greatest error, in percent of the range.
+   */
+  accuracyClass?: string;
+  /**
+   * Greatest permissible error, where no class is given.
+   */
+  maximumError?: string;
+  /**
+   * Value of one scale division.
+   */
+  division?: string;
+  /**
+   * Smallest difference that can be read.
+   */
+  resolution?: string;
+  /**
+   * Spread of repeated readings of the same value.
+   */
+  repeatability?: string;
+  /**
+   * Calibrations, oldest first.
+   */
+  calibrations?: {
+    /**
+     * Number of the calibration certificate.
+     */
+    certificate: string;
+    /**
+     * Day of the calibration.
+     */
+    date?: string;
+    /**
+     * Last day it is valid.
+     */
+    validTo?: string;
+    /**
+     * Laboratory that calibrated it.
+     */
+    laboratory?: string;
+    /**
+     * State in which it came to the laboratory.
+     */
+    asFound?: "within limits" | "outside limits";
+    /**
+     * State in which it left the laboratory.
+     */
+    asLeft?: "within limits" | "outside limits";
+    /**
+     * Uncertainty of the calibration.
+     */
+    uncertainty?: string;
+    /**
+     * File of the certificate.
+     */
+    original?: string;
+  }[];
+}
+
+/**
+ * One issue of the book: its revision and state, and up to which day it is judged. It alone changes from issue to issue.
+ */
+export interface Issue extends RecordProperties {
+  /**
+   * Revision of the book, as printed on every page.
+   */
+  revision: string;
+  /**
+   * Interim while the equipment is being made; final at release.
+   */
+  state: "interim" | "final";
+  /**
+   * Day printed as the date of this issue.
+   */
+  issueDate: string;
+  /**
+   * Last day whose events are in this issue; nothing recorded may have happened later.
+   */
+  dataCutOff: string;
+  /**
+   * Points of manufacture that make evidence due, in their order.
+   */
+  milestones?: {
+    /**
+     * Name of the milestone.
+     */
+    name: string;
+    /**
+     * Day it was reached or will be; left out while nobody can say.
+     */
+    reached?: string;
+  }[];
+  /**
+   * Issues of the book, oldest first, ending with this one.
+   */
+  history?: {
+    /**
+     * Revision of that issue.
+     */
+    revision: string;
+    /**
+     * State of that issue.
+     */
+    state?: "interim" | "final";
+    /**
+     * Day of that issue.
+     */
+    date?: string;
+    /**
+     * Why it was issued, and what changed.
+     */
+    reason?: string;
+  }[];
+}
+
+/**
+ * A welded joint of the weld map; its number is the id.
+ */
+export interface Joint extends RecordProperties {
+  /**
+   * What is stamped or painted beside the joint.
+   */
+  mark?: string;
+  /**
+   * Type of joint.
+   */
+  type?: "butt" | "fillet" | "t-butt" | "corner" | "branch" | "attachment";
+  /**
+   * Where the joint lies on the equipment.
+   */
+  role?: "longitudinal" | "circumferential" | "nozzle" | "attachment";
+  /**
+   * Whether the weld contains pressure.
+   */
+  pressureBearing?: boolean;
+  /**
+   * The two parts it joins; one part for a seam that closes a part on itself.
+   *
+   * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+   */
+  parts?: string[];
+  /**
+   * Thickness of each part at the joint, in the order of the parts.
+   *
+   * Items: Value with unit exactly as written on the paper, with a decimal point; < or > for a bound.
+   */
+  thicknesses?: string[];
+  /**
+   * Deposited thickness of a butt weld.
+   */
+  depositedThickness?: string;
+  /**
+   * Throat of a fillet weld.
+   */
+  throat?: string;
+  /**
+   * Outside diameter of the pipe or shell that is welded.
+   */
+  outsideDiameter?: string;
+  /**
+   * Length of the weld.
+   */
+  length?: string;
+  /**
+   * Weld detail: side, backing, number of runs.
+   */
+  detail?: "ss nb" | "ss mb" | "ss gb" | "ss fb" | "bs" | "sl" | "ml";
+  /**
+   * Welding processes planned.
+   */
+  processes?: (
+    "111" | "114" | "121" | "125" | "131" | "135" | "136" | "138" | "141" | "142" | "143" | "145" | "15" | "311"
+  )[];
+  /**
+   * Welding positions planned.
+   */
+  positions?: ("PA" | "PB" | "PC" | "PD" | "PE" | "PF" | "PG" | "PH" | "PJ" | "H-L045" | "J-L045")[];
+  /**
+   * Revision of the welding procedure to be used.
+   */
+  weldingProcedure?: string;
+  /**
+   * Revision of the drawing or weld map that shows it.
+   */
+  drawing?: string;
+  /**
+   * Joint coefficient the calculation counts on for this joint.
+   */
+  weldCoefficient?: string;
+  /**
+   * Quality level the weld must reach.
+   */
+  qualityLevel?: "B" | "C" | "D";
+  /**
+   * Non-destructive tests the joint needs.
+   */
+  requiredTests?: {
+    /**
+     * Test method: visual, magnetic particle, penetrant, radiographic, ultrasonic.
+     */
+    method: "VT" | "MT" | "PT" | "RT" | "UT";
+    /**
+     * Share of the length to be tested.
+     */
+    extent?: string;
+    /**
+     * Clause or table the extent comes from.
+     */
+    basis?: string;
+  }[];
+  /**
+   * Whether the joint is heat treated after welding.
+   */
+  postWeldHeatTreatment?: boolean;
+}
+
+/**
+ * An inspection document of a material: who tested what, and one row per heat or test unit with its sizes, analysis and test results.
+ */
+export interface MaterialCertificate extends RecordProperties {
+  /**
+   * Number printed on the document.
+   */
+  number?: string;
+  /**
+   * Type of inspection document.
+   */
+  type?: "2.1" | "2.2" | "3.1" | "3.2";
+  /**
+   * Standard the document is issued to.
+   */
+  documentStandard?: {
+    /**
+     * Number of the standard.
+     */
+    standard?: string;
+    /**
+     * Edition of the standard.
+     */
+    edition?: string;
+  };
+  /**
+   * Works that made and tested the material.
+   */
+  mill?: string;
+  /**
+   * Stockist it was bought from, if not from the mill.
+   */
+  supplier?: string;
+  /**
+   * Order number and item printed on the document.
+   */
+  order?: string;
+  /**
+   * Day printed on the document.
+   */
+  issued?: string;
+  /**
+   * Day the material and its document were received and checked.
+   */
+  received?: string;
+  /**
+   * Number of sheets the document says it has.
+   */
+  pages?: number;
+  /**
+   * Who validated the document for the mill.
+   */
+  validatedBy?: {
+    /**
+     * Name printed on the document.
+     */
+    name?: string;
+    /**
+     * Function printed on the document.
+     */
+    function?: string;
+  };
+  /**
+   * Who countersigned a document of type 3.2.
+   */
+  countersignedBy?: {
+    /**
+     * Name printed on the document.
+     */
+    name?: string;
+    /**
+     * Body or purchaser the person acted for.
+     */
+    organisation?: string;
+  };
+  /**
+   * Whether the document states that the material complies with the order.
+   */
+  statesCompliance?: boolean;
+  /**
+   * One row per heat or test unit.
+   */
+  rows?: {
+    /**
+     * Name of this row, where "heat" alone does not tell it from another.
+     */
+    row?: string;
+    /**
+     * Heat (cast) number exactly as printed.
+     */
+    heat: string;
+    /**
+     * Plate, tube or test-piece number the results were taken from.
+     */
+    testUnit?: string;
+    /**
+     * Number of pieces.
+     */
+    pieces?: number;
+    /**
+     * Material standard.
+     */
+    standard?: string;
+    /**
+     * Edition of the material standard.
+     */
+    edition?: string;
+    /**
+     * Steel grade.
+     */
+    grade?: string;
+    /**
+     * Product form.
+     */
+    form?: "plate" | "tube" | "pipe" | "forging" | "bar" | "section" | "formed-end" | "fitting" | "bolting";
+    /**
+     * Delivery condition as printed.
+     */
+    deliveryCondition?: string;
+    /**
+     * Nominal thickness of plate or wall; of a forging or bar, its governing section.
+     */
+    thickness?: string;
+    /**
+     * Width.
+     */
+    width?: string;
+    /**
+     * Length.
+     */
+    length?: string;
+    /**
+     * Outside diameter.
+     */
+    diameter?: string;
+    /**
+     * Mass of the row.
+     */
+    mass?: string;
+    /**
+     * Steelmaking route as printed.
+     */
+    meltingProcess?: string;
+    /**
+     * Ladle analysis, one row per element.
+     */
+    chemistry?: {
+      /**
+       * Chemical element.
+       */
+      element:
+        | "C"
+        | "Si"
+        | "Mn"
+        | "P"
+        | "S"
+        | "N"
+        | "Al"
+        | "Cr"
+        | "Cu"
+        | "Mo"
+        | "Ni"
+        | "Nb"
+        | "Ti"
+        | "V"
+        | "B"
+        | "Sn"
+        | "As"
+        | "Sb"
+        | "Co"
+        | "W"
+        | "Ca"
+        | "H"
+        | "O"
+        | "Zr";
+      /**
+       * Content by mass as printed.
+       */
+      value?: string;
+    }[];
+    /**
+     * Analysis of the product, if one was ordered.
+     */
+    productAnalysis?: {
+      /**
+       * Chemical element.
+       */
+      element:
+        | "C"
+        | "Si"
+        | "Mn"
+        | "P"
+        | "S"
+        | "N"
+        | "Al"
+        | "Cr"
+        | "Cu"
+        | "Mo"
+        | "Ni"
+        | "Nb"
+        | "Ti"
+        | "V"
+        | "B"
+        | "Sn"
+        | "As"
+        | "Sb"
+        | "Co"
+        | "W"
+        | "Ca"
+        | "H"
+        | "O"
+        | "Zr";
+      /**
+       * Content by mass as printed.
+       */
+      value?: string;
+    }[];
+    /**
+     * Sum of Cr, Cu, Mo and Ni as printed.
+     */
+    sumCrCuMoNi?: string;
+    /**
+     * Carbon equivalent as printed.
+     */
+    carbonEquivalent?: string;
+    /**
+     * Tensile tests, one row per test piece.
+     */
+    tensile?: {
+      /**
+       * Number of the test piece, or 1, 2, 3 where none is printed.
+       */
+      test: string;
+      /**
+       * Direction of the test piece to rolling, or to the weld.
+       */
+      direction?: "longitudinal" | "transverse" | "through-thickness";
+      /**
+       * Temperature of the test.
+       */
+      temperature?: string;
+      /**
+       * Which yield or proof strength is stated.
+       */
+      yieldKind?: "ReH" | "ReL" | "Rp0.2" | "Rp1.0";
+      /**
+       * Yield or proof strength as printed.
+       */
+      yieldStrength?: string;
+      /**
+       * Tensile strength (Rm) as printed.
+       */
+      tensileStrength?: string;
+      /**
+       * Elongation after fracture (A) as printed.
+       */
+      elongation?: string;
+      /**
+       * Gauge length of the elongation.
+       */
+      gaugeLength?: string;
+      /**
+       * Reduction of area (Z) as printed.
+       */
+      reductionOfArea?: string;
+      /**
+       * Where a weld test piece broke.
+       */
+      breakLocation?: string;
+    }[];
+    /**
+     * Impact tests, one row per set of test pieces.
+     */
+    impact?: {
+      /**
+       * Number of the set, or 1, 2, 3 where none is printed.
+       */
+      test: string;
+      /**
+       * Direction of the test pieces to rolling.
+       */
+      direction?: "longitudinal" | "transverse";
+      /**
+       * Where the notch lies, for weld tests.
+       */
+      location?: string;
+      /**
+       * Temperature of the test.
+       */
+      temperature?: string;
+      /**
+       * Width of the test pieces.
+       */
+      specimenWidth?: string;
+      /**
+       * Energy of each test piece as printed, usually three.
+       *
+       * Items: Value with unit exactly as written on the paper, with a decimal point; < or > for a bound.
+       */
+      values?: string[];
+      /**
+       * Mean as printed.
+       */
+      mean?: string;
+    }[];
+    /**
+     * Hardness readings.
+     */
+    hardness?: {
+      /**
+       * Where or on which piece it was measured.
+       */
+      test: string;
+      /**
+       * Hardness as printed.
+       */
+      value?: string;
+    }[];
+    /**
+     * Other tests of the product standard: flattening, tightness, ultrasonic, visual.
+     */
+    otherTests?: {
+      /**
+       * Name of the test.
+       */
+      test: string;
+      /**
+       * Standard or limit tested to.
+       */
+      requirement?: string;
+      /**
+       * Result as printed.
+       */
+      result?: "accepted" | "rejected";
+    }[];
+  }[];
+}
+
+/**
+ * The approval of a material maker's quality system that lets its own certificates of specific control count.
+ */
+export interface MillApproval extends RecordProperties {
+  /**
+   * Works that is approved.
+   */
+  mill: string;
+  /**
+   * Body that approved it.
+   */
+  body?: string;
+  /**
+   * Number of the certificate.
+   */
+  certificate?: string;
+  /**
+   * Products and grades it covers, as printed.
+   */
+  scope?: string;
+  /**
+   * Product forms it covers.
+   */
+  forms?: ("plate" | "tube" | "pipe" | "forging" | "bar" | "section" | "formed-end" | "fitting" | "bolting")[];
+  /**
+   * Whether the body is established in the European Union.
+   */
+  bodyInUnion?: boolean;
+  /**
+   * First day it is valid.
+   */
+  validFrom?: string;
+  /**
+   * Last day it is valid.
+   */
+  validTo?: string;
+}
+
+/**
+ * What the plate on the equipment says.
+ */
+export interface Nameplate extends RecordProperties {
+  /**
+   * Equipment the plate is fixed to.
+   */
+  equipment: string;
+  /**
+   * Name of the maker on the plate.
+   */
+  makerName?: string;
+  /**
+   * Address of the maker on the plate.
+   */
+  makerAddress?: string;
+  /**
+   * Type or model on the plate.
+   */
+  type?: string;
+  /**
+   * Serial number as written there.
+   */
+  serial?: string;
+  /**
+   * Year of manufacture as written there.
+   */
+  year?: number;
+  /**
+   * Maximum allowable pressure (PS) as written there.
+   */
+  maximumAllowablePressure?: string;
+  /**
+   * Maximum allowable temperature (TS max) as written there.
+   */
+  maximumAllowableTemperature?: string;
+  /**
+   * Minimum allowable temperature (TS min) as written there.
+   */
+  minimumAllowableTemperature?: string;
+  /**
+   * Volume (V) as written there.
+   */
+  volume?: string;
+  /**
+   * Test pressure (PT) as written there.
+   */
+  testPressure?: string;
+  /**
+   * Day of the pressure test as written there.
+   */
+  testDate?: string;
+  /**
+   * Fluid group as written there.
+   */
+  fluidGroup?: "1" | "2";
+  /**
+   * Category as written there.
+   */
+  category?: "sound engineering practice" | "I" | "II" | "III" | "IV";
+  /**
+   * Conformity assessment procedure as written there.
+   */
+  module?: "A" | "A2" | "B+C2" | "B+D" | "B+E" | "B+F" | "D1" | "E1" | "G" | "H" | "H1";
+  /**
+   * Identification number of the inspection body as written there.
+   */
+  bodyNumber?: string;
+  /**
+   * Set pressure of the safety device on the plate, gauge.
+   */
+  setPressure?: string;
+  /**
+   * Whether the plate bears the CE mark.
+   */
+  ceMark?: boolean;
+  /**
+   * Photograph or rubbing of the fixed plate.
+   */
+  photograph?: string;
+  /**
+   * Day the plate was fixed or stamped.
+   */
+  fixed?: string;
+}
+
+/**
+ * A certificate of a person who makes or judges non-destructive tests, for one method.
+ */
+export interface NdtPersonnel extends RecordProperties {
+  /**
+   * Person who is certified.
+   */
+  person: string;
+  /**
+   * Test method.
+   */
+  method: "VT" | "MT" | "PT" | "RT" | "UT";
+  /**
+   * Level: 1 tests under supervision, 2 tests and judges, 3 approves procedures.
+   */
+  level?: "1" | "2" | "3";
+  /**
+   * Sector printed on it.
+   */
+  sector?: string;
+  /**
+   * Number printed on it.
+   */
+  certificate?: string;
+  /**
+   * Standard it was issued to.
+   */
+  standard?: {
+    /**
+     * Number of the standard.
+     */
+    standard?: string;
+    /**
+     * Edition of the standard.
+     */
+    edition?: string;
+  };
+  /**
+   * Body that issued it.
+   */
+  body?: string;
+  /**
+   * First day it is valid.
+   */
+  issued?: string;
+  /**
+   * Last day it is valid.
+   */
+  validTo?: string;
+  /**
+   * Day of the last test of near vision.
+   */
+  visionTest?: string;
+  /**
+   * Day the employer authorised the person to test.
+   */
+  employerAuthorisation?: string;
+  /**
+   * Whether a recognised third-party organisation approved the person.
+   */
+  thirdPartyApproval?: boolean;
+}
+
+/**
+ * A report of non-destructive tests: method, how, by whom, with what, and one row per joint or length tested.
+ */
+export interface NdtReport extends RecordProperties {
+  /**
+   * Test method: visual, magnetic particle, penetrant, radiographic, ultrasonic.
+   */
+  method: "VT" | "MT" | "PT" | "RT" | "UT";
+  /**
+   * Day of the test, with the time where a waiting time after welding must be shown.
+   */
+  date?: string;
+  /**
+   * Revision of the test procedure.
+   */
+  procedure?: string;
+  /**
+   * Revision of the drawing or weld map the report cites.
+   */
+  drawing?: string;
+  /**
+   * Quality level judged to.
+   */
+  qualityLevel?: "B" | "C" | "D";
+  /**
+   * Acceptance criteria.
+   */
+  acceptance?: {
+    /**
+     * Standard of the criteria.
+     */
+    standard?: string;
+    /**
+     * Edition of the standard.
+     */
+    edition?: string;
+    /**
+     * Acceptance level.
+     */
+    level?: string;
+  };
+  /**
+   * Technique, class or testing level.
+   */
+  technique?: string;
+  /**
+   * Person who made the test.
+   */
+  operator?: string;
+  /**
+   * Person who judged or reviewed it.
+   */
+  reviewer?: string;
+  /**
+   * Organisation that made the test, if not the maker.
+   */
+  laboratory?: string;
+  /**
+   * Measuring instruments used.
+   *
+   * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+   */
+  instruments?: string[];
+  /**
+   * Stage of manufacture, where it matters.
+   */
+  stage?: "before heat treatment" | "after heat treatment" | "after pressure test";
+  /**
+   * Temperature of the surface, for penetrant tests.
+   */
+  surfaceTemperature?: string;
+  /**
+   * Source and film of a radiographic test.
+   */
+  radiography?: {
+    /**
+     * Kind of source with its strength.
+     */
+    source?: string;
+    /**
+     * Size of the source.
+     */
+    sourceSize?: string;
+    /**
+     * Distance from source to object.
+     */
+    distance?: string;
+    /**
+     * Class of film, or of the detector.
+     */
+    filmClass?: string;
+  };
+  /**
+   * One row per joint, or per length or film of a joint.
+   */
+  rows?: {
+    /**
+     * Name of this row, where "joint" alone does not tell it from another.
+     */
+    row?: string;
+    /**
+     * Joint tested.
+     */
+    joint: string;
+    /**
+     * Number of the film or scan.
+     */
+    film?: string;
+    /**
+     * Start of the tested length, from the zero mark.
+     */
+    from?: string;
+    /**
+     * End of the tested length.
+     */
+    to?: string;
+    /**
+     * Length tested.
+     */
+    length?: string;
+    /**
+     * Thinnest wire of the image quality indicator seen.
+     */
+    wire?: string;
+    /**
+     * Film densities measured, least and greatest.
+     *
+     * Items: Value with unit exactly as written on the paper, with a decimal point; < or > for a bound.
+     */
+    density?: string[];
+    /**
+     * Result of the row.
+     */
+    result?: "accepted" | "rejected";
+    /**
+     * Indications found.
+     */
+    indications?: {
+      /**
+       * Number of the indication in this row.
+       */
+      indication: string;
+      /**
+       * What it is, with its code number if printed.
+       */
+      type?: string;
+      /**
+       * Where it begins, from the zero mark.
+       */
+      at?: string;
+      /**
+       * Length of the indication.
+       */
+      length?: string;
+      /**
+       * Greatest other dimension: diameter, height, depth.
+       */
+      size?: string;
+      /**
+       * Judged by the tester.
+       */
+      verdict?: "accepted" | "rejected";
+    }[];
+    /**
+     * Repair whose re-test this row is.
+     */
+    repair?: string;
+  }[];
+}
+
+/**
+ * The maker's report of something found wrong: what, what was done about it, and how it was closed.
+ */
+export interface NonconformityReport extends RecordProperties {
+  /**
+   * What it is about, in a few words.
+   */
+  title?: string;
+  /**
+   * How far it has come.
+   */
+  state?:
+    "raised" | "item held" | "proposal made" | "agreed" | "under correction" | "verified" | "closed" | "cancelled";
+  /**
+   * Records of what is affected.
+   *
+   * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+   */
+  affected?: string[];
+  /**
+   * Requirement that is not met.
+   */
+  requirement?: string;
+  /**
+   * What was found, with values and units.
+   */
+  found?: string;
+  /**
+   * Person who found it.
+   */
+  foundBy?: string;
+  /**
+   * Day it was raised.
+   */
+  raised?: string;
+  /**
+   * Whether it concerns a part or weld that contains pressure.
+   */
+  pressureRelated?: boolean;
+  /**
+   * Why it arose.
+   */
+  cause?: string;
+  /**
+   * What was done at once to hold the item.
+   */
+  containment?: string;
+  /**
+   * What is done with the item; none for a cancelled report.
+   */
+  disposition?: "use-as-is" | "repair" | "rework" | "scrap" | "return" | "regrade" | "none";
+  /**
+   * Technical reason of the disposition.
+   */
+  reason?: string;
+  /**
+   * What was done to correct it.
+   */
+  correction?: string;
+  /**
+   * Person who corrected it.
+   */
+  correctedBy?: string;
+  /**
+   * Who agreed to the disposition.
+   */
+  approvals?: {
+    /**
+     * Name of this row, where "role" alone does not tell it from another.
+     */
+    row?: string;
+    /**
+     * Role in which the person agreed.
+     */
+    role:
+      | "welder"
+      | "welding operator"
+      | "welding coordinator"
+      | "quality control"
+      | "design"
+      | "checker"
+      | "shop"
+      | "testing"
+      | "inspection body"
+      | "client"
+      | "authorised signatory"
+      | "supplier"
+      | "laboratory"
+      | "document control";
+    /**
+     * Person who agreed.
+     */
+    person?: string;
+    /**
+     * Day of the agreement.
+     */
+    date?: string;
+  }[];
+  /**
+   * Deviation that permits it, for use as is and for repair.
+   */
+  concession?: string;
+  /**
+   * Records that show the correction was checked.
+   *
+   * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+   */
+  verification?: string[];
+  /**
+   * Person who closed it, another one than who corrected it.
+   */
+  closedBy?: string;
+  /**
+   * Day it was closed.
+   */
+  closed?: string;
+}
+
+/**
+ * A permission for steps that were done in another order than usual.
+ */
+export interface OrderException extends RecordProperties {
+  /**
+   * The findings it answers, each as the check prints it.
+   */
+  answers?: {
+    /**
+     * Key of the finding.
+     */
+    finding: string;
+    /**
+     * Digest of what the finding rests on; when that changes, the finding is open again.
+     */
+    digest: string;
+  }[];
+  /**
+   * Why it is acceptable.
+   */
+  reason?: string;
+  /**
+   * On what authority: clause, letter, minutes.
+   */
+  authority?: string;
+  /**
+   * Person who decided it.
+   */
+  by?: string;
+  /**
+   * Day it was decided.
+   */
+  date?: string;
+  /**
+   * Last day it holds; left out if it has no end.
+   */
+  end?: string;
+  /**
+   * What was done so that nothing was lost by the order, such as a conditional release.
+   */
+  condition?: string;
+}
+
+/**
+ * A company or body named in the book.
+ */
+export interface Organisation extends RecordProperties {
+  /**
+   * Name of the organisation.
+   */
+  name: string;
+  /**
+   * What it does for this book.
+   */
+  roles?: ("maker" | "client" | "supplier" | "stockist" | "mill" | "laboratory" | "testing" | "inspection body")[];
+  /**
+   * Postal address.
+   */
+  address?: string;
+  /**
+   * Identification number of an inspection body, four digits.
+   */
+  number?: string;
+  /**
+   * Number of the accreditation of a laboratory.
+   */
+  accreditation?: string;
+}
+
+/**
+ * A scan or other file in the folder files/, known by its path and its hash.
+ */
+export interface Original extends RecordProperties {
+  /**
+   * Path of the file in the book.
+   */
+  path: string;
+  /**
+   * SHA-256 of the file, as sha256sum prints it.
+   */
+  sha256: string;
+  /**
+   * What the file shows.
+   */
+  title?: string;
+  /**
+   * Kind of file.
+   */
+  mediaType?:
+    | "application/pdf"
+    | "image/png"
+    | "image/jpeg"
+    | "image/tiff"
+    | "text/plain"
+    | "text/csv"
+    | "application/octet-stream";
+  /**
+   * Number of pages.
+   */
+  pages?: number;
+  /**
+   * Language of the text, as a language tag.
+   */
+  language?: string;
+  /**
+   * Whether the file bears a digital signature.
+   */
+  signed?: boolean;
+}
+
+/**
+ * A position of the parts list: what it is made of, its sizes and what its certificate must be.
+ */
+export interface Part extends RecordProperties {
+  /**
+   * Name in the parts list.
+   */
+  name?: string;
+  /**
+   * What the part does.
+   */
+  role?:
+    | "shell-course"
+    | "end"
+    | "nozzle-neck"
+    | "flange"
+    | "blind-flange"
+    | "coupling"
+    | "pad"
+    | "manhole"
+    | "tube-plate"
+    | "tube"
+    | "furnace"
+    | "stay"
+    | "bolting"
+    | "gasket"
+    | "support"
+    | "lifting-lug"
+    | "nameplate-bracket"
+    | "lining";
+  /**
+   * Revision of the drawing that shows it.
+   */
+  drawing?: string;
+  /**
+   * Whether the part contains pressure.
+   */
+  pressureBearing?: boolean;
+  /**
+   * How many such parts the equipment has.
+   */
+  quantity?: number;
+  /**
+   * Material the parts list asks for.
+   */
+  material?: {
+    /**
+     * Material standard.
+     */
+    standard?: string;
+    /**
+     * Edition of the material standard.
+     */
+    edition?: string;
+    /**
+     * Steel grade.
+     */
+    grade?: string;
+    /**
+     * Product form.
+     */
+    form?: "plate" | "tube" | "pipe" | "forging" | "bar" | "section" | "formed-end" | "fitting" | "bolting";
+    /**
+     * Supplementary options of the order.
+     */
+    options?: string;
+  };
+  /**
+   * Nominal thickness on the drawing; of a forging or a bolt, its governing section.
+   */
+  nominalThickness?: string;
+  /**
+   * Least thickness the drawing allows after forming, of a formed part.
+   */
+  minimumThickness?: string;
+  /**
+   * Thickness readings on the finished part.
+   *
+   * Items: Value with unit exactly as written on the paper, with a decimal point; < or > for a bound.
+   */
+  measuredThickness?: string[];
+  /**
+   * How far the material standard lets the thickness fall below nominal.
+   */
+  thicknessUndertolerance?: string;
+  /**
+   * Corrosion allowance of this part.
+   */
+  corrosionAllowance?: string;
+  /**
+   * Inside diameter.
+   */
+  insideDiameter?: string;
+  /**
+   * Outside diameter.
+   */
+  outsideDiameter?: string;
+  /**
+   * Length of a course, neck or tube.
+   */
+  length?: string;
+  /**
+   * Inside radius of the crown of a dished end.
+   */
+  crownRadius?: string;
+  /**
+   * Inside radius of the knuckle of a dished end.
+   */
+  knuckleRadius?: string;
+  /**
+   * Joint coefficient the calculation of this part uses.
+   */
+  weldCoefficient?: string;
+  /**
+   * Metal temperature of this part, where it differs from the equipment's.
+   */
+  calculationTemperature?: string;
+  /**
+   * Least type of inspection document that must cover the part.
+   */
+  requiredCertificateType?: "2.1" | "2.2" | "3.1" | "3.2";
+  /**
+   * Organisation that made the part, if it was bought as a finished part.
+   */
+  madeBy?: string;
+}
+
+/**
+ * A person who welds, tests, checks or signs.
+ */
+export interface Person extends RecordProperties {
+  /**
+   * Name of the person.
+   */
+  name: string;
+  /**
+   * Stamp or initials the person signs with.
+   */
+  mark?: string;
+  /**
+   * Organisation the person works for.
+   */
+  employer?: string;
+  /**
+   * What the person is appointed to do.
+   */
+  roles?: {
+    /**
+     * Name of this row, where "role" alone does not tell it from another.
+     */
+    row?: string;
+    /**
+     * Role.
+     */
+    role:
+      | "welder"
+      | "welding operator"
+      | "welding coordinator"
+      | "quality control"
+      | "design"
+      | "checker"
+      | "shop"
+      | "testing"
+      | "inspection body"
+      | "client"
+      | "authorised signatory"
+      | "supplier"
+      | "laboratory"
+      | "document control";
+    /**
+     * First day of the appointment.
+     */
+    from?: string;
+    /**
+     * Last day of the appointment; left out while it lasts.
+     */
+    to?: string;
+    /**
+     * Certificate, letter or register behind the appointment.
+     */
+    authority?: string;
+  }[];
+  /**
+   * Original that shows the signature and the stamp.
+   */
+  specimen?: string;
+}
+
+/**
+ * The mark stamped on one piece of material: which part it became, which certificate row covers it, and how the mark was carried over at each cut.
+ */
+export interface PieceMark extends RecordProperties {
+  /**
+   * Part the piece became.
+   */
+  part: string;
+  /**
+   * Mark as stamped on the steel.
+   */
+  mark?: string;
+  /**
+   * Row of the certificate that covers the piece.
+   */
+  certificateRow?: string;
+  /**
+   * Number of the plate, tube or forging as printed on the certificate.
+   */
+  pieceNumber?: string;
+  /**
+   * Larger piece it was cut from.
+   */
+  parent?: string;
+  /**
+   * Day the piece was cut; of a part bought finished, the day it was taken into stock.
+   */
+  cut?: string;
+  /**
+   * Area of plate used.
+   */
+  area?: string;
+  /**
+   * Length of tube, pipe or bar used.
+   */
+  length?: string;
+  /**
+   * How many pieces bear this mark.
+   */
+  pieces?: number;
+  /**
+   * How the mark was carried over before each cut.
+   */
+  transfers?: {
+    /**
+     * Mark it was taken from.
+     */
+    from?: string;
+    /**
+     * Mark that was put on.
+     */
+    to: string;
+    /**
+     * How the mark was put on; as delivered, where the supplier's own mark was compared and kept.
+     */
+    method?: "hard stamp" | "vibrating pen" | "paint" | "tag" | "as delivered";
+    /**
+     * Person who transferred the mark.
+     */
+    by?: string;
+    /**
+     * Day of the transfer.
+     */
+    date?: string;
+    /**
+     * Person who witnessed it.
+     */
+    witness?: string;
+  }[];
+}
+
+/**
+ * The pressure test of the equipment, with the readings of both gauges.
+ */
+export interface PressureTest extends RecordProperties {
+  /**
+   * Equipment that was tested.
+   */
+  equipment: string;
+  /**
+   * Day of the test.
+   */
+  date?: string;
+  /**
+   * Test medium.
+   */
+  medium?: "water" | "water with additive" | "oil" | "air" | "nitrogen";
+  /**
+   * Revision of the test procedure.
+   */
+  procedure?: string;
+  /**
+   * Revision of the drawing the report cites.
+   */
+  drawing?: string;
+  /**
+   * Serial number as written on the report.
+   */
+  serial?: string;
+  /**
+   * Test pressure required, gauge, at the highest point.
+   */
+  requiredPressure?: string;
+  /**
+   * Test pressure reached and held, gauge, at the highest point.
+   */
+  testPressure?: string;
+  /**
+   * The two gauges, as the report describes them.
+   */
+  gauges?: {
+    /**
+     * Letter of the gauge in the readings.
+     */
+    gauge: "A" | "B";
+    /**
+     * Gauge or transmitter.
+     */
+    instrument?: string;
+    /**
+     * Highest value of its scale, as written on the report.
+     */
+    range?: string;
+    /**
+     * Its accuracy class in percent of the range, as written on the report.
+     */
+    accuracyClass?: string;
+    /**
+     * Smallest difference that can be read on it.
+     */
+    resolution?: string;
+    /**
+     * Height of the gauge above the highest point of the equipment; negative when it sits lower.
+     */
+    elevation?: string;
+  }[];
+  /**
+   * Readings, in the order they were taken.
+   */
+  readings?: {
+    /**
+     * Time of the reading, with offset.
+     */
+    time: string;
+    /**
+     * Reading of gauge A.
+     */
+    gaugeA?: string;
+    /**
+     * Reading of gauge B.
+     */
+    gaugeB?: string;
+    /**
+     * Temperature of the test medium.
+     */
+    waterTemperature?: string;
+    /**
+     * Temperature of the metal.
+     */
+    metalTemperature?: string;
+  }[];
+  /**
+   * Thermometers used.
+   *
+   * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+   */
+  thermometers?: string[];
+  /**
+   * Time the pump was shut off from the equipment.
+   */
+  pumpIsolated?: string;
+  /**
+   * Time the hold began, as written on the report.
+   */
+  holdStart?: string;
+  /**
+   * Time the hold ended, as written on the report.
+   */
+  holdEnd?: string;
+  /**
+   * Volume pumped in from filling to test pressure.
+   */
+  pumpedVolume?: string;
+  /**
+   * Look at every joint, at or below test pressure.
+   */
+  visualExamination?: {
+    /**
+     * Pressure during the look, gauge.
+     */
+    pressure?: string;
+    /**
+     * Person who looked.
+     */
+    by?: string;
+    /**
+     * When.
+     */
+    date?: string;
+    /**
+     * Result: accepted if nothing leaked or wept.
+     */
+    result?: "accepted" | "rejected";
+  };
+  /**
+   * Lasting change of the girth measured after the test.
+   */
+  permanentSet?: string;
+  /**
+   * Whether joints were painted, coated or lagged before the test.
+   */
+  coated?: boolean;
+  /**
+   * Result of the test.
+   */
+  result?: "accepted" | "rejected";
+}
+
+/**
+ * A working procedure other than a welding procedure, with its revisions.
+ */
+export interface Procedure extends RecordProperties {
+  /**
+   * What is done by it.
+   */
+  type:
+    | "ndt"
+    | "pressure-test"
+    | "heat-treatment"
+    | "forming"
+    | "marking"
+    | "dimensions"
+    | "cleaning"
+    | "coating"
+    | "set-pressure"
+    | "final-inspection";
+  /**
+   * Test method, of a test procedure.
+   */
+  method?: "VT" | "MT" | "PT" | "RT" | "UT";
+  /**
+   * Title printed on it.
+   */
+  title?: string;
+  /**
+   * Number printed on it.
+   */
+  number?: string;
+  /**
+   * Every revision issued for use, oldest first; drafts are left out.
+   */
+  revisions?: {
+    /**
+     * Revision mark as printed on the document.
+     */
+    revision: string;
+    /**
+     * Day this revision was issued.
+     */
+    date?: string;
+    /**
+     * What this revision may be used for.
+     */
+    status?: "for-construction" | "as-built" | "for-record" | "superseded" | "withdrawn";
+    /**
+     * What changed against the revision before.
+     */
+    reason?: string;
+    /**
+     * Person who prepared it.
+     */
+    preparedBy?: string;
+    /**
+     * Person who checked it, another one than who prepared it.
+     */
+    checkedBy?: string;
+    /**
+     * Person who approved it.
+     */
+    approvedBy?: string;
+    /**
+     * Day from which it was approved for use.
+     */
+    approved?: string;
+    /**
+     * Number of sheets or pages.
+     */
+    sheets?: number;
+    /**
+     * File that shows this revision.
+     */
+    original?: string;
+  }[];
+}
+
+/**
+ * The record of a qualified welding procedure: what was welded and tested, and the ranges it covers.
+ */
+export interface ProcedureQualification extends RecordProperties {
+  /**
+   * Number printed on it.
+   */
+  certificate?: string;
+  /**
+   * Standard it was qualified to.
+   */
+  standard?: {
+    /**
+     * Number of the standard.
+     */
+    standard?: string;
+    /**
+     * Edition of the standard.
+     */
+    edition?: string;
+  };
+  /**
+   * Level of the qualification, where the standard has levels.
+   */
+  level?: "1" | "2";
+  /**
+   * Welding processes of the test piece.
+   */
+  processes?: (
+    "111" | "114" | "121" | "125" | "131" | "135" | "136" | "138" | "141" | "142" | "143" | "145" | "15" | "311"
+  )[];
+  /**
+   * Type of joint of the test piece.
+   */
+  jointType?: "butt" | "fillet" | "t-butt" | "branch";
+  /**
+   * Product of the test piece.
+   */
+  product?: "plate" | "pipe";
+  /**
+   * Material group of the test piece.
+   */
+  materialGroup?: string;
+  /**
+   * Steel grade of the test piece.
+   */
+  grade?: string;
+  /**
+   * Thickness of the test piece.
+   */
+  testThickness?: string;
+  /**
+   * Outside diameter of a pipe test piece.
+   */
+  testDiameter?: string;
+  /**
+   * Positions of the test piece.
+   */
+  positions?: ("PA" | "PB" | "PC" | "PD" | "PE" | "PF" | "PG" | "PH" | "PJ" | "H-L045" | "J-L045")[];
+  /**
+   * Weld detail of the test piece.
+   */
+  detail?: "ss nb" | "ss mb" | "ss gb" | "ss fb" | "bs" | "sl" | "ml";
+  /**
+   * Designations of the filler metals.
+   *
+   * Items: Text of up to 200 characters.
+   */
+  fillers?: string[];
+  /**
+   * Transfer mode of gas metal arc processes.
+   */
+  transferMode?: "dip" | "globular" | "spray" | "pulsed";
+  /**
+   * Heat input of the test piece.
+   */
+  heatInput?: string;
+  /**
+   * Preheat temperature of the test piece.
+   */
+  preheat?: string;
+  /**
+   * Highest interpass temperature of the test piece.
+   */
+  interpass?: string;
+  /**
+   * Whether the test piece was heat treated after welding.
+   */
+  postWeldHeatTreatment?: boolean;
+  /**
+   * Whether impact tests were required and made.
+   */
+  impactTested?: boolean;
+  /**
+   * Whether hardness tests were required and made.
+   */
+  hardnessTested?: boolean;
+  /**
+   * Day the test piece was welded.
+   */
+  testDate?: string;
+  /**
+   * Body that approved it.
+   */
+  approvedBy?: string;
+  /**
+   * Day of the approval.
+   */
+  approved?: string;
+  /**
+   * Tests of the test piece.
+   */
+  tests?: {
+    /**
+     * Number of the test, or 1, 2, 3.
+     */
+    test: string;
+    /**
+     * What was tested.
+     */
+    type?:
+      "visual" | "surface" | "volumetric" | "tensile" | "bend" | "impact" | "hardness" | "macro" | "fracture" | "leak";
+    /**
+     * Standard or limit tested to.
+     */
+    requirement?: string;
+    /**
+     * Values as printed, with unit.
+     *
+     * Items: Value with unit exactly as written on the paper, with a decimal point; < or > for a bound.
+     */
+    value?: string[];
+    /**
+     * Result as printed.
+     */
+    result?: "accepted" | "rejected";
+  }[];
+  /**
+   * Ranges printed on the certificate.
+   */
+  range?: {
+    /**
+     * Welding processes.
+     */
+    processes?: (
+      "111" | "114" | "121" | "125" | "131" | "135" | "136" | "138" | "141" | "142" | "143" | "145" | "15" | "311"
+    )[];
+    /**
+     * Types of joint.
+     */
+    jointTypes?: ("butt" | "fillet" | "t-butt" | "corner" | "branch" | "attachment")[];
+    /**
+     * Material groups.
+     *
+     * Items: Text of up to 200 characters.
+     */
+    materialGroups?: string[];
+    /**
+     * Thickness of the parts.
+     */
+    thickness?: {
+      /**
+       * Lowest value allowed.
+       */
+      minimum?: string;
+      /**
+       * Highest value allowed.
+       */
+      maximum?: string;
+    };
+    /**
+     * Throat of fillet welds.
+     */
+    throat?: {
+      /**
+       * Lowest value allowed.
+       */
+      minimum?: string;
+      /**
+       * Highest value allowed.
+       */
+      maximum?: string;
+    };
+    /**
+     * Outside diameter.
+     */
+    outsideDiameter?: {
+      /**
+       * Lowest value allowed.
+       */
+      minimum?: string;
+      /**
+       * Highest value allowed.
+       */
+      maximum?: string;
+    };
+    /**
+     * Welding positions.
+     */
+    positions?: ("PA" | "PB" | "PC" | "PD" | "PE" | "PF" | "PG" | "PH" | "PJ" | "H-L045" | "J-L045")[];
+    /**
+     * Heat input.
+     */
+    heatInput?: {
+      /**
+       * Lowest value allowed.
+       */
+      minimum?: string;
+      /**
+       * Highest value allowed.
+       */
+      maximum?: string;
+    };
+    /**
+     * Lowest preheat temperature.
+     */
+    preheat?: string;
+    /**
+     * Highest interpass temperature.
+     */
+    interpass?: string;
+  };
+}
+
+/**
+ * A test piece welded along with the equipment and tested by a laboratory.
+ */
+export interface ProductionTest extends RecordProperties {
+  /**
+   * Mark of the test plate.
+   */
+  mark?: string;
+  /**
+   * Joints it represents.
+   *
+   * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+   */
+  joints?: string[];
+  /**
+   * Revision of the welding procedure used.
+   */
+  weldingProcedure?: string;
+  /**
+   * Welders who made it.
+   *
+   * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+   */
+  welders?: string[];
+  /**
+   * Rows of the certificates of its plates.
+   *
+   * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+   */
+  certificateRows?: string[];
+  /**
+   * Day it was welded.
+   */
+  welded?: string;
+  /**
+   * Heat treatment it went through with the equipment, if any.
+   */
+  heatTreatment?: string;
+  /**
+   * Laboratory that tested it.
+   */
+  laboratory?: string;
+  /**
+   * Number of the laboratory's report.
+   */
+  report?: string;
+  /**
+   * Day of the report.
+   */
+  date?: string;
+  /**
+   * Tensile tests, one row per test piece.
+   */
+  tensile?: {
+    /**
+     * Number of the test piece, or 1, 2, 3 where none is printed.
+     */
+    test: string;
+    /**
+     * Direction of the test piece to rolling, or to the weld.
+     */
+    direction?: "longitudinal" | "transverse" | "through-thickness";
+    /**
+     * Temperature of the test.
+     */
+    temperature?: string;
+    /**
+     * Which yield or proof strength is stated.
+     */
+    yieldKind?: "ReH" | "ReL" | "Rp0.2" | "Rp1.0";
+    /**
+     * Yield or proof strength as printed.
+     */
+    yieldStrength?: string;
+    /**
+     * Tensile strength (Rm) as printed.
+     */
+    tensileStrength?: string;
+    /**
+     * Elongation after fracture (A) as printed.
+     */
+    elongation?: string;
+    /**
+     * Gauge length of the elongation.
+     */
+    gaugeLength?: string;
+    /**
+     * Reduction of area (Z) as printed.
+     */
+    reductionOfArea?: string;
+    /**
+     * Where a weld test piece broke.
+     */
+    breakLocation?: string;
+  }[];
+  /**
+   * Impact tests, one row per set of test pieces.
+   */
+  impact?: {
+    /**
+     * Number of the set, or 1, 2, 3 where none is printed.
+     */
+    test: string;
+    /**
+     * Direction of the test pieces to rolling.
+     */
+    direction?: "longitudinal" | "transverse";
+    /**
+     * Where the notch lies, for weld tests.
+     */
+    location?: string;
+    /**
+     * Temperature of the test.
+     */
+    temperature?: string;
+    /**
+     * Width of the test pieces.
+     */
+    specimenWidth?: string;
+    /**
+     * Energy of each test piece as printed, usually three.
+     *
+     * Items: Value with unit exactly as written on the paper, with a decimal point; < or > for a bound.
+     */
+    values?: string[];
+    /**
+     * Mean as printed.
+     */
+    mean?: string;
+  }[];
+  /**
+   * Hardness readings.
+   */
+  hardness?: {
+    /**
+     * Place of the reading.
+     */
+    test: string;
+    /**
+     * Hardness as printed.
+     */
+    value?: string;
+  }[];
+  /**
+   * Bend, macro and other tests.
+   */
+  otherTests?: {
+    /**
+     * Name or number of the test.
+     */
+    test: string;
+    /**
+     * Standard or limit tested to.
+     */
+    requirement?: string;
+    /**
+     * Result as printed.
+     */
+    result?: "accepted" | "rejected";
+  }[];
+  /**
+   * Result of the whole test.
+   */
+  result?: "accepted" | "rejected";
+}
+
+/**
+ * A table of a standard, copied by the maker from its own copy, that replaces the table shipped with the tool.
+ */
+export interface ReferenceTable extends RecordProperties {
+  /**
+   * Name of the table it replaces.
+   */
+  table: string;
+  /**
+   * Standard the table is copied from.
+   */
+  standard: string;
+  /**
+   * Edition of the standard.
+   */
+  edition: string;
+  /**
+   * Person who compared it with the standard.
+   */
+  checkedBy?: string;
+  /**
+   * Day it was compared.
+   */
+  date?: string;
+  /**
+   * Rows of the table.
+   */
+  rows?: {
+    /**
+     * Name of the row.
+     */
+    row: string;
+    /**
+     * Cells of the row: keys as a value or an interval, and values.
+     */
+    cells: {
+      /**
+       * Name of the column.
+       */
+      name: string;
+      /**
+       * Value with unit, a word, or an interval in the unit of the key.
+       */
+      value?: string;
+      /**
+       * Points of a curve.
+       */
+      points?: {
+        /**
+         * Coordinates of the point.
+         */
+        values: {
+          /**
+           * Name of the coordinate.
+           */
+          name: string;
+          /**
+           * Value with unit.
+           */
+          value: string;
+        }[];
+      }[];
+    }[];
+  }[];
+}
+
+/**
+ * One repair of a joint: what was rejected, how it was repaired and by whom. The re-test is a row of an NDT report that names it.
+ */
+export interface Repair extends RecordProperties {
+  /**
+   * Joint that was repaired.
+   */
+  joint: string;
+  /**
+   * Row of the report that rejected it.
+   */
+  rejected?: string;
+  /**
+   * How many times this place has now been repaired.
+   */
+  cycle?: number;
+  /**
+   * Why the defect arose.
+   */
+  cause?: string;
+  /**
+   * Start of the repaired length, from the zero mark.
+   */
+  from?: string;
+  /**
+   * End of the repaired length.
+   */
+  to?: string;
+  /**
+   * Depth of the excavation.
+   */
+  depth?: string;
+  /**
+   * Revision of the welding procedure used.
+   */
+  weldingProcedure?: string;
+  /**
+   * Welding process.
+   */
+  process?:
+    "111" | "114" | "121" | "125" | "131" | "135" | "136" | "138" | "141" | "142" | "143" | "145" | "15" | "311";
+  /**
+   * Welders who made it.
+   *
+   * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+   */
+  welders?: string[];
+  /**
+   * Batches of consumables used.
+   *
+   * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+   */
+  batches?: string[];
+  /**
+   * Day it was welded.
+   */
+  date?: string;
+  /**
+   * Report of the surface test of the excavation.
+   */
+  excavationTest?: string;
+  /**
+   * Consent to a further repair of the same place, where one is needed.
+   */
+  approval?: string;
+  /**
+   * Nonconformity report the repair belongs to, if there is one.
+   */
+  nonconformity?: string;
+}
+
+/**
+ * A safety valve: certified figures, its plate, and the bench test that set it.
+ */
+export interface SafetyValve extends RecordProperties {
+  /**
+   * Equipment it protects.
+   */
+  equipment: string;
+  /**
+   * Tag on the drawing.
+   */
+  tag?: string;
+  /**
+   * Serial number on the certificate.
+   */
+  serial?: string;
+  /**
+   * Organisation that made it.
+   */
+  manufacturer?: string;
+  /**
+   * Type or model.
+   */
+  model?: string;
+  /**
+   * Nominal sizes of inlet and outlet.
+   */
+  size?: string;
+  /**
+   * Category of the valve as a safety accessory.
+   */
+  category?: "sound engineering practice" | "I" | "II" | "III" | "IV";
+  /**
+   * Identification number of the inspection body on the valve.
+   */
+  bodyNumber?: string;
+  /**
+   * Least flow diameter (d0).
+   */
+  flowDiameter?: string;
+  /**
+   * Flow area (A) the certificate states.
+   */
+  flowArea?: string;
+  /**
+   * Certified derated coefficient of discharge (Kdr).
+   */
+  coefficient?: string;
+  /**
+   * Set pressure, gauge.
+   */
+  setPressure?: string;
+  /**
+   * Certified overpressure at which the capacity holds.
+   */
+  overpressure?: string;
+  /**
+   * Pressure at the outlet during discharge, gauge.
+   */
+  backPressure?: string;
+  /**
+   * Medium it discharges.
+   */
+  medium?: {
+    /**
+     * Name of the medium.
+     */
+    name?: string;
+    /**
+     * State of the medium at the inlet.
+     */
+    state?: "gas" | "steam" | "liquid";
+    /**
+     * Temperature at the inlet during discharge.
+     */
+    temperature?: string;
+    /**
+     * Molar mass (M) of a gas.
+     */
+    molarMass?: string;
+    /**
+     * Isentropic exponent (k) of a gas.
+     */
+    isentropicExponent?: string;
+    /**
+     * Compressibility factor (Z) of a gas at the inlet.
+     */
+    compressibilityFactor?: string;
+  };
+  /**
+   * Atmospheric pressure the capacity is stated for, absolute.
+   */
+  atmosphericPressure?: string;
+  /**
+   * Capacity stated by the certificate for this medium and set pressure.
+   */
+  certifiedCapacity?: string;
+  /**
+   * Certificate of the valve.
+   */
+  certificate?: {
+    /**
+     * Number printed on it.
+     */
+    number?: string;
+    /**
+     * Day printed on it.
+     */
+    date?: string;
+    /**
+     * Body that issued or approved it.
+     */
+    body?: string;
+    /**
+     * Number of the type examination it rests on.
+     */
+    typeExamination?: string;
+  };
+  /**
+   * What the plate of the valve says.
+   */
+  plate?: {
+    /**
+     * Serial number.
+     */
+    serial?: string;
+    /**
+     * Set pressure, gauge.
+     */
+    setPressure?: string;
+    /**
+     * Capacity.
+     */
+    capacity?: string;
+  };
+  /**
+   * Test that set the valve.
+   */
+  bench?: {
+    /**
+     * Day of the bench test.
+     */
+    date?: string;
+    /**
+     * Revision of the procedure for setting.
+     */
+    procedure?: string;
+    /**
+     * Gauge of the bench.
+     */
+    instrument?: string;
+    /**
+     * Test medium.
+     */
+    medium?: string;
+    /**
+     * Each opening.
+     */
+    readings?: {
+      /**
+       * 1 for the first opening, and so on.
+       */
+      number: number;
+      /**
+       * Pressure at which it opened, gauge.
+       */
+      pop?: string;
+      /**
+       * Pressure at which it closed, gauge.
+       */
+      reseat?: string;
+    }[];
+    /**
+     * Pressure of the seat tightness test, gauge.
+     */
+    seatTestPressure?: string;
+    /**
+     * Result of the seat tightness test.
+     */
+    seatTightness?: "accepted" | "rejected";
+    /**
+     * Number of the seal put on after setting.
+     */
+    sealNumber?: string;
+    /**
+     * Person who set it.
+     */
+    tester?: string;
+  };
+}
+
+/**
+ * A permission to leave out evidence, or the ground on which a requirement does not apply.
+ */
+export interface Waiver extends RecordProperties {
+  /**
+   * The findings it answers, each as the check prints it.
+   */
+  answers?: {
+    /**
+     * Key of the finding.
+     */
+    finding: string;
+    /**
+     * Digest of what the finding rests on; when that changes, the finding is open again.
+     */
+    digest: string;
+  }[];
+  /**
+   * Why it is acceptable.
+   */
+  reason?: string;
+  /**
+   * On what authority: clause, letter, minutes.
+   */
+  authority?: string;
+  /**
+   * Person who decided it.
+   */
+  by?: string;
+  /**
+   * Day it was decided.
+   */
+  date?: string;
+  /**
+   * Last day it holds; left out if it has no end.
+   */
+  end?: string;
+  /**
+   * Why the requirement does not apply at all, where that is the case.
+   */
+  ground?: string;
+  /**
+   * Who agreed to it.
+   */
+  agreement?: {
+    /**
+     * Name of this row, where "role" alone does not tell it from another.
+     */
+    row?: string;
+    /**
+     * Role in which the person agreed.
+     */
+    role:
+      | "welder"
+      | "welding operator"
+      | "welding coordinator"
+      | "quality control"
+      | "design"
+      | "checker"
+      | "shop"
+      | "testing"
+      | "inspection body"
+      | "client"
+      | "authorised signatory"
+      | "supplier"
+      | "laboratory"
+      | "document control";
+    /**
+     * Person who agreed.
+     */
+    person?: string;
+    /**
+     * Day of the agreement.
+     */
+    date?: string;
+  }[];
+}
+
+/**
+ * How one joint was fitted and welded: each group of runs with welder, day, batch and parameters.
+ */
+export interface WeldLog extends RecordProperties {
+  /**
+   * Joint that was welded.
+   */
+  joint: string;
+  /**
+   * Revision of the welding procedure that was used.
+   */
+  weldingProcedure?: string;
+  /**
+   * Check of the fit-up before welding.
+   */
+  fitUp?: {
+    /**
+     * When it was checked.
+     */
+    date?: string;
+    /**
+     * Person who checked it.
+     */
+    by?: string;
+    /**
+     * Whether it was accepted.
+     */
+    accepted?: boolean;
+    /**
+     * Root gap measured.
+     */
+    gap?: string;
+    /**
+     * Greatest offset of the edges measured.
+     */
+    offset?: string;
+  };
+  /**
+   * One row per group of runs made alike.
+   */
+  runs?: {
+    /**
+     * Name of this row, where "layer" alone does not tell it from another.
+     */
+    row?: string;
+    /**
+     * Which part of the weld.
+     */
+    layer: "root" | "fill" | "cap" | "full";
+    /**
+     * Welding process.
+     */
+    process?:
+      "111" | "114" | "121" | "125" | "131" | "135" | "136" | "138" | "141" | "142" | "143" | "145" | "15" | "311";
+    /**
+     * Welding position.
+     */
+    position?: "PA" | "PB" | "PC" | "PD" | "PE" | "PF" | "PG" | "PH" | "PJ" | "H-L045" | "J-L045";
+    /**
+     * Welders or operators who made it.
+     *
+     * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+     */
+    welders?: string[];
+    /**
+     * Day it was welded; the last day if several.
+     */
+    date?: string;
+    /**
+     * Time welding ended, where tests must wait for it.
+     */
+    finished?: string;
+    /**
+     * Batches of consumables used.
+     *
+     * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+     */
+    batches?: string[];
+    /**
+     * Thickness deposited by these runs.
+     */
+    depositedThickness?: string;
+    /**
+     * Temperature of the parts before welding.
+     */
+    preheat?: string;
+    /**
+     * Highest interpass temperature measured.
+     */
+    interpass?: string;
+    /**
+     * Welding current measured.
+     */
+    current?: string;
+    /**
+     * Arc voltage measured.
+     */
+    voltage?: string;
+    /**
+     * Travel speed measured.
+     */
+    travelSpeed?: string;
+    /**
+     * Heat input as recorded.
+     */
+    heatInput?: string;
+    /**
+     * Meters the parameters were read from.
+     *
+     * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+     */
+    instruments?: string[];
+  }[];
+}
+
+/**
+ * A certificate of a welder or operator, with the half-yearly confirmations that keep it alive.
+ */
+export interface WelderQualification extends RecordProperties {
+  /**
+   * Welder or operator.
+   */
+  person: string;
+  /**
+   * Number printed on it.
+   */
+  certificate?: string;
+  /**
+   * Standard it was qualified to.
+   */
+  standard?: {
+    /**
+     * Number of the standard.
+     */
+    standard?: string;
+    /**
+     * Edition of the standard.
+     */
+    edition?: string;
+  };
+  /**
+   * Designation as printed.
+   */
+  designation?: string;
+  /**
+   * Welding process of the test.
+   */
+  process?:
+    "111" | "114" | "121" | "125" | "131" | "135" | "136" | "138" | "141" | "142" | "143" | "145" | "15" | "311";
+  /**
+   * Transfer mode of gas metal arc processes.
+   */
+  transferMode?: "dip" | "globular" | "spray" | "pulsed";
+  /**
+   * Product of the test piece.
+   */
+  product?: "plate" | "pipe";
+  /**
+   * Weld of the test piece.
+   */
+  weldType?: "butt" | "fillet";
+  /**
+   * Filler material group of the test; none for a test without filler.
+   */
+  fillerGroup?: "FM1" | "FM2" | "FM3" | "FM4" | "FM5" | "FM6" | "none";
+  /**
+   * Symbol of the filler or covering.
+   */
+  fillerType?: string;
+  /**
+   * Deposited thickness (s) of a butt weld, material thickness (t) of a fillet weld.
+   */
+  thickness?: string;
+  /**
+   * Outside diameter of a pipe test piece.
+   */
+  outsideDiameter?: string;
+  /**
+   * Positions of the test.
+   */
+  positions?: ("PA" | "PB" | "PC" | "PD" | "PE" | "PF" | "PG" | "PH" | "PJ" | "H-L045" | "J-L045")[];
+  /**
+   * Weld detail of the test.
+   */
+  detail?: "ss nb" | "ss mb" | "ss gb" | "ss fb" | "bs" | "sl" | "ml";
+  /**
+   * Whether a fillet test piece was welded beside the butt weld.
+   */
+  supplementaryFillet?: boolean;
+  /**
+   * Day the test piece was welded.
+   */
+  testDate?: string;
+  /**
+   * Name of the examiner.
+   */
+  examiner?: string;
+  /**
+   * Body that issued it.
+   */
+  body?: string;
+  /**
+   * Whether an inspection body or a recognised third party approved it.
+   */
+  thirdPartyApproval?: boolean;
+  /**
+   * Route of prolongation printed on it.
+   */
+  route?: "9.3a" | "9.3b" | "9.3c";
+  /**
+   * Last day it is valid, as printed.
+   */
+  validTo?: string;
+  /**
+   * Half-yearly confirmations by the employer.
+   */
+  confirmations?: {
+    /**
+     * Day of the confirmation.
+     */
+    date: string;
+    /**
+     * Person who confirmed it.
+     */
+    by?: string;
+    /**
+     * Work it rests on.
+     */
+    evidence?: string;
+  }[];
+  /**
+   * Ranges printed on the certificate.
+   */
+  range?: {
+    /**
+     * Welding processes.
+     */
+    processes?: (
+      "111" | "114" | "121" | "125" | "131" | "135" | "136" | "138" | "141" | "142" | "143" | "145" | "15" | "311"
+    )[];
+    /**
+     * Products.
+     */
+    products?: ("plate" | "pipe")[];
+    /**
+     * Types of weld.
+     */
+    weldTypes?: ("butt" | "fillet")[];
+    /**
+     * Filler material groups.
+     */
+    fillerGroups?: ("FM1" | "FM2" | "FM3" | "FM4" | "FM5" | "FM6")[];
+    /**
+     * Deposited or material thickness.
+     */
+    thickness?: {
+      /**
+       * Lowest value allowed.
+       */
+      minimum?: string;
+      /**
+       * Highest value allowed.
+       */
+      maximum?: string;
+    };
+    /**
+     * Outside diameter.
+     */
+    outsideDiameter?: {
+      /**
+       * Lowest value allowed.
+       */
+      minimum?: string;
+      /**
+       * Highest value allowed.
+       */
+      maximum?: string;
+    };
+    /**
+     * Welding positions.
+     */
+    positions?: ("PA" | "PB" | "PC" | "PD" | "PE" | "PF" | "PG" | "PH" | "PJ" | "H-L045" | "J-L045")[];
+    /**
+     * Weld details.
+     */
+    details?: ("ss nb" | "ss mb" | "ss gb" | "ss fb" | "bs" | "sl" | "ml")[];
+  };
+}
+
+/**
+ * A welding procedure specification with its revisions; each revision states all its ranges.
+ */
+export interface WeldingProcedure extends RecordProperties {
+  /**
+   * What it is for, in a few words.
+   */
+  title?: string;
+  /**
+   * Every revision issued for use, oldest first; each states all its ranges.
+   */
+  revisions?: {
+    /**
+     * Revision mark as printed on the document.
+     */
+    revision: string;
+    /**
+     * Day this revision was issued.
+     */
+    date?: string;
+    /**
+     * What this revision may be used for.
+     */
+    status?: "for-construction" | "as-built" | "for-record" | "superseded" | "withdrawn";
+    /**
+     * What changed against the revision before.
+     */
+    reason?: string;
+    /**
+     * Person who prepared it.
+     */
+    preparedBy?: string;
+    /**
+     * Person who checked it, another one than who prepared it.
+     */
+    checkedBy?: string;
+    /**
+     * Person who approved it.
+     */
+    approvedBy?: string;
+    /**
+     * Day from which it was approved for use.
+     */
+    approved?: string;
+    /**
+     * Number of sheets or pages.
+     */
+    sheets?: number;
+    /**
+     * File that shows this revision.
+     */
+    original?: string;
+    /**
+     * Procedure qualifications that support it.
+     *
+     * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+     */
+    qualifications?: string[];
+    /**
+     * Welding processes, root first.
+     */
+    processes?: (
+      "111" | "114" | "121" | "125" | "131" | "135" | "136" | "138" | "141" | "142" | "143" | "145" | "15" | "311"
+    )[];
+    /**
+     * Types of joint it is for.
+     */
+    jointTypes?: ("butt" | "fillet" | "t-butt" | "corner" | "branch" | "attachment")[];
+    /**
+     * Material groups it is for.
+     *
+     * Items: Text of up to 200 characters.
+     */
+    materialGroups?: string[];
+    /**
+     * Thickness of the parts.
+     */
+    thickness?: {
+      /**
+       * Lowest value allowed.
+       */
+      minimum?: string;
+      /**
+       * Highest value allowed.
+       */
+      maximum?: string;
+    };
+    /**
+     * Throat of fillet welds.
+     */
+    throat?: {
+      /**
+       * Lowest value allowed.
+       */
+      minimum?: string;
+      /**
+       * Highest value allowed.
+       */
+      maximum?: string;
+    };
+    /**
+     * Outside diameter of pipes.
+     */
+    outsideDiameter?: {
+      /**
+       * Lowest value allowed.
+       */
+      minimum?: string;
+      /**
+       * Highest value allowed.
+       */
+      maximum?: string;
+    };
+    /**
+     * Welding positions.
+     */
+    positions?: ("PA" | "PB" | "PC" | "PD" | "PE" | "PF" | "PG" | "PH" | "PJ" | "H-L045" | "J-L045")[];
+    /**
+     * Weld details: side, backing, number of runs.
+     */
+    details?: ("ss nb" | "ss mb" | "ss gb" | "ss fb" | "bs" | "sl" | "ml")[];
+    /**
+     * Designations of the filler metals.
+     *
+     * Items: Text of up to 200 characters.
+     */
+    fillers?: string[];
+    /**
+     * Designation of the shielding gas.
+     */
+    shieldingGas?: string;
+    /**
+     * Kind of current and polarity.
+     */
+    current?: "DC+" | "DC-" | "AC";
+    /**
+     * Transfer mode of gas metal arc processes.
+     */
+    transferMode?: "dip" | "globular" | "spray" | "pulsed";
+    /**
+     * Heat input.
+     */
+    heatInput?: {
+      /**
+       * Lowest value allowed.
+       */
+      minimum?: string;
+      /**
+       * Highest value allowed.
+       */
+      maximum?: string;
+    };
+    /**
+     * Lowest preheat temperature.
+     */
+    preheat?: string;
+    /**
+     * Highest interpass temperature.
+     */
+    interpass?: string;
+    /**
+     * Whether the joint is heat treated after welding.
+     */
+    postWeldHeatTreatment?: boolean;
+    /**
+     * Parameters run by run.
+     */
+    runs?: {
+      /**
+       * Run or runs.
+       */
+      run: string;
+      /**
+       * Welding process.
+       */
+      process?:
+        "111" | "114" | "121" | "125" | "131" | "135" | "136" | "138" | "141" | "142" | "143" | "145" | "15" | "311";
+      /**
+       * Diameter of the filler.
+       */
+      fillerDiameter?: string;
+      /**
+       * Welding current.
+       */
+      current?: {
+        /**
+         * Lowest value allowed.
+         */
+        minimum?: string;
+        /**
+         * Highest value allowed.
+         */
+        maximum?: string;
+      };
+      /**
+       * Arc voltage.
+       */
+      voltage?: {
+        /**
+         * Lowest value allowed.
+         */
+        minimum?: string;
+        /**
+         * Highest value allowed.
+         */
+        maximum?: string;
+      };
+      /**
+       * Travel speed.
+       */
+      travelSpeed?: {
+        /**
+         * Lowest value allowed.
+         */
+        minimum?: string;
+        /**
+         * Highest value allowed.
+         */
+        maximum?: string;
+      };
+    }[];
+  }[];
+}
+
+/** The type of a record by its kind. */
+export interface RecordTypes {
+  "answered-query": AnsweredQuery;
+  "body-certificate": BodyCertificate;
+  "book": Book;
+  "calculation-sheet": CalculationSheet;
+  "consumable-batch": ConsumableBatch;
+  "declaration": Declaration;
+  "deviation": Deviation;
+  "dimension-check": DimensionCheck;
+  "document": Document;
+  "drawing": Drawing;
+  "equipment": Equipment;
+  "heat-treatment": HeatTreatment;
+  "inspection-step": InspectionStep;
+  "instrument": Instrument;
+  "issue": Issue;
+  "joint": Joint;
+  "material-certificate": MaterialCertificate;
+  "mill-approval": MillApproval;
+  "nameplate": Nameplate;
+  "ndt-personnel": NdtPersonnel;
+  "ndt-report": NdtReport;
+  "nonconformity-report": NonconformityReport;
+  "order-exception": OrderException;
+  "organisation": Organisation;
+  "original": Original;
+  "part": Part;
+  "person": Person;
+  "piece-mark": PieceMark;
+  "pressure-test": PressureTest;
+  "procedure": Procedure;
+  "procedure-qualification": ProcedureQualification;
+  "production-test": ProductionTest;
+  "reference-table": ReferenceTable;
+  "repair": Repair;
+  "safety-valve": SafetyValve;
+  "waiver": Waiver;
+  "weld-log": WeldLog;
+  "welder-qualification": WelderQualification;
+  "welding-procedure": WeldingProcedure;
+}

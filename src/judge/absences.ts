@@ -1,0 +1,158 @@
+import type { Link } from "../model/graph.ts";
+import { byCodePoint } from "../model/order.ts";
+import { addressOf } from "../model/record.ts";
+import { foldAlike } from "../link/alike.ts";
+import type { Court, Want } from "./court.ts";
+import type { Absence, World } from "./world.ts";
+import { noneInBook } from "./absent.ts";
+
+/** One thing that is absent, with all who want it. */
+export interface Gap {
+  readonly absence: Absence;
+  readonly wants: readonly Want[];
+  /** Findings that explain the absence: it is not reported again. */
+  readonly explained: readonly string[];
+}
+
+interface Group {
+  readonly absence: Absence;
+  readonly wants: Want[];
+  explained: readonly string[];
+}
+
+type Groups = Map<string, Group>;
+type Merge = (from: Group, to: Group) => void;
+
+/**
+ * One absence, one gap: groups wants by what is absent, then folds what is one absence seen from several sides.
+ * Returns the gaps and, for every absence key, the gap it ended up in.
+ */
+export function foldAbsences(court: Court): { readonly gaps: readonly Gap[]; readonly of: ReadonlyMap<string, Gap> } {
+  const groups: Groups = new Map();
+  for (const want of court.wants) {
+    const group = groups.get(want.absence.key);
+    if (group === undefined) groups.set(want.absence.key, { absence: want.absence, wants: [want], explained: [] });
+    else group.wants.push(want);
+  }
+  const keys = [...groups.keys()];
+  const into = new Map<string, Group>();
+  const live = (group: Group): Group => {
+    const next = into.get(group.absence.key);
+    return next === undefined ? group : live(next);
+  };
+  const merge: Merge = (from, to) => {
+    const whole = live(to);
+    if (from === whole) return;
+    into.set(from.absence.key, whole);
+    for (const want of from.wants) whole.wants.push(want);
+    groups.delete(from.absence.key);
+  };
+  const all = new Map(groups);
+  foldKinds(court.world, groups, merge);
+  foldFilters(groups, merge);
+  foldLinks(court.world, groups, merge);
+  foldTargets(groups, merge);
+  const of = new Map<string, Gap>();
+  for (const key of keys) {
+    const group = all.get(key);
+    if (group !== undefined) of.set(key, live(group));
+  }
+  return { gaps: sorted(groups), of };
+}
+
+const sorted = (groups: Groups): Group[] =>
+  [...groups.values()].sort((a, b) => byCodePoint(a.absence.key, b.absence.key));
+
+/** A kind of which the book holds no record at all is one absence, whoever asks for its records. */
+function foldKinds(world: World, groups: Groups, merge: Merge): void {
+  for (const group of sorted(groups)) {
+    const { kind } = group.absence;
+    if (kind === null || (world.graph.byKind.get(kind)?.size ?? 0) > 0) continue;
+    const absence = noneInBook(kind, "");
+    const whole = groups.get(absence.key) ?? { absence, wants: [], explained: [] };
+    groups.set(absence.key, whole);
+    merge(group, whole);
+  }
+}
+
+const filtersOf = (filters: string): readonly string[] => filters.match(/\[[^\]"]*"[^"]*"\]/g) ?? [];
+
+/** Who wants any of a list wants the same as who wants a certain one, when neither is there. */
+function foldFilters(groups: Groups, merge: Merge): void {
+  const byBase = new Map<string, Group[]>();
+  for (const group of sorted(groups)) {
+    const { key, filters, target, short } = group.absence;
+    if (target !== null || short !== undefined) continue;
+    const base = key.slice(0, key.length - filters.length);
+    add(byBase, base, group);
+  }
+  for (const list of byBase.values()) {
+    if (list.length < 2) continue;
+    const narrow = [...list].sort((a, b) => filtersOf(b.absence.filters).length - filtersOf(a.absence.filters).length);
+    for (const group of list) {
+      const own = filtersOf(group.absence.filters);
+      const to = narrow.find((other) => {
+        const filters = filtersOf(other.absence.filters);
+        return filters.length > own.length && own.every((filter) => filters.includes(filter));
+      });
+      if (to !== undefined) merge(group, to);
+    }
+  }
+}
+
+/**
+ * A link that leads nowhere explains one missing link back of its field: the record is there, but names another. The
+ * one whose id is most alike is taken first.
+ */
+function foldLinks(world: World, groups: Groups, merge: Merge): void {
+  const bySteps = new Map<string, Group[]>();
+  const byLikeness = new Map<string, Group[]>();
+  for (const group of sorted(groups)) {
+    const { step, owner } = group.absence;
+    if (!step.startsWith("<")) continue;
+    add(bySteps, step, group);
+    add(byLikeness, `${step} ${foldAlike(owner?.record.id ?? "")}`, group);
+  }
+  if (bySteps.size === 0) return;
+  const stepOf = (link: Link) => `<${link.from.kind}:${link.path}>`;
+  const likeness = (link: Link) => foldAlike(link.target?.id ?? link.text.slice(link.text.indexOf(":") + 1));
+  const missing = new Map<Group, number>();
+  const take = (link: Link, list: readonly Group[] | undefined): boolean => {
+    const group = list?.find((one) => (missing.get(one) ?? 1) > 0);
+    if (group === undefined) return false;
+    const { short } = group.absence;
+    const left = (missing.get(group) ?? (short === undefined ? 1 : short.atLeast - short.found.length)) - 1;
+    missing.set(group, left);
+    const absent = link.state === "absent" && link.target !== null ? groups.get(addressOf(link.target)) : undefined;
+    if (left > 0) return true;
+    if (absent !== undefined) merge(group, absent);
+    else group.explained = world.ledger.doubts(addressOf(link.from, link.pointer));
+    return true;
+  };
+  const lost = world.graph.links.filter((link) => link.state !== "found" && bySteps.has(stepOf(link)));
+  const others = lost.filter((link) => !take(link, byLikeness.get(`${stepOf(link)} ${likeness(link)}`)));
+  const queues = new Map([...bySteps].map(([step, list]) => [step, [...list].reverse()]));
+  for (const link of others) {
+    const queue = queues.get(stepOf(link)) ?? [];
+    while (queue.length > 0 && !take(link, queue.slice(-1))) queue.pop();
+  }
+}
+
+function add(map: Map<string, Group[]>, key: string, group: Group): void {
+  const list = map.get(key);
+  if (list === undefined) map.set(key, [group]);
+  else list.push(group);
+}
+
+/** When links name one absent record of a kind, a record of that kind missed elsewhere is that one. */
+function foldTargets(groups: Groups, merge: Merge): void {
+  const targets = new Map<string, Group[]>();
+  for (const group of sorted(groups))
+    if (group.absence.target !== null && group.absence.kind !== null) add(targets, group.absence.kind, group);
+  for (const group of sorted(groups)) {
+    const { target, kind } = group.absence;
+    if (target !== null || kind === null || group.explained.length > 0) continue;
+    const only = targets.get(kind);
+    if (only?.length === 1 && only[0] !== undefined) merge(group, only[0]);
+  }
+}

@@ -1,0 +1,29 @@
+import { linkRules } from "../link/graph.ts";
+import { sheetRules } from "../compute/sheets.ts";
+import type { BuiltIn } from "../model/definitions.ts";
+import { exceptionRules } from "./exceptions.ts";
+import { fieldRules } from "./fields.ts";
+import { gapRules } from "./gap-finding.ts";
+import { milestoneRules } from "./milestones.ts";
+import { originalRules } from "./originals.ts";
+import { orphanRules } from "./orphans.ts";
+import { profileRules } from "./profile.ts";
+import { reasonRules } from "./reasons.ts";
+import { tableRules } from "./tables.ts";
+import { verifiedRules } from "./verified.ts";
+
+/** Checks that are built into linking and judging; those of reading files are listed by the loader. */
+export const builtInRules: readonly BuiltIn[] = [
+  ...linkRules,
+  ...fieldRules,
+  ...originalRules,
+  ...exceptionRules,
+  ...profileRules,
+  ...tableRules,
+  ...milestoneRules,
+  ...gapRules,
+  ...reasonRules,
+  ...sheetRules,
+  ...orphanRules,
+  ...verifiedRules,
+];

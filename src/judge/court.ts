@@ -1,0 +1,214 @@
+import type { Basis } from "../model/basis.ts";
+import type { Finding, Outcome, Related, Subject } from "../model/finding.ts";
+import { addressOf, type Address, type BookRecord } from "../model/record.ts";
+import { digestOf, stablePath } from "../model/stable.ts";
+import { liftOf, type Lift } from "./lift.ts";
+import type { Reason, Trail } from "./trail.ts";
+import type { Absence, World } from "./world.ts";
+
+/** Who wants what is absent: an outcome, a field that is owed, a link, a row of the register. */
+export interface Want {
+  readonly absence: Absence;
+  /** `definition|kind:id` of the outcome; null when the field or link itself asks. */
+  readonly by: string | null;
+  /** Milestone at which it is owed; null: who waits for evidence does not say when it is due. */
+  readonly due: string | null;
+  readonly basis: Basis;
+  readonly owner: string;
+  /** Title of the register's row; such a row gives the gap its basis. */
+  readonly requirement?: string;
+}
+
+/** One finding while it may still grow by further subjects. */
+export interface Entry {
+  readonly finding: Finding;
+  readonly digests: Set<string>;
+  readonly accuses: Set<Address>;
+  readonly related: Map<string, Related>;
+  exception: string | null;
+}
+
+/** What has been said so far while a book is being judged. */
+export interface Court {
+  readonly world: World;
+  readonly outcomes: DraftOutcome[];
+  readonly entries: Map<string, Entry>;
+  readonly wants: Want[];
+  /** What exceptions answer, by key of the finding. */
+  readonly lifts: Map<string, Lift[]>;
+  /** Findings of the stage that is running: they doubt nothing before it ends. */
+  readonly fresh: Set<string>;
+  /** Values from the profile and from tables that verdicts rest on, with what they rest on themselves. */
+  readonly used: Map<string, Basis>;
+}
+
+export interface DraftOutcome extends Outcome {
+  /** Keys of absences it waits for; turned into findings at the end. */
+  readonly absences?: readonly string[];
+  /** The register asks for the very thing that is missing: it does not wait for it. */
+  readonly asks?: boolean;
+}
+
+export interface DefinitionName {
+  readonly id: string;
+  readonly basis: Basis;
+  readonly owner: string;
+}
+
+export const newCourt = (world: World): Court => ({
+  world,
+  outcomes: [],
+  entries: new Map(),
+  wants: [],
+  lifts: new Map(),
+  fresh: new Set(),
+  used: new Map(),
+});
+
+export const outcomeName = (definition: string, subject: Subject | null): string =>
+  subject === null ? definition : `${definition}|${subject.kind}:${subject.id}`;
+
+/**
+ * Draws the conclusion of one definition on one subject from what it read and what it objects to. Returns the outcome.
+ */
+export function conclude(
+  court: Court,
+  definition: DefinitionName,
+  subject: Subject | null,
+  trail: Trail,
+  objections: readonly Finding[],
+  applies = true,
+): DraftOutcome {
+  const outcome = draft(court, definition, subject, trail, objections, applies);
+  if (outcome.verdict === "passed" || outcome.verdict === "failed")
+    for (const [name, basis] of trail.bases) court.used.set(name, basis);
+  court.outcomes.push(outcome);
+  return outcome;
+}
+
+function draft(
+  court: Court,
+  definition: DefinitionName,
+  subject: Subject | null,
+  trail: Trail,
+  objections: readonly Finding[],
+  applies: boolean,
+): DraftOutcome {
+  const base = { definition: definition.id, subject, findings: [] } as const;
+  if (trail.doubts.size > 0) return { ...base, verdict: "not judged", because: finding([...trail.doubts]) };
+  if (trail.absences.size > 0) {
+    const by = outcomeName(definition.id, subject);
+    for (const absence of trail.absences.values())
+      court.wants.push({ absence, by, due: null, basis: definition.basis, owner: definition.owner });
+    const keys = [...trail.absences.keys()].sort();
+    return { ...base, verdict: "not judged", because: { type: "absent", keys }, absences: keys };
+  }
+  if (trail.reasons.size > 0) {
+    for (const reason of trail.reasons.values()) addFinding(court, ofReason(court.world, definition, subject, reason));
+    const findings = [...trail.reasons.keys()].sort();
+    return { ...base, verdict: "not judged", findings, because: finding(findings) };
+  }
+  if (!applies || trail.inapplicable) return { ...base, verdict: "not applicable" };
+  for (const objection of objections) addFinding(court, objection);
+  const findings = objections.map(({ key }) => key);
+  const against = objections.filter(({ severity }) => severity !== "note");
+  if (against.length === 0) return { ...base, verdict: "passed", findings };
+  if (against.some(({ verdict }) => verdict === "failed")) return { ...base, verdict: "failed", findings };
+  return { ...base, verdict: "not judged", findings, because: finding(against.map(({ key }) => key)) };
+}
+
+const finding = (keys: readonly string[]) => ({ type: "finding", keys: [...keys].sort() }) as const;
+
+function ofReason(world: World, definition: DefinitionName, subject: Subject | null, reason: Reason): Finding {
+  const { key, rule, message, why, hint, at, accuses } = reason;
+  return {
+    key,
+    rule,
+    severity: "query",
+    verdict: "not judged",
+    subject: at === null ? subject : { kind: at.record.kind, id: at.record.id },
+    place: at === null ? { file: "book.json", pointer: "" } : locate(world, at.record, at.pointer).place,
+    message,
+    why,
+    hint,
+    basis: definition.basis,
+    owner: "design",
+    due: null,
+    digest: digestOf(`${key} ${why}`),
+    related: [],
+    waiting: [],
+    exception: null,
+    accuses,
+  };
+}
+
+/** Adds a finding; a second one with its key is the same finding about one more subject. */
+export function addFinding(court: Court, finding: Finding): void {
+  court.fresh.add(finding.key);
+  const first = court.entries.get(finding.key);
+  if (first === undefined) {
+    court.entries.set(finding.key, {
+      finding,
+      digests: new Set([finding.digest]),
+      accuses: new Set(finding.accuses),
+      related: new Map(finding.related.map((one) => [nameOf(one), one])),
+      exception: null,
+    });
+    return;
+  }
+  first.digests.add(finding.digest);
+  for (const address of finding.accuses) first.accuses.add(address);
+  const { subject, place, message } = finding;
+  const own = nameOf(first.finding);
+  for (const one of [{ subject, place, message }, ...finding.related])
+    if (nameOf(one) !== own) first.related.set(nameOf(one), one);
+}
+
+const nameOf = ({ place, message }: Pick<Related, "place" | "message">) => `${place.file}${place.pointer} ${message}`;
+
+/** The finding as it stands, with all it has grown by. */
+export function findingOf({ finding, digests, accuses, related, exception }: Entry): Finding {
+  const [digest = ""] = digests;
+  return {
+    ...finding,
+    digest: digests.size < 2 ? digest : digestOf([...digests].sort().join(",")),
+    accuses: [...accuses],
+    related: [...related.values()],
+    exception,
+  };
+}
+
+/** Ends a stage: its findings are lifted by exceptions, or doubt the places they accuse from now on. */
+export function endStage(court: Court): void {
+  for (const key of court.fresh) {
+    const entry = court.entries.get(key);
+    if (entry === undefined) continue;
+    const lift = liftOf(court.lifts, findingOf(entry));
+    entry.exception = lift?.exception ?? null;
+    if (lift === null && entry.finding.severity !== "note") court.world.ledger.accuse([...entry.accuses], key);
+  }
+  court.fresh.clear();
+}
+
+/** Runs one stage. */
+export function stage(court: Court, run: () => void): void {
+  run();
+  endStage(court);
+}
+
+/** Place, key and subject of a finding about something in a record. */
+export function locate(
+  world: World,
+  record: BookRecord,
+  pointer: string,
+): Pick<Finding, "subject" | "place"> & { readonly where: string } {
+  const kind = world.kinds.get(record.kind);
+  return {
+    subject: { kind: record.kind, id: record.id },
+    place: { file: record.file, pointer: record.pointer + pointer },
+    where: kind === undefined ? pointer : stablePath(kind, record.value, pointer),
+  };
+}
+
+export const keyOf = (rule: string, record: Pick<BookRecord, "kind" | "id"> | null, name: string): string =>
+  `${rule}|${record === null ? "book" : addressOf(record)}|${name}`;

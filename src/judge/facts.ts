@@ -1,0 +1,146 @@
+import { parseDate } from "../model/dates.ts";
+import type { Fact } from "../model/fact.ts";
+import type { Finding } from "../model/finding.ts";
+import { byCodePoint } from "../model/order.ts";
+import { ProgramError } from "../model/program-error.ts";
+import { compare, measure, parseQuantity } from "../model/quantity.ts";
+import { addressOf, type Address, type BookRecord } from "../model/record.ts";
+import { pathOf } from "./bind.ts";
+import { conclude, keyOf, locate, type Court } from "./court.ts";
+import { deref, follow, readText, startAt, type Hit } from "./follow.ts";
+import { digestOfReads, mergeTrail, newTrail, type Trail } from "./trail.ts";
+import type { World } from "./world.ts";
+
+interface Statement {
+  readonly record: BookRecord;
+  readonly hit: Hit;
+  readonly text: string;
+}
+
+/** What a fact is about (null: the book), with all that is stated of it. */
+interface Topic {
+  readonly about: BookRecord | null;
+  readonly statements: Statement[];
+  readonly trail: Trail;
+}
+
+/**
+ * Compares every statement of one fact. When all others agree the odd one is accused, else all are: one finding.
+ * A statement that is absent is owed by its own field; it is no difference.
+ */
+export function applyFact(court: Court, fact: Fact): void {
+  const way = newTrail();
+  for (const { about, statements, trail } of topicsOf(court.world, fact, way)) {
+    mergeTrail(trail, way);
+    const groups = grouped(fact, statements);
+    const differ = groups.length > 1;
+    const findings = differ ? [difference(court.world, fact, about, groups, digestOfReads(court.world, trail))] : [];
+    const subject = about === null ? null : { kind: about.kind, id: about.id };
+    conclude(court, fact, subject, trail, findings, statements.length > 1);
+  }
+}
+
+function topicsOf(world: World, fact: Fact, way: Trail): readonly Topic[] {
+  const topics = new Map<Address, Topic>();
+  if (fact.about === undefined) topics.set("", { about: null, statements: [], trail: newTrail() });
+  for (const path of fact.statements)
+    for (const hit of follow(world, pathOf(path), null, way, false)) {
+      const own = newTrail();
+      const text = readText(world, hit, own);
+      const { record } = hit;
+      if (text === undefined || record === null) continue;
+      const about = fact.about === undefined ? null : topicOf(world, fact.about, record, own);
+      if (about === undefined) continue;
+      const key = about === null ? "" : addressOf(about);
+      const topic = topics.get(key) ?? { about, statements: [], trail: newTrail() };
+      topic.statements.push({ record, hit, text });
+      mergeTrail(topic.trail, own);
+      topics.set(key, topic);
+    }
+  return [...topics].sort(([a], [b]) => byCodePoint(a, b)).map(([, topic]) => topic);
+}
+
+/** What a record's statement is about: where the path leads; an empty path is the record itself. */
+function topicOf(world: World, path: string, record: BookRecord, trail: Trail): BookRecord | undefined {
+  const start = startAt(world, record, "");
+  const hit = path === "" ? start : follow(world, pathOf(path), start, trail, false)[0];
+  return hit === undefined ? undefined : (deref({ world, trail }, hit)?.record ?? undefined);
+}
+
+function grouped(fact: Fact, statements: readonly Statement[]): Statement[][] {
+  const groups: Statement[][] = [];
+  for (const statement of statements) {
+    const group = groups.find(([first]) => first !== undefined && same(fact, first.text, statement.text) === "yes");
+    if (group === undefined) groups.push([statement]);
+    else group.push(statement);
+  }
+  return groups.sort((a, b) => b.length - a.length);
+}
+
+function same(fact: Fact, a: string, b: string): "yes" | "no" | "unsure" {
+  if (fact.reading.type === "quantity") {
+    const { unit } = fact.reading;
+    const [first, second] = [parseQuantity(a, { unit }), parseQuantity(b, { unit })];
+    if (!first.ok || !second.ok) return "no";
+    if (first.quantity.text === second.quantity.text) return "yes";
+    const order = compare(measure(first.quantity, unit), measure(second.quantity, unit));
+    return order === "equal" ? "yes" : order === "open" ? "unsure" : "no";
+  }
+  if (fact.reading.type === "date") {
+    const [first, second] = [parseDate(a), parseDate(b)];
+    return first.ok && second.ok && first.date.from <= second.date.to && second.date.from <= first.date.to
+      ? "yes"
+      : "no";
+  }
+  return a === b ? "yes" : "no";
+}
+
+function difference(
+  world: World,
+  fact: Fact,
+  about: BookRecord | null,
+  groups: readonly (readonly Statement[])[],
+  digest: string,
+): Finding {
+  const [most = [], ...others] = groups;
+  const odd = others.flat();
+  // Only a lone dissenter against several who agree is known to be the wrong one.
+  const lone = odd.length === 1 && most.length > 1;
+  const accused = lone ? odd : groups.flat();
+  const [first = odd[0]] = accused;
+  if (first === undefined) throw new ProgramError(`fact ${fact.id} compares nothing`);
+  const name = (one: Statement) => `${one.record.kind} ${one.record.id}`;
+  const { subject, place } = locate(world, first.record, first.hit.pointer);
+  const heads = groups.flatMap((group) => group[0]?.text ?? []);
+  const unsure = heads.every((text, index) =>
+    heads.slice(index + 1).every((other) => same(fact, text, other) === "unsure"),
+  );
+  return {
+    key: keyOf(fact.id, about, ""),
+    rule: fact.id,
+    severity: unsure ? "query" : "nonconformity",
+    verdict: unsure ? "not judged" : "failed",
+    subject,
+    place,
+    message: lone
+      ? `${fact.title} is ${first.text} in ${name(first)}, but ${most[0]?.text ?? ""} in ${most.length} other records`
+      : `${fact.title} is stated differently: ${groups
+          .flat()
+          .map((one) => `${one.text} in ${name(one)}`)
+          .join(", ")}`,
+    why: `one fact, stated by ${most.concat(odd).map(name).join(", ")}`,
+    hint: "compare with the originals; correct the record that was copied wrongly, or have the document itself corrected",
+    basis: fact.basis,
+    owner: fact.owner,
+    due: null,
+    digest,
+    related: groups.flat().flatMap((one) => {
+      if (one === first) return [];
+      const at = locate(world, one.record, one.hit.pointer);
+      return [{ subject: at.subject, place: at.place, message: `${one.text} here` }];
+    }),
+    waiting: [],
+    exception: null,
+    accuses: accused.map((one) => addressOf(one.record, one.hit.pointer)),
+  };
+}

@@ -1,0 +1,266 @@
+import type { Origin } from "../model/book.ts";
+import { atPointer, isList, isObject, pointerStep, type Json } from "../model/json.ts";
+import type { Field } from "../model/kind.ts";
+import { printStep, printSteps, type Path, type Step } from "../model/path.ts";
+import { ProgramError } from "../model/program-error.ts";
+import { addressOf, type BookRecord } from "../model/record.ts";
+import { fieldOfPointer } from "../model/stable.ts";
+import { absentTarget, missingField, noneBack, noneInBook } from "./absent.ts";
+import { lookUp } from "./look-up.ts";
+import { noRow, type Asked } from "./reasons.ts";
+import { resultsOf, symbolOf } from "./results.ts";
+import { clear, noteAddress, noteRead, type Trail } from "./trail.ts";
+import type { Absence, World } from "./world.ts";
+
+/** Where a path has got to: a value in a record, or one that comes from a table, the profile or a calculation. */
+export interface Hit {
+  readonly value: Json;
+  readonly field: Field | null;
+  readonly origin: Origin | null;
+  /** The record it stands in; null outside records. */
+  readonly record: BookRecord | null;
+  readonly pointer: string;
+  /** Of a row of a table: what was asked for. */
+  readonly asked?: Asked;
+}
+
+/** One way along a path. */
+export interface Walk {
+  readonly world: World;
+  readonly trail: Trail;
+  /** False (optional, `exists`): what is absent is no absence. */
+  readonly wanted: boolean;
+  /** A result was left out because its calculation does not apply. */
+  skipped: boolean;
+}
+
+export function startAt(world: World, record: BookRecord, pointer: string): Hit {
+  const origin = { type: "record", record, pointer } as const;
+  if (pointer === "") return { value: record.value, field: null, origin, record, pointer };
+  const field = fieldOfPointer(world.kinds.get(record.kind)?.fields, record.value, pointer) ?? null;
+  return { value: atPointer(record.value, pointer) ?? null, field, origin, record, pointer };
+}
+
+/**
+ * Follows a path. Reads, doubts, absences and own reasons for not judging are noted in the trail; what comes back is
+ * every value the path leads to. `wanted` false leaves no absence of the value itself behind; a link to a record that
+ * is not there, and a filter that cannot be answered, always do.
+ */
+export function follow(world: World, path: Pick<Path, "steps">, start: Hit | null, trail: Trail, wanted = true): Hit[] {
+  const walk: Walk = { world, trail, wanted, skipped: false };
+  let hits: readonly (Hit | null)[] = [start];
+  for (const group of groupsOf(path.steps)) hits = hits.flatMap((hit) => followGroup(walk, group, hit));
+  const found = hits.filter((hit) => hit !== null);
+  if (found.length > 0 || !wanted) return found;
+  if (walk.skipped) trail.inapplicable = true;
+  // Silence is never a pass: whatever ends a path must have said why.
+  if (clear(trail)) throw new ProgramError(`path "${printSteps(path.steps)}" leads to nothing and does not say why`);
+  return found;
+}
+
+/** A step with the list step and filters that follow it: what is missing is the step *so filtered*. */
+interface Group {
+  readonly head: Step | null;
+  readonly tail: readonly Step[];
+  readonly filters: string;
+}
+
+const grouped = new WeakMap<readonly Step[], readonly Group[]>();
+
+function groupsOf(steps: readonly Step[]): readonly Group[] {
+  const known = grouped.get(steps);
+  if (known !== undefined) return known;
+  const found: { head: Step | null; tail: Step[] }[] = [];
+  for (const step of steps) {
+    if (step.type !== "items" && step.type !== "filter") found.push({ head: step, tail: [] });
+    else if (found.length === 0) found.push({ head: null, tail: [step] });
+    else found.at(-1)?.tail.push(step);
+  }
+  const groups = found.map((group) => ({
+    ...group,
+    filters: printSteps(group.tail.filter((step) => step.type === "filter")),
+  }));
+  grouped.set(steps, groups);
+  return groups;
+}
+
+function followGroup(walk: Walk, { head, tail, filters }: Group, hit: Hit | null): readonly Hit[] {
+  let hits = head === null ? (hit === null ? [] : [hit]) : advance(walk, head, hit, filters);
+  if (hits.length === 0 || tail.length === 0) return hits;
+  const { absences, doubts } = walk.trail;
+  const open = absences.size + doubts.size;
+  for (const step of tail)
+    hits = step.type === "filter" ? filtered(walk, step, hits) : hits.flatMap((one) => items(walk, one));
+  // A candidate whose filter cannot be answered may be the one that is asked for.
+  if (hits.length === 0 && head !== null && absences.size + doubts.size === open) nothingLeft(walk, head, hit, filters);
+  return hits;
+}
+
+function filtered(
+  { world, trail }: Walk,
+  step: Extract<Step, { type: "filter" }>,
+  hits: readonly Hit[],
+): readonly Hit[] {
+  const candidates = hits.flatMap((hit) => (isList(hit.value) ? itemsOf(hit, hit.value) : [hit]));
+  return candidates.filter((hit) =>
+    follow(world, { steps: step.path }, hit, trail).some((found) => readText(world, found, trail) === step.equals),
+  );
+}
+
+function items({ world, trail }: Walk, hit: Hit): readonly Hit[] {
+  if (isList(hit.value)) return itemsOf(hit, hit.value);
+  // The schema wants a list here and has objected.
+  if (hit.record !== null) noteRead(world, trail, hit.record, hit.pointer, hit.value);
+  return [];
+}
+
+function itemsOf(hit: Hit, list: readonly Json[]): readonly Hit[] {
+  const field = hit.field?.item ?? null;
+  return list.map((value, index) => {
+    const pointer = `${hit.pointer}/${index}`;
+    if (hit.record === null) return { ...hit, value, field };
+    return { value, field, origin: { type: "record", record: hit.record, pointer }, record: hit.record, pointer };
+  });
+}
+
+function advance(walk: Walk, step: Step, hit: Hit | null, filters: string): readonly Hit[] {
+  const { world, trail, wanted } = walk;
+  switch (step.type) {
+    case "all": {
+      const records = [...(world.graph.byKind.get(step.kind)?.values() ?? [])];
+      if (records.length === 0) miss(walk, noneInBook(step.kind, filters), null);
+      return records.map((record) => startAt(world, record, ""));
+    }
+    case "profile": {
+      const parameter = world.parameters.get(step.name);
+      if (parameter === undefined) throw new ProgramError(`the profile has no parameter "${step.name}"`);
+      for (const place of parameter.places ?? []) noteAddress(world, trail, place, "");
+      trail.reads.set(`profile:${step.name}`, parameter.value);
+      trail.bases.set(`parameter ${step.name} of the profile`, parameter.basis);
+      return [outside(parameter.value, { type: "profile", name: step.name, basis: parameter.basis })];
+    }
+    case "table":
+      return lookUp(world, step, hit, trail, wanted);
+    case "field":
+      return hit === null ? [] : toField(walk, hit, step.name, filters);
+    case "record":
+      return hit === null ? [] : recordOf(world, deref(walk, hit));
+    case "back":
+      return hit === null ? [] : back(walk, hit, step, filters);
+    case "calculation": {
+      const at = hit === null ? null : deref(walk, hit);
+      return at === null ? [] : resultsOf(walk, at, step.id);
+    }
+    case "items":
+    case "filter":
+      return hit === null ? [] : [hit];
+  }
+}
+
+/** Notes an absence, unless a finding throws doubt on the place: an accused place is never absent. */
+function miss({ world, trail, wanted }: Walk, absence: Absence, at: Absence["owner"], always = false): void {
+  if (at !== null) {
+    const address = addressOf(at.record, at.pointer);
+    noteAddress(world, trail, address, "absent");
+    if (world.ledger.doubts(address).length > 0) return;
+  }
+  if (wanted || always) trail.absences.set(absence.key, absence);
+}
+
+/** There were candidates, but the list is empty or none passes the filter: absent just as if there had been none. */
+function nothingLeft(walk: Walk, head: Step, hit: Hit | null, filters: string): void {
+  if (head.type === "all") {
+    miss(walk, noneInBook(head.kind, filters), null);
+    return;
+  }
+  const from = hit === null ? null : deref(walk, hit);
+  if (from?.record == null) throw new ProgramError(`nothing can be missing outside the records (${printStep(head)})`);
+  const { record, pointer } = from;
+  if (head.type === "back") miss(walk, noneBack(record, pointer, head, filters), { record, pointer });
+  else {
+    const name = printStep(head);
+    miss(walk, missingField(record, pointer, name, filters), { record, pointer: pointer + pointerStep(name) });
+  }
+}
+
+function outside(value: Json, origin: Origin): Hit {
+  return { value, field: null, origin, record: null, pointer: "" };
+}
+
+/** The text of a hit, noted as read. */
+export function readText(world: World, hit: Hit, trail: Trail): string | undefined {
+  if (hit.record !== null) noteRead(world, trail, hit.record, hit.pointer, hit.value);
+  return typeof hit.value === "object" ? undefined : String(hit.value);
+}
+
+/** Goes through a link to the record or row it names; any other hit stays where it is. Null: the link leads nowhere. */
+export function deref(walk: Pick<Walk, "world" | "trail">, hit: Hit): Hit | null {
+  const { world, trail } = walk;
+  if (hit.field?.type !== "link" || hit.record === null) return hit;
+  noteRead(world, trail, hit.record, hit.pointer, hit.value);
+  const link = world.graph.out.get(hit.record)?.get(hit.pointer);
+  if (link?.to !== undefined) {
+    noteRead(world, trail, link.to, "/id", link.to.id);
+    if (link.toPointer !== undefined && link.toPointer !== "")
+      noteRead(world, trail, link.to, link.toPointer, undefined);
+    return startAt(world, link.to, link.toPointer ?? "");
+  }
+  if (link?.state === "absent" && link.target !== null) {
+    const absence = absentTarget(hit.record, hit.pointer, `${link.target.kind}:${link.target.id}`);
+    miss({ world, trail, wanted: true, skipped: false }, absence, { record: hit.record, pointer: hit.pointer });
+  }
+  return null;
+}
+
+function toField(walk: Walk, from: Hit, name: string, filters: string): readonly Hit[] {
+  if (from.origin?.type === "calculation") return symbolOf(walk, from.origin.of, name);
+  const hit = deref(walk, from);
+  if (hit === null) return [];
+  if (!isObject(hit.value)) {
+    // The schema wants an object here and has objected.
+    if (hit.record !== null) noteRead(walk.world, walk.trail, hit.record, hit.pointer, hit.value);
+    return [];
+  }
+  const value = Object.hasOwn(hit.value, name) ? hit.value[name] : undefined;
+  const pointer = hit.pointer + pointerStep(name);
+  if (value === undefined || (isList(value) && value.length === 0)) {
+    if (hit.asked !== undefined && walk.wanted) noRow(walk.trail, hit.asked, `the row has no ${name}`, name);
+    if (hit.record !== null)
+      miss(walk, missingField(hit.record, hit.pointer, name, filters), { record: hit.record, pointer });
+    return [];
+  }
+  const field = fieldIn(walk.world, hit, name);
+  if (hit.record === null) return [{ ...hit, value, field }];
+  return [{ value, field, origin: { type: "record", record: hit.record, pointer }, record: hit.record, pointer }];
+}
+
+function fieldIn(world: World, hit: Hit, name: string): Field | null {
+  const fields =
+    hit.pointer === "" && hit.record !== null ? world.kinds.get(hit.record.kind)?.fields : hit.field?.fields;
+  return fields?.get(name) ?? null;
+}
+
+/** Objects that hold a link here; from a row, links to the row or to its whole record. */
+function back(walk: Walk, from: Hit, step: Extract<Step, { type: "back" }>, filters: string): readonly Hit[] {
+  const { world, trail } = walk;
+  const hit = deref(walk, from);
+  if (hit?.record == null) return [];
+  const { record, pointer } = hit;
+  const direct = world.graph.back.get(addressOf(record, pointer)) ?? [];
+  const whole =
+    pointer === "" ? [] : (world.graph.back.get(addressOf(record)) ?? []).filter((link) => link.toPointer === "");
+  const found = new Map<string, Hit>();
+  for (const link of [...direct, ...whole]) {
+    if (link.from.kind !== step.kind || link.path !== step.field) continue;
+    noteRead(world, trail, link.from, link.pointer, link.text);
+    const object = link.pointer.replace(/(\/[^/]+)(\/\d+)?$/, "");
+    const address = addressOf(link.from, object);
+    if (!found.has(address)) found.set(address, startAt(world, link.from, object));
+  }
+  if (found.size === 0) miss(walk, noneBack(record, pointer, step, filters), { record, pointer });
+  return [...found.values()];
+}
+
+function recordOf(world: World, hit: Hit | null): Hit[] {
+  return hit?.record == null ? [] : [startAt(world, hit.record, "")];
+}

@@ -1,0 +1,117 @@
+import { ownChoice } from "../model/basis.ts";
+import type { BuiltIn } from "../model/definitions.ts";
+import type { Finding } from "../model/finding.ts";
+import { addressOf } from "../model/record.ts";
+import { digestOf } from "../model/stable.ts";
+import { nearest } from "../link/graph.ts";
+import type { Gap } from "./absences.ts";
+import { locate } from "./court.ts";
+import type { Calendar } from "./milestones.ts";
+import type { Absence, World } from "./world.ts";
+
+const owed = ownChoice("what the schema, a link or the register owes is there when it is due");
+
+export const gapRules: readonly BuiltIn[] = [
+  { id: "missing", title: "What is owed is there when it is due", severity: "gap", basis: owed },
+  {
+    id: "waiting",
+    title: "What an answered finding leaves unjudged is accepted too",
+    severity: "gap",
+    basis: ownChoice("an exception lifts a block; it does not judge what depended on it"),
+  },
+];
+
+/** Stable name of a gap, whoever wants what is missing. */
+export function gapKey(world: World, { absence }: Pick<Gap, "absence">): string {
+  const { owner, step, filters, target, short, key } = absence;
+  if (owner === null || target !== null) return `missing|${key}`;
+  const { where } = locate(world, owner.record, owner.pointer);
+  const what = `${step}${filters}${short === undefined ? "" : ` at least ${short.atLeast}`}`;
+  return `missing|${addressOf(owner.record)}|${where === "" ? "" : `${where} `}${what}`;
+}
+
+/** Milestone at which a gap is owed first; "now" when nobody says. */
+export function dueOf({ wants }: Gap, calendar: Calendar): string {
+  const dues = wants.flatMap(({ due }) => due ?? []);
+  return dues.reduce((first, due) => (calendar.rank(due) < calendar.rank(first) ? due : first), dues[0] ?? "now");
+}
+
+/** A gap as people read it. */
+export function gapFinding(world: World, gap: Gap, due: string): Finding {
+  const { absence, wants } = gap;
+  const asked =
+    wants.find((want) => want.requirement !== undefined) ?? wants.find((want) => want.by === null) ?? wants[0];
+  const at = absence.owner === null ? null : locate(world, absence.owner.record, absence.owner.pointer);
+  const key = gapKey(world, gap);
+  const found = absence.short?.found.map((record) => addressOf(record)) ?? [];
+  return {
+    key,
+    rule: "missing",
+    severity: "gap",
+    verdict: "not judged",
+    subject: at?.subject ?? null,
+    place: at?.place ?? { file: "book.json", pointer: "" },
+    message: messageOf(world, absence),
+    why: whyOf(gap, due),
+    hint: hintOf(world, absence),
+    basis: asked?.basis ?? owed,
+    owner: asked?.owner ?? "document control",
+    due: due === "now" ? null : due,
+    digest: digestOf([key, ...found.sort()].join(" ")),
+    related: relatedOf(world, absence),
+    waiting: [],
+    exception: null,
+    accuses: [],
+  };
+}
+
+function messageOf(world: World, absence: Absence): string {
+  const { owner, kind, step, filters, target, short } = absence;
+  const title = `${titleOf(world, kind)}${words(filters)}`;
+  if (owner === null) return `the book holds no ${title}`;
+  const own = `${owner.record.kind} ${owner.record.id}`;
+  if (target !== null) return `${target.replace(":", " ")} is named by ${own}, but is not in the book`;
+  const { where } = locate(world, owner.record, owner.pointer);
+  const name = `${own}${where === "" ? "" : `, ${where},`}`;
+  const what = kind === null ? `${step}${words(filters)}` : title;
+  if (short !== undefined) return `${name} has ${short.found.length} of ${short.atLeast} ${what}`;
+  return `${name} has no ${what}`;
+}
+
+const titleOf = (world: World, kind: string | null) => (world.kinds.get(kind ?? "")?.title ?? kind ?? "").toLowerCase();
+
+/** `[^.method="RT"]` as people say it. */
+function words(filters: string): string {
+  return filters.replaceAll(
+    /\[(?:\^\.)?([A-Za-z.]+)="([^"]*)"\]/g,
+    (_, field: string, value: string) => ` with ${field} ${value}`,
+  );
+}
+
+function whyOf({ absence, wants }: Gap, due: string): string {
+  const rows = [...new Set(wants.flatMap((want) => want.requirement ?? []))];
+  const named = absence.target === null ? "it is owed" : "a link names it";
+  const reason = rows.length > 0 ? `owed by the register: ${rows.join("; ")}` : named;
+  return due === "now" ? reason : `${reason}; due at milestone "${due}"`;
+}
+
+function hintOf(world: World, { target, kind }: Absence): string {
+  if (target !== null) {
+    const [kindName = "", id = ""] = target.split(":");
+    const near = nearest(world.graph, { kind: kindName, id });
+    return near.length > 0
+      ? `add the record, or correct the link; nearest: ${near.join(", ")}`
+      : "add the record, or correct the link";
+  }
+  if (kind !== null) return `add the ${titleOf(world, kind)} from its original`;
+  return "enter the value from the original; if there is none, ask for it, or record a waiver with its ground";
+}
+
+/** All links that name an absent record. */
+function relatedOf(world: World, { target }: Absence): Finding["related"] {
+  const links = target === null ? [] : (world.graph.absent.get(target) ?? []);
+  return links.slice(1, 21).map((link) => {
+    const { subject, place } = locate(world, link.from, link.pointer);
+    return { subject, place, message: `named by ${link.from.kind} ${link.from.id} too` };
+  });
+}

@@ -1,0 +1,170 @@
+import { applyCalculation } from "../compute/apply.ts";
+import { checkSheets } from "../compute/sheets.ts";
+import { linkRecords } from "../link/graph.ts";
+import type { JudgedBook, LoadedBook } from "../model/book.ts";
+import type { Definitions } from "../model/definitions.ts";
+import type { Finding } from "../model/finding.ts";
+import { ProgramError } from "../model/program-error.ts";
+import { addressOf, type BookRecord } from "../model/record.ts";
+import { foldAbsences } from "./absences.ts";
+import { addFinding, endStage, findingOf, newCourt, stage, type Court } from "./court.ts";
+import { prepareExceptions } from "./exceptions.ts";
+import { applyFact } from "./facts.ts";
+import { checkPlausible, readValues } from "./fields.ts";
+import { gapKey } from "./gap-finding.ts";
+import { newLedger } from "./ledger.ts";
+import { answerable } from "./lift.ts";
+import { calendarOf, checkListed, checkPassedOver } from "./milestones.ts";
+import { noteOrphans, openKinds } from "./orphans.ts";
+import { originalsSound } from "./originals.ts";
+import { planOf } from "./plan.ts";
+import { parametersOf } from "./profile.ts";
+import { applyRequirement } from "./register.ts";
+import { answersByFinding, reviewExceptions, sayReopened } from "./review.ts";
+import { applyRule } from "./rules.ts";
+import { addStillWaiting, settleGaps, settleOutcome, settleOwed, waitingByFinding, withWaiting } from "./settle.ts";
+import { countsOf, fingerprintOf, inOrder } from "./summary.ts";
+import { tablesOf } from "./tables.ts";
+import { checkBases } from "./verified.ts";
+import { wantFields, wantLinks } from "./wants.ts";
+
+export { fingerprintOf } from "./summary.ts";
+
+/**
+ * Judges a loaded book: links it, recomputes it and applies every definition, stage by stage, so that one root cause is
+ * one finding. Pure: the same book and definitions give the same value.
+ */
+export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook {
+  const plan = planOf(definitions);
+  const { graph, findings: linkFindings } = linkRecords(loaded.records, definitions.kinds);
+  const [book, issue] = [only(loaded, "book"), only(loaded, "issue")];
+  const profile = parametersOf(book, definitions.profiles);
+  const tables = tablesOf(graph, definitions.tables);
+  const calendar = calendarOf(issue);
+  const requirements = registerOf(book, definitions);
+  const court = newCourt({
+    graph,
+    definitions,
+    kinds: definitions.kinds,
+    parameters: profile.parameters,
+    tables: tables.tables,
+    ownTables: tables.own,
+    ledger: newLedger(),
+    computed: new Map(),
+  });
+
+  // What no exception answers: files, schemas, ids and links, unreadable values, hashes, and the frame of the book.
+  const [queries, faults] = apart(linkFindings, ({ severity }) => severity === "query");
+  const [less, wrong] = apart([...profile.findings, ...tables.findings], ({ severity }) => severity === "query");
+  stage(court, () => loaded.findings.forEach((finding) => addFinding(court, finding)));
+  stage(court, () => addUnlessDoubted(court, faults));
+  stage(court, () => readValues(court));
+  stage(court, () => {
+    addUnlessDoubted(court, wrong);
+    originalsSound(court, loaded.files);
+    checkListed(court, issue, calendar, requirements);
+  });
+
+  const isException = (kind: string) => answerable.has(kind);
+  const cutOff = textOf(issue, "dataCutOff");
+  stage(court, () => checkPlausible(court, cutOff, isException));
+  stage(court, () => plan.exceptions.forEach((rule) => applyRule(court, rule, plan.single.has(rule.id))));
+  const last = calendar.final ? textOf(issue, "issueDate") : cutOff;
+  const exceptions = prepareExceptions(court, last, plan.ordered);
+
+  stage(court, () => {
+    addUnlessDoubted(court, [...queries, ...less]);
+    checkPlausible(court, cutOff, (kind) => !isException(kind));
+  });
+  stage(court, () => plan.within.forEach((rule) => applyRule(court, rule, true)));
+  stage(court, () => definitions.facts.forEach((fact) => applyFact(court, fact)));
+  const sheets = new Set<object>();
+  const computed = plan.calculations.flatMap((calculation) => applyCalculation(court, calculation, sheets));
+  stage(court, () => checkSheets(court, definitions.calculations, sheets));
+  stage(court, () => plan.chain.forEach((rule) => applyRule(court, rule, false)));
+  stage(court, () => plan.whole.forEach((rule) => applyRule(court, rule, false)));
+  const owed = requirements.flatMap((row) => applyRequirement(court, row));
+  wantFields(court);
+  wantLinks(court);
+  stage(court, () => checkPassedOver(court, issue, calendar));
+
+  const { gaps, of } = foldAbsences(court);
+  const results = settleGaps(court, gaps, calendar, issue, fileFaults(loaded));
+  const outcomes = court.outcomes.map((outcome) => settleOutcome(outcome, of, results));
+  const waiting = waitingByFinding(court, outcomes);
+  stage(court, () => checkBases(court, book, definitions, requirements, outcomes));
+  addStillWaiting(court, waiting);
+  noteOrphans(court, openKinds(court.world, gaps));
+  const quiet = new Set(
+    gaps.filter((gap) => !("finding" in (results.get(gap) ?? {}))).map((gap) => gapKey(court.world, gap)),
+  );
+  reviewExceptions(court, exceptions, outcomes, quiet);
+  endStage(court);
+
+  const answers = answersByFinding(exceptions);
+  const findings = inOrder(
+    [...court.entries.values()].map((entry) => sayReopened(answers, withWaiting(findingOf(entry), waiting))),
+  );
+  return {
+    loaded,
+    definitions,
+    graph,
+    book,
+    issue,
+    state: calendar.final ? "final" : "interim",
+    profile: profile.profile?.id ?? "",
+    parameters: profile.parameters,
+    tables: tables.tables,
+    findings,
+    outcomes,
+    computed,
+    owed: owed.map((one) => settleOwed(court, one, outcomes)),
+    counts: countsOf(findings, outcomes),
+    fingerprint: fingerprintOf(loaded.files),
+    exceptions: exceptions.map(({ record, answers: own }) => ({
+      record,
+      answers: own.map(({ finding }) => finding),
+      lifts: own.some(({ finding }) => court.entries.get(finding)?.exception === addressOf(record)),
+    })),
+  };
+}
+
+function only(loaded: LoadedBook, kind: "book" | "issue"): BookRecord {
+  const record = loaded.records.find((one) => one.kind === kind);
+  if (record === undefined)
+    throw new ProgramError(`judging needs the ${kind} record; "fatal" of the loaded book says why there is none`);
+  return record;
+}
+
+const textOf = (record: BookRecord, field: string): string => {
+  const value = record.value[field];
+  return typeof value === "string" ? value : "";
+};
+
+/** The register the book names, or the first one. */
+function registerOf(book: BookRecord, { registers }: Definitions) {
+  const register = registers.find(({ id }) => id === book.value["register"]) ?? registers[0];
+  return register?.requirements ?? [];
+}
+
+function apart(findings: readonly Finding[], first: (finding: Finding) => boolean) {
+  return [findings.filter(first), findings.filter((finding) => !first(finding))] as const;
+}
+
+/** Faults found without asking what was accused before; of two about one place the earlier stands. */
+function addUnlessDoubted(court: Court, findings: readonly Finding[]): void {
+  for (const finding of findings) {
+    const { subject, place } = finding;
+    const record = subject === null ? undefined : court.world.graph.byKind.get(subject.kind)?.get(subject.id);
+    const inside = record !== undefined && place.file === record.file && place.pointer.startsWith(record.pointer);
+    const pointer = inside ? place.pointer.slice(record.pointer.length) : "";
+    if (record === undefined || court.world.ledger.doubts(addressOf(record, pointer)).length === 0)
+      addFinding(court, finding);
+  }
+}
+
+/** Findings of files that could not be read: what seems absent may stand in them. */
+const fileFaults = ({ findings, unreadable }: LoadedBook): readonly string[] =>
+  findings
+    .filter(({ place, severity }) => severity !== "note" && unreadable.includes(place.file))
+    .map(({ key }) => key);

@@ -1,0 +1,35 @@
+import type { Finding, Severity } from "../model/finding.ts";
+
+/** What one exception answers, if the finding is of its sort and rests on the same values. */
+export interface Lift {
+  readonly exception: string;
+  readonly digest: string;
+  readonly severities: readonly Severity[];
+  /** Only rules about an order of dates. */
+  readonly rules?: ReadonlySet<string>;
+}
+
+/** Which findings each kind of exception may answer. */
+export const answerable: ReadonlyMap<string, readonly Severity[]> = new Map([
+  ["answered-query", ["query"]],
+  ["waiver", ["gap"]],
+  ["deviation", ["nonconformity"]],
+  ["order-exception", ["nonconformity", "query"]],
+]);
+
+/** The exception that answers a finding, if there is one. None answers a finding about an exception. */
+export function liftOf(lifts: ReadonlyMap<string, readonly Lift[]>, finding: Finding): Lift | null {
+  if (isAboutException(finding)) return null;
+  return lifts.get(finding.key)?.find((lift) => mayAnswer(lift, finding) && lift.digest === finding.digest) ?? null;
+}
+
+export const isAboutException = ({ subject }: Pick<Finding, "subject">): boolean =>
+  subject !== null && answerable.has(subject.kind);
+
+/** Whether a finding is of the sort an exception may answer. */
+export function mayAnswer(
+  lift: Pick<Lift, "severities" | "rules">,
+  finding: Pick<Finding, "severity" | "rule">,
+): boolean {
+  return lift.severities.includes(finding.severity) && (lift.rules?.has(finding.rule) ?? true);
+}

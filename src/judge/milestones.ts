@@ -1,0 +1,158 @@
+import { canPrecede, parseDate } from "../model/dates.ts";
+import { ownChoice } from "../model/basis.ts";
+import type { BuiltIn } from "../model/definitions.ts";
+import { isList, isObject } from "../model/json.ts";
+import type { Field } from "../model/kind.ts";
+import { addressOf, type BookRecord } from "../model/record.ts";
+import type { Requirement } from "../model/requirement.ts";
+import { digestOf } from "../model/stable.ts";
+import { addFinding, keyOf, locate, type Court } from "./court.ts";
+import { leaves } from "./fields.ts";
+import type { World } from "./world.ts";
+
+const basis = ownChoice(
+  "milestones make evidence due; issue.json lists them in order, each with the day it was reached",
+);
+
+export const milestoneRules = [
+  {
+    id: "milestone-listed",
+    title: "Every milestone that makes evidence due is listed in issue.json",
+    severity: "nonconformity",
+    basis,
+  },
+  { id: "milestone-order", title: "A milestone is not passed over", severity: "query", basis },
+] as const satisfies readonly BuiltIn[];
+
+/** Which milestones of this issue are reached. In a final issue everything is due. */
+export interface Calendar {
+  readonly final: boolean;
+  readonly names: readonly string[];
+  /** Position in the order of milestones; "now" comes first, one that is not listed last. */
+  rank(milestone: string): number;
+  isDue(milestone: string): boolean;
+  isListed(milestone: string): boolean;
+}
+
+export function calendarOf(issue: BookRecord): Calendar {
+  const final = issue.value["state"] === "final";
+  const cutOff = parseDate(text(issue.value["dataCutOff"]));
+  const listed = issue.value["milestones"];
+  const milestones = (isList(listed) ? listed : []).flatMap((one) =>
+    isObject(one) && typeof one["name"] === "string" ? [{ name: one["name"], reached: text(one["reached"]) }] : [],
+  );
+  const reached = new Set(
+    milestones.flatMap(({ name, reached: day }) => {
+      const date = parseDate(day);
+      return date.ok && cutOff.ok && canPrecede(date.date, cutOff.date) === "yes" ? [name] : [];
+    }),
+  );
+  const names = milestones.map(({ name }) => name);
+  const ranks = new Map(names.map((name, index) => [name, index]));
+  return {
+    final,
+    names,
+    rank: (milestone) => (milestone === "now" ? -1 : (ranks.get(milestone) ?? names.length)),
+    isDue: (milestone) => final || milestone === "now" || reached.has(milestone),
+    isListed: (milestone) => milestone === "now" || ranks.has(milestone),
+  };
+}
+
+const text = (value: unknown) => (typeof value === "string" ? value : "");
+
+/** Key of the finding that a milestone is not listed: what is due at it waits for that. */
+export const unlistedKey = (issue: BookRecord, milestone: string): string =>
+  keyOf("milestone-listed", issue, milestone);
+
+/** Milestones that fields of the records there are, or rows of the register, use and the issue does not list. */
+export function checkListed(
+  court: Court,
+  issue: BookRecord,
+  calendar: Calendar,
+  register: readonly Requirement[],
+): void {
+  if (court.world.ledger.doubts(addressOf(issue, "/milestones")).length > 0) return;
+  const used = new Set(register.map(({ due }) => due));
+  for (const kind of court.world.graph.byKind.keys()) dueIn(court.world.kinds.get(kind)?.fields.values() ?? [], used);
+  for (const name of [...used].sort())
+    if (!calendar.isListed(name))
+      say(court, issue, "milestone-listed", name, {
+        message: `issue.json lists no milestone "${name}"`,
+        why: "fields or rows of the register become due at it",
+        hint: `add {"name": "${name}"} at its place in the order, with "reached" once it is`,
+      });
+}
+
+function dueIn(fields: Iterable<Field>, used: Set<string>): void {
+  for (const field of fields) {
+    if (field.due !== undefined) used.add(field.due);
+    dueIn(field.fields?.values() ?? [], used);
+    if (field.item !== undefined) dueIn([field.item], used);
+  }
+}
+
+/**
+ * A milestone that is not reached though a later one is, or though an event is recorded that belongs to one beyond the
+ * next. (Work towards the next milestone begins while the one before is being finished.)
+ */
+export function checkPassedOver(court: Court, issue: BookRecord, calendar: Calendar): void {
+  if (calendar.final) return;
+  const events = eventsByMilestone(court.world);
+  for (const [index, name] of calendar.names.entries()) {
+    if (calendar.isDue(name)) continue;
+    const reached = calendar.names.slice(index + 1).find((other) => calendar.isDue(other));
+    const beyond = calendar.names.slice(index + 2).find((other) => events.has(other));
+    const event = beyond === undefined ? undefined : events.get(beyond);
+    if (reached === undefined && (beyond === undefined || event === undefined)) continue;
+    say(court, issue, "milestone-order", name, {
+      message:
+        reached !== undefined
+          ? `milestone "${name}" is not reached, but "${reached}" is`
+          : `milestone "${name}" is not reached, but ${event ?? ""} tells of "${beyond ?? ""}"`,
+      why: "milestones are listed in the order of manufacture",
+      hint: `enter the day "${name}" was reached, or correct the order`,
+    });
+  }
+}
+
+/** For each milestone, the first event that is recorded of it, in words. */
+function eventsByMilestone(world: World): ReadonlyMap<string, string> {
+  const events = new Map<string, string>();
+  for (const { record, pointer, field, value } of leaves(world)) {
+    if (field.date !== "event" || field.due === undefined || events.has(field.due) || typeof value !== "string")
+      continue;
+    if (world.ledger.doubts(addressOf(record, pointer)).length > 0) continue;
+    events.set(field.due, `${record.kind} ${record.id} of ${value}`);
+  }
+  return events;
+}
+
+function say(
+  court: Court,
+  issue: BookRecord,
+  rule: (typeof milestoneRules)[number]["id"],
+  name: string,
+  words: { readonly message: string; readonly why: string; readonly hint: string },
+): void {
+  addFinding(court, {
+    key: keyOf(rule, issue, name),
+    rule,
+    severity: milestoneRules.find(({ id }) => id === rule)?.severity ?? "query",
+    verdict: "failed",
+    ...pickPlace(court.world, issue),
+    ...words,
+    basis,
+    owner: "document control",
+    due: null,
+    digest: digestOf(words.message),
+    related: [],
+    waiting: [],
+    exception: null,
+    accuses: [],
+  });
+}
+
+function pickPlace(world: World, issue: BookRecord) {
+  const { subject, place } = locate(world, issue, "/milestones");
+  return { subject, place };
+}

@@ -1,0 +1,92 @@
+import { ownChoice } from "../model/basis.ts";
+import type { BuiltIn, Definitions } from "../model/definitions.ts";
+import type { Field, Kind } from "../model/kind.ts";
+import { pointerStep } from "../model/json.ts";
+import { addressOf } from "../model/record.ts";
+import { digestOf, fieldOfPointer } from "../model/stable.ts";
+import { fieldOfLink } from "../link/graph.ts";
+import type { Gap } from "./absences.ts";
+import { addFinding, keyOf, locate, type Court } from "./court.ts";
+import type { World } from "./world.ts";
+
+const basis = ownChoice("what nothing in the book refers to is either surplus, or a link is missing");
+
+export const orphanRules: readonly BuiltIn[] = [
+  { id: "record-used", title: "A record is reached from some other record", severity: "note", basis },
+];
+
+/** Kinds whose records exist to be named by others: targets of some link, and not about something themselves. */
+export function namedKinds(definitions: Pick<Definitions, "kinds">): ReadonlySet<string> {
+  const targets = new Set(
+    [...definitions.kinds.values()].flatMap((kind) => (kind.derived ? [] : targetsIn(kind.fields.values()))),
+  );
+  return new Set([...targets].filter((name) => !aboutAnother(definitions.kinds.get(name))));
+}
+
+export function targetsIn(fields: Iterable<Field>): string[] {
+  return [...fields].flatMap((field) => [
+    ...(field.targets ?? []).map((target) => target.split(/[#@]/)[0] ?? ""),
+    ...targetsIn(field.fields?.values() ?? []),
+    ...(field.item === undefined ? [] : targetsIn([field.item])),
+  ]);
+}
+
+function aboutAnother(kind: Kind | undefined): boolean {
+  return (
+    kind === undefined ||
+    [...kind.fields.values()].some((field) => field.required && (field.type === "link" || field.item?.type === "link"))
+  );
+}
+
+/** Kinds of which something is absent or named wrongly: what nothing names may be what is meant there. */
+export function openKinds(world: World, gaps: readonly Pick<Gap, "absence">[]): ReadonlySet<string> {
+  const missing = gaps.flatMap(({ absence }) => {
+    const field = absence.owner === null ? undefined : fieldOfStep(world, absence.owner, absence.step);
+    return [...(absence.kind === null ? [] : [absence.kind]), ...(field === undefined ? [] : targetsIn([field]))];
+  });
+  const broken = world.graph.links.flatMap((link) => {
+    if (link.state === "found") return [];
+    const field = fieldOfLink(link, world.kinds);
+    return link.target !== null ? [link.target.kind] : field === undefined ? [] : targetsIn([field]);
+  });
+  return new Set([...missing, ...broken]);
+}
+
+function fieldOfStep(world: World, owner: NonNullable<Gap["absence"]["owner"]>, step: string): Field | undefined {
+  const { record, pointer } = owner;
+  return fieldOfPointer(world.kinds.get(record.kind)?.fields, record.value, pointer + pointerStep(step));
+}
+
+/** A note for every record that nothing names, unless something of its kind is missing or named wrongly: then it waits. */
+export function noteOrphans(court: Court, waitingKinds: ReadonlySet<string>): void {
+  const { world } = court;
+  for (const kind of namedKinds(world.definitions)) {
+    if (waitingKinds.has(kind)) continue;
+    for (const record of world.graph.byKind.get(kind)?.values() ?? []) {
+      const others = (world.graph.back.get(addressOf(record)) ?? []).filter(
+        (link) => link.from !== record && world.kinds.get(link.from.kind)?.derived !== true,
+      );
+      if (others.length > 0) continue;
+      const { subject, place } = locate(world, record, "");
+      addFinding(court, {
+        key: keyOf("record-used", record, ""),
+        rule: "record-used",
+        severity: "note",
+        verdict: "failed",
+        subject,
+        place,
+        message: `nothing in the book names ${record.kind} ${record.id}`,
+        why: "no link of any other record leads to it",
+        hint: "link it where it was used, or say in its remarks why it is included",
+        basis,
+        owner: "document control",
+        due: null,
+        digest: digestOf(record.id),
+        related: [],
+        waiting: [],
+        exception: null,
+        accuses: [],
+      });
+    }
+  }
+}

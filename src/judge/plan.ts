@@ -1,0 +1,135 @@
+import { checkCalculation } from "../compute/check.ts";
+import type { Calculation } from "../model/calculation.ts";
+import type { Definitions } from "../model/definitions.ts";
+import type { Input, Inputs } from "../model/input.ts";
+import { ProgramError } from "../model/program-error.ts";
+import type { Rule } from "../model/rule.ts";
+import { pathOf } from "./bind.ts";
+import { checkCalculationInputs, checkCondition, checkInputs } from "./check-inputs.ts";
+import { checkPath, coverageOf, type Coverage } from "./check-paths.ts";
+import { answerable } from "./lift.ts";
+import { standAt } from "./standing.ts";
+
+/** Definitions in the order they are judged in. Derived from what each reads; nobody assigns a stage. */
+export interface Plan {
+  /** About exceptions: judged before anything they could answer. */
+  readonly exceptions: readonly Rule[];
+  /** Read one record. */
+  readonly within: readonly Rule[];
+  /** Calculations, inputs before results. */
+  readonly calculations: readonly Calculation[];
+  /** Follow links, or read results. */
+  readonly chain: readonly Rule[];
+  readonly whole: readonly Rule[];
+  /** Rules that compare dates: an order-exception may answer them. */
+  readonly ordered: ReadonlySet<string>;
+  /** Whether a rule reads one record only: its objections then accuse what they point at. */
+  readonly single: ReadonlySet<string>;
+}
+
+const plans = new WeakMap<Definitions, Plan>();
+
+/**
+ * Checks every path and formula of every definition against the schemas and puts definitions in order. Throws one error
+ * that lists all problems: they are faults of definitions, not of data.
+ */
+export function planOf(definitions: Definitions): Plan {
+  const known = plans.get(definitions);
+  if (known !== undefined) return known;
+  const coverage = coverageOf(definitions);
+  const problems: string[] = [];
+  const note = (what: string, list: readonly string[]) => problems.push(...list.map((text) => `${what}: ${text}`));
+  const rules = definitions.rules.map((rule) => {
+    const facts = checkInputs(definitions, coverage, rule.kind, rule.inputs, rule.when ?? []);
+    note(`rule ${rule.id}`, facts.problems);
+    return {
+      rule,
+      facts,
+      crosses: facts.crosses || facts.calculations.length > 0,
+      exception: answerable.has(rule.kind.split("#")[0] ?? ""),
+    };
+  });
+  const calculations = definitions.calculations.map((calculation) => {
+    const facts = checkCalculationInputs(definitions, coverage, calculation);
+    note(`calculation ${calculation.id}`, [...facts.problems, ...checkCalculation(calculation)]);
+    return { calculation, needs: facts.calculations };
+  });
+  noteRegisters(definitions, coverage, note);
+  noteFacts(definitions, coverage, note);
+  note("definitions", doubles(definitions));
+  if (problems.length > 0) throw new ProgramError(`definitions do not fit the schemas:\n  ${problems.join("\n  ")}`);
+  const others = rules.filter(({ exception }) => !exception);
+  const plan: Plan = {
+    exceptions: rules.filter(({ exception }) => exception).map(({ rule }) => rule),
+    within: others.filter(({ crosses }) => !crosses).map(({ rule }) => rule),
+    calculations: inOrder(calculations),
+    chain: others.filter(({ crosses, facts }) => crosses && !facts.whole).map(({ rule }) => rule),
+    whole: others.filter(({ crosses, facts }) => crosses && facts.whole).map(({ rule }) => rule),
+    ordered: new Set(definitions.rules.filter(({ inputs }) => datesIn(inputs) > 1).map(({ id }) => id)),
+    single: new Set(rules.filter(({ crosses }) => !crosses).map(({ rule }) => rule.id)),
+  };
+  plans.set(definitions, plan);
+  return plan;
+}
+
+type Note = (what: string, list: readonly string[]) => void;
+
+function noteRegisters(definitions: Definitions, coverage: Coverage, note: Note): void {
+  for (const { id, needs, each } of definitions.registers.flatMap(({ requirements }) => requirements)) {
+    note(`requirement ${id}`, checkPath(definitions, coverage, each.kind, pathOf(needs), false).problems);
+    const start = standAt(definitions, each.kind);
+    if (start === null) continue;
+    const schemas = { definitions, coverage, required: true };
+    note(
+      `requirement ${id}`,
+      (each.when ?? []).flatMap((one) => checkCondition(schemas, start, one).problems),
+    );
+  }
+}
+
+function noteFacts(definitions: Definitions, coverage: Coverage, note: Note): void {
+  for (const { id, statements, about } of definitions.facts)
+    for (const text of statements) {
+      const path = pathOf(text);
+      const [first] = path.steps;
+      note(`fact ${id}`, checkPath(definitions, coverage, "book", path, false).problems);
+      if (first?.type !== "all") note(`fact ${id}`, [`path "${text}" does not start at book.<kind>`]);
+      else if (about !== undefined && about !== "")
+        note(`fact ${id}`, checkPath(definitions, coverage, first.kind, pathOf(about), false).problems);
+    }
+}
+
+/** How many dates a rule compares; a list counts as several. */
+function datesIn(inputs: Inputs): number {
+  return Object.values(inputs).reduce((sum, { reading, many }: Input<unknown>) => {
+    const own = reading.type === "date" ? 1 : reading.type === "thing" ? datesIn(reading.inputs) : 0;
+    return sum + (many ? 2 * own : own);
+  }, 0);
+}
+
+/** Inputs before results; a circle is refused. */
+function inOrder(
+  all: readonly { readonly calculation: Calculation; readonly needs: readonly string[] }[],
+): readonly Calculation[] {
+  const order: Calculation[] = [];
+  let rest = [...all].sort((a, b) => (a.calculation.id < b.calculation.id ? -1 : 1));
+  while (rest.length > 0) {
+    const waiting = new Set(rest.map(({ calculation }) => calculation.id));
+    const ready = rest.filter(({ needs }) => !needs.some((need) => waiting.has(need)));
+    if (ready.length === 0)
+      throw new ProgramError(`calculations need each other in a circle: ${[...waiting].join(", ")}`);
+    order.push(...ready.map(({ calculation }) => calculation));
+    rest = rest.filter((one) => !ready.includes(one));
+  }
+  return order;
+}
+
+function doubles(definitions: Definitions): readonly string[] {
+  const ids = [
+    ...definitions.rules.map(({ id }) => id),
+    ...definitions.calculations.map(({ id }) => id),
+    ...definitions.facts.map(({ id }) => id),
+    ...definitions.registers.flatMap(({ requirements }) => requirements.map(({ id }) => id)),
+  ];
+  return ids.filter((id, index) => ids.indexOf(id) !== index).map((id) => `the id "${id}" is used twice`);
+}

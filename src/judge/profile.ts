@@ -1,0 +1,183 @@
+import { ownChoice, type Basis } from "../model/basis.ts";
+import type { BuiltIn } from "../model/definitions.ts";
+import type { Finding } from "../model/finding.ts";
+import { isList, isObject, type Json, type JsonObject } from "../model/json.ts";
+import type { Parameter, Profile } from "../model/profile.ts";
+import { measure, parseQuantity } from "../model/quantity.ts";
+import type { BookRecord } from "../model/record.ts";
+import { addressOf } from "../model/record.ts";
+import { digestOf } from "../model/stable.ts";
+import type { ParameterInForce } from "./world.ts";
+
+const basis = ownChoice(
+  "the parameters in which design codes differ are named, cautious by default, and changed only by signed name",
+);
+
+export const profileRules = [
+  {
+    id: "profile-known",
+    title: "The book names a profile there is, and overrides parameters it has",
+    severity: "nonconformity",
+    basis,
+  },
+  {
+    id: "profile-cautious",
+    title: "A parameter less cautious than the profile's is decided on record",
+    severity: "query",
+    basis,
+  },
+] as const satisfies readonly BuiltIn[];
+
+/** Parameters in force: the profile the book names (or the first one), with the book's own overrides. */
+export function parametersOf(book: BookRecord, profiles: readonly Profile[]): InForce {
+  const named = book.value["profile"];
+  const profile = profiles.find(({ id }) => id === named) ?? profiles[0];
+  const findings: Finding[] = [];
+  if (typeof named === "string" && profile?.id !== named)
+    findings.push(
+      about(book, "/profile", "profile-known", named, {
+        message: `there is no profile "${named}"`,
+        why: `the profiles are ${profiles.map(({ id }) => id).join(", ")}`,
+      }),
+    );
+  const parameters = new Map<string, ParameterInForce>(
+    Object.entries(profile?.parameters ?? {}).map(([name, { value, basis: from }]) => [
+      name,
+      { value, basis: from, overridden: false, places: [addressOf(book, "/profile")] },
+    ]),
+  );
+  const overrides = book.value["overrides"];
+  for (const [index, override] of (isList(overrides) ? overrides : []).entries()) {
+    if (!isObject(override)) continue;
+    const name = text(override["parameter"]);
+    const value = text(override["value"]);
+    const pointer = `/overrides/${index}`;
+    const parameter =
+      profile !== undefined && Object.hasOwn(profile.parameters, name) ? profile.parameters[name] : undefined;
+    const places = [addressOf(book, "/profile"), addressOf(book, pointer)];
+    if (parameter === undefined) {
+      findings.push(
+        about(book, pointer, "profile-known", name, {
+          message: `the profile has no parameter "${name}"`,
+          why: `it has ${[...parameters.keys()].join(", ")}`,
+        }),
+      );
+      continue;
+    }
+    const sort = unlike(parameter, value);
+    const shipped = parameters.get(name);
+    if (sort !== undefined) {
+      if (shipped !== undefined) parameters.set(name, { ...shipped, places });
+      // A value that is not stated is owed by its own field.
+      if (value !== "")
+        findings.push(
+          about(book, `${pointer}/value`, "profile-known", name, {
+            message: `${name} is "${value}"; expected ${sort}`,
+            why: `${parameter.means}; the profile has ${parameter.value}`,
+          }),
+        );
+      continue;
+    }
+    parameters.set(name, { value, basis: basisOf(override), overridden: true, places });
+    if (lessCautious(parameter, value))
+      findings.push(
+        about(book, pointer, "profile-cautious", name, {
+          message: `${name} is ${value}, less cautious than ${parameter.value} of the profile`,
+          why: `${parameter.means}; overridden by ${text(override["by"])} under ${text(override["authority"])}`,
+        }),
+      );
+  }
+  return { profile, parameters, findings };
+}
+
+interface InForce {
+  readonly profile: Profile | undefined;
+  readonly parameters: ReadonlyMap<string, ParameterInForce>;
+  readonly findings: readonly Finding[];
+}
+
+const text = (value: Json | undefined) => (typeof value === "string" ? value : "");
+
+/** What a value of the book should look like to stand for a parameter, if it does not. */
+function unlike(parameter: Parameter, value: string): string | undefined {
+  const ours = parseQuantity(parameter.value, { unit: "any" });
+  if (!ours.ok) return value === "" ? "a word" : undefined;
+  const theirs = parseQuantity(value, { unit: ours.quantity.unit });
+  return theirs.ok ? undefined : theirs.problem.expected;
+}
+
+function basisOf(override: JsonObject): Basis {
+  const basis = isObject(override["basis"]) ? override["basis"] : {};
+  const document = text(basis["document"]);
+  const edition = text(basis["edition"]);
+  const clause = text(basis["clause"]);
+  const reason = text(basis["reason"]);
+  const named = { document, ...(edition !== "" && { edition }) };
+  const signed = [document, clause, text(override["authority"]), text(override["by"]), text(override["date"])];
+  const all = signed.filter((part) => part !== "").join(", ");
+  switch (basis["class"]) {
+    case "published":
+      return { class: "published", ...named, ...(clause !== "" && { clause }) };
+    case "excerpt seen":
+      return { class: "excerpt seen", ...named, part: clause };
+    case "from memory":
+      return { class: "from memory", ...named };
+    case "contract":
+      return { class: "contract", reference: all };
+    case "common practice":
+      return { class: "common practice", what: reason };
+    case "derived":
+      return { class: "derived", from: reason };
+    case "user table":
+      return {
+        class: "user table",
+        standard: document,
+        edition,
+        checkedBy: text(override["by"]),
+        date: text(override["date"]),
+      };
+    default:
+      return { class: "own choice", reason: reason === "" ? all : reason };
+  }
+}
+
+function lessCautious(parameter: Parameter, value: string): boolean {
+  if (parameter.cautious === "none") return false;
+  const ours = parseQuantity(parameter.value, { unit: "any" });
+  if (!ours.ok) return value !== parameter.value;
+  const { unit } = ours.quantity;
+  const theirs = parseQuantity(value, { unit });
+  if (!theirs.ok) return true;
+  const [shipped, own] = [measure(ours.quantity, unit).value, measure(theirs.quantity, unit).value];
+  return parameter.cautious === "high" ? own < shipped : own > shipped;
+}
+
+function about(
+  book: BookRecord,
+  pointer: string,
+  rule: (typeof profileRules)[number]["id"],
+  name: string,
+  words: { readonly message: string; readonly why: string },
+): Finding {
+  return {
+    key: `${rule}|${addressOf(book)}|${name}`,
+    rule,
+    severity: profileRules.find(({ id }) => id === rule)?.severity ?? "query",
+    verdict: "failed",
+    subject: { kind: book.kind, id: book.id },
+    place: { file: book.file, pointer: book.pointer + pointer },
+    ...words,
+    hint:
+      rule === "profile-known"
+        ? "correct the name or the value"
+        : "answer this query with the ground, or take the override out",
+    basis,
+    owner: "design",
+    due: null,
+    digest: digestOf(words.message),
+    related: [],
+    waiting: [],
+    exception: null,
+    accuses: rule === "profile-known" ? [addressOf(book, pointer)] : [],
+  };
+}

@@ -1,0 +1,92 @@
+import { ownChoice } from "../model/basis.ts";
+import type { BuiltIn } from "../model/definitions.ts";
+import { addressOf, type Address, type BookRecord } from "../model/record.ts";
+import { stablePath } from "../model/stable.ts";
+import type { Hit } from "./follow.ts";
+import type { Reason, Trail } from "./trail.ts";
+import type { World } from "./world.ts";
+
+const basis = ownChoice(
+  "nothing is guessed: without a row, a single value, or a value of the right sort there is no verdict",
+);
+
+/** Own reasons for not judging, each once for all that meet it. */
+export const reasonRules: readonly BuiltIn[] = [
+  { id: "table-row", title: "A table has a value for the keys it is asked for", severity: "query", basis },
+  { id: "value-single", title: "Where one value is read, one is stated", severity: "query", basis },
+  { id: "value-usable", title: "A value can be used where it is read", severity: "query", basis },
+];
+
+/** What a table was asked for. */
+export interface Asked {
+  readonly table: string;
+  readonly keys: string;
+  readonly at: Reason["at"];
+  readonly addresses: readonly Address[];
+}
+
+/** A table has no row for the keys, or the row has no value in that column: no row is no pass. */
+export function noRow(trail: Trail, asked: Asked, problem: string, column = ""): void {
+  const key = `table-row|${asked.table}|${asked.keys}${column === "" ? "" : ` ${column}`}`;
+  trail.reasons.set(key, {
+    key,
+    rule: "table-row",
+    message: `table ${asked.table} has no ${column === "" ? "row" : column} for ${asked.keys}`,
+    why: `${problem}; without a value there is no limit to judge by`,
+    hint: "correct the key, or add a reference-table record of the edition that covers it, or answer this query with the value and its source",
+    at: asked.at,
+    accuses: asked.addresses,
+  });
+}
+
+/** A path that should lead to one value leads to several that differ. */
+export function severalValues(
+  world: World,
+  trail: Trail,
+  start: Hit | null,
+  path: string,
+  texts: readonly string[],
+): void {
+  const at = start?.record == null ? null : { record: start.record, pointer: start.pointer };
+  const key = `value-single|${nameOf(world, at)}|${path}`;
+  const shown = [...new Set(texts)].sort();
+  trail.reasons.set(key, {
+    key,
+    rule: "value-single",
+    message: `${path} gives ${shown.length} values, where one is read: ${shown.slice(0, 6).join(", ")}`,
+    why: "which of them counts is not for the check to choose",
+    hint: "correct the records so that one value is stated, or answer this query",
+    at,
+    accuses: [],
+  });
+}
+
+/** A value that is sound in itself, but not of the sort that a definition reads there. */
+export function notUsable(world: World, trail: Trail, hit: Hit, text: string, expected: string): void {
+  const at = hit.record === null ? null : { record: hit.record, pointer: hit.pointer };
+  const name = at === null ? originOf(hit) : nameOf(world, at);
+  const key = `value-usable|${name}|${expected}`;
+  trail.reasons.set(key, {
+    key,
+    rule: "value-usable",
+    message: `${name} is ${text}; ${expected} is read there`,
+    why: "a value of another sort cannot be put in its place",
+    hint: "compare with the original and correct the value, or answer this query with the value that counts",
+    at,
+    accuses: at === null ? [] : [addressOf(at.record, at.pointer)],
+  });
+}
+
+function nameOf(world: World, at: { readonly record: BookRecord; readonly pointer: string } | null): string {
+  if (at === null) return "book";
+  const kind = world.kinds.get(at.record.kind);
+  const where = kind === undefined ? at.pointer : stablePath(kind, at.record.value, at.pointer);
+  return `${addressOf(at.record)}${where === "" ? "" : `|${where}`}`;
+}
+
+function originOf({ origin }: Hit): string {
+  if (origin?.type === "profile") return `profile ${origin.name}`;
+  if (origin?.type === "table") return `table ${origin.table} (${origin.row})`;
+  if (origin?.type === "calculation") return `${origin.of.calculation.id} ${origin.symbol}`;
+  return "the value";
+}

@@ -1,0 +1,64 @@
+import type { Owed } from "../model/book.ts";
+import { printStep, printSteps } from "../model/path.ts";
+import type { Requirement } from "../model/requirement.ts";
+import { addressOf } from "../model/record.ts";
+import { pathOf } from "./bind.ts";
+import { conclude, type Court } from "./court.ts";
+import { follow } from "./follow.ts";
+import { holds, subjectsOf, type Case } from "./subjects.ts";
+import type { Absence } from "./world.ts";
+
+/** A requirement applied to one record, before it is known whether what is missing is due. */
+export interface DraftOwed extends Omit<Owed, "state"> {
+  /** Where its outcome stands among all. */
+  readonly outcome: number;
+}
+
+/** Follows one row of the register from every record it is about. */
+export function applyRequirement(court: Court, requirement: Requirement): DraftOwed[] {
+  return [...subjectsOf(court.world, requirement.each.kind)].map((one) => {
+    const { record, pointer, hit, subject, trail } = one;
+    const applies = holds(court.world, requirement.each.when, hit, trail);
+    const before = court.wants.length;
+    const found = applies ? follow(court.world, pathOf(requirement.needs), hit, trail) : [];
+    const evidence = [...new Set(found.flatMap((each) => (each.record === null ? [] : [each.record])))];
+    const atLeast = requirement.atLeast ?? 1;
+    if (evidence.length > 0 && evidence.length < atLeast) {
+      const absence = shortfall(one, requirement, { found: evidence, atLeast });
+      trail.absences.set(absence.key, absence);
+    }
+    const asks = [...trail.absences.values()].every((absence) => isAskedFor(absence, requirement));
+    const outcome = conclude(court, requirement, subject, trail, [], applies);
+    court.outcomes[court.outcomes.length - 1] = { ...outcome, asks };
+    // A want of the register gives the gap its basis, its words and its date.
+    for (let index = before; index < court.wants.length; index++) {
+      const want = court.wants[index];
+      if (want !== undefined) court.wants[index] = { ...want, due: requirement.due, requirement: requirement.title };
+    }
+    return { requirement, subject: record, pointer, evidence, outcome: court.outcomes.length - 1 };
+  });
+}
+
+/** Whether what is missing is what the row asks for, and not something on the way to it. */
+function isAskedFor({ step, target, short }: Absence, { needs }: Requirement): boolean {
+  const last = pathOf(needs).steps.findLast(({ type }) => type !== "items" && type !== "filter");
+  return short !== undefined || (target === null && last !== undefined && step === printStep(last));
+}
+
+/** Fewer than the register asks for. Of a single step back it is a missing link back like any other. */
+function shortfall({ record, pointer }: Case, { needs }: Requirement, short: NonNullable<Absence["short"]>): Absence {
+  const { steps } = pathOf(needs);
+  const [head, ...tail] = steps;
+  const single = head?.type === "back" && tail.every((step) => step.type === "filter");
+  const step = single ? printSteps([head]) : needs;
+  const filters = single ? printSteps(tail) : "";
+  return {
+    key: `${addressOf(record, pointer)}|${needs} at least ${short.atLeast}`,
+    owner: { record, pointer },
+    step,
+    filters,
+    kind: single ? head.kind : null,
+    target: null,
+    short,
+  };
+}

@@ -1,0 +1,41 @@
+import type { Computed } from "../model/book.ts";
+import { addressOf } from "../model/record.ts";
+import { stablePath } from "../model/stable.ts";
+import type { Hit, Walk } from "./follow.ts";
+import { calculationKey } from "./world.ts";
+
+/** A calculation on what a path has reached. What it waits for, whoever reads it waits for too. */
+export function resultsOf(walk: Walk, hit: Hit, id: string): readonly Hit[] {
+  const { world, trail } = walk;
+  if (hit.record === null) return [];
+  const done = world.computed.get(calculationKey(id, hit.record, hit.pointer));
+  if (done === undefined) {
+    walk.skipped = true;
+    return [];
+  }
+  if ("pending" in done) {
+    for (const key of done.findings) trail.doubts.add(key);
+    for (const absence of done.absences) trail.absences.set(absence.key, absence);
+    walk.skipped ||= done.notApplicable;
+    return [];
+  }
+  for (const address of done.reads) {
+    if (!trail.reads.has(address)) trail.reads.set(address, "");
+    for (const key of world.ledger.doubts(address)) trail.doubts.add(key);
+  }
+  return [{ value: {}, field: null, origin: { type: "calculation", of: done, symbol: "" }, record: null, pointer: "" }];
+}
+
+/** One result; of a class its name. A step that was left out has none, just as a calculation that does not apply. */
+export function symbolOf(walk: Walk, done: Computed, symbol: string): readonly Hit[] {
+  const found = done.steps.find(({ step }) => step.symbol === symbol);
+  if (found === undefined) {
+    walk.skipped = true;
+    return [];
+  }
+  const kind = walk.world.kinds.get(done.subject.kind);
+  const row = kind === undefined ? done.pointer : stablePath(kind, done.subject.value, done.pointer);
+  walk.trail.reads.set(`${done.calculation.id} ${symbol} of ${addressOf(done.subject)} ${row}`, String(found.value));
+  const value = found.step.options?.[found.value] ?? found.value;
+  return [{ value, field: null, origin: { type: "calculation", of: done, symbol }, record: null, pointer: "" }];
+}

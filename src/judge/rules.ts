@@ -1,0 +1,112 @@
+import type { Finding, Subject } from "../model/finding.ts";
+import type { Inputs, Thing } from "../model/input.ts";
+import { ProgramError } from "../model/program-error.ts";
+import { addressOf } from "../model/record.ts";
+import type { At, Objection, Rule } from "../model/rule.ts";
+import { bindInputs, handleOf, Waiting, type Bound } from "./bind.ts";
+import { conclude, keyOf, locate, type Court } from "./court.ts";
+import type { Hit } from "./follow.ts";
+import { holds, subjectsOf, type Case } from "./subjects.ts";
+import { digestOfReads } from "./trail.ts";
+import type { World } from "./world.ts";
+
+/** Applies a rule to every record (or row) of its kind. `within`: it reads one record, so an objection accuses its `at`. */
+export function applyRule(court: Court, rule: Rule, within: boolean): void {
+  for (const one of subjectsOf(court.world, rule.kind)) {
+    const applies = holds(court.world, rule.when, one.hit, one.trail);
+    const findings = applies ? object(court.world, rule, one, within) : [];
+    conclude(court, rule, one.subject, one.trail, findings, applies);
+  }
+}
+
+/** Runs the rule's own code; a required value that is absent ends it, and the trail says what. */
+function object(world: World, rule: Rule, one: Case, within: boolean): Finding[] {
+  const bound = bindInputs(world, rule.inputs, one.hit, one.trail);
+  if (!bound.complete) return [];
+  const objections: Objection<Inputs>[] = [];
+  try {
+    for (const objection of rule.check(bound.values, handleOf(world, one.hit))) objections.push(objection);
+  } catch (reason) {
+    if (!(reason instanceof Waiting)) throw reason;
+    return [];
+  }
+  if (objections.length === 0) return [];
+  const digest = digestOfReads(world, one.trail);
+  const findings = objections.map((objection) => toFinding(world, rule, one, bound, objection, within, digest));
+  const keys = new Set(findings.map(({ key }) => key));
+  if (keys.size < findings.length && world.ledger.empty)
+    throw new ProgramError(
+      `rule ${rule.id} objects twice with one key to ${one.subject.kind} ${one.subject.id}: name its objections`,
+    );
+  return findings;
+}
+
+function toFinding(
+  world: World,
+  rule: Rule,
+  { hit: subject, subject: about }: Case,
+  bound: Bound,
+  objection: Objection<Inputs>,
+  within: boolean,
+  digest: string,
+): Finding {
+  const at = hitsOf(bound, subject, objection.at).find(({ record }) => record !== null) ?? subject;
+  const on = objection.on === undefined ? subject : (hitsOf(bound, subject, objection.on)[0] ?? subject);
+  const owner = on.record ?? subject.record;
+  const record = at.record;
+  if (record === null || owner === null) throw new ProgramError(`rule ${rule.id} points at nothing`);
+  const unsure = objection.unsure === true;
+  const accused = objection.accuses ?? (within ? [objection.at] : []);
+  const where = locate(world, owner, on.record === null ? subject.pointer : on.pointer).where;
+  return {
+    key: keyOf(rule.id, owner, [where, objection.name ?? ""].filter((part) => part !== "").join(" ")),
+    rule: rule.id,
+    severity: unsure ? "query" : rule.severity,
+    verdict: unsure ? "not judged" : "failed",
+    subject: subjectOf(about),
+    place: locate(world, record, at.pointer).place,
+    message: objection.message,
+    why: objection.why,
+    hint: objection.hint,
+    basis: rule.basis,
+    owner: rule.owner,
+    due: null,
+    digest,
+    related: (objection.related ?? []).flatMap((one) => relatedOf(world, bound, subject, one)),
+    waiting: [],
+    exception: null,
+    accuses: accused.flatMap((one) => hitsOf(bound, subject, one).flatMap(addressOfHit)),
+  };
+}
+
+const subjectOf = ({ kind, id }: Subject): Subject => ({ kind, id });
+
+const addressOfHit = (hit: Hit) => (hit.record === null ? [] : [addressOf(hit.record, hit.pointer)]);
+
+function relatedOf(
+  world: World,
+  bound: Bound,
+  subject: Hit,
+  one: { readonly at: At<Inputs>; readonly message: string },
+) {
+  return hitsOf(bound, subject, one.at).flatMap((hit) => {
+    if (hit.record === null) return [];
+    const { place } = locate(world, hit.record, hit.pointer);
+    return [{ subject: { kind: hit.record.kind, id: hit.record.id }, place, message: one.message }];
+  });
+}
+
+/** Where an objection's `at` stands in the records. */
+function hitsOf({ places }: Bound, subject: Hit, at: At<Inputs> | Thing<Inputs>): readonly Hit[] {
+  if (at === "subject") return [subject];
+  if (typeof at === "string") return places.input(at);
+  const [thing, name] = isPair(at) ? at : [at, undefined];
+  const found = places.thing(thing);
+  if (found === undefined) return [];
+  const inner = name === undefined ? [] : found.input(name);
+  return inner.length > 0 ? inner : [found.hit];
+}
+
+function isPair(at: At<Inputs> | Thing<Inputs>): at is readonly [Thing<Inputs>, string] {
+  return Array.isArray(at);
+}

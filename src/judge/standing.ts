@@ -1,0 +1,169 @@
+import type { Calculation } from "../model/calculation.ts";
+import type { Definitions } from "../model/definitions.ts";
+import type { Condition } from "../model/input.ts";
+import type { Field } from "../model/kind.ts";
+import { parsePath, printSteps } from "../model/path.ts";
+import type { Table } from "../model/table.ts";
+
+/** Where a path stands while it is walked over the schemas, before any book is read. */
+export interface Standing {
+  readonly kind: string | null;
+  /** List of the kind it stands in a row of ("" in the record itself). */
+  readonly list: string;
+  readonly fields: ReadonlyMap<string, Field> | null;
+  readonly field: Field | null;
+  /** Outside records: in the profile, a table or a result. */
+  readonly free: Free | null;
+  /** Records and rows it came by: a row of the register owes what it names from any of them. */
+  readonly anchors: readonly Anchor[];
+}
+
+/** A record or row on the way of a path. */
+export interface Anchor {
+  /** `kind`, or `kind#list` for a row. */
+  readonly kind: string;
+  /** Steps from there, as they are written in paths. */
+  readonly text: string;
+  /** What is known of it: the conditions of the definition, and filters on it. */
+  readonly conditions: readonly Condition[];
+}
+
+export interface Free {
+  /** What it is, for messages. */
+  readonly of: string;
+  /** Names that may follow, each with where they lead; null when none may. */
+  readonly names: ReadonlyMap<string, Free> | null;
+  /** Unit of the value, where it has one. */
+  readonly unit?: string;
+  /** Values it may have, where they are known. */
+  readonly values?: readonly string[];
+}
+
+export const outside = (free: Free): Standing => ({
+  kind: null,
+  list: "",
+  fields: null,
+  field: null,
+  free,
+  anchors: [],
+});
+
+/** A row of a table: its columns may follow, and their points. */
+export function freeOfTable(name: string, table: Table | undefined): Free {
+  const columns = Object.entries(table?.columns ?? {}).map(([column, { unit, points }]): [string, Free] => [
+    column,
+    {
+      of: `column ${column}`,
+      names: points === undefined ? null : new Map(points.map((point) => [point, { of: point, names: null }])),
+      ...(unit !== undefined && { unit }),
+    },
+  ]);
+  return { of: `table ${name}`, names: new Map(columns) };
+}
+
+/** A calculation: its symbols may follow. A class has no unit. */
+export function freeOfCalculation(id: string, calculation: Calculation | undefined): Free {
+  const symbols = (calculation?.steps ?? []).map(({ symbol, unit, options }): [string, Free] => [
+    symbol,
+    { of: `result ${symbol}`, names: null, ...(options === undefined && { unit }) },
+  ]);
+  return { of: `calculation ${id}`, names: new Map(symbols) };
+}
+
+/** At a record of a kind, or at a row of `kind#list`; null when there is none such. */
+export function standAt(
+  definitions: Pick<Definitions, "kinds">,
+  kindText: string,
+  conditions: readonly Condition[] = [],
+  before: readonly Anchor[] = [],
+): Standing | null {
+  const [name = "", list = ""] = kindText.split("#");
+  const kind = definitions.kinds.get(name);
+  if (kind === undefined) return null;
+  const anchors = [...before, { kind: kindText, text: "", conditions }];
+  if (list === "") return { kind: name, list, fields: kind.fields, field: null, free: null, anchors };
+  const item = kind.fields.get(list)?.item;
+  return item === undefined
+    ? null
+    : { kind: name, list, fields: item.fields ?? null, field: item, free: null, anchors };
+}
+
+/** At the smallest object that holds a link: `rows[].joint` stands in a row. Null when the path is no link of the kind. */
+export function standAround(
+  definitions: Pick<Definitions, "kinds">,
+  kind: string,
+  path: string,
+  before: readonly Anchor[],
+): Standing | null {
+  const names = path.split(".");
+  let at = standAt(definitions, kind, [], before);
+  for (const [index, name] of names.entries()) {
+    if (at === null) return null;
+    let field = at.fields?.get(name.replace("[]", ""));
+    if (field !== undefined && name.endsWith("[]")) field = field.item;
+    if (field === undefined) return null;
+    if (index === names.length - 1) return field.type === "link" ? at : null;
+    const first = name.endsWith("[]") && at.list === "";
+    const row: Standing | null =
+      first && at.kind !== null && index === 0
+        ? standAt(definitions, `${at.kind}#${name.slice(0, -2)}`, [], before)
+        : null;
+    at = row ?? { ...at, field, fields: field.fields ?? null };
+  }
+  return null;
+}
+
+/** As `at`, one step further on from each record or row the path came by. */
+export function stepOn(at: Standing, text: string): readonly Anchor[] {
+  return at.anchors.map((anchor) => ({
+    ...anchor,
+    text: anchor.text === "" || /^[[<]/.test(text) ? anchor.text + text : `${anchor.text}.${text}`,
+  }));
+}
+
+/** With a filter: on a record or row just reached it is a condition, else a part of the way. */
+export function filterOn(at: Standing, text: string, condition: Condition): readonly Anchor[] {
+  return at.anchors.map((anchor) =>
+    anchor.text === ""
+      ? { ...anchor, conditions: [...anchor.conditions, condition] }
+      : { ...anchor, text: anchor.text + text },
+  );
+}
+
+/** What the registers owe, by kind: paths, with the conditions under which they are owed. */
+export type Coverage = ReadonlyMap<string, readonly { readonly needs: string; readonly when: readonly Condition[] }[]>;
+
+export function coverageOf(definitions: Pick<Definitions, "registers">): Coverage {
+  const coverage = new Map<string, { readonly needs: string; readonly when: readonly Condition[] }[]>();
+  for (const { each, needs } of definitions.registers.flatMap(({ requirements }) => requirements)) {
+    const row = { needs: printSteps(parsePath(needs).steps), when: each.when ?? [] };
+    coverage.set(each.kind, [...(coverage.get(each.kind) ?? []), row]);
+  }
+  return coverage;
+}
+
+/**
+ * Whether a row of a register owes what has been reached, under no other conditions than are known to hold. Who owes
+ * `a.b` owes `a`, and who owes a list owes what a filter takes from it.
+ */
+export function isCovered(coverage: Coverage, anchors: readonly Anchor[]): boolean {
+  return anchors.some(({ kind, text, conditions }) =>
+    (coverage.get(kind) ?? []).some(
+      ({ needs, when }) =>
+        (leads(needs, text) || (leads(text, needs) && text.charAt(needs.length) === "[")) &&
+        when.every((one) => conditions.some((known) => implies(known, one))),
+    ),
+  );
+}
+
+const leads = (longer: string, shorter: string) =>
+  longer === shorter || (longer.startsWith(shorter) && /^[.[<]/.test(longer.slice(shorter.length)));
+
+function implies(known: Condition, wanted: Condition): boolean {
+  if (JSON.stringify(known) === JSON.stringify(wanted)) return true;
+  if (known.path !== wanted.path || known.equals === undefined || wanted.equals === undefined) return false;
+  const allowed = valuesOf(wanted);
+  return valuesOf(known).every((value) => allowed.includes(value));
+}
+
+const valuesOf = ({ equals }: Condition) => (Array.isArray(equals) ? equals : [equals]).map(String);

@@ -1,0 +1,67 @@
+import { isList } from "../model/json.ts";
+import type { Subject } from "../model/finding.ts";
+import type { Condition } from "../model/input.ts";
+import type { BookRecord } from "../model/record.ts";
+import { handleOf, pathOf } from "./bind.ts";
+import { follow, readText, startAt, type Hit } from "./follow.ts";
+import { clear, mergeTrail, newTrail, noteRead, type Trail } from "./trail.ts";
+import type { World } from "./world.ts";
+
+/** Something a definition is applied to: a record, or a row of one. */
+export interface Case {
+  readonly record: BookRecord;
+  readonly pointer: string;
+  readonly hit: Hit;
+  readonly subject: Subject;
+  /** Its identity is read already. */
+  readonly trail: Trail;
+}
+
+/** Every record of a kind, or every row of `kind#list`, each with a new trail. */
+export function* subjectsOf(world: World, kindText: string): Generator<Case> {
+  const [kind = "", list = ""] = kindText.split("#");
+  for (const record of world.graph.byKind.get(kind)?.values() ?? []) {
+    const rows = list === "" ? undefined : record.value[list];
+    const pointers = list === "" ? [""] : isList(rows) ? rows.map((_row, index) => `/${list}/${index}`) : [];
+    for (const pointer of pointers) {
+      const hit = startAt(world, record, pointer);
+      const trail = newTrail();
+      noteRead(world, trail, record, "/id", record.id);
+      if (pointer !== "") noteRead(world, trail, record, pointer, undefined);
+      yield { record, pointer, hit, subject: { kind, id: handleOf(world, hit).id }, trail };
+    }
+  }
+}
+
+/**
+ * Whether a definition applies. False only when a condition that could be answered does not hold; when an absent or
+ * doubted place leaves the answer open, the trail says so and the caller concludes *not judged*.
+ */
+export function holds(world: World, conditions: readonly Condition[] | undefined, start: Hit, trail: Trail): boolean {
+  if (conditions === undefined || conditions.length === 0) return true;
+  const own = newTrail();
+  for (const condition of conditions) {
+    const one = newTrail();
+    const met = meets(world, condition, start, one);
+    if (!met && (clear(one) || one.inapplicable)) {
+      mergeTrail(trail, one);
+      return false;
+    }
+    mergeTrail(own, one);
+  }
+  mergeTrail(trail, own);
+  return true;
+}
+
+function meets(world: World, condition: Condition, start: Hit, trail: Trail): boolean {
+  const hits = follow(world, pathOf(condition.path), start, trail, condition.exists === undefined);
+  if (condition.exists !== undefined) {
+    for (const hit of hits) readText(world, hit, trail);
+    return hits.length > 0 === condition.exists;
+  }
+  const wanted = Array.isArray(condition.equals) ? condition.equals : [condition.equals];
+  return hits.some((hit) => {
+    readText(world, hit, trail);
+    return wanted.includes(hit.value);
+  });
+}

@@ -1,0 +1,109 @@
+import type { Finding } from "../model/finding.ts";
+import { isList, isObject, pointerStep, type Json } from "../model/json.ts";
+import type { Field, Kind } from "../model/kind.ts";
+import { addressOf, type BookRecord } from "../model/record.ts";
+import { rowName } from "../model/stable.ts";
+import { foldAlike } from "./alike.ts";
+import { faultAt, placeOfId } from "./faults.ts";
+import type { DerivedHeat } from "./heats.ts";
+
+/** A second record with an id of its kind: whatever reads either is in doubt. */
+export function duplicateId(second: BookRecord, first: BookRecord): Finding {
+  return faultAt(second, undefined, "/id", {
+    rule: "id-unique",
+    message: `${second.kind} "${second.id}" is in the book twice`,
+    why: `an id names one record; ${second.id} stands in ${first.file} and in ${second.file}`,
+    hint: "renumber one of them, and the links that mean it; or remove the copy",
+    accuses: [addressOf(second)],
+    related: [placeOfId(first, "first used here")],
+  });
+}
+
+/** Ids of one kind that people and scanners confuse: a query for each but the first. */
+export function alikeIds(kind: string, ids: ReadonlyMap<string, BookRecord>): Finding[] {
+  const seen = new Map<string, BookRecord>();
+  return [...ids].flatMap(([id, record]) => {
+    const fold = foldAlike(id);
+    const first = seen.get(fold);
+    if (first === undefined) {
+      seen.set(fold, record);
+      return [];
+    }
+    return [
+      faultAt(record, undefined, "/id", {
+        rule: "id-distinct",
+        message: `${kind} "${first.id}" and "${id}" differ only by case, hyphen, zeros or look-alike signs`,
+        why: "they may be one thing written in two ways",
+        hint: "compare with the stamp or the document; unify them, or answer this query",
+        accuses: [],
+        related: [placeOfId(first, "the other one")],
+      }),
+    ];
+  });
+}
+
+/** Heat numbers of one mill that become one heat, though they are not written alike. */
+export function alikeHeats({ record: heat, spellings }: DerivedHeat, kinds: ReadonlyMap<string, Kind>): Finding[] {
+  const [first, ...others] = spellings;
+  if (first === undefined) return [];
+  return others.map(({ number, record, pointer }) =>
+    faultAt(record, kinds.get(record.kind), pointer, {
+      rule: "id-distinct",
+      message: `heat "${number}" is taken to be heat "${first.number}" of the same mill`,
+      why: `both are ${heat.id} when written as an id`,
+      hint: "compare with the stamp; write the number alike in both certificates, or answer this query",
+      accuses: [],
+      related: [placeOfId(first.record, `"${first.number}" in this certificate`)],
+    }),
+  );
+}
+
+/** Rows of one list with one name, wherever the list stands in the record. */
+export function duplicateRows(record: BookRecord, kind: Kind): Finding[] {
+  return inFields(record, kind, record.value, kind.fields, "");
+}
+
+function inFields(
+  record: BookRecord,
+  kind: Kind,
+  value: Json,
+  fields: ReadonlyMap<string, Field>,
+  at: string,
+): Finding[] {
+  if (!isObject(value)) return [];
+  return [...fields].flatMap(([name, field]) => {
+    const member = Object.hasOwn(value, name) ? value[name] : undefined;
+    const pointer = at + pointerStep(name);
+    if (field.fields !== undefined && isObject(member)) return inFields(record, kind, member, field.fields, pointer);
+    if (!isList(member)) return [];
+    const item = field.item;
+    const inner = item?.fields;
+    return [
+      ...(item?.type === "object" ? sameNames(record, kind, field, member, pointer) : []),
+      ...(inner === undefined
+        ? []
+        : member.flatMap((row, index) => inFields(record, kind, row, inner, `${pointer}/${index}`))),
+    ];
+  });
+}
+
+function sameNames(record: BookRecord, kind: Kind, field: Field, rows: readonly Json[], pointer: string): Finding[] {
+  const seen = new Map<string, number>();
+  return rows.flatMap((row, index) => {
+    const name = rowName(field, row);
+    const first = name === undefined ? undefined : seen.get(name);
+    if (name === undefined || first === undefined) {
+      if (name !== undefined) seen.set(name, index);
+      return [];
+    }
+    return [
+      faultAt(record, kind, `${pointer}/${index}`, {
+        rule: "row-unique",
+        message: `row "${name}" stands twice in ${record.kind} ${record.id}`,
+        why: `rows ${first + 1} and ${index + 1} bear one name, so a link to it could mean either`,
+        hint: `give one of them another ${field.rowKey ?? "name"}, or a "row" of its own`,
+        accuses: [addressOf(record, `${pointer}/${first}`), addressOf(record, `${pointer}/${index}`)],
+      }),
+    ];
+  });
+}

@@ -1,0 +1,84 @@
+import type { Finding } from "../model/finding.ts";
+import type { Link, LinkTarget } from "../model/graph.ts";
+import { isList } from "../model/json.ts";
+import type { Kind } from "../model/kind.ts";
+import { addressOf, type BookRecord } from "../model/record.ts";
+import { findRow, rowName, stablePath } from "../model/stable.ts";
+import { foldAlike } from "./alike.ts";
+import { faultAt, type Fault } from "./faults.ts";
+import { parseTarget } from "./target.ts";
+import type { WrittenLink } from "./walk-links.ts";
+
+/** What links may lead to. */
+export interface Targets {
+  readonly kinds: ReadonlyMap<string, Kind>;
+  readonly byKind: ReadonlyMap<string, ReadonlyMap<string, BookRecord>>;
+  /** By kind: the id for each folded form. */
+  readonly folded: ReadonlyMap<string, ReadonlyMap<string, string>>;
+}
+
+/** Where one written link leads. A fault is handed to `object`. */
+export function followLink(
+  record: BookRecord,
+  kind: Kind,
+  written: WrittenLink,
+  { kinds, byKind, folded }: Targets,
+  object: (fault: Finding) => void,
+): Link {
+  const base = { from: record, pointer: written.pointer, path: written.path, text: written.text };
+  const broken = (fault: Omit<Fault, "accuses">): Link => {
+    object(faultAt(record, kind, written.pointer, { ...fault, accuses: [addressOf(record, written.pointer)] }));
+    return { ...base, target: null, state: "broken" };
+  };
+  const allowed = written.field.targets ?? [];
+  const target = parseTarget(written.text, allowed);
+  const name = () => stablePath(kind, record.value, written.pointer);
+  if ("expected" in target)
+    return broken({
+      rule: "link-form",
+      message: `${name()} is "${written.text}"; expected ${target.expected}`,
+      why: "a link is an id as the record it names bears it",
+      hint: "write the id exactly as it stands in the record",
+    });
+  const to = byKind.get(target.kind)?.get(target.id);
+  if (to === undefined) {
+    const alike = folded.get(target.kind)?.get(foldAlike(target.id));
+    if (alike === undefined) return { ...base, target, state: "absent" };
+    return broken({
+      rule: "link-exact",
+      message: `${name()} names ${target.kind} "${target.id}", which is not in the book; "${alike}" differs only by case, hyphen, zeros or look-alike signs`,
+      why: `the book holds ${target.kind} "${alike}"`,
+      hint: `compare with the stamp or the certificate; then correct the link, or add the record "${target.id}" if it is another one`,
+    });
+  }
+  const inner = innerOf(target, to, allowed, kinds);
+  if (inner.pointer !== undefined) return { ...base, target, state: "found", to, toPointer: inner.pointer };
+  const row = target.row === undefined ? `revision ${target.revision ?? ""}` : `row "${target.row}"`;
+  return broken({
+    rule: "link-row",
+    message: `${name()} names ${row} of ${target.kind} ${target.id}, ${inner.several ? "which several rows bear" : "which has none such"}`,
+    why: `${target.kind} ${target.id} has ${inner.names.length === 0 ? "no rows" : inner.names.join(", ")}`,
+    hint: "correct the link, or the record it names",
+  });
+}
+
+interface Inner {
+  /** Undefined when no row, or more than one, bears the name. */
+  readonly pointer: string | undefined;
+  readonly several: boolean;
+  readonly names: readonly string[];
+}
+
+/** The object a target names inside its record: the record itself, or a row of the list its field allows. */
+function innerOf(target: LinkTarget, to: BookRecord, allowed: readonly string[], kinds: Targets["kinds"]): Inner {
+  const name = target.row ?? target.revision;
+  if (name === undefined) return { pointer: "", several: false, names: [] };
+  const list = allowed.find((text) => text.split(/[#@]/)[0] === target.kind)?.split(/[#@]/)[1] ?? "";
+  const field = kinds.get(target.kind)?.fields.get(list);
+  if (field === undefined) return { pointer: undefined, several: false, names: [] };
+  const found = findRow(to.value, list, field, name);
+  if (found !== undefined && found !== "several") return { pointer: found, several: false, names: [] };
+  const rows = to.value[list];
+  const names = isList(rows) ? rows.map((row, index) => rowName(field, row) ?? `row ${index + 1}`) : [];
+  return { pointer: undefined, several: found === "several", names: names.slice(0, 20) };
+}

@@ -1,0 +1,85 @@
+import type { JsonObject } from "../model/json.ts";
+import type { Kind } from "../model/kind.ts";
+import { fieldsOf } from "./fields.ts";
+import { inline, objectOf, textOf, texts, type SchemaFile } from "./inline.ts";
+
+export const dialect = "https://json-schema.org/draft/2020-12/schema";
+
+/**
+ * A kind from its schema file: the properties every record may have are composed in, so that each of the two shapes of a
+ * record is one flat object, closed at every level, that stands alone.
+ */
+export function composeKind(name: string, from: SchemaFile): Kind {
+  const shared = objectOf(objectOf(from.common, "$defs"), "recordProperties");
+  const { id, ...others } = objectOf(inline({ properties: shared }, from), "properties");
+  const own = inline({ properties: objectOf(from.schema, "properties") }, from);
+  const properties = { ...(id !== undefined && { id }), ...objectOf(own, "properties"), ...others };
+  const { schema } = from;
+  const title = textOf(schema, "title") ?? name;
+  const description = textOf(schema, "description") ?? "";
+  const required = ["id", ...texts(schema, "required")];
+  const closed = { type: "object", additionalProperties: false };
+  const row: JsonObject = { title, description, ...closed, required, properties };
+  const label = textOf(schema, "x-label");
+  return {
+    name,
+    title,
+    description,
+    section: textOf(schema, "x-section") ?? "",
+    page: schema["x-page"] === "each" ? "each" : "group",
+    ...(label !== undefined && { label }),
+    columns: texts(schema, "x-columns"),
+    fields: fieldsOf(row),
+    derived: false,
+    single: {
+      title,
+      description,
+      ...closed,
+      required: ["kind", ...required],
+      properties: { ...envelopeProperties(name), ...properties },
+    },
+    row,
+  };
+}
+
+const envelopeProperties = (kind: string): JsonObject => ({
+  $schema: { type: "string", maxLength: 400, description: "Where editors find the schema; the tool does not read it." },
+  kind: { type: "string", const: kind, description: "Kind of the record." },
+});
+
+/**
+ * One schema per kind that takes both shapes of a file, one record or a list of them: what editors complete with and what
+ * an issue carries. By file name, in the order of the kinds.
+ */
+export function composedSchemas(kinds: ReadonlyMap<string, Kind>): ReadonlyMap<string, JsonObject> {
+  const written = [...kinds.values()].filter(({ derived }) => !derived);
+  return new Map(written.map((kind) => [`${kind.name}.schema.json`, bothShapes(kind)]));
+}
+
+function bothShapes({ name, title, description, single, row }: Kind): JsonObject {
+  const properties = Object.keys(objectOf(row, "properties")).map((property): [string, JsonObject] => [
+    property,
+    { $ref: `#/else/properties/${property}` },
+  ]);
+  return {
+    $schema: dialect,
+    title,
+    description,
+    type: "object",
+    if: { required: ["records"], not: { required: ["id"] } },
+    then: {
+      type: "object",
+      required: ["kind", "records"],
+      properties: {
+        ...envelopeProperties(name),
+        records: {
+          type: "array",
+          description: `Records of kind ${name}.`,
+          items: { ...row, properties: Object.fromEntries(properties) },
+        },
+      },
+      additionalProperties: false,
+    },
+    else: single,
+  };
+}

@@ -1,0 +1,110 @@
+import { ownChoice, published, type Basis } from "../model/basis.ts";
+import type { BuiltIn } from "../model/definitions.ts";
+import type { Finding, Related, Severity } from "../model/finding.ts";
+import type { Place } from "../model/place.ts";
+import { addressOf, type Address, type BookRecord } from "../model/record.ts";
+import { digestOf } from "../model/stable.ts";
+
+const json = "RFC 8259";
+const closed = ownChoice("a schema lists every property of its kind: a misspelt name is found, never passed over");
+const paths = ownChoice("paths of a book are the same on every operating system, and on a stick or in an archive");
+
+export const fileRules = [
+  {
+    id: "file-book",
+    title: "A book has one book record in book.json and one issue record in issue.json",
+    severity: "nonconformity",
+    basis: ownChoice("one place says what the book is, one which issue it is"),
+  },
+  {
+    id: "file-readable",
+    title: "A file can be read, and is text in UTF-8",
+    severity: "nonconformity",
+    basis: published(json, undefined, "section 8.1"),
+  },
+  {
+    id: "file-syntax",
+    title: "A record file is JSON",
+    severity: "nonconformity",
+    basis: published(json, undefined, "section 2"),
+  },
+  {
+    id: "file-duplicate-key",
+    title: "A name stands once in an object",
+    severity: "nonconformity",
+    basis: published(json, undefined, "section 4"),
+  },
+  {
+    id: "file-record",
+    title: "A record states a known kind and an id",
+    severity: "nonconformity",
+    basis: ownChoice("kind and id are what a record is found and linked by"),
+  },
+  { id: "file-path", title: "A path has portable signs and names no device", severity: "nonconformity", basis: paths },
+  { id: "file-link", title: "A book holds files, not links to files", severity: "nonconformity", basis: paths },
+  {
+    id: "file-not-read",
+    title: "A file outside files/ is a record file or a text",
+    severity: "note",
+    basis: ownChoice("originals stand in files/, where records name them by hash"),
+  },
+  { id: "record-schema", title: "A record keeps to the schema of its kind", severity: "nonconformity", basis: closed },
+] as const satisfies readonly BuiltIn[];
+
+export type FileRule = (typeof fileRules)[number]["id"];
+
+export interface Fault {
+  readonly rule: FileRule;
+  readonly place: Place;
+  readonly message: string;
+  readonly why: string;
+  readonly hint: string;
+  /** The text objected to; by default the message. */
+  readonly about?: string;
+  readonly record?: Pick<BookRecord, "kind" | "id">;
+  /** Stable name inside the record, or what tells several faults of one file apart. */
+  readonly name?: string;
+  readonly related?: readonly Related[];
+  readonly accuses?: readonly Address[];
+}
+
+/** A fault of a file or of a record's form as a finding. No exception answers it: it is mended in the file. */
+export function findingOf({ rule, place, message, why, hint, about, record, name, related, accuses }: Fault): Finding {
+  const builtIn: { readonly severity: Severity; readonly basis: Basis } = fileRules.find(({ id }) => id === rule) ?? {
+    severity: "nonconformity",
+    basis: paths,
+  };
+  const owner = record === undefined ? `${place.file}${place.pointer}` : addressOf(record);
+  return {
+    key: [rule, owner, ...(name === undefined ? [] : [name])].join("|"),
+    rule,
+    severity: builtIn.severity,
+    verdict: "failed",
+    subject: record === undefined ? null : { kind: record.kind, id: record.id },
+    place,
+    message,
+    why,
+    hint,
+    basis: builtIn.basis,
+    owner: "document control",
+    due: null,
+    digest: digestOf(about ?? message),
+    related: related ?? [],
+    waiting: [],
+    exception: null,
+    accuses: accuses ?? [],
+  };
+}
+
+/**
+ * The findings with keys of their own: where one id or row name is borne twice (a finding itself), faults of the two would
+ * else have one key. The later ones get a number, in the order of the files.
+ */
+export function withOwnKeys(findings: readonly Finding[]): Finding[] {
+  const seen = new Map<string, number>();
+  return findings.map((finding) => {
+    const count = (seen.get(finding.key) ?? 0) + 1;
+    seen.set(finding.key, count);
+    return count === 1 ? finding : { ...finding, key: `${finding.key} (${count})` };
+  });
+}

@@ -1,0 +1,105 @@
+import { isObject, type JsonObject } from "../model/json.ts";
+import { fieldAt, type Kind } from "../model/kind.ts";
+import { ProgramError } from "../model/program-error.ts";
+import { unitOf } from "../model/units.ts";
+import { isAnnotation, objectOf, textOf, texts } from "./inline.ts";
+
+/** Words a property may use beside those that only say something; anything else is a slip, or hides what is expected. */
+const checking: ReadonlySet<string> = new Set(
+  "type enum const pattern minLength maxLength minimum maximum exclusiveMinimum exclusiveMaximum multipleOf items minItems maxItems uniqueItems properties required additionalProperties patternProperties propertyNames".split(
+    " ",
+  ),
+);
+const names = /^[a-z][A-Za-z0-9]*$/;
+
+/** Refuses a schema file whose head breaks the form of a kind. Throws `ProgramError` naming file and fault. */
+export function checkHead(name: string, file: string, schema: JsonObject, shared: JsonObject): void {
+  const need = (holds: boolean, what: string) => {
+    if (!holds) throw new ProgramError(`${file}: ${what}`);
+  };
+  need(/^[a-z][a-z0-9-]*$/.test(name), "a kind is named in small letters, digits and hyphens");
+  need(schema["$id"] === name, `"$id" is ${JSON.stringify(schema["$id"])}; expected "${name}", as the file is named`);
+  for (const word of ["title", "description", "x-section"])
+    need((textOf(schema, word) ?? "") !== "", `"${word}" is missing; expected a text`);
+  need(["each", "group"].includes(textOf(schema, "x-page") ?? ""), '"x-page" is missing; expected "each" or "group"');
+  need(schema["type"] === "object" && isObject(schema["properties"]), 'expected "type": "object" with "properties"');
+  for (const property of [...Object.keys(shared), "kind", "$schema"])
+    need(
+      !Object.hasOwn(objectOf(schema, "properties"), property),
+      `"${property}" is a property of every record; leave it out here`,
+    );
+}
+
+/** Refuses a composed kind whose fields break the form. Throws `ProgramError` naming file, path and fault. */
+export function checkKind(kind: Kind, file: string, kinds: ReadonlyMap<string, Kind>): void {
+  checkObject(kind.row, "", (path, what) => {
+    throw new ProgramError(`${file}: ${path === "" ? "the record" : path} ${what}`);
+  });
+  for (const path of [...kind.columns, ...(kind.label === undefined ? [] : [kind.label])])
+    if (fieldAt(kind, path) === undefined)
+      throw new ProgramError(`${file}: "${path}" of x-columns or x-label is no field of ${kind.name}`);
+  checkTargets(kind.row, "", file, kinds);
+}
+
+type Refuse = (path: string, what: string) => never;
+
+function checkObject(schema: JsonObject, path: string, refuse: Refuse): void {
+  const properties = objectOf(schema, "properties");
+  if (schema["additionalProperties"] !== false) refuse(path, 'is open; expected "additionalProperties": false');
+  for (const name of texts(schema, "required"))
+    if (!Object.hasOwn(properties, name)) refuse(path, `requires "${name}", which is no property of it`);
+  for (const [name, property] of Object.entries(properties)) {
+    const inner = path === "" ? name : `${path}.${name}`;
+    if (!names.test(name)) refuse(inner, "is no name of a property; expected letters and digits, a small letter first");
+    if (isObject(property)) {
+      if ((textOf(property, "description") ?? "") === "") refuse(inner, "has no description");
+      checkValue(property, inner, refuse);
+    }
+  }
+  for (const [name, property] of Object.entries(objectOf(schema, "patternProperties")))
+    if (isObject(property)) checkValue(property, `${path}.${name}`, refuse);
+}
+
+function checkValue(schema: JsonObject, path: string, refuse: Refuse): void {
+  const type = textOf(schema, "type");
+  const named = textOf(schema, "x-type");
+  for (const word of Object.keys(schema))
+    if (!checking.has(word) && !isAnnotation(word)) refuse(path, `uses "${word}", which is no word of this form`);
+  if (type === undefined) refuse(path, 'has no "type"');
+  if (schema["pattern"] !== undefined && schema["maxLength"] === undefined)
+    refuse(path, 'has a "pattern" without "maxLength"');
+  if (named === "quantity") {
+    const unit = textOf(schema, "x-unit");
+    if (unit === undefined) refuse(path, 'is a quantity without "x-unit"');
+    else if (unit !== "any" && unitOf(unit) === undefined) refuse(path, `has the unit "${unit}", which is not listed`);
+  }
+  if ((named === "date" || named === "day") && !["event", "limit", "plan"].includes(textOf(schema, "x-date") ?? ""))
+    refuse(path, 'is a date without "x-date"; expected "event", "limit" or "plan"');
+  if (named === "link" && texts(schema, "x-link").length === 0) refuse(path, 'is a link without "x-link"');
+  if (type === "object") checkObject(schema, path, refuse);
+  if (type === "array") {
+    const items = schema["items"];
+    if (isObject(items)) checkValue(items, `${path}[]`, refuse);
+    else refuse(path, 'is a list without "items"');
+    const key = textOf(schema, "x-row-key");
+    if (key !== undefined && !(isObject(items) && Object.hasOwn(objectOf(items, "properties"), key)))
+      refuse(path, `has the row key "${key}", which is no property of its items`);
+  }
+}
+
+/** Each target of a link is a kind, or a list with row keys or revisions in one. */
+function checkTargets(schema: JsonObject, path: string, file: string, kinds: ReadonlyMap<string, Kind>): void {
+  for (const target of texts(schema, "x-link")) {
+    const [kindName = "", list] = target.split(/[#@]/);
+    const kind = kinds.get(kindName);
+    if (kind === undefined)
+      throw new ProgramError(`${file}: ${path} links to "${target}"; there is no kind "${kindName}"`);
+    if (list !== undefined && kind.fields.get(list)?.type !== "list")
+      throw new ProgramError(`${file}: ${path} links to "${target}"; ${kindName} has no list "${list}"`);
+  }
+  for (const holder of [objectOf(schema, "properties"), objectOf(schema, "patternProperties")])
+    for (const [name, property] of Object.entries(holder))
+      if (isObject(property)) checkTargets(property, path === "" ? name : `${path}.${name}`, file, kinds);
+  const items = schema["items"];
+  if (isObject(items)) checkTargets(items, `${path}[]`, file, kinds);
+}

@@ -1,0 +1,14 @@
+/** The chain of evidence of one kind, as an inspector walks it: shown on the record's page and by `trace`. */
+export interface Chain {
+  readonly kind: string;
+  readonly links: readonly ChainStep[];
+}
+
+export interface ChainStep {
+  /** What the link proves, in the trade's words. */
+  readonly what: string;
+  /** Paths to the records that prove it. */
+  readonly paths: readonly string[];
+  /** Rules and requirements whose outcomes about the record, or about what the paths lead to, give the verdict. */
+  readonly judgedBy: readonly string[];
+}

@@ -1,0 +1,28 @@
+import type { Basis } from "./basis.ts";
+import type { Calculation } from "./calculation.ts";
+import type { Fact } from "./fact.ts";
+import type { Severity } from "./finding.ts";
+import type { Kind } from "./kind.ts";
+import type { Profile } from "./profile.ts";
+import type { Register } from "./requirement.ts";
+import type { Rule } from "./rule.ts";
+import type { Table } from "./table.ts";
+
+/** Everything a book is judged with. Stages get it as an argument and name none of its members. */
+export interface Definitions {
+  readonly kinds: ReadonlyMap<string, Kind>;
+  readonly calculations: readonly Calculation[];
+  readonly rules: readonly Rule[];
+  readonly facts: readonly Fact[];
+  readonly registers: readonly Register[];
+  readonly profiles: readonly Profile[];
+  readonly tables: readonly Table[];
+}
+
+/** A check that is built into the tool (files, schemas, links, exceptions): listed beside the rules. */
+export interface BuiltIn {
+  readonly id: string;
+  readonly title: string;
+  readonly severity: Severity;
+  readonly basis: Basis;
+}

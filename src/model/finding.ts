@@ -1,0 +1,71 @@
+import type { Basis } from "./basis.ts";
+import type { Place } from "./place.ts";
+import type { Address } from "./record.ts";
+
+/**
+ * nonconformity: evidence shows it is wrong · gap: evidence is missing · query: needs a human decision on record ·
+ * note: never blocks.
+ */
+export type Severity = "nonconformity" | "gap" | "query" | "note";
+
+export type Verdict = "passed" | "failed" | "not judged" | "not applicable";
+
+export interface Subject {
+  readonly kind: string;
+  readonly id: string;
+}
+
+export interface Related {
+  readonly subject: Subject | null;
+  readonly place: Place;
+  readonly message: string;
+}
+
+/** An objection, an absence, or an own reason for not judging. The unit people work with. */
+export interface Finding {
+  /** Stable name across builds: rule + subject + row or input name; exceptions cite it. */
+  readonly key: string;
+  readonly rule: string;
+  readonly severity: Severity;
+  readonly verdict: "failed" | "not judged";
+  readonly subject: Subject | null;
+  readonly place: Place;
+  readonly message: string;
+  readonly why: string;
+  readonly hint: string;
+  readonly basis: Basis;
+  /** Who must act: shop, buyer, NDT, design, supplier, client, document control … */
+  readonly owner: string;
+  /** Milestone that made it due, if evidence is missing. */
+  readonly due: string | null;
+  /** Digest of every value the outcome read: an exception cites it, and another value revives the finding. */
+  readonly digest: string;
+  readonly related: readonly Related[];
+  /** Outcomes that could not be judged because of it. */
+  readonly waiting: readonly string[];
+  /** Id (`kind:id`) of the exception that answers it. */
+  readonly exception: string | null;
+  /** Places this finding throws doubt on; whatever reads them later waits for it. */
+  readonly accuses: readonly Address[];
+}
+
+/** Whether a finding keeps a book from being released. */
+export function blocks(finding: Pick<Finding, "severity" | "exception">): boolean {
+  return finding.severity !== "note" && finding.exception === null;
+}
+
+/** One definition applied to one record. */
+export interface Outcome {
+  readonly definition: string;
+  readonly subject: Subject | null;
+  readonly verdict: Verdict;
+  /** Keys of the findings that are this outcome's own. */
+  readonly findings: readonly string[];
+  /** Why it is not judged. */
+  readonly because?: Because;
+}
+
+export type Because =
+  | { readonly type: "finding"; readonly keys: readonly string[] }
+  | { readonly type: "absent"; readonly keys: readonly string[] }
+  | { readonly type: "not due"; readonly milestone: string };

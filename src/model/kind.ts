@@ -1,0 +1,64 @@
+import type { JsonObject } from "./json.ts";
+
+/** A kind of record, read from its schema file: everything checks, links, pages and docs need to know of it. */
+export interface Kind {
+  readonly name: string;
+  readonly title: string;
+  readonly description: string;
+  /** Default section of the book its records are printed in. */
+  readonly section: string;
+  readonly page: "each" | "group";
+  /** Path of the field that names a record beside its id. */
+  readonly label?: string;
+  /** Paths of the fields a summary table shows. */
+  readonly columns: readonly string[];
+  readonly fields: ReadonlyMap<string, Field>;
+  /** Derived kinds (heat) are made from other records and never read from files. */
+  readonly derived: boolean;
+  /** Composed JSON Schemas, closed at every level: a file holding one record, and a row of `records`. */
+  readonly single: JsonObject;
+  readonly row: JsonObject;
+}
+
+export type FieldType = "text" | "quantity" | "date" | "link" | "integer" | "number" | "boolean" | "object" | "list";
+
+/** One property of a kind, or the item of a list. */
+export interface Field {
+  readonly name: string;
+  readonly type: FieldType;
+  readonly title: string;
+  readonly description: string;
+  /** The schema itself demands it: part of the record's identity. */
+  readonly required: boolean;
+  /** Allowed values. */
+  readonly options?: readonly string[];
+  /** Kinds (or `kind#array`, `kind@array`) a link may name. */
+  readonly targets?: readonly string[];
+  /** Canonical unit, or "any". */
+  readonly unit?: string;
+  /** A temperature difference, not a temperature. */
+  readonly difference?: boolean;
+  readonly plausible?: readonly [string, string];
+  /** Milestone at which the field is owed. */
+  readonly due?: string;
+  readonly date?: "event" | "limit" | "plan";
+  /** Of a list of objects: the property that identifies a row. */
+  readonly rowKey?: string;
+  /** Of an object. */
+  readonly fields?: ReadonlyMap<string, Field>;
+  /** Of a list. */
+  readonly item?: Field;
+}
+
+/** The field at a dotted path (`rows[].joint`, `limits.setPressure`), looking through lists, or undefined. */
+export function fieldAt(kind: Pick<Kind, "fields">, path: string): Field | undefined {
+  let fields: ReadonlyMap<string, Field> | undefined = kind.fields;
+  let field: Field | undefined;
+  for (const step of path.split(".")) {
+    field = fields?.get(step.replace(/\[\]$/, ""));
+    if (field === undefined) return undefined;
+    if (step.endsWith("[]")) field = field.item;
+    fields = field?.fields ?? field?.item?.fields;
+  }
+  return field;
+}

@@ -1,0 +1,24 @@
+import type { Basis } from "./basis.ts";
+import type { Condition } from "./input.ts";
+
+/** A row of the register of what this book must contain. */
+export interface Requirement {
+  readonly id: string;
+  readonly title: string;
+  /** For each record (or row) of this kind that meets the conditions. */
+  readonly each: { readonly kind: string; readonly when?: readonly Condition[] };
+  /** Path to the evidence from there. */
+  readonly needs: string;
+  /** How many distinct records at least; default 1. */
+  readonly atLeast?: number;
+  /** Milestone at which it is owed. */
+  readonly due: string;
+  readonly basis: Basis;
+  readonly owner: string;
+}
+
+export interface Register {
+  readonly id: string;
+  readonly title: string;
+  readonly requirements: readonly Requirement[];
+}

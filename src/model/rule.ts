@@ -1,0 +1,61 @@
+import type { Basis } from "./basis.ts";
+import type { Severity } from "./finding.ts";
+import type { Condition, Given, Handle, Inputs, Thing, Values } from "./input.ts";
+
+/**
+ * Where an objection points: the name of an input, one field of a thing (`[row, "issued"]`), a thing itself, or
+ * "subject".
+ */
+export type At<I extends Inputs> = (keyof I & string) | "subject" | Thing<Inputs> | readonly [Thing<Inputs>, string];
+
+export interface Objection<I extends Inputs> {
+  /** Subject, fact, value; lower case, no full stop. */
+  readonly message: string;
+  /** Quotes the data. */
+  readonly why: string;
+  /** What to do next. */
+  readonly hint: string;
+  /** Where it is printed. */
+  readonly at: At<I>;
+  /** Places thrown in doubt. By default: `at` when one record was read; nothing when several were compared. */
+  readonly accuses?: readonly At<I>[];
+  /** The record whose fault it is, if not the subject: equal rule + `on` + name are one finding that lists its subjects. */
+  readonly on?: Thing<Inputs>;
+  /** Tells apart several objections about one subject: a stable row or input name, never an index. */
+  readonly name?: string;
+  /** Other places worth seeing, each with what it says. */
+  readonly related?: readonly { readonly at: At<I>; readonly message: string }[];
+  /** The evidence does not decide it (an interval, a date without time): a query instead of the rule's severity. */
+  readonly unsure?: boolean;
+}
+
+export interface RuleExample<I extends Inputs> {
+  readonly name: string;
+  readonly given: Given<I>;
+  /** Messages expected, in order; empty: passed. */
+  readonly objections: readonly string[];
+  /** Published source of the expectation, if it has one beside the rule's basis. */
+  readonly source?: string;
+}
+
+/** A requirement that objects. The engine deals with missing inputs, places, citations and exceptions. */
+export interface Rule<I extends Inputs = Inputs> {
+  readonly id: string;
+  readonly title: string;
+  readonly basis: Basis;
+  /** Kind it applies to, or `kind#array` for each row. */
+  readonly kind: string;
+  readonly when?: readonly Condition[];
+  readonly severity: Severity;
+  /** Who must act on an objection. */
+  readonly owner: string;
+  readonly inputs: I;
+  check(values: Values<I>, subject: Handle): Iterable<Objection<I>>;
+  readonly examples: readonly RuleExample<I>[];
+}
+
+/** Makes a rule from its object; the inputs' types reach `check`, then are forgotten so that rules can stand in one list. */
+export function rule<const I extends Inputs>(definition: Rule<I>): Rule {
+  // Only the engine calls `check`, with values bound from these very inputs.
+  return definition as unknown as Rule;
+}

@@ -1,0 +1,67 @@
+import { createHash } from "node:crypto";
+import { atPointer, isList, isObject, type Json, type JsonObject } from "./json.ts";
+import type { Field, Kind } from "./kind.ts";
+
+/** First 16 hex digits of the SHA-256 of a text: enough to notice that a value changed. */
+export function digestOf(text: string): string {
+  return createHash("sha256").update(text, "utf8").digest("hex").slice(0, 16);
+}
+
+const unescape = (step: string) => step.replaceAll("~1", "/").replaceAll("~0", "~");
+
+/**
+ * A pointer in words that survive an insertion: rows by their key instead of their index, plain list items by their
+ * value. `/rows/1/chemistry/0/value` becomes `rows[84613].chemistry[C].value`.
+ */
+export function stablePath(kind: Pick<Kind, "fields">, value: JsonObject, pointer: string): string {
+  let fields: ReadonlyMap<string, Field> | undefined = kind.fields;
+  let field: Field | undefined;
+  let text = "";
+  let at = "";
+  for (const raw of pointer.split("/").slice(1)) {
+    const step = unescape(raw);
+    at += `/${raw}`;
+    const here = atPointer(value, at);
+    if (field?.type === "list" && /^\d+$/.test(step)) {
+      text += `[${rowName(field, here) ?? step}]`;
+      field = field.item;
+    } else {
+      field = fields?.get(step);
+      text += text === "" ? step : `.${step}`;
+    }
+    fields = field?.fields;
+  }
+  return text;
+}
+
+/** The field a pointer leads to, through objects and lists; undefined where the schema knows none. */
+export function fieldOfPointer(fields: ReadonlyMap<string, Field> | undefined, value: JsonObject, pointer: string): Field | undefined {
+  let field: Field | undefined;
+  let inner = fields;
+  let here: Json | undefined = value;
+  for (const raw of pointer.split("/").slice(1)) {
+    const step = unescape(raw);
+    if (isList(here)) field = field?.item;
+    else field = inner?.get(step);
+    here = isList(here) ? here[Number(step)] : isObject(here) ? here[step] : undefined;
+    inner = field?.fields;
+  }
+  return field;
+}
+
+/** What identifies a row of a list: its `row`, else its row key, else (of plain values) the value itself. */
+export function rowName(listField: Field, row: Json | undefined): string | undefined {
+  if (isObject(row)) {
+    const key = row["row"] ?? (listField.rowKey === undefined ? undefined : row[listField.rowKey]);
+    return typeof key === "string" || typeof key === "number" ? String(key) : undefined;
+  }
+  return typeof row === "string" ? row : undefined;
+}
+
+/** Pointer of the row a link names by `#row`, or undefined when no row, "several" when more than one answers to it. */
+export function findRow(value: JsonObject, listName: string, listField: Field, name: string): string | "several" | undefined {
+  const rows = value[listName];
+  if (!isList(rows)) return undefined;
+  const found = rows.flatMap((row, index) => (rowName(listField, row) === name ? [`/${listName}/${index}`] : []));
+  return found.length > 1 ? "several" : found[0];
+}

@@ -1,0 +1,59 @@
+import { join } from "node:path";
+import { shippedDefinitions, chains } from "./definitions.ts";
+import { judge } from "./judge/judge.ts";
+import { loadBook } from "./load/book-files.ts";
+import { loadKinds } from "./load/kinds.ts";
+import type { JudgedBook, LoadedBook } from "./model/book.ts";
+import type { Definitions } from "./model/definitions.ts";
+import type { Kind } from "./model/kind.ts";
+import type { Publication } from "./publish/blocks.ts";
+import { issueFiles } from "./publish/issue-files.ts";
+import { chainOf, outline } from "./publish/outline/outline.ts";
+import { packageRoot, toolName } from "./root.ts";
+
+/**
+ * The whole job, one page: a folder of records is read, its records are linked, recomputed and judged, and the judged
+ * book is laid out and printed twice, as a site and as a PDF.
+ *
+ *   read     → records with places; what could not be read is a finding          load/
+ *   judge    → links, recomputation, rules, requirements, exceptions             link/ compute/ judge/
+ *   lay out  → pages of blocks: the only place that decides what is said         publish/outline/
+ *   print    → the files of an issue, as bytes                                   publish/html, publish/pdf, publish/issue
+ *
+ * Each step takes a value and gives a value. Nothing here reads a clock, writes a file or prints.
+ */
+
+export interface ReadOptions {
+  /** Folders of further schemas: one file there is one more kind. */
+  readonly schemas?: readonly string[];
+}
+
+export interface ReadBook extends LoadedBook {
+  readonly kinds: ReadonlyMap<string, Kind>;
+}
+
+/** Reads a book folder. Never throws on its content: what is wrong with it is in `findings` and `fatal`. */
+export function readBook(dir: string, options: ReadOptions = {}): ReadBook {
+  const kinds = loadKinds([join(packageRoot, "schemas"), ...(options.schemas ?? [])]);
+  return { ...loadBook(dir, kinds), kinds };
+}
+
+/** Judges what was read, with the shipped definitions or others. */
+export function judgeBook(read: ReadBook, definitions: Definitions = shippedDefinitions(read.kinds)): JudgedBook {
+  return judge(read, definitions);
+}
+
+/** The publication as a value, before it is HTML or PDF. */
+export function layOut(judged: JudgedBook): Publication {
+  return outline(judged, chains, toolName);
+}
+
+/** Every file of the issue, by path: site, PDF, originals, evidence, schemas, findings, hash list, marker. */
+export async function publishBook(judged: JudgedBook): Promise<{ readonly files: ReadonlyMap<string, Uint8Array | string> }> {
+  return { files: await issueFiles(judged, layOut(judged)) };
+}
+
+/** The chain of evidence of one record. */
+export function traceRecord(judged: JudgedBook, kind: string, id: string): ReturnType<typeof chainOf> {
+  return chainOf(judged, chains, kind, id);
+}

@@ -1,0 +1,302 @@
+import type { Basis } from "../model/basis.ts";
+import type { Severity, Verdict } from "../model/finding.ts";
+import type { Display } from "../model/formula/typeset.ts";
+
+/**
+ * What a page says, before it is HTML or PDF. `outline.ts` makes these values and decides everything; the two
+ * publications print them and decide nothing.
+ */
+
+/** Running text with marks. A plain string is text; nothing in it is ever markup. */
+export type Inline =
+  | string
+  /** A link to a page of this book (see `Target`). */
+  | { readonly type: "link"; readonly to: Target; readonly text: string }
+  /** A link to a file that lies beside the book (originals, evidence), path relative to the root of the issue. */
+  | { readonly type: "file"; readonly path: string; readonly text: string }
+  /** File and line, fingerprints, commands. */
+  | { readonly type: "code"; readonly text: string }
+  | { readonly type: "strong"; readonly text: string }
+  | { readonly type: "em"; readonly text: string }
+  /** Labels and remarks of less weight. */
+  | { readonly type: "soft"; readonly text: string }
+  /** A symbol of a formula, set as one. */
+  | { readonly type: "symbol"; readonly display: Display }
+  /** Id, date, number with unit: never broken across lines. */
+  | { readonly type: "whole"; readonly text: string };
+
+export type Text = readonly Inline[];
+
+/** A place in the book: a page and, inside it, an anchor. The PDF uses `page#anchor` as named destination. */
+export interface Target {
+  readonly page: string;
+  readonly anchor?: string;
+}
+
+/** *not due* is not a verdict, but stands where one would. */
+export type Mark = Verdict | "not due";
+
+/** A note in the margin: lead word and text; belongs to the block it stands on. */
+export interface Note {
+  readonly lead?: string;
+  readonly text: Text;
+}
+
+interface Noted {
+  readonly notes?: readonly Note[];
+}
+
+export interface Column {
+  readonly head: string;
+  readonly unit?: string;
+  readonly align: "left" | "number";
+  /** Share of the width, relative to the other columns; a hint for the PDF. */
+  readonly width?: number;
+}
+
+export type Cell =
+  | { readonly type: "text"; readonly text: Text }
+  /** A number as printed; aligned on the decimal point. `display` text exactly, digits never added. */
+  | { readonly type: "number"; readonly text: string }
+  | { readonly type: "mark"; readonly mark: Mark; readonly because?: Text }
+  /** The same as the cell above: printed as a ditto, read out in full. */
+  | { readonly type: "ditto"; readonly full: string }
+  /** A value between its limits, drawn to the scale of this row; all in one unit. */
+  | {
+      readonly type: "range";
+      readonly low?: number;
+      readonly high?: number;
+      readonly value: number;
+      readonly below?: boolean;
+      readonly spoken: string;
+    }
+  | { readonly type: "empty" };
+
+export interface TableBlock extends Noted {
+  readonly type: "table";
+  /** "7.3": printed as *Table 7.3*. */
+  readonly number: string;
+  readonly title: string;
+  readonly columns: readonly Column[];
+  /** Groups of rows separated by hairlines; the first cell of each row is its header. */
+  readonly groups: readonly (readonly Row[])[];
+  readonly remark?: Text;
+  /** Needs the full width of the page (text and notes). */
+  readonly wide?: boolean;
+}
+
+export interface Row {
+  /** Anchor other pages land on. */
+  readonly anchor?: string;
+  readonly cells: readonly Cell[];
+}
+
+export interface Fact {
+  readonly label: string;
+  readonly value: Text;
+  /** Starts a new group of facts. */
+  readonly gap?: boolean;
+  readonly anchor?: string;
+}
+
+export interface ChainLink {
+  readonly what: string;
+  readonly mark: Mark;
+  /** One or two sentences with links. */
+  readonly text: readonly Text[];
+  readonly because?: Text;
+  readonly notes: readonly Note[];
+  readonly anchor?: string;
+}
+
+export interface CalculationStep {
+  /** What the step is, in words. */
+  readonly means: string;
+  /** `symbol = formula`, absent for a value that a named function found (then `lines` tell how). */
+  readonly formula?: Display;
+  /** The same with values. */
+  readonly substituted?: Display;
+  /** Unrounded, with unit: "168.666 667 N/mm²". */
+  readonly result: string;
+  /** Rounded, if printed rounded. */
+  readonly rounded?: string;
+  /** Which alternative governed, and the others' values. */
+  readonly governs?: string;
+  readonly lines: readonly string[];
+  readonly notes: readonly Note[];
+}
+
+export interface CalculationBlock {
+  readonly type: "calculation";
+  readonly steps: readonly CalculationStep[];
+}
+
+/** Sentences, each with its mark at the end of a leader (limits of validity, acceptance, checks of a page). */
+export interface JudgedBlock extends Noted {
+  readonly type: "judged";
+  readonly items: readonly { readonly text: Text; readonly mark: Mark; readonly because?: Text }[];
+}
+
+export interface FindingItem {
+  readonly anchor: string;
+  readonly severity: Severity;
+  readonly message: Text;
+  readonly rows: readonly { readonly label: string; readonly value: Text }[];
+  readonly notes: readonly Note[];
+}
+
+export type Block =
+  | {
+      readonly type: "heading";
+      readonly level: 2 | 3;
+      readonly number?: string;
+      readonly text: string;
+      readonly anchor?: string;
+    }
+  | ({ readonly type: "paragraph"; readonly text: Text } & Noted)
+  /** Free text of a record: markdown with html off; record text is never trusted. */
+  | ({ readonly type: "prose"; readonly markdown: string } & Noted)
+  | ({ readonly type: "facts"; readonly facts: readonly Fact[] } & Noted)
+  | ({ readonly type: "list"; readonly ordered: boolean; readonly items: readonly Text[] } & Noted)
+  | TableBlock
+  | CalculationBlock
+  | JudgedBlock
+  | { readonly type: "chain"; readonly label: string; readonly links: readonly ChainLink[]; readonly count: string }
+  | { readonly type: "findings"; readonly findings: readonly FindingItem[] }
+  | ({ readonly type: "figure"; readonly number: string; readonly caption: Text; readonly figure: Figure } & Noted)
+  /** An original: link to page and file, hash, who compared it. */
+  | {
+      readonly type: "scan";
+      readonly title: string;
+      readonly path: string;
+      readonly sha256: string;
+      readonly page?: number;
+      readonly pages: number;
+      readonly compared: string;
+      readonly anchor?: string;
+    }
+  | {
+      readonly type: "signatures";
+      readonly rows: readonly { readonly for: string; readonly that: string; readonly date: string; readonly by: string }[];
+    }
+  /** Contents with leaders; the PDF adds page numbers. */
+  | { readonly type: "contents"; readonly entries: readonly ContentsEntry[] }
+  /** The fingerprint in groups of four. */
+  | { readonly type: "fingerprint"; readonly label: string; readonly groups: readonly string[] }
+  /** What a reader must be warned of, behind a rule. */
+  | { readonly type: "caution"; readonly text: readonly Text[] }
+  /** A new place links can land on, without a heading (a record in a grouped page). */
+  | { readonly type: "anchor"; readonly anchor: string };
+
+export interface ContentsEntry {
+  readonly number: string;
+  readonly title: string;
+  readonly to: Target;
+  readonly level: 1 | 2;
+}
+
+/** Geometry once, drawn as SVG and as PDF vectors. Units are px at 96/inch in SVG; the PDF scales to its width. */
+export interface Figure {
+  readonly title: string;
+  readonly description: string;
+  /** Drawn twice: about 900 and 350 units wide. The PDF prints the wide one. */
+  readonly wide: Drawing;
+  readonly narrow: Drawing;
+}
+
+export interface Drawing {
+  readonly width: number;
+  readonly height: number;
+  readonly shapes: readonly Shape[];
+}
+
+/** One ink. Weights: 0.6 ticks, dimensions, limits · 1 axis · 2 data, seams · 3 value stroke. */
+export type Shape =
+  | {
+      readonly type: "line";
+      readonly from: readonly [number, number];
+      readonly to: readonly [number, number];
+      readonly weight: number;
+      readonly broken?: boolean;
+      /** Open arrow heads of a dimension line. */
+      readonly arrows?: "both" | "end";
+    }
+  | { readonly type: "path"; readonly points: readonly (readonly [number, number])[]; readonly weight: number; readonly closed?: boolean; readonly broken?: boolean }
+  | { readonly type: "ring"; readonly at: readonly [number, number]; readonly radius: number; readonly weight: number }
+  /** A region hatched at 45°, never filled. */
+  | { readonly type: "hatch"; readonly x: number; readonly y: number; readonly width: number; readonly height: number }
+  | {
+      readonly type: "text";
+      readonly at: readonly [number, number];
+      readonly text: string;
+      readonly size: number;
+      readonly anchor: "start" | "middle" | "end";
+      readonly turned?: boolean;
+      readonly strong?: boolean;
+      readonly to?: Target;
+    };
+
+/** One page of the site, and one run of pages of the PDF. */
+export interface Page {
+  /** Path in the issue, such as `joint/r-L1.html`. */
+  readonly url: string;
+  /** "7.3" */
+  readonly number?: string;
+  /** Small line over the title: "Joint". */
+  readonly kindLine?: string;
+  readonly title: string;
+  /** Sentence under the title. */
+  readonly under?: Text;
+  readonly blocks: readonly Block[];
+  /** Section of the book the page belongs to; index into `Publication.sections`, or null for front matter. */
+  readonly section: number | null;
+  /** Opening page of a section (large number). */
+  readonly opening?: boolean;
+  /** Left out of the PDF (pages that only serve navigation on screen). */
+  readonly screenOnly?: boolean;
+}
+
+export interface Section {
+  readonly number: string;
+  readonly title: string;
+  readonly opening: string;
+}
+
+/** An original to append to the PDF, and to copy beside the site. */
+export interface Appendix {
+  readonly id: string;
+  readonly title: string;
+  readonly path: string;
+  readonly sha256: string;
+  readonly pages: number;
+  readonly mediaType: string;
+  /** Page of the site that describes it. */
+  readonly page: Target;
+}
+
+/** The whole publication as a value. */
+export interface Publication {
+  /** "TQ423-01" */
+  readonly number: string;
+  readonly title: string;
+  /** "revision 0, final" */
+  readonly state: string;
+  readonly interim: boolean;
+  /** "Interim issue P3, not for acceptance. Evidence recorded up to 18 June 2026." */
+  readonly interimLine?: string;
+  readonly demonstration: boolean;
+  /** Full SHA-256 of the evidence. */
+  readonly fingerprint: string;
+  readonly issueDate: string;
+  readonly dataCutOff: string;
+  readonly maker: string;
+  readonly client: string;
+  readonly language: string;
+  readonly sections: readonly Section[];
+  readonly pages: readonly Page[];
+  readonly originals: readonly Appendix[];
+  /** Tool name and version, for metadata. */
+  readonly tool: string;
+}
+
+export type { Basis };

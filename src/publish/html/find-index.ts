@@ -1,0 +1,79 @@
+import type { Block, Cell, Page, Publication, Text } from "../blocks.ts";
+import { plainText } from "../../model/formula/plain-text.ts";
+
+/** Page number in the list, anchor ("" is the page itself), and the text looked through. */
+type Entry = readonly [number, string, string];
+
+// A row is found by what stands at its beginning; whole rows would make the index as large as the book.
+const longestText = 120;
+
+/**
+ * Source of the script `find-index.js`: every page, and every place on it that links can land on, in the order of the
+ * book. Plain lists that are read through; at this size no other index is smaller or quicker.
+ */
+export function findIndex({ pages }: Pick<Publication, "pages">): string {
+  const listed = pages.map(({ url, number = "", title }) => [url, [number, title].filter(Boolean).join(" ")]);
+  const entries = pages.flatMap((page, index) => entriesOf(page, index));
+  return `window.findIndex = ${scriptText({ pages: listed, entries })};\n`;
+}
+
+function entriesOf(page: Page, index: number): readonly Entry[] {
+  const places = page.blocks
+    .flatMap(placesOf)
+    .map(([anchor, text]): Entry => [index, anchor, text.slice(0, longestText)]);
+  return [[index, "", page.kindLine ?? ""], ...places];
+}
+
+function placesOf(block: Block): (readonly [string, string])[] {
+  const place = (anchor: string | undefined, text: string): (readonly [string, string])[] =>
+    anchor === undefined || text === "" ? [] : [[anchor, text]];
+  switch (block.type) {
+    case "heading":
+      return place(block.anchor, [block.number ?? "", block.text].filter(Boolean).join(" "));
+    case "table":
+      return block.groups.flat().flatMap((row) => place(row.anchor, row.cells.map(cellText).filter(Boolean).join(" ")));
+    case "findings":
+      return block.findings.flatMap((finding) =>
+        place(finding.anchor, `${finding.severity}: ${plain(finding.message)}`),
+      );
+    case "facts":
+      return block.facts.flatMap((fact) => place(fact.anchor, `${fact.label} ${plain(fact.value)}`));
+    case "chain":
+      return block.links.flatMap((link) => place(link.anchor, `${link.what}: ${link.mark}`));
+    case "scan":
+      return place(block.anchor, `${block.title} ${block.path}`);
+    case "anchor":
+      return place(block.anchor, block.anchor);
+    default:
+      return [];
+  }
+}
+
+function cellText(cell: Cell): string {
+  switch (cell.type) {
+    case "text":
+      return plain(cell.text);
+    case "number":
+      return cell.text;
+    case "mark":
+      return cell.mark;
+    case "ditto":
+      return cell.full;
+    case "range":
+    case "empty":
+      return "";
+  }
+}
+
+/** Running text without its marks. */
+const plain = (text: Text): string =>
+  text
+    .map((part) => (typeof part === "string" ? part : part.type === "symbol" ? plainText(part.display) : part.text))
+    .join("");
+
+/** JSON that is safe as the text of a script, whatever stands in it. */
+const scriptText = (value: unknown) =>
+  JSON.stringify(value).replaceAll(
+    /[<>&\u2028\u2029]/g,
+    (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, "0")}`,
+  );

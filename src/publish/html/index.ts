@@ -1,0 +1,66 @@
+import { ProgramError } from "../../model/program-error.ts";
+import { findBody } from "../../../templates/find-page.ts";
+import { frame, type Place } from "../../../templates/frame.ts";
+import { pageBody } from "../../../templates/page.ts";
+import { printStyles } from "../../../templates/print-styles.ts";
+import type { Page, Publication } from "../blocks.ts";
+import { findIndex } from "./find-index.ts";
+import { fontFiles } from "./fonts.ts";
+import { checkLinks, relativePath } from "./links.ts";
+import { pageContext } from "./page-context.ts";
+import { renderSite, type SitePage } from "./site.ts";
+import { findScript, styles } from "./styles.ts";
+
+/**
+ * Every file of the site by its path in the issue: pages, styles, fonts, the find page and its index. All links are
+ * relative and were checked; `beside` names the other files of the issue, so that links to them are checked too (without
+ * it, those are taken to be there).
+ */
+export async function siteFiles(
+  publication: Publication,
+  beside?: Iterable<string>,
+): Promise<Map<string, Uint8Array | string>> {
+  const files = new Map<string, Uint8Array | string>([
+    ...fontFiles(),
+    ["styles.css", styles()],
+    ["print.css", printStyles(publication)],
+    ["find.js", findScript()],
+    ["find-index.js", findIndex(publication)],
+  ]);
+  const pages = await renderSite([...sitePages(publication), findPage(publication)]);
+  checkLinks(pages, new Set([...files.keys(), "book.pdf", ...(beside ?? [])]), beside !== undefined);
+  for (const [url, text] of pages) files.set(url, text);
+  if (!files.has("index.html")) throw new ProgramError("the publication has no front page, index.html");
+  return files;
+}
+
+function sitePages(publication: Publication): SitePage[] {
+  // Neighbours are those of the printed order; pages that only serve the screen stand outside of it.
+  const order = publication.pages.filter(({ screenOnly }) => screenOnly !== true);
+  const position = new Map(order.map((page, index) => [page, index]));
+  const findings = publication.pages.some(({ url }) => url === "findings.html");
+  return publication.pages.map((page) => {
+    const at = position.get(page);
+    const place: Place = {
+      path: (path) => relativePath(page.url, path),
+      section: page.section === null ? undefined : publication.sections[page.section],
+      before: at === undefined ? undefined : order[at - 1],
+      next: at === undefined ? undefined : order[at + 1],
+      findings,
+    };
+    return {
+      url: page.url,
+      render: () => frame(publication, { page, place, body: pageBody(pageContext(page.url), page) }),
+    };
+  });
+}
+
+function findPage(publication: Publication): SitePage {
+  const page: Pick<Page, "url" | "title"> = { url: "find.html", title: "Find" };
+  const path = (to: string) => relativePath(page.url, to);
+  const place: Place = { path, section: undefined, before: undefined, next: undefined, findings: false };
+  return {
+    url: page.url,
+    render: () => frame(publication, { page, place, body: findBody(publication, path), scripts: ["find.js"] }),
+  };
+}

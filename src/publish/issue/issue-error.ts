@@ -1,0 +1,16 @@
+/**
+ * path: a file or folder name no system can be trusted with · target: not ours to write into · differs: an issue of the
+ * same name holds other bytes · not-issue: nothing here to verify.
+ */
+export type IssueErrorCode = "path" | "target" | "differs" | "not-issue";
+
+/** The issue cannot be written or read as asked; the message says why and what to do. Leads to exit 2. */
+export class IssueError extends Error {
+  override readonly name = "IssueError";
+  readonly code: IssueErrorCode;
+
+  constructor(code: IssueErrorCode, message: string) {
+    super(message);
+    this.code = code;
+  }
+}

@@ -1,0 +1,120 @@
+import type { JudgedBook } from "../../model/book.ts";
+import type { Chain } from "../../model/chain.ts";
+import type { Finding, Outcome, Subject } from "../../model/finding.ts";
+import type { Kind } from "../../model/kind.ts";
+import type { BookRecord } from "../../model/record.ts";
+import { fieldAt } from "../../model/kind.ts";
+import { atPointer, type Json } from "../../model/json.ts";
+import { rowName } from "../../model/stable.ts";
+import type { Inline, Mark, Target } from "../blocks.ts";
+import { addressOfRecord } from "./address.ts";
+
+/** The judged book with the indexes pages are made from. */
+export interface Context {
+  readonly judged: JudgedBook;
+  readonly kinds: ReadonlyMap<string, Kind>;
+  readonly chains: readonly Chain[];
+  readonly findings: ReadonlyMap<string, Finding>;
+  /** Outcomes by `kind:id` of their subject; rows (`kind:id#row`) under their record as well. */
+  readonly outcomes: ReadonlyMap<string, readonly Outcome[]>;
+  readonly titles: ReadonlyMap<string, string>;
+  /** File and line of a place, as people cite it. */
+  source(record: BookRecord, pointer?: string): string;
+}
+
+export function contextOf(judged: JudgedBook, chains: readonly Chain[]): Context {
+  const outcomes = new Map<string, Outcome[]>();
+  const put = (key: string, outcome: Outcome) => {
+    const list = outcomes.get(key);
+    if (list === undefined) outcomes.set(key, [outcome]);
+    else list.push(outcome);
+  };
+  for (const outcome of judged.outcomes) {
+    if (outcome.subject === null) continue;
+    const { kind, id } = outcome.subject;
+    put(`${kind}:${id}`, outcome);
+    const record = id.split("#")[0] ?? id;
+    if (record !== id) put(`${kind}:${record}`, outcome);
+  }
+  const { definitions, loaded } = judged;
+  return {
+    judged,
+    kinds: definitions.kinds,
+    chains,
+    findings: new Map(judged.findings.map((finding) => [finding.key, finding])),
+    outcomes,
+    titles: new Map(
+      [...definitions.rules, ...definitions.calculations, ...definitions.facts, ...definitions.registers.flatMap((one) => one.requirements)].map(
+        ({ id, title }) => [id, title],
+      ),
+    ),
+    source: (record, pointer = "") => {
+      const place = { file: record.file, pointer: record.pointer + pointer };
+      return `${record.file}:${loaded.locator.position(place).line}`;
+    },
+  };
+}
+
+export function kindOf(context: Context, record: Pick<BookRecord, "kind">): Kind {
+  const kind = context.kinds.get(record.kind);
+  if (kind === undefined) throw new Error(`no kind "${record.kind}"`);
+  return kind;
+}
+
+export function targetOf(context: Context, record: BookRecord, pointer = ""): Target {
+  return addressOfRecord(kindOf(context, record), record, rowOf(context, record, pointer));
+}
+
+/** Name of the row a pointer leads into, or undefined. */
+export function rowOf(context: Context, record: BookRecord, pointer: string): string | undefined {
+  const [list = "", index] = pointer.split("/").slice(1);
+  const field = kindOf(context, record).fields.get(list);
+  if (field?.type !== "list" || index === undefined) return undefined;
+  return rowName(field, atPointer(record.value, `/${list}/${index}`));
+}
+
+/** "Shell course 1": what a record is called beside its id; "" when its kind has no label or the record no such field. */
+export function labelOf(context: Context, record: BookRecord): string {
+  const kind = kindOf(context, record);
+  return kind.label === undefined ? "" : plain(valueAt(record.value, kind.label));
+}
+
+export function valueAt(value: Json, path: string): Json | undefined {
+  return atPointer(value, `/${path.replaceAll("[]", "").split(".").join("/")}`);
+}
+
+export const plain = (value: Json | undefined): string => (value === undefined || typeof value === "object" ? "" : String(value));
+
+export function linkTo(context: Context, record: BookRecord, text?: string, pointer = ""): Inline {
+  const row = rowOf(context, record, pointer);
+  return { type: "link", to: targetOf(context, record, pointer), text: text ?? (row === undefined ? record.id : `${record.id}, ${row}`) };
+}
+
+/** "joint L1", as a link. */
+export function nameOf(context: Context, record: BookRecord): Inline {
+  return linkTo(context, record, `${kindOf(context, record).title.toLowerCase()} ${record.id}`);
+}
+
+/** How an outcome is shown: its verdict, or *not due*. */
+export function markOf(outcome: Outcome): Mark {
+  return outcome.because?.type === "not due" ? "not due" : outcome.verdict;
+}
+
+const severity: readonly Mark[] = ["not applicable", "passed", "not due", "not judged", "failed"];
+
+/** The gravest of several marks; *not applicable* when there is none. */
+export function worst(marks: Iterable<Mark>): Mark {
+  return [...marks].reduce((most, mark) => (severity.indexOf(mark) > severity.indexOf(most) ? mark : most), "not applicable" as Mark);
+}
+
+export function titleOfOutcome(context: Context, outcome: Outcome): string {
+  const [id = "", part] = outcome.definition.split("/");
+  const title = context.titles.get(outcome.definition) ?? context.titles.get(id) ?? outcome.definition;
+  return part === undefined ? title : `${title}: ${part} of the maker’s sheet`;
+}
+
+export function recordOf(context: Context, subject: Subject): BookRecord | undefined {
+  return context.judged.graph.byKind.get(subject.kind)?.get(subject.id.split("#")[0] ?? subject.id);
+}
+
+export { fieldAt };

@@ -1,0 +1,172 @@
+import { isList, isObject } from "../../model/json.ts";
+import type { BookRecord } from "../../model/record.ts";
+import type { Block, ContentsEntry, Fact, Page, Text } from "../blocks.ts";
+import { inWords } from "./chain-block.ts";
+import { linkTo, nameOf, plain, recordOf, type Context } from "./context.ts";
+import { exceptionText, findingsPage } from "./finding-blocks.ts";
+import { linkOf, signatureBlock } from "./record-blocks.ts";
+import { labelOfField, textOf } from "./values.ts";
+
+export const cautions: readonly string[] = [
+  "The checks in this book compare what was recorded, within itself and with the loaded rules. They are not a substitute for inspection, for the applicable code, for local law, or for the judgement of licensed people. They say nothing about steel that nobody measured.",
+  "Pressure equipment can kill. Whoever uses this book keeps to the instructions, the inspection intervals and the limits that the law of the place and the competent body set, whatever this book says.",
+];
+
+/** What it is, its limits, who made and checked it, its state, and what stands between it and release: exceptions first. */
+export function frontPage(context: Context, contents: readonly ContentsEntry[]): Page {
+  const { judged } = context;
+  const { book, issue } = judged;
+  const equipment = [...(judged.graph.byKind.get("equipment")?.values() ?? [])];
+  return {
+    url: "index.html",
+    kindLine: "Manufacturing data book",
+    title: plain(book.value["title"]),
+    under: [underOf(context)],
+    section: null,
+    blocks: [
+      ...stateBlocks(context),
+      ...exceptionBlocks(context),
+      ...equipment.flatMap((one) => [{ type: "heading", level: 2, text: "The equipment and its limits" } satisfies Block, ...equipmentFacts(context, one)]),
+      { type: "heading", level: 2, text: "What the book holds" },
+      ...holdings(context),
+      { type: "heading", level: 2, text: "Signatures" },
+      ...(isList(issue.value["signatures"]) ? signatureBlock(context, issue) : [signatureLines(context)]),
+      { type: "heading", level: 2, text: "How to verify this copy" },
+      {
+        type: "list",
+        ordered: true,
+        items: [
+          ["Compare the fingerprint below with the one on the signed paper sheet. It is also printed on every page."],
+          ["In the folder of this book run ", { type: "code", text: "sha256sum -c hashes.sha256" }, ". Every line must end in OK."],
+          ["To see which record or original moved, compare with ", { type: "link", to: { page: "integrity.html" }, text: "the list of files and their hashes" }, "."],
+        ],
+      },
+      { type: "fingerprint", label: "Evidence fingerprint (SHA-256)", groups: judged.fingerprint.match(/.{4}/g) ?? [] },
+      { type: "caution", text: cautions.map((text) => [text]) },
+      { type: "heading", level: 2, text: "Contents" },
+      { type: "contents", entries: contents },
+    ],
+  };
+}
+
+function underOf(context: Context): string {
+  const { book, issue } = context.judged;
+  const maker = name(context, book, "/maker");
+  const client = name(context, book, "/client");
+  const { revision, state, issueDate, dataCutOff } = issue.value;
+  const which = state === "final" ? `the final issue of ${plain(issueDate)}` : `an interim issue of ${plain(issueDate)}`;
+  return `Book ${plain(book.value["number"])}${maker === "" ? "" : `, made by ${maker}`}${client === "" ? "" : ` for ${client}`}. This is revision ${plain(revision)}, ${which}, with evidence recorded up to ${plain(dataCutOff)}.`;
+}
+
+export function name(context: Context, record: BookRecord, pointer: string): string {
+  const organisation = linkOf(context, record, pointer);
+  return organisation === undefined ? "" : plain(organisation.value["name"]);
+}
+
+function stateBlocks(context: Context): Block[] {
+  const { counts, findings } = context.judged;
+  const open = findings.filter(({ exception, severity }) => exception === null && severity !== "note");
+  if (open.length === 0) return [];
+  return [
+    { type: "heading", level: 2, text: "Open" },
+    {
+      type: "paragraph",
+      text: [
+        `${inWords(open.length)} finding${open.length === 1 ? " is" : "s are"} open: ${counted(counts.nonconformity, "nonconformity", "nonconformities")}, ${counted(counts.gap, "gap")}, ${counted(counts.query, "query", "queries")}. `,
+        { type: "link", to: { page: findingsPage }, text: "The list says who must act" },
+        ".",
+      ],
+      notes: [{ text: [`${counts.notDue} checks wait for evidence that is not due yet.`] }],
+    },
+  ];
+}
+
+export const counted = (count: number, one: string, several = `${one}s`) => `${count} ${count === 1 ? one : several}`;
+
+function exceptionBlocks(context: Context): Block[] {
+  const { exceptions, findings } = context.judged;
+  const heading: Block = { type: "heading", level: 2, text: "Exceptions" };
+  if (exceptions.length === 0) return [heading, { type: "paragraph", text: ["None. Nothing in this book rests on a deviation, a waiver or an answered query."] }];
+  return [
+    heading,
+    { type: "paragraph", text: [`${inWords(exceptions.length)} exception${exceptions.length === 1 ? " is" : "s are"} on record.`] },
+    {
+      type: "list",
+      ordered: true,
+      items: exceptions.map(({ record, answers, lifts }): Text => {
+        const about = findings.filter(({ key }) => answers.includes(key)).map(({ message }) => message);
+        const who = linkOf(context, record, "/by");
+        return [
+          nameOf(context, record),
+          `: ${plain(record.value["reason"])} `,
+          { type: "soft", text: `Authority: ${plain(record.value["authority"])}, ${who === undefined ? plain(record.value["by"]) : plain(who.value["name"])}, ${plain(record.value["date"])}${record.value["end"] === undefined ? "" : `, ends ${plain(record.value["end"])}`}. ` },
+          lifts ? `It answers: ${about.join("; ")}.` : "It lifts nothing.",
+        ];
+      }),
+    },
+  ];
+}
+
+/** The equipment's own fields as facts: limits and directive data are objects of one level. */
+function equipmentFacts(context: Context, equipment: BookRecord): Block[] {
+  const kind = context.kinds.get("equipment");
+  const facts = [...(kind?.fields ?? [])].flatMap(([field, { fields, ...rest }]): Fact[] => {
+    const value = equipment.value[field];
+    if (value === undefined || ["id", "remarks", "source", "sources", "attachments", "signatures", "transcription", "kind"].includes(field)) return [];
+    if (isObject(value) && fields !== undefined)
+      return [...fields].flatMap(([inner, innerField], index): Fact[] => {
+        const one = value[inner];
+        if (one === undefined || isObject(one)) return [];
+        return [{ label: labelOfField(innerField), value: textOf(context, equipment, innerField, one, `/${field}/${inner}`), ...(index === 0 && { gap: true }) }];
+      });
+    return isList(value) && value.some(isObject) ? [] : [{ label: labelOfField(rest), value: textOf(context, equipment, rest, value, `/${field}`) }];
+  });
+  return [
+    {
+      type: "facts",
+      facts,
+      notes: [{ lead: "Source", text: [linkTo(context, equipment), " ", { type: "code", text: context.source(equipment) }] }, { text: ["Each of these figures is compared with every other record that states it."] }],
+    },
+  ];
+}
+
+function holdings(context: Context): Block[] {
+  const { graph, loaded, counts, outcomes, definitions } = context.judged;
+  const kinds = [...graph.byKind].filter(([kind]) => !["book", "issue", "original", "heat"].includes(kind));
+  const parts = kinds.map(([kind, records]) => counted(records.size, (definitions.kinds.get(kind)?.title ?? kind).toLowerCase()));
+  const originals = graph.byKind.get("original")?.size ?? 0;
+  const checks = outcomes.length;
+  return [
+    { type: "paragraph", text: [`${upper(parts.join(", "))}; with ${counted(originals, "original")}, in ${counted(loaded.files.filter(({ role }) => role === "record").length, "record file")}.`] },
+    {
+      type: "paragraph",
+      text: [
+        `The records were compared with each other and with the loaded rules in ${checks} checks. Of these ${counts.passed} passed, ${outcomes.filter(({ verdict }) => verdict === "failed").length} failed, ${counts.notJudged} could not be judged, ${counts.notDue} are not due and ${counts.notApplicable} do not apply. `,
+        { type: "link", to: { page: "not-checked.html" }, text: "What was not checked" },
+        " is listed too.",
+      ],
+      notes: [
+        {
+          lead: "Judged with",
+          text: [{ type: "link", to: { page: "judged-with.html" }, text: `${definitions.rules.length + definitions.calculations.length + definitions.facts.length} definitions, profile ${context.judged.profile}` }],
+        },
+      ],
+    },
+  ];
+}
+
+const upper = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+function signatureLines(context: Context): Block {
+  const { book } = context.judged;
+  const rows = [
+    { for: `Maker, quality${suffix(name(context, book, "/maker"))}`, that: "the records are complete and the originals are those of this equipment" },
+    { for: `Inspection body${suffix(name(context, book, "/inspectionBody"))}`, that: "the inspections it was engaged for were carried out" },
+    { for: `Client${suffix(name(context, book, "/client"))}`, that: "the book is received, with the reservations written here" },
+  ];
+  return { type: "signatures", rows: rows.map((row) => ({ ...row, date: "", by: "" })) };
+}
+
+const suffix = (text: string) => (text === "" ? "" : `, ${text}`);
+
+export { exceptionText, recordOf };

@@ -1,0 +1,162 @@
+import { fieldAt, type Kind } from "../../model/kind.ts";
+import { atPointer } from "../../model/json.ts";
+import { addressOf, type BookRecord } from "../../model/record.ts";
+import type { Block, Cell, Column, Mark, Page, Row, TableBlock, Text } from "../blocks.ts";
+import { groupPage } from "./address.ts";
+import { chainBlock } from "./chain-block.ts";
+import { extraBlocks } from "./extras.ts";
+import { kindOf, labelOf, linkTo, markOf, targetOf, valueAt, worst, type Context } from "./context.ts";
+import { counted } from "./front-page.ts";
+import { inFives, judgedBlock, namedBy, numbering, recordBlocks, scanBlocks, signatureBlock, type Numbering } from "./record-blocks.ts";
+import { cellOf, commonUnit, labelOfField } from "./values.ts";
+
+/** Opening of a section: what it holds, a table per kind, and links to the pages in it. */
+export function openingPage(context: Context, section: { readonly title: string }, number: string, index: number, kinds: readonly Kind[], also: readonly Page[]): Page {
+  const next = numbering(number);
+  const tables = kinds.flatMap((kind) => summaryTable(context, kind, next));
+  const extra: readonly Block[] =
+    also.length === 0 ? [] : [{ type: "contents", entries: also.map((page) => ({ number: page.number ?? "", title: page.kindLine === undefined ? page.title : `${page.title}: ${page.kindLine.replace(/^Calculation, /, "")}`, to: { page: page.url }, level: 1 as const })) }];
+  const holds = kinds.map((kind) => counted(recordsOf(context, kind).length, kind.title.toLowerCase()));
+  return {
+    url: openingUrl(index),
+    number,
+    title: section.title,
+    under: [sectionSentence(context, kinds, holds)],
+    opening: true,
+    section: index,
+    blocks: [...extra, ...tables, ...(tables.length + extra.length === 0 ? [{ type: "paragraph", text: ["No record belongs to this section."] } satisfies Block] : [])],
+  };
+}
+
+export const openingUrl = (index: number) => `section-${String(index + 1).padStart(2, "0")}.html`;
+
+function sectionSentence(context: Context, kinds: readonly Kind[], holds: readonly string[]): string {
+  const marks = kinds.flatMap((kind) => recordsOf(context, kind).map((record) => recordMark(context, record)));
+  const count = (mark: Mark) => marks.filter((one) => one === mark).length;
+  const state =
+    count("failed") + count("not judged") > 0
+      ? `${count("failed")} failed and ${count("not judged")} could not be judged.`
+      : count("not due") > 0
+        ? `Nothing failed; ${count("not due")} wait for evidence that is not due yet.`
+        : "All checks of this section passed or do not apply.";
+  return holds.length === 0 ? "" : `${holds.join(", ")}. ${state}`;
+}
+
+export function recordsOf(context: Context, kind: Kind): readonly BookRecord[] {
+  return [...(context.judged.graph.byKind.get(kind.name)?.values() ?? [])];
+}
+
+export function recordMark(context: Context, record: BookRecord): Mark {
+  return worst((context.outcomes.get(addressOf(record)) ?? []).map(markOf));
+}
+
+/** All records of a kind in a table of its `x-columns`, with the verdict of each. */
+export function summaryTable(context: Context, kind: Kind, next: Numbering): Block[] {
+  const records = recordsOf(context, kind);
+  if (records.length === 0) return [];
+  const paths = kind.columns.filter((path) => path !== "id");
+  const columns = paths.flatMap((path): (Column & { readonly path: string })[] => {
+    const field = fieldAt(kind, path);
+    if (field === undefined || !records.some((record) => valueAt(record.value, path) !== undefined)) return [];
+    const unit = field.type === "quantity" ? commonUnit(records.map((record) => valueAt(record.value, path))) : undefined;
+    return [{ path, head: labelOfField(field), align: (field.type === "quantity" && unit !== undefined) || field.type === "integer" ? "number" : "left", ...(unit !== undefined && unit !== "" && { unit }), width: 2 }];
+  });
+  const rows = records.map((record): Row => ({
+    cells: [
+      { type: "text", text: [linkTo(context, record)] },
+      ...columns.map(({ path, unit }): Cell => {
+        const field = fieldAt(kind, path);
+        const pointer = `/${path.replaceAll(".", "/")}`;
+        return field === undefined ? { type: "empty" } : cellOf(context, record, field, atPointer(record.value, pointer), pointer, field.type === "quantity" ? (unit ?? "") : undefined);
+      }),
+      { type: "mark", mark: recordMark(context, record) },
+    ],
+  }));
+  const table: TableBlock = {
+    type: "table",
+    number: next(),
+    title: `${kind.title}, ${records.length}`,
+    columns: [{ head: kind.title, align: "left", width: 1.6 }, ...columns.map(({ path: _path, ...column }) => column), { head: "Verdict", align: "left", width: 1.5 }],
+    groups: inFives(rows),
+    wide: true,
+  };
+  return [{ type: "heading", level: 2, text: kind.title, anchor: kind.name }, table];
+}
+
+/** The page of one record: its chain or its data first, whichever people come for. */
+export function recordPage(context: Context, record: BookRecord, number: string, section: number): Page {
+  const kind = kindOf(context, record);
+  const next = numbering(number);
+  const label = labelOf(context, record);
+  const { before, after, skip } = extraBlocks(context, record, next);
+  const chained = context.chains.some((chain) => chain.kind === record.kind);
+  return {
+    url: targetOf(context, record).page,
+    number,
+    kindLine: kind.title,
+    title: label === "" ? record.id : `${record.id}, ${label}`,
+    under: underOf(context, record),
+    section,
+    blocks: [
+      ...(chained ? [chainBlock(context, record)] : []),
+      ...before,
+      ...(chained ? [{ type: "heading", level: 2, text: "As recorded" } satisfies Block] : []),
+      ...recordBlocks(context, record, next, "", skip),
+      ...after,
+      ...(chained ? [] : judgedBlock(context, record)),
+      ...signatureBlock(context, record),
+      ...scanBlocks(context, record),
+      ...namedBy(context, record),
+    ],
+  };
+}
+
+function underOf(context: Context, record: BookRecord): Text {
+  const outcomes = context.outcomes.get(addressOf(record)) ?? [];
+  const count = (mark: Mark) => outcomes.filter((outcome) => markOf(outcome) === mark).length;
+  const applying = outcomes.length - count("not applicable");
+  if (applying === 0) return [kindOf(context, record).description];
+  const rest = (["failed", "not judged", "not due"] as const).flatMap((mark) => (count(mark) > 0 ? [`${count(mark)} ${mark}`] : []));
+  return [`${counted(applying, "check")} of this record: ${rest.length === 0 ? "all passed" : `${count("passed")} passed, ${rest.join(", ")}`}.`];
+}
+
+/** Records that share a page: each with its anchor, heading and data. The key of the page never depends on neighbours. */
+export function groupPages(context: Context, kind: Kind, number: () => string, section: number): Page[] {
+  const groups = new Map<string, BookRecord[]>();
+  for (const record of recordsOf(context, kind)) {
+    const url = groupPage(record);
+    groups.set(url, [...(groups.get(url) ?? []), record]);
+  }
+  return [...groups].map(([url, records]) => {
+    const own = number();
+    const next = numbering(own);
+    const ids = records.map(({ id }) => id);
+    return {
+      url,
+      number: own,
+      kindLine: kind.title,
+      title: ids.length === 1 ? `${kind.title} ${ids[0] ?? ""}` : `${kind.title} ${ids[0] ?? ""} to ${ids.at(-1) ?? ""}`,
+      under: [kind.description],
+      section,
+      blocks: records.flatMap((record): Block[] => {
+        const label = labelOf(context, record);
+        const { before, after, skip } = extraBlocks(context, record, next);
+        return [
+          { type: "heading", level: 2, text: label === "" ? record.id : `${record.id}, ${label}`, anchor: record.id },
+          ...before,
+          ...recordBlocks(context, record, next, `${record.id}.`, skip),
+          ...after,
+          ...lower(judgedBlock(context, record)),
+          ...signatureBlock(context, record),
+          ...lower(scanBlocks(context, record)),
+          ...lower(namedBy(context, record)),
+        ];
+      }),
+    };
+  });
+}
+
+/** On a shared page the headings of a record stand one level lower. */
+function lower(blocks: readonly Block[]): Block[] {
+  return blocks.map((block) => (block.type === "heading" ? { ...block, level: 3 } : block));
+}

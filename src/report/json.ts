@@ -1,0 +1,69 @@
+import { describeBasis } from "../model/basis.ts";
+import type { Placed, Report } from "./report.ts";
+
+/** The report as `check --format json` prints it and as `findings.json` keeps it; format 1. Ends with a line end. */
+export function reportJson(report: Report): string {
+  const { tool, book, counts } = report;
+  return `${JSON.stringify(
+    {
+      tool,
+      format: 1,
+      book: {
+        id: book.id,
+        number: book.number,
+        title: book.title,
+        revision: book.revision,
+        state: book.state,
+        issueDate: book.issueDate,
+        dataCutOff: book.dataCutOff,
+        profile: book.profile,
+        demonstration: book.demonstration,
+        fingerprint: book.fingerprint,
+      },
+      counts: {
+        nonconformity: counts.nonconformity,
+        gap: counts.gap,
+        query: counts.query,
+        note: counts.note,
+        lifted: counts.lifted,
+        notJudged: counts.notJudged,
+        notDue: counts.notDue,
+        notApplicable: counts.notApplicable,
+        passed: counts.passed,
+      },
+      findings: report.findings.map(findingJson),
+    },
+    null,
+    2,
+  )}\n`;
+}
+
+function findingJson({ finding, position, related }: Placed) {
+  return {
+    key: finding.key,
+    rule: finding.rule,
+    severity: finding.severity,
+    verdict: finding.verdict,
+    subject: finding.subject === null ? null : { kind: finding.subject.kind, id: finding.subject.id },
+    file: finding.place.file,
+    line: position.line,
+    column: position.column,
+    message: finding.message,
+    why: finding.why,
+    hint: finding.hint,
+    basis: { ...finding.basis, text: describeBasis(finding.basis) },
+    owner: finding.owner,
+    due: finding.due,
+    blocks: finding.waiting,
+    exception: finding.exception,
+    digest: finding.digest,
+    related: related.map(({ related: other, position: at }) => ({
+      kind: other.subject?.kind ?? null,
+      id: other.subject?.id ?? null,
+      file: other.place.file,
+      line: at.line,
+      column: at.column,
+      message: other.message,
+    })),
+  };
+}

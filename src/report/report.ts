@@ -1,0 +1,97 @@
+import type { Counts, JudgedBook } from "../model/book.ts";
+import type { Finding, Related } from "../model/finding.ts";
+import type { JsonObject } from "../model/json.ts";
+import { byCodePoint } from "../model/order.ts";
+import type { Locator, Position } from "../model/place.ts";
+
+/** A finding with the line and column people look it up by. */
+export interface Placed {
+  readonly finding: Finding;
+  readonly position: Position;
+  /** The line it stands on, if the file can be shown as text. */
+  readonly line: string | undefined;
+  readonly related: readonly { readonly related: Related; readonly position: Position }[];
+}
+
+/** What every form of report says: which book, how many of what, and each finding at its place. */
+export interface Report {
+  /** Name and version of the tool. */
+  readonly tool: string;
+  readonly book: ReportedBook;
+  readonly counts: Counts;
+  /** By file, line, rule and key, in code-point order. */
+  readonly findings: readonly Placed[];
+}
+
+export interface ReportedBook {
+  readonly id: string;
+  readonly number: string;
+  readonly title: string;
+  readonly revision: string;
+  readonly state: "interim" | "final";
+  readonly issueDate: string;
+  readonly dataCutOff: string;
+  readonly profile: string;
+  readonly language: string;
+  readonly demonstration: boolean;
+  readonly fingerprint: string;
+}
+
+/** The report of a judged book. */
+export function reportOf(judged: JudgedBook, tool: string): Report {
+  return {
+    tool,
+    book: reportedBook(judged),
+    counts: judged.counts,
+    findings: placeFindings(judged.findings, judged.loaded.locator),
+  };
+}
+
+/** Name, issue and evidence of a judged book, as reports and issue folders state them. */
+export function reportedBook(
+  judged: Pick<JudgedBook, "book" | "issue" | "state" | "profile" | "fingerprint">,
+): ReportedBook {
+  const { book, issue } = judged;
+  return {
+    id: book.id,
+    number: written(book.value, "number") || book.id,
+    title: written(book.value, "title"),
+    revision: written(issue.value, "revision"),
+    state: judged.state,
+    issueDate: written(issue.value, "issueDate"),
+    dataCutOff: written(issue.value, "dataCutOff"),
+    profile: judged.profile,
+    language: written(book.value, "language") || "en",
+    demonstration: book.value["demonstration"] === true,
+    fingerprint: judged.fingerprint,
+  };
+}
+
+/** Findings with their lines and columns, by file, line, rule and key. */
+export function placeFindings(findings: readonly Finding[], locator: Locator): readonly Placed[] {
+  return findings
+    .map((finding) => {
+      const position = locator.position(finding.place);
+      return {
+        finding,
+        position,
+        line: locator.line(finding.place.file, position.line),
+        related: finding.related.map((related) => ({ related, position: locator.position(related.place) })),
+      };
+    })
+    .sort(byPlace);
+}
+
+function byPlace(a: Placed, b: Placed): number {
+  return (
+    byCodePoint(a.finding.place.file, b.finding.place.file) ||
+    a.position.line - b.position.line ||
+    byCodePoint(a.finding.rule, b.finding.rule) ||
+    byCodePoint(a.finding.key, b.finding.key)
+  );
+}
+
+function written(value: JsonObject, field: string): string {
+  const found = value[field];
+  return typeof found === "string" || typeof found === "number" ? String(found) : "";
+}

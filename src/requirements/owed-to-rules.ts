@@ -1,0 +1,113 @@
+import { commonPractice, fromMemory, ownChoice, type Basis } from "../model/basis.ts";
+import type { Condition } from "../model/input.ts";
+import type { Requirement } from "../model/requirement.ts";
+import { asksFor, rejected, treated } from "./testing-conditions.ts";
+
+const testing = fromMemory("EN 13445-5", "2021", "extent and evidence of testing");
+const practice = commonPractice("evidence that the shop leaves as a matter of course");
+
+function owed(
+  id: string,
+  title: string,
+  kind: string,
+  when: readonly Condition[],
+  needs: string,
+  due: string,
+  owner: string,
+  basis: Basis,
+): Requirement {
+  return { id, title, each: { kind, when }, needs, due, owner, basis };
+}
+
+const methods: readonly (readonly [string, string, string])[] = [
+  ["magnetic", "magnetic particle", "MT"],
+  ["penetrant", "penetrant", "PT"],
+  ["radiographic", "radiographic", "RT"],
+  ["ultrasonic", "ultrasonic", "UT"],
+];
+
+/** What the rules need of records that their schemas leave open, because not every record of the kind has it. */
+export const owedToRules: readonly Requirement[] = [
+  ...methods.map(([id, title, method]) =>
+    owed(
+      `joint-${id}`,
+      `A ${title} test of each joint that asks for one`,
+      "joint",
+      [asksFor(method)],
+      `<ndt-report:rows[].joint>[^.method="${method}"]`,
+      "testing-complete",
+      "testing",
+      testing,
+    ),
+  ),
+  owed(
+    "rejection-repair",
+    "A repair for each rejected test",
+    "ndt-report#rows",
+    [rejected],
+    "<repair:rejected>",
+    "testing-complete",
+    "welding coordination",
+    testing,
+  ),
+  owed(
+    "repair-welder-qualification",
+    "A qualification for each welder of a repair",
+    "repair",
+    [],
+    "welders[].<welder-qualification:person>",
+    "testing-complete",
+    "welding coordination",
+    fromMemory("Directive 2014/68/EU", undefined, "Annex I, permanent joining: qualified personnel"),
+  ),
+  owed(
+    "repair-retest",
+    "A test after each repair",
+    "repair",
+    [],
+    "<ndt-report:rows[].repair>",
+    "testing-complete",
+    "testing",
+    testing,
+  ),
+  owed(
+    "tester-vision",
+    "The vision test of each tester",
+    "ndt-personnel",
+    [],
+    "visionTest",
+    "testing-complete",
+    "testing",
+    fromMemory("ISO 9712", undefined, "annual near-vision test"),
+  ),
+  owed(
+    "joint-heat-treatment",
+    "The heat treatment of each joint whose procedure asks for one",
+    "joint",
+    [treated],
+    "<heat-treatment:joints[]>",
+    "testing-complete",
+    "welding coordination",
+    practice,
+  ),
+  owed(
+    "test-witnesses",
+    "The signatures under the pressure test",
+    "pressure-test",
+    [],
+    "signatures",
+    "pressure-test",
+    "quality",
+    fromMemory("Directive 2014/68/EU", undefined, "Annex I, final assessment: proof test"),
+  ),
+  owed(
+    "signature-date",
+    "The day of each signature",
+    "pressure-test",
+    [],
+    "signatures[].date",
+    "pressure-test",
+    "quality",
+    ownChoice("a signature without a day proves nothing about the order of events"),
+  ),
+];

@@ -1,0 +1,229 @@
+import { commonPractice, ownChoice, type Basis } from "../model/basis.ts";
+import { canPrecede } from "../model/dates.ts";
+import { date, optional, type Input } from "../model/input.ts";
+import type { DateValue } from "../model/dates.ts";
+import type { Severity } from "../model/finding.ts";
+import { rule, type Rule } from "../model/rule.ts";
+
+interface Order {
+  readonly id: string;
+  readonly title: string;
+  readonly kind: string;
+  /** Path of the day that comes first, and what happened then. */
+  readonly first: readonly [path: string, what: string];
+  readonly then: readonly [path: string, what: string];
+  /** Paths the schema leaves open. */
+  readonly open?: "first" | "then";
+  readonly basis: Basis;
+  readonly severity?: Severity;
+  readonly owner: string;
+}
+
+const nature = ownChoice("nothing ends before it begins");
+const traced = commonPractice("a certificate is there before its material is used");
+
+const orders: readonly Order[] = [
+  {
+    id: "certificate-received",
+    title: "A material certificate is received after it was issued",
+    kind: "material-certificate",
+    first: ["issued", "issued"],
+    then: ["received", "received"],
+    basis: nature,
+    owner: "purchasing",
+  },
+  {
+    id: "cut-after-receipt",
+    title: "A piece is cut after its certificate was received",
+    kind: "piece-mark",
+    first: ["certificateRow.^.received", "its certificate received"],
+    then: ["cut", "cut"],
+    basis: traced,
+    severity: "query",
+    owner: "shop",
+  },
+  {
+    id: "batch-usable",
+    title: "A batch of consumables is received while it is still usable",
+    kind: "consumable-batch",
+    first: ["received", "received"],
+    then: ["usableUntil", "usable to the end of"],
+    open: "then",
+    basis: nature,
+    owner: "purchasing",
+  },
+  {
+    id: "qualification-period",
+    title: "A welder qualification ends after its test",
+    kind: "welder-qualification",
+    first: ["testDate", "tested"],
+    then: ["validTo", "valid to"],
+    open: "then",
+    basis: nature,
+    owner: "welding coordination",
+  },
+  {
+    id: "qualification-approved",
+    title: "A procedure qualification is approved after its test",
+    kind: "procedure-qualification",
+    first: ["testDate", "tested"],
+    then: ["approved", "approved"],
+    basis: nature,
+    owner: "welding coordination",
+  },
+  {
+    id: "tester-period",
+    title: "A tester's certificate ends after it was issued",
+    kind: "ndt-personnel",
+    first: ["issued", "issued"],
+    then: ["validTo", "valid to"],
+    basis: nature,
+    owner: "testing",
+  },
+  {
+    id: "mill-period",
+    title: "The approval of a mill ends after it began",
+    kind: "mill-approval",
+    first: ["validFrom", "valid from"],
+    then: ["validTo", "valid to"],
+    basis: nature,
+    owner: "purchasing",
+  },
+  {
+    id: "calibration-period",
+    title: "A calibration ends after it was made",
+    kind: "instrument#calibrations",
+    first: ["date", "calibrated"],
+    then: ["validTo", "valid to"],
+    basis: nature,
+    owner: "quality",
+  },
+  {
+    id: "body-certificate-period",
+    title: "A certificate of the inspection body ends after its date",
+    kind: "body-certificate",
+    first: ["date", "dated"],
+    then: ["validTo", "valid to"],
+    open: "then",
+    basis: nature,
+    owner: "inspection body",
+  },
+  {
+    id: "weld-finished",
+    title: "Welding ends after it began",
+    kind: "weld-log#runs",
+    first: ["date", "welded"],
+    then: ["finished", "finished"],
+    open: "then",
+    basis: nature,
+    owner: "welding coordination",
+  },
+  {
+    id: "weld-after-fit-up",
+    title: "A joint is welded after it was fitted",
+    kind: "weld-log#runs",
+    first: ["^.fitUp.date", "fitted"],
+    then: ["date", "welded"],
+    basis: nature,
+    owner: "welding coordination",
+  },
+  {
+    id: "production-test-tested",
+    title: "A production test is tested after it was welded",
+    kind: "production-test",
+    first: ["welded", "welded"],
+    then: ["date", "tested"],
+    basis: nature,
+    owner: "testing",
+  },
+  {
+    id: "valve-certified",
+    title: "A safety valve is set before it is certified",
+    kind: "safety-valve",
+    first: ["bench.date", "set on the bench"],
+    then: ["certificate.date", "certified"],
+    basis: commonPractice("the certificate states what the bench showed"),
+    owner: "supplier",
+  },
+];
+
+const input = (path: string, open: boolean): Input<DateValue | undefined> => (open ? optional(date(path)) : date(path));
+
+/** Two days of one thing stand in the order in which they can have happened. */
+export const dateOrders: readonly Rule[] = orders.map(
+  ({ id, title, kind, first, then, open, basis, severity, owner }) =>
+    rule({
+      id,
+      title,
+      basis,
+      kind,
+      severity: severity ?? "nonconformity",
+      owner,
+      inputs: { first: input(first[0], open === "first"), then: input(then[0], open === "then") },
+      *check({ first: earlier, then: later }, subject) {
+        if (earlier !== undefined && later !== undefined && canPrecede(earlier, later) === "no")
+          yield {
+            at: "then",
+            // In one record either day may be the slip; across records neither is accused.
+            ...(!first[0].includes("^") && { accuses: ["first", "then"] as const }),
+            message: `${subject.id} is ${then[1]} ${later.text}, but ${first[1]} ${earlier.text}`,
+            why: `the day of "${then[1]}" lies before that of "${first[1]}"`,
+            hint: "compare both with the originals and correct the wrong one; if it was so and was allowed, record an order exception",
+            related: [{ at: "first", message: `${first[1]} ${earlier.text}` }],
+          };
+      },
+      examples: [
+        { name: "the same day", given: { first: "2026-06-01", then: "2026-06-01" }, objections: [] },
+        {
+          name: "the day before",
+          given: { first: "2026-06-01", then: "2026-05-31" },
+          objections: [`X-01 is ${then[1]} 2026-05-31, but ${first[1]} 2026-06-01`],
+        },
+      ],
+    }),
+);
+
+const afterTheOrder: readonly (readonly [kind: string, path: string])[] = [
+  ["weld-log", "fitUp.date"],
+  ["ndt-report", "date"],
+  ["repair", "date"],
+  ["heat-treatment", "started"],
+  ["production-test", "welded"],
+  ["dimension-check", "date"],
+  ["pressure-test", "date"],
+  ["piece-mark", "cut"],
+  ["nonconformity-report", "raised"],
+  ["calculation-sheet", "date"],
+  ["declaration", "date"],
+];
+
+/** Work on the equipment does not begin before it was ordered. */
+export const afterOrder: readonly Rule[] = afterTheOrder.map(([kind, path]) =>
+  rule({
+    id: `${kind}-after-order`,
+    title: `A ${kind.replace("-", " ")} is dated after the order`,
+    basis: ownChoice("what is made for an order is not made before it"),
+    kind,
+    severity: "nonconformity",
+    owner: "document control",
+    inputs: { day: date(path), ordered: date("book.book.orderDate") },
+    *check({ day, ordered }, subject) {
+      if (canPrecede(ordered, day) === "no")
+        yield {
+          at: "day",
+          message: `${kind.replace("-", " ")} ${subject.id} is dated ${day.text}, before the order of ${ordered.text}`,
+          why: "the order date is stated in book.json",
+          hint: "correct the wrong date; if the work was begun before the order, record an order exception",
+          related: [{ at: "ordered", message: `ordered on ${ordered.text}` }],
+        };
+    },
+    examples: [
+      { name: "on the day of the order", given: { day: "2026-01-12", ordered: "2026-01-12" }, objections: [] },
+      {
+        name: "the day before",
+        given: { day: "2026-01-11", ordered: "2026-01-12" },
+        objections: [`${kind.replace("-", " ")} X-01 is dated 2026-01-11, before the order of 2026-01-12`],
+      },
+    ],
+  }),
+);

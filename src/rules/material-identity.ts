@@ -1,0 +1,189 @@
+import { fromMemory, ownChoice } from "../model/basis.ts";
+import { date, list, optional, quantity, text, thing } from "../model/input.ts";
+import { holds } from "../model/quantity.ts";
+import { canPrecede } from "../model/dates.ts";
+import { rule } from "../model/rule.ts";
+
+const traced = fromMemory("Directive 2014/68/EU", undefined, "Annex I, traceability of materials of pressure parts");
+
+/** Part → mark → certificate row: the steel that was ordered is the steel that was used. */
+export const markMaterial = rule({
+  id: "mark-material",
+  title: "A piece is cut from the material its part asks for",
+  basis: traced,
+  kind: "piece-mark",
+  severity: "nonconformity",
+  owner: "purchasing",
+  inputs: {
+    part: thing("part", {
+      standard: text("material.standard"),
+      grade: text("material.grade"),
+      form: text("material.form"),
+    }),
+    row: thing("certificateRow", { standard: text("standard"), grade: text("grade"), form: text("form") }),
+  },
+  *check({ part, row }, mark) {
+    for (const name of ["standard", "grade", "form"] as const)
+      if (part[name] !== row[name])
+        yield {
+          name,
+          at: [row, name],
+          message: `piece ${mark.id} is of ${name} ${row[name]}; part ${part.$.id} asks for ${part[name]}`,
+          why: `certificate row ${row.$.id} says ${row[name]}`,
+          hint: "compare the stamp with the certificate; correct the mark, or raise a nonconformity report and have the substitution approved",
+          related: [{ at: [part, name], message: `${part[name]} asked for here` }],
+        };
+  },
+  examples: [
+    {
+      name: "as asked",
+      given: {
+        part: { $: "1", standard: "EN 10028-2", grade: "P265GH", form: "plate" },
+        row: { $: "CRT-001#84613", standard: "EN 10028-2", grade: "P265GH", form: "plate" },
+      },
+      objections: [],
+    },
+    {
+      name: "another grade",
+      given: {
+        part: { $: "1", standard: "EN 10028-2", grade: "P265GH", form: "plate" },
+        row: { $: "CRT-001#84613", standard: "EN 10028-2", grade: "P235GH", form: "plate" },
+      },
+      objections: ["piece X-01 is of grade P235GH; part 1 asks for P265GH"],
+    },
+  ],
+});
+
+const order = ["2.1", "2.2", "3.1", "3.2"];
+
+export const certificateType = rule({
+  id: "certificate-type",
+  title: "A certificate is of the type the part asks for, or a stricter one",
+  basis: fromMemory("EN 10204", "2004", "types of inspection document"),
+  kind: "piece-mark",
+  severity: "nonconformity",
+  owner: "purchasing",
+  inputs: {
+    part: thing("part", { required: text("requiredCertificateType") }),
+    certificate: thing("certificateRow.^", { type: text("type") }),
+  },
+  *check({ part, certificate }, mark) {
+    if (order.indexOf(certificate.type) < order.indexOf(part.required))
+      yield {
+        at: [certificate, "type"],
+        on: certificate,
+        message: `certificate ${certificate.$.id} is of type ${certificate.type}; part ${part.$.id} needs ${part.required}`,
+        why: `piece ${mark.id} of this part is covered by it`,
+        hint: "ask the mill for the certificate of the type ordered, of the same heat",
+        related: [{ at: [part, "required"], message: `${part.required} asked for here` }],
+      };
+  },
+  examples: [
+    { name: "same type", given: { part: { required: "3.1" }, certificate: { $: "CRT-001", type: "3.1" } }, objections: [] },
+    { name: "stricter", given: { part: { required: "3.1" }, certificate: { $: "CRT-001", type: "3.2" } }, objections: [] },
+    {
+      name: "weaker",
+      given: { part: { $: "4", required: "3.1" }, certificate: { $: "CRT-006", type: "2.2" } },
+      objections: ["certificate CRT-006 is of type 2.2; part 4 needs 3.1"],
+    },
+  ],
+});
+
+export const certificateThickness = rule({
+  id: "certificate-thickness",
+  title: "The certified piece has the thickness of its part",
+  basis: ownChoice("a plate of another thickness is another piece"),
+  kind: "piece-mark",
+  when: [{ path: "part.material.form", equals: ["plate", "formed-end"] }],
+  severity: "nonconformity",
+  owner: "purchasing",
+  inputs: {
+    part: thing("part", { thickness: quantity("nominalThickness", "mm") }),
+    row: thing("certificateRow", { thickness: quantity("thickness", "mm") }),
+  },
+  *check({ part, row }, mark) {
+    if (holds(row.thickness, "=", part.thickness) === "no")
+      yield {
+        at: [row, "thickness"],
+        message: `piece ${mark.id} comes from ${row.thickness.text} material; part ${part.$.id} is ${part.thickness.text} thick`,
+        why: `certificate row ${row.$.id} covers ${row.thickness.text}`,
+        hint: "compare the stamp with the certificate; correct the mark, or have the other thickness approved",
+        related: [{ at: [part, "thickness"], message: `${part.thickness.text} here` }],
+      };
+  },
+  examples: [
+    { name: "the same, in another unit", given: { part: { thickness: "8.0 mm" }, row: { thickness: "0.8 cm" } }, objections: [] },
+    {
+      name: "another plate",
+      given: { part: { $: "1", thickness: "8.0 mm" }, row: { $: "CRT-001#84613", thickness: "6.0 mm" } },
+      objections: ["piece X-01 comes from 6.0 mm material; part 1 is 8.0 mm thick"],
+    },
+  ],
+});
+
+export const millApproved = rule({
+  id: "mill-approved",
+  title: "The mill of a 3.1 certificate had an approved quality system on its date",
+  basis: fromMemory("EN 764-5", "2014", "specific product control on the maker's quality system"),
+  kind: "material-certificate",
+  when: [{ path: "type", equals: "3.1" }],
+  severity: "nonconformity",
+  owner: "purchasing",
+  inputs: {
+    issued: date("issued"),
+    mill: text("mill"),
+    approvals: list(thing("mill.<mill-approval:mill>", { from: date("validFrom"), to: date("validTo") })),
+  },
+  *check({ issued, mill, approvals }, certificate) {
+    const inForce = approvals.some(({ from, to }) => canPrecede(from, issued) === "yes" && canPrecede(issued, to) === "yes");
+    if (!inForce)
+      yield {
+        at: "issued",
+        message: `no approval of mill ${mill} was in force on ${issued.text}, the date of certificate ${certificate.id}`,
+        why: `approvals on record: ${approvals.map(({ $, from, to }) => `${$.id} from ${from.text} to ${to.text}`).join("; ")}`,
+        hint: "ask for the approval that covers the date, or for a 3.2 certificate",
+        related: approvals.map((approval) => ({ at: [approval, "to"] as const, message: `ends ${approval.to.text}` })),
+      };
+  },
+  examples: [
+    { name: "on the last day", given: { issued: "2026-03-31", mill: "M1", approvals: [{ from: "2023-04-01", to: "2026-03-31" }] }, objections: [] },
+    {
+      name: "one day late",
+      given: { issued: "2026-04-01", mill: "M1", approvals: [{ $: "MA-01", from: "2023-04-01", to: "2026-03-31" }] },
+      objections: ["no approval of mill M1 was in force on 2026-04-01, the date of certificate X-01"],
+    },
+  ],
+});
+
+export const transferOrder = rule({
+  id: "mark-transferred",
+  title: "A mark is transferred after the certificate was issued",
+  basis: fromMemory("EN ISO 3834-2", "2021", "identification and traceability"),
+  kind: "piece-mark",
+  severity: "nonconformity",
+  owner: "shop",
+  inputs: {
+    transfers: list(thing("transfers[]", { date: date("date"), by: optional(text("by")) })),
+    issued: date("certificateRow.^.issued"),
+  },
+  *check({ transfers, issued }, mark) {
+    for (const transfer of transfers)
+      if (canPrecede(issued, transfer.date) === "no")
+        yield {
+          at: [transfer, "date"],
+          name: transfer.date.text,
+          message: `the mark of piece ${mark.id} was transferred on ${transfer.date.text}, before its certificate was issued`,
+          why: `the certificate is of ${issued.text}: nobody could compare the two`,
+          hint: "correct the date, or record an order exception with the conditional release",
+          related: [{ at: "issued", message: `issued ${issued.text}` }],
+        };
+  },
+  examples: [
+    { name: "same day", given: { transfers: [{ date: "2026-03-02" }], issued: "2026-03-02" }, objections: [] },
+    {
+      name: "before",
+      given: { transfers: [{ date: "2026-03-01" }], issued: "2026-03-02" },
+      objections: ["the mark of piece X-01 was transferred on 2026-03-01, before its certificate was issued"],
+    },
+  ],
+});

@@ -1,0 +1,232 @@
+import { excerptSeen, ownChoice } from "../model/basis.ts";
+import { canPrecede, hoursBetween, type DateValue } from "../model/dates.ts";
+import { anyOf, date, flag, list, optional, quantity, text, thing, things } from "../model/input.ts";
+import { atMost } from "../model/quantity.ts";
+import { rule } from "../model/rule.ts";
+
+const run = { welded: date("date"), finished: optional(date("finished")) };
+const endOf = ({ welded, finished }: { readonly welded: DateValue; readonly finished: DateValue | undefined }) =>
+  finished ?? welded;
+
+export const testAfterWelding = rule({
+  id: "test-after-welding",
+  title: "A joint is tested after its last run was welded",
+  basis: ownChoice("a test shows the weld as it was on that day"),
+  kind: "ndt-report#rows",
+  severity: "nonconformity",
+  owner: "testing",
+  inputs: {
+    report: thing("^", { day: date("date"), method: text("method") }),
+    joint: thing("joint", {
+      logs: list(thing("<weld-log:joint>", { runs: list(thing("runs[]", run)) })),
+      tests: anyOf(things("<ndt-report:rows[].joint>", { day: date("^.date") })),
+    }),
+  },
+  *check({ report, joint }) {
+    const tooLate = (end: DateValue, day: DateValue) => canPrecede(end, day) === "no";
+    const late = joint.logs
+      .flatMap((log) => log.runs.map((one) => ({ log, end: endOf(one) })))
+      .find(({ end }) => tooLate(end, report.day));
+    if (late === undefined) return;
+    // When every one of several reports comes before the weld, it is the date of the weld that is odd.
+    const all = joint.tests.length > 1 && joint.tests.every(({ day }) => tooLate(late.end, day));
+    yield {
+      at: [report, "day"],
+      on: all ? late.log : report,
+      message: `report ${report.$.id} tested joint ${joint.$.id} on ${report.day.text}; its last run was welded on ${late.end.text}`,
+      why: all ? "every test of the joint is earlier than the weld" : `the weld log is ${late.log.$.id}`,
+      hint: "correct the wrong date; if both are right, the joint is to be tested again",
+      related: [{ at: late.log, message: `welded on ${late.end.text}` }],
+    };
+  },
+  examples: [
+    { name: "on the same day", given: tested("2026-05-27", "2026-05-27"), objections: [] },
+    {
+      name: "a day before",
+      given: tested("2026-05-26", "2026-05-27"),
+      objections: ["report RT-01 tested joint C2 on 2026-05-26; its last run was welded on 2026-05-27"],
+    },
+    { name: "an hour after", given: tested("2026-05-27T15:00+02:00", "2026-05-27T14:00+02:00"), objections: [] },
+    {
+      name: "an hour before",
+      given: tested("2026-05-27T13:00+02:00", "2026-05-27T14:00+02:00"),
+      objections: [
+        "report RT-01 tested joint C2 on 2026-05-27T13:00+02:00; its last run was welded on 2026-05-27T14:00+02:00",
+      ],
+    },
+  ],
+});
+
+function tested(day: string, welded: string) {
+  return {
+    report: { $: "RT-01", day, method: "RT" },
+    joint: { $: "C2", logs: [{ $: "WL-03", runs: [{ welded }] }], tests: [{ day }] },
+  };
+}
+
+export const testDelay = rule({
+  id: "test-delay",
+  title: "A thick weld rests before it is tested for cracks",
+  basis: excerptSeen("EN 1011-2", "delay before testing, against cracks that open late"),
+  kind: "ndt-report#rows",
+  severity: "nonconformity",
+  owner: "testing",
+  inputs: {
+    report: thing("^", { day: date("date"), method: text("method") }),
+    delay: quantity("profile.testingDelay", "h"),
+    thin: quantity("profile.testingDelayThickness", "mm"),
+    joint: thing("joint", {
+      thicknesses: list(quantity("thicknesses[]", "mm")),
+      treated: flag("weldingProcedure.postWeldHeatTreatment"),
+      logs: list(thing("<weld-log:joint>", { runs: list(thing("runs[]", run)) })),
+    }),
+  },
+  *check({ report, delay, thin, joint }) {
+    const thick = joint.thicknesses.some((one) => atMost(one, thin) !== "yes");
+    if (report.method === "VT" || !thick || joint.treated) return;
+    const ends = joint.logs.flatMap((log) => log.runs.map((one) => ({ log, end: endOf(one) })));
+    const early = ends.filter(
+      ({ end }) => canPrecede(end, report.day) === "yes" && hoursBetween(end, report.day).least < delay.value,
+    );
+    const [first] = [...early].sort((a, b) => b.end.to - a.end.to);
+    if (first === undefined) return;
+    const hours = hoursBetween(first.end, report.day);
+    yield {
+      at: [report, "day"],
+      on: first.log,
+      name: report.$.id,
+      message: `report ${report.$.id} tested joint ${joint.$.id} on ${report.day.text}, less than ${delay.text} after ${first.end.text}`,
+      why: `${joint.thicknesses.map((one) => one.text).join(" and ")} thick; between ${Math.max(0, hours.least)} h and ${hours.most} h lie between the end of welding and the test`,
+      hint: "state the times of both, or have the joint tested again",
+      unsure: hours.most >= delay.value,
+      related: [{ at: first.log, message: `welded until ${first.end.text}` }],
+    };
+  },
+  examples: [
+    {
+      name: "16 hours to the minute",
+      given: delayed("2026-05-28T08:00+02:00", "2026-05-27T16:00+02:00"),
+      objections: [],
+    },
+    {
+      name: "a minute less",
+      given: delayed("2026-05-28T07:59+02:00", "2026-05-27T16:00+02:00"),
+      objections: [
+        "report MT-01 tested joint C2 on 2026-05-28T07:59+02:00, less than 16 h after 2026-05-27T16:00+02:00",
+      ],
+    },
+    { name: "two days later, times not stated", given: delayed("2026-05-29", "2026-05-27"), objections: [] },
+    {
+      name: "the next day, times not stated",
+      given: delayed("2026-05-28", "2026-05-27"),
+      objections: ["report MT-01 tested joint C2 on 2026-05-28, less than 16 h after 2026-05-27"],
+    },
+    {
+      name: "12 mm thick",
+      given: delayed("2026-05-28", "2026-05-27", { thicknesses: ["12 mm", "12 mm"] }),
+      objections: [],
+    },
+    { name: "heat treated", given: delayed("2026-05-28", "2026-05-27", { treated: true }), objections: [] },
+  ],
+});
+
+function delayed(
+  day: string,
+  finished: string,
+  changes: { readonly thicknesses?: readonly string[]; readonly treated?: boolean } = {},
+) {
+  return {
+    report: { $: "MT-01", day, method: "MT" },
+    delay: "16 h",
+    thin: "12 mm",
+    joint: {
+      $: "C2",
+      thicknesses: ["14 mm", "14 mm"],
+      treated: false,
+      logs: [{ $: "WL-03", runs: [{ welded: finished, finished }] }],
+      ...changes,
+    },
+  };
+}
+
+export const rowVerdict = rule({
+  id: "test-row-verdict",
+  title: "A row with a rejected indication is rejected",
+  basis: ownChoice("one rejected indication rejects the length it lies in"),
+  kind: "ndt-report#rows",
+  severity: "nonconformity",
+  owner: "testing",
+  inputs: {
+    result: text("result"),
+    indications: anyOf(things("indications[]", { number: text("indication"), verdict: text("verdict") })),
+  },
+  *check({ result, indications }, row) {
+    const against = indications.filter(({ verdict }) => verdict === "rejected");
+    if (result === "accepted" && against.length > 0)
+      yield {
+        at: "result",
+        message: `${row.id} is accepted, but indication ${against.map(({ number }) => number).join(", ")} is rejected`,
+        why: "one rejected indication rejects the row",
+        hint: "compare with the report; correct the row or the indication",
+      };
+  },
+  examples: [
+    {
+      name: "both accepted",
+      given: { result: "accepted", indications: [{ number: "1", verdict: "accepted" }] },
+      objections: [],
+    },
+    {
+      name: "both rejected",
+      given: { result: "rejected", indications: [{ number: "1", verdict: "rejected" }] },
+      objections: [],
+    },
+    {
+      name: "accepted against its indication",
+      given: { result: "accepted", indications: [{ number: "1", verdict: "rejected" }] },
+      objections: ["X-01 is accepted, but indication 1 is rejected"],
+    },
+  ],
+});
+
+export const rowLength = rule({
+  id: "test-row-length",
+  title: "A tested length is the distance between its ends",
+  basis: ownChoice("three figures of one row, of which two give the third"),
+  kind: "ndt-report#rows",
+  severity: "nonconformity",
+  owner: "testing",
+  inputs: {
+    length: quantity("length", "mm"),
+    from: optional(quantity("from", "mm")),
+    to: optional(quantity("to", "mm")),
+    seam: quantity("joint.length", "mm"),
+  },
+  *check({ length, from, to, seam }, row) {
+    if (from === undefined || to === undefined) return;
+    const between = to.value - from.value + (to.value < from.value ? seam.value : 0);
+    const slack = length.halfUnit + from.halfUnit + to.halfUnit;
+    if (Math.abs(length.value - between) > slack + 1e-9)
+      yield {
+        at: "length",
+        accuses: ["length", "from", "to"],
+        message: `${row.id} is ${length.text} long; from ${from.text} to ${to.text} are ${Number(between.toFixed(3))} mm`,
+        why: `the joint is ${seam.text} long`,
+        hint: "compare with the report and correct the wrong figure",
+      };
+  },
+  examples: [
+    { name: "they agree", given: { length: "300 mm", from: "100 mm", to: "400 mm", seam: "3744 mm" }, objections: [] },
+    {
+      name: "over the zero mark",
+      given: { length: "300 mm", from: "3644 mm", to: "200 mm", seam: "3744 mm" },
+      objections: [],
+    },
+    { name: "only the length is stated", given: { length: "300 mm", seam: "3744 mm" }, objections: [] },
+    {
+      name: "they do not",
+      given: { length: "30 mm", from: "100 mm", to: "400 mm", seam: "3744 mm" },
+      objections: ["X-01 is 30 mm long; from 100 mm to 400 mm are 300 mm"],
+    },
+  ],
+});

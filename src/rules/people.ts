@@ -1,0 +1,166 @@
+import { date, list, optional, text, thing } from "../model/input.ts";
+import { rule, type Rule } from "../model/rule.ts";
+import { basis, hint, holds, person, said } from "./roles.ts";
+
+interface Post {
+  readonly id: string;
+  readonly kind: string;
+  readonly path: string;
+  readonly day: string;
+  readonly roles: readonly string[];
+  readonly did: string;
+}
+
+const posts: readonly Post[] = [
+  {
+    id: "welder-role",
+    kind: "weld-log#runs",
+    path: "welders[]",
+    day: "date",
+    roles: ["welder", "welding operator"],
+    did: "welded",
+  },
+  {
+    id: "repair-welder-role",
+    kind: "repair",
+    path: "welders[]",
+    day: "date",
+    roles: ["welder", "welding operator"],
+    did: "welded",
+  },
+  {
+    id: "tester-role",
+    kind: "ndt-report",
+    path: "operator",
+    day: "date",
+    roles: ["testing", "inspection body"],
+    did: "tested for",
+  },
+  {
+    id: "declaration-signatory",
+    kind: "declaration",
+    path: "signatory",
+    day: "date",
+    roles: ["authorised signatory"],
+    did: "signed",
+  },
+  {
+    id: "body-certificate-signatory",
+    kind: "body-certificate",
+    path: "signatory",
+    day: "date",
+    roles: ["inspection body"],
+    did: "signed",
+  },
+];
+
+/** People named in a post by a field of its own hold the role it asks for on that day. */
+export const postsHeld: readonly Rule[] = posts.map(({ id, kind, path, day, roles, did }) =>
+  rule({
+    id,
+    title: `Who ${did} a ${kind.replace("#", ", one of its ").replaceAll("-", " ")} is registered for it`,
+    basis,
+    kind,
+    severity: "nonconformity",
+    owner: "quality",
+    inputs: { day: date(day), people: list(thing(path, person)) },
+    *check({ day: on, people }, subject) {
+      for (const who of people)
+        if (!holds(who, roles, on))
+          yield {
+            at: "people",
+            on: who,
+            message: `${who.$.id} ${did} ${subject.id} on ${on.text} without being registered as ${roles.join(" or ")}`,
+            why: said(who),
+            hint,
+            related: [{ at: who, message: "registered here" }],
+          };
+    },
+    examples: [
+      {
+        name: "registered",
+        given: { day: "2026-06-01", people: [{ $: "P05", roles: [{ role: roles[0] ?? "" }] }] },
+        objections: [],
+      },
+      {
+        name: "registered from that day",
+        given: { day: "2026-06-01", people: [{ $: "P05", roles: [{ role: roles[0] ?? "", from: "2026-06-01" }] }] },
+        objections: [],
+      },
+      {
+        name: "registered a day later",
+        given: { day: "2026-06-01", people: [{ $: "P05", roles: [{ role: roles[0] ?? "", from: "2026-06-02" }] }] },
+        objections: [`P05 ${did} X-01 on 2026-06-01 without being registered as ${roles.join(" or ")}`],
+      },
+      {
+        name: "registered for something else",
+        given: { day: "2026-06-01", people: [{ $: "P05", roles: [{ role: "client" }] }] },
+        objections: [`P05 ${did} X-01 on 2026-06-01 without being registered as ${roles.join(" or ")}`],
+      },
+    ],
+  }),
+);
+
+const parties: Readonly<Record<string, readonly string[]>> = {
+  "inspection body": ["inspection body"],
+  client: ["client"],
+};
+
+export const stepSignatories = rule({
+  id: "step-signatories",
+  title: "The inspection body and the client are each signed for by their own person, and nobody signs for two parties",
+  basis,
+  kind: "inspection-step",
+  severity: "nonconformity",
+  owner: "quality",
+  inputs: {
+    points: list(
+      thing("points[]", {
+        party: text("party"),
+        day: optional(date("date")),
+        person: optional(thing("person", person)),
+      }),
+    ),
+  },
+  *check({ points }, step) {
+    const signers = points.flatMap(({ party, day, person: who }) => (who === undefined ? [] : [{ party, day, who }]));
+    for (const { party, day, who } of signers) {
+      const roles = parties[party];
+      const fault =
+        roles !== undefined && !holds(who, roles, day)
+          ? `signed step ${step.id} for the ${party}${day === undefined ? "" : ` on ${day.text}`} without that role`
+          : signers.some((other) => other.who.$.id === who.$.id && other.party < party)
+            ? `signed step ${step.id} for two parties`
+            : undefined;
+      if (fault !== undefined)
+        yield {
+          at: "points",
+          on: who,
+          name: party,
+          message: `${who.$.id} ${fault}`,
+          why: said(who),
+          hint,
+          related: [{ at: who, message: "registered here" }],
+        };
+    }
+  },
+  examples: [
+    { name: "the inspector", given: points(["inspection body", "P20", "inspection body"]), objections: [] },
+    { name: "the maker, in whatever role", given: points(["maker", "P05", "quality control"]), objections: [] },
+    { name: "not signed yet", given: { points: [{ party: "client" }] }, objections: [] },
+    {
+      name: "the maker for the inspector",
+      given: points(["inspection body", "P05", "quality control"]),
+      objections: ["P05 signed step X-01 for the inspection body without that role"],
+    },
+    {
+      name: "one person for two",
+      given: points(["inspection body", "P20", "inspection body"], ["maker", "P20", "inspection body"]),
+      objections: ["P20 signed step X-01 for two parties"],
+    },
+  ],
+});
+
+function points(...rows: readonly (readonly [party: string, person: string, role: string])[]) {
+  return { points: rows.map(([party, $, role]) => ({ party, person: { $, roles: [{ role }] } })) };
+}

@@ -1,0 +1,231 @@
+import { fromMemory, ownChoice } from "../model/basis.ts";
+import { canPrecede, type DateValue } from "../model/dates.ts";
+import { anyOf, date, flag, list, optional, text, things, type Thing } from "../model/input.ts";
+import { rule } from "../model/rule.ts";
+
+const proof = fromMemory(
+  "Directive 2014/68/EU",
+  undefined,
+  "Annex I, final assessment: the proof test is made on the finished equipment",
+);
+
+const event = { day: date("date") };
+type Event = Thing<typeof event>;
+
+export const testAfterWork = rule({
+  id: "pressure-test-after-work",
+  title: "The pressure test comes after the last weld, repair, heat treatment and test",
+  basis: proof,
+  kind: "pressure-test",
+  severity: "nonconformity",
+  owner: "quality",
+  inputs: {
+    day: date("date"),
+    runs: anyOf(things("book.weld-log.runs[]", { day: date("date"), finished: optional(date("finished")) })),
+    repairs: anyOf(things("book.repair", event)),
+    charges: anyOf(things("book.heat-treatment", { day: date("finished") })),
+    reports: anyOf(
+      things("book.ndt-report", { day: date("date"), stage: optional(text("stage")), method: text("method") }),
+    ),
+  },
+  *check({ day, runs, repairs, charges, reports }, test) {
+    const late = (list: readonly Event[], what: string) =>
+      list
+        .filter((one) => canPrecede(one.day, day) === "no")
+        .map((one) => ({ at: one, message: `${what} ${one.$.id} on ${one.day.text}` }));
+    const works = [
+      ...late(runs, "weld"),
+      ...late(repairs, "repair"),
+      ...late(charges, "heat treatment"),
+      ...late(
+        reports.filter(({ stage }) => stage !== "after pressure test"),
+        "test report",
+      ),
+    ];
+    if (works.length > 0)
+      yield {
+        at: "day",
+        message: `pressure test ${test.id} was made on ${day.text}, before the work was finished`,
+        why: `later: ${works.map(({ message }) => message).join("; ")}`,
+        hint: "correct the wrong date; else repeat the test, or record the deviation under which the later work was permitted",
+        related: works,
+      };
+  },
+  examples: [
+    {
+      name: "on the day of the last weld",
+      given: { day: "2026-07-01", runs: [{ day: "2026-07-01" }] },
+      objections: [],
+    },
+    {
+      name: "a day before the last weld",
+      given: { day: "2026-07-01", runs: [{ $: "WL-03#cap", day: "2026-07-02" }] },
+      objections: ["pressure test X-01 was made on 2026-07-01, before the work was finished"],
+    },
+    {
+      name: "an hour before a repair",
+      given: { day: "2026-07-01T10:00+02:00", repairs: [{ day: "2026-07-01T11:00+02:00" }] },
+      objections: ["pressure test X-01 was made on 2026-07-01T10:00+02:00, before the work was finished"],
+    },
+    {
+      name: "before a test that was not meant to follow it",
+      given: { day: "2026-07-01", reports: [{ day: "2026-07-02", method: "RT" }] },
+      objections: ["pressure test X-01 was made on 2026-07-01, before the work was finished"],
+    },
+    {
+      name: "before a test meant to follow it",
+      given: { day: "2026-07-01", reports: [{ day: "2026-07-02", stage: "after pressure test", method: "MT" }] },
+      objections: [],
+    },
+    {
+      name: "before a heat treatment",
+      given: { day: "2026-07-01", charges: [{ day: "2026-07-02" }] },
+      objections: ["pressure test X-01 was made on 2026-07-01, before the work was finished"],
+    },
+  ],
+});
+
+export const testBeforeCoating = rule({
+  id: "pressure-test-before-coating",
+  title: "Joints are bare during the pressure test",
+  basis: proof,
+  kind: "pressure-test",
+  severity: "nonconformity",
+  owner: "quality",
+  inputs: { coated: flag("coated") },
+  *check({ coated }, test) {
+    if (coated)
+      yield {
+        at: "coated",
+        message: `joints were painted, coated or lagged before pressure test ${test.id}`,
+        why: "a coat can hide a leak for as long as the test lasts",
+        hint: "state in a deviation which joints were left bare, or strip them and repeat the test",
+      };
+  },
+  examples: [
+    { name: "bare", given: { coated: false }, objections: [] },
+    {
+      name: "coated",
+      given: { coated: true },
+      objections: ["joints were painted, coated or lagged before pressure test X-01"],
+    },
+  ],
+});
+
+export const testWitnessed = rule({
+  id: "pressure-test-witnessed",
+  title: "The inspection body signs the pressure test of equipment of category II to IV",
+  basis: proof,
+  kind: "pressure-test",
+  severity: "gap",
+  owner: "inspection body",
+  inputs: { roles: list(text("signatures[].role")), category: optional(text("equipment.directive.category")) },
+  *check({ roles, category }, test) {
+    if (category !== undefined && ["II", "III", "IV"].includes(category) && !roles.includes("inspection body"))
+      yield {
+        at: "roles",
+        message: `the inspection body has not signed pressure test ${test.id}; the equipment is of category ${category}`,
+        why: `signed by: ${roles.join(", ")}`,
+        hint: "add the signature of the inspector, or the letter that released the test",
+      };
+  },
+  examples: [
+    { name: "signed", given: { roles: ["quality control", "inspection body"], category: "IV" }, objections: [] },
+    { name: "not needed", given: { roles: ["quality control"], category: "I" }, objections: [] },
+    {
+      name: "from category II",
+      given: { roles: ["quality control"], category: "II" },
+      objections: ["the inspection body has not signed pressure test X-01; the equipment is of category II"],
+    },
+  ],
+});
+
+/** The times of a hold in their order, with the day of the test. */
+export const recordedHold = rule({
+  id: "recorded-hold",
+  title: "The recorded hold lies within the readings and after the pump was isolated",
+  basis: ownChoice("a hold that nobody read is not evidenced"),
+  kind: "pressure-test",
+  severity: "nonconformity",
+  owner: "quality",
+  inputs: {
+    day: date("date"),
+    isolated: date("pumpIsolated"),
+    from: date("holdStart"),
+    to: date("holdEnd"),
+    readings: list(date("readings[].time")),
+  },
+  *check({ day, isolated, from, to, readings }, test) {
+    const ordered = [...readings].sort((a, b) => a.from - b.from);
+    const [first, last] = [ordered[0], ordered.at(-1)];
+    if (first === undefined || last === undefined) return;
+    const order: readonly (readonly [DateValue, DateValue, string, "isolated" | "from" | "to" | "readings"])[] = [
+      [from, to, `the hold ends at ${to.text}, before it begins at ${from.text}`, "to"],
+      [isolated, from, `the hold begins at ${from.text}, before the pump was isolated at ${isolated.text}`, "from"],
+      [first, from, `the hold begins at ${from.text}, before the first reading at ${first.text}`, "from"],
+      [to, last, `the hold ends at ${to.text}, after the last reading at ${last.text}`, "to"],
+    ];
+    const broken = order.find(([earlier, later]) => canPrecede(earlier, later) === "no");
+    if (broken !== undefined)
+      yield {
+        at: broken[3],
+        message: `pressure test ${test.id}: ${broken[2]}`,
+        why: `${readings.length} readings, ${first.text} to ${last.text}; pump isolated at ${isolated.text}`,
+        hint: "compare with the chart and the reading sheet; correct the wrong time",
+      };
+    else if (!readings.some((one) => one.day === day.day))
+      yield {
+        at: "day",
+        message: `pressure test ${test.id} is dated ${day.day}; its readings are of ${first.day}`,
+        why: `${readings.length} readings, ${first.text} to ${last.text}`,
+        hint: "compare with the test report; correct the date or the readings",
+      };
+  },
+  examples: [
+    { name: "from the first reading to the last", given: hold({}), objections: [] },
+    {
+      name: "a minute before the first reading",
+      given: hold({ from: "2026-07-01T09:59+02:00", isolated: "2026-07-01T09:50+02:00" }),
+      objections: [
+        "pressure test X-01: the hold begins at 2026-07-01T09:59+02:00, before the first reading at 2026-07-01T10:00+02:00",
+      ],
+    },
+    {
+      name: "a minute after the last reading",
+      given: hold({ to: "2026-07-01T10:31+02:00" }),
+      objections: [
+        "pressure test X-01: the hold ends at 2026-07-01T10:31+02:00, after the last reading at 2026-07-01T10:30+02:00",
+      ],
+    },
+    {
+      name: "begun with the pump still on",
+      given: hold({ isolated: "2026-07-01T10:01+02:00" }),
+      objections: [
+        "pressure test X-01: the hold begins at 2026-07-01T10:00+02:00, before the pump was isolated at 2026-07-01T10:01+02:00",
+      ],
+    },
+    {
+      name: "ended before it began",
+      given: hold({ to: "2026-07-01T09:30+02:00" }),
+      objections: [
+        "pressure test X-01: the hold ends at 2026-07-01T09:30+02:00, before it begins at 2026-07-01T10:00+02:00",
+      ],
+    },
+    {
+      name: "dated another day",
+      given: hold({ day: "2026-07-02" }),
+      objections: ["pressure test X-01 is dated 2026-07-02; its readings are of 2026-07-01"],
+    },
+  ],
+});
+
+function hold(changes: Readonly<Record<string, string>>) {
+  return {
+    day: "2026-07-01",
+    isolated: "2026-07-01T10:00+02:00",
+    from: "2026-07-01T10:00+02:00",
+    to: "2026-07-01T10:30+02:00",
+    readings: ["2026-07-01T10:00+02:00", "2026-07-01T10:15+02:00", "2026-07-01T10:30+02:00"],
+    ...changes,
+  };
+}

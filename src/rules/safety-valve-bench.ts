@@ -1,0 +1,150 @@
+import { fromMemory, ownChoice } from "../model/basis.ts";
+import { count, list, quantity } from "../model/input.ts";
+import { holds, within, type Measure } from "../model/quantity.ts";
+import { rule } from "../model/rule.ts";
+
+const standard = (topic: string) => fromMemory("EN ISO 4126-1", undefined, topic);
+
+/** Certificate and plate state two set pressures: that is a finding of its own, and nothing can be measured against either. */
+const differ = (set: Measure, plate: Measure) => holds(set, "=", plate) === "no";
+
+export const valveBench = rule({
+  id: "valve-bench",
+  title: "A safety valve opens at its set pressure on the bench",
+  basis: standard("tolerance of the set pressure: 3 % or 0.1 bar, the greater"),
+  kind: "safety-valve",
+  severity: "nonconformity",
+  owner: "supplier",
+  inputs: {
+    set: quantity("setPressure", "bar"),
+    plate: quantity("plate.setPressure", "bar"),
+    share: quantity("profile.setPressureTolerance", "1"),
+    least: quantity("profile.setPressureToleranceLeast", "bar"),
+    pops: list(quantity("bench.readings[].pop", "bar")),
+  },
+  *check({ set, plate, share, least, pops }, valve) {
+    if (differ(set, plate)) return;
+    const tolerance = Math.max(share.value * set.value, least.value);
+    const wide = pops.filter((pop) => within(pop, set.value - tolerance, set.value + tolerance) !== "yes");
+    if (wide.length > 0)
+      yield {
+        at: "pops",
+        message: `safety valve ${valve.id} opened at ${wide.map((pop) => pop.text).join(" and ")}; set to ${set.text}, within ${Number(tolerance.toFixed(3))} bar`,
+        why: `openings: ${pops.map((pop) => pop.text).join(", ")}`,
+        hint: "compare with the bench record; if it is true, have the valve set and tested again",
+      };
+  },
+  examples: [
+    { name: "on the upper limit, by share", given: bench("10 bar", ["10.3 bar", "10.0 bar"]), objections: [] },
+    { name: "on the lower limit, by share", given: bench("10 bar", ["9.7 bar"]), objections: [] },
+    {
+      name: "over the upper limit",
+      given: bench("10 bar", ["10.31 bar", "10.0 bar"]),
+      objections: ["safety valve X-01 opened at 10.31 bar; set to 10 bar, within 0.3 bar"],
+    },
+    {
+      name: "under the lower limit",
+      given: bench("10 bar", ["9.69 bar"]),
+      objections: ["safety valve X-01 opened at 9.69 bar; set to 10 bar, within 0.3 bar"],
+    },
+    { name: "on the least tolerance", given: bench("2 bar", ["2.1 bar"]), objections: [] },
+    { name: "certificate and plate differ", given: { ...bench("10 bar", ["9 bar"]), plate: "9 bar" }, objections: [] },
+    {
+      name: "over the least tolerance",
+      given: bench("2 bar", ["2.11 bar"]),
+      objections: ["safety valve X-01 opened at 2.11 bar; set to 2 bar, within 0.1 bar"],
+    },
+  ],
+});
+
+function bench(set: string, pops: readonly string[]) {
+  return { set, plate: set, share: "3 %", least: "0.1 bar", pops };
+}
+
+export const valveReseat = rule({
+  id: "valve-reseat",
+  title: "A safety valve for gas or steam closes again within its blowdown",
+  basis: standard("limits of the blowdown"),
+  kind: "safety-valve",
+  when: [{ path: "medium.state", equals: ["gas", "steam"] }],
+  severity: "nonconformity",
+  owner: "supplier",
+  inputs: {
+    set: quantity("setPressure", "bar"),
+    plate: quantity("plate.setPressure", "bar"),
+    least: quantity("profile.blowdownLeast", "1"),
+    most: quantity("profile.blowdownMost", "1"),
+    mostPressure: quantity("profile.blowdownMostPressure", "bar"),
+    reseats: list(quantity("bench.readings[].reseat", "bar")),
+  },
+  *check({ set, plate, least, most, mostPressure, reseats }, valve) {
+    if (differ(set, plate)) return;
+    const highest = set.value * (1 - least.value);
+    const lowest = set.value - Math.max(most.value * set.value, mostPressure.value);
+    const wide = reseats.filter((reseat) => within(reseat, lowest, highest) !== "yes");
+    if (wide.length > 0)
+      yield {
+        at: "reseats",
+        message: `safety valve ${valve.id} closed at ${wide.map((one) => one.text).join(" and ")}; set to ${set.text} it closes between ${Number(lowest.toFixed(3))} and ${Number(highest.toFixed(3))} bar`,
+        why: `closings: ${reseats.map((one) => one.text).join(", ")}`,
+        hint: "compare with the bench record; if it is true, have the blowdown ring set and the valve tested again",
+      };
+  },
+  examples: [
+    { name: "at the least blowdown", given: reseat("10 bar", ["9.8 bar"]), objections: [] },
+    {
+      name: "closing too early",
+      given: reseat("10 bar", ["9.81 bar"]),
+      objections: ["safety valve X-01 closed at 9.81 bar; set to 10 bar it closes between 8.5 and 9.8 bar"],
+    },
+    { name: "at the greatest blowdown", given: reseat("10 bar", ["8.5 bar"]), objections: [] },
+    {
+      name: "closing too late",
+      given: reseat("10 bar", ["8.49 bar"]),
+      objections: ["safety valve X-01 closed at 8.49 bar; set to 10 bar it closes between 8.5 and 9.8 bar"],
+    },
+    { name: "low pressure, by the difference", given: reseat("1 bar", ["0.7 bar"]), objections: [] },
+    {
+      name: "low pressure, closing too late",
+      given: reseat("1 bar", ["0.69 bar"]),
+      objections: ["safety valve X-01 closed at 0.69 bar; set to 1 bar it closes between 0.7 and 0.98 bar"],
+    },
+  ],
+});
+
+function reseat(set: string, reseats: readonly string[]) {
+  return { set, plate: set, least: "2 %", most: "15 %", mostPressure: "0.3 bar", reseats };
+}
+
+export const valveReadings = rule({
+  id: "valve-readings",
+  title: "A safety valve is opened three times on the bench, in unbroken count",
+  basis: ownChoice("one opening may be chance; a number left out may be one that went wrong"),
+  kind: "safety-valve",
+  severity: "nonconformity",
+  owner: "supplier",
+  inputs: { numbers: list(count("bench.readings[].number")) },
+  *check({ numbers }, valve) {
+    const unbroken = numbers.every((number, index) => number === index + 1);
+    if (numbers.length < 3 || !unbroken)
+      yield {
+        at: "numbers",
+        message: `safety valve ${valve.id} has openings ${numbers.join(", ")} on the bench; three or more are counted from 1`,
+        why: `${numbers.length} openings recorded`,
+        hint: "enter every opening of the bench record, or have the valve tested again",
+      };
+  },
+  examples: [
+    { name: "three", given: { numbers: [1, 2, 3] }, objections: [] },
+    {
+      name: "two",
+      given: { numbers: [1, 2] },
+      objections: ["safety valve X-01 has openings 1, 2 on the bench; three or more are counted from 1"],
+    },
+    {
+      name: "one left out",
+      given: { numbers: [1, 2, 4] },
+      objections: ["safety valve X-01 has openings 1, 2, 4 on the bench; three or more are counted from 1"],
+    },
+  ],
+});

@@ -1,0 +1,354 @@
+import { fromMemory, ownChoice } from "../model/basis.ts";
+import { date, list, optional, quantity, text, thing } from "../model/input.ts";
+import { canPrecede } from "../model/dates.ts";
+import { atLeast, atMost, holds, type Measure } from "../model/quantity.ts";
+import { rule } from "../model/rule.ts";
+
+const log = fromMemory("EN ISO 3834-2", "2021", "production records of welding");
+
+export const weldLogComplete = rule({
+  id: "weld-log-complete",
+  title: "A weld log has every layer from root to cap",
+  basis: log,
+  kind: "weld-log",
+  severity: "nonconformity",
+  owner: "welding coordination",
+  inputs: { layers: list(text("runs[].layer")) },
+  *check({ layers }, subject) {
+    const missing = layers.includes("full") ? [] : ["root", "cap"].filter((layer) => !layers.includes(layer));
+    if (missing.length > 0)
+      yield {
+        at: "subject",
+        accuses: [],
+        message: `weld log ${subject.id} has no ${missing.join(" and no ")} layer`,
+        why: `layers logged: ${[...new Set(layers)].join(", ")}`,
+        hint: "enter the layer from the weld log sheet; ask the welding coordinator if the sheet lacks it",
+      };
+  },
+  examples: [
+    { name: "root, fill, cap", given: { layers: ["root", "fill", "cap"] }, objections: [] },
+    { name: "single run", given: { layers: ["full"] }, objections: [] },
+    { name: "no cap", given: { layers: ["root", "fill"] }, objections: ["weld log X-01 has no cap layer"] },
+  ],
+});
+
+export const weldLogProcedure = rule({
+  id: "weld-log-procedure",
+  title: "A joint is welded to the procedure its design names",
+  basis: log,
+  kind: "weld-log",
+  severity: "nonconformity",
+  owner: "welding coordination",
+  inputs: { used: text("weldingProcedure"), joint: thing("joint", { planned: text("weldingProcedure") }) },
+  *check({ used, joint }, subject) {
+    if (used !== joint.planned)
+      yield {
+        at: "used",
+        message: `joint ${joint.$.id} was welded to ${used.replace("@", " revision ")}; it is planned to ${joint.planned.replace("@", " revision ")}`,
+        why: `weld log ${subject.id} names the one, the joint the other`,
+        hint: "correct the slip, or have the other procedure approved for this joint",
+        related: [{ at: [joint, "planned"], message: `planned here` }],
+      };
+  },
+  examples: [
+    { name: "as planned", given: { used: "WPS-03@2", joint: { planned: "WPS-03@2" } }, objections: [] },
+    {
+      name: "an earlier revision",
+      given: { used: "WPS-03@1", joint: { $: "C2", planned: "WPS-03@2" } },
+      objections: ["joint C2 was welded to WPS-03 revision 1; it is planned to WPS-03 revision 2"],
+    },
+  ],
+});
+
+export const procedureInForce = rule({
+  id: "welding-procedure-in-force",
+  title: "A welding procedure was approved before it was used, and not replaced",
+  basis: fromMemory("EN ISO 15609-1", "2019", "welding procedure specification"),
+  kind: "weld-log#runs",
+  severity: "nonconformity",
+  owner: "welding coordination",
+  inputs: {
+    welded: date("date"),
+    revision: thing("^.weldingProcedure", {
+      name: text("revision"),
+      approved: date("approved"),
+      all: list(thing("^.revisions[]", { name: text("revision"), approved: date("approved") })),
+    }),
+  },
+  *check({ welded, revision }, run) {
+    const later = revision.all.find(
+      (other) =>
+        other.name !== revision.name &&
+        canPrecede(revision.approved, other.approved) === "yes" &&
+        canPrecede(other.approved, revision.approved) === "no" &&
+        canPrecede(welded, other.approved) === "no",
+    );
+    if (canPrecede(revision.approved, welded) === "no" || later !== undefined)
+      yield {
+        at: "welded",
+        on: revision,
+        message: `welding procedure ${revision.$.id.replace("#", " revision ")} was not in force on ${welded.text}`,
+        why: later === undefined ? `it was approved on ${revision.approved.text}` : `revision ${later.name} replaced it on ${later.approved.text}`,
+        hint: "correct the date or the revision; else have the weld judged by the welding coordinator and recorded as a nonconformity",
+        related: [{ at: [revision, "approved"], message: `used in ${run.id}` }],
+      };
+  },
+  examples: [
+    { name: "on the day of approval", given: { welded: "2026-05-19", revision: { name: "2", approved: "2026-05-19", all: [{ name: "2", approved: "2026-05-19" }] } }, objections: [] },
+    {
+      name: "a day before",
+      given: { welded: "2026-05-18", revision: { $: "WPS-03#2", name: "2", approved: "2026-05-19", all: [{ name: "2", approved: "2026-05-19" }] } },
+      objections: ["welding procedure WPS-03 revision 2 was not in force on 2026-05-18"],
+    },
+    {
+      name: "on the day of its replacement, still in force",
+      given: {
+        welded: "2026-06-01",
+        revision: { name: "1", approved: "2026-01-19", all: [{ name: "1", approved: "2026-01-19" }, { name: "2", approved: "2026-06-01" }] },
+      },
+      objections: [],
+    },
+    {
+      name: "after its replacement",
+      given: {
+        welded: "2026-06-02",
+        revision: { $: "WPS-03#1", name: "1", approved: "2026-01-19", all: [{ name: "1", approved: "2026-01-19" }, { name: "2", approved: "2026-06-01" }] },
+      },
+      objections: ["welding procedure WPS-03 revision 1 was not in force on 2026-06-02"],
+    },
+  ],
+});
+
+export const procedureQualified = rule({
+  id: "procedure-qualified",
+  title: "A welding procedure lies within the range its qualification tests cover",
+  basis: fromMemory("EN ISO 15614-1", "2017", "range of qualification; the ranges are those the record states"),
+  kind: "welding-procedure#revisions",
+  severity: "nonconformity",
+  owner: "welding coordination",
+  inputs: {
+    approved: date("approved"),
+    processes: list(text("processes[]")),
+    thickness: thing("thickness", { from: optional(quantity("minimum", "mm")), to: optional(quantity("maximum", "mm")) }),
+    qualifications: list(
+      thing("qualifications[]", {
+        processes: list(text("range.processes[]")),
+        from: optional(quantity("range.thickness.minimum", "mm")),
+        to: optional(quantity("range.thickness.maximum", "mm")),
+        approved: date("approved"),
+      }),
+    ),
+  },
+  *check({ approved, processes, thickness, qualifications }, revision) {
+    const { from, to } = thickness;
+    const name = revision.id.replace("#", " revision ");
+    const fitting = qualifications.filter((one) => processes.some((process) => one.processes.includes(process)));
+    const uncovered = processes.filter((process) => !qualifications.some((one) => one.processes.includes(process)));
+    const covering = fitting.filter((one) => covers(one, thickness));
+    const held = qualifications.map((one) => `${one.$.id}: process ${one.processes.join(", ")}, ${span(one.from, one.to)}`).join("; ");
+    if (covering.length === 0 || uncovered.length > 0)
+      yield {
+        at: uncovered.length > 0 ? "processes" : "thickness",
+        name: "range",
+        message: `${name} is for process ${processes.join(", ")}, ${span(from, to)}, which no qualification it names covers`,
+        why: held,
+        hint: "name the qualification that covers it, or narrow the procedure",
+      };
+    const late = covering.filter((one) => canPrecede(one.approved, approved) === "no");
+    if (covering.length > 0 && late.length === covering.length)
+      yield {
+        at: "approved",
+        name: "order",
+        message: `${name} was approved on ${approved.text}, before the test it rests on`,
+        why: late.map((one) => `${one.$.id} approved ${one.approved.text}`).join("; "),
+        hint: "correct the dates, or have the procedure approved again",
+      };
+  },
+  examples: [
+    {
+      name: "the whole range",
+      given: { approved: "2026-05-19", processes: ["135"], thickness: { from: "3.0 mm", to: "16.0 mm" }, qualifications: [{ processes: ["135"], from: "3.0 mm", to: "16.0 mm", approved: "2025-11-03" }] },
+      objections: [],
+    },
+    {
+      name: "thicker than tested",
+      given: { approved: "2026-05-19", processes: ["135"], thickness: { from: "3.0 mm", to: "20.0 mm" }, qualifications: [{ $: "PQ-03", processes: ["135"], from: "3.0 mm", to: "16.0 mm", approved: "2025-11-03" }] },
+      objections: ["X-01 is for process 135, 3.0 mm to 20.0 mm, which no qualification it names covers"],
+    },
+    {
+      name: "tested later",
+      given: { approved: "2026-05-19", processes: ["135"], thickness: { from: "3.0 mm", to: "16.0 mm" }, qualifications: [{ processes: ["135"], from: "3.0 mm", to: "16.0 mm", approved: "2026-05-20" }] },
+      objections: ["X-01 was approved on 2026-05-19, before the test it rests on"],
+    },
+  ],
+});
+
+export const jointInProcedure = rule({
+  id: "joint-in-procedure",
+  title: "A joint lies within the thickness range of its welding procedure",
+  basis: fromMemory("EN ISO 15609-1", "2019", "thickness range of the specification"),
+  kind: "joint",
+  severity: "nonconformity",
+  owner: "welding coordination",
+  inputs: {
+    thicknesses: list(quantity("thicknesses[]", "mm")),
+    procedure: thing("weldingProcedure", {
+      from: optional(quantity("thickness.minimum", "mm")),
+      to: optional(quantity("thickness.maximum", "mm")),
+    }),
+  },
+  *check({ thicknesses, procedure }, joint) {
+    const { from, to } = procedure;
+    for (const thickness of new Map(thicknesses.map((one) => [one.text, one])).values()) {
+      const low = from === undefined ? "yes" : atLeast(thickness, from);
+      const high = to === undefined ? "yes" : atMost(thickness, to);
+      if (low !== "yes" || high !== "yes")
+        yield {
+          at: "thicknesses",
+          name: thickness.text,
+          message: `joint ${joint.id} is ${thickness.text} thick; ${procedure.$.id.replace("#", " revision ")} covers ${span(from, to)}`,
+          why: "the procedure's own range",
+          hint: "name the procedure that covers the joint",
+          unsure: low !== "no" && high !== "no",
+          related: [{ at: [procedure, "from"], message: "range stated here" }],
+        };
+    }
+  },
+  examples: [
+    { name: "at the upper end", given: { thicknesses: ["16.0 mm"], procedure: { from: "3.0 mm", to: "16.0 mm" } }, objections: [] },
+    {
+      name: "below the lower end",
+      given: { thicknesses: ["2.9 mm"], procedure: { $: "WPS-03#2", from: "3.0 mm", to: "16.0 mm" } },
+      objections: ["joint X-01 is 2.9 mm thick; WPS-03 revision 2 covers 3.0 mm to 16.0 mm"],
+    },
+  ],
+});
+
+/** "3.0 mm to 16.0 mm"; an end that is not stated is open. */
+function span(from: Measure | undefined, to: Measure | undefined): string {
+  if (from === undefined) return to === undefined ? "any thickness" : `up to ${to.text}`;
+  return to === undefined ? `from ${from.text}` : `${from.text} to ${to.text}`;
+}
+
+interface Range {
+  readonly from: Measure | undefined;
+  readonly to: Measure | undefined;
+}
+
+/** A wider range covers a narrower one; an end that the narrower leaves open must be open in the wider too. */
+function covers(wide: Range, narrow: Range): boolean {
+  const low = wide.from === undefined || (narrow.from !== undefined && atLeast(narrow.from, wide.from) === "yes");
+  const high = wide.to === undefined || (narrow.to !== undefined && atMost(narrow.to, wide.to) === "yes");
+  return low && high;
+}
+
+export const fillerCertified = rule({
+  id: "filler-certified",
+  title: "A filler batch is of the class the procedure names, and was received before use",
+  basis: fromMemory("EN ISO 3834-2", "2021", "welding consumables"),
+  kind: "weld-log#runs",
+  severity: "nonconformity",
+  owner: "welding coordination",
+  inputs: {
+    welded: date("date"),
+    wanted: list(text("^.weldingProcedure.fillers[]")),
+    gas: optional(text("^.weldingProcedure.shieldingGas")),
+    batches: list(
+      thing("batches[]", { designation: text("designation"), received: date("received"), certificateBatch: optional(text("certificate.batch")), batch: text("batch") }),
+    ),
+  },
+  *check({ welded, wanted, gas, batches }, run) {
+    const named = gas === undefined ? wanted : [...wanted, gas];
+    for (const batch of batches) {
+      if (!named.includes(batch.designation))
+        yield {
+          at: [batch, "designation"],
+          on: batch,
+          name: "class",
+          message: `batch ${batch.$.id} is ${batch.designation}, which the procedure does not name`,
+          why: `used in ${run.id}; the procedure names ${named.join(", ")}`,
+          hint: "correct the batch in the weld log, or have the other class approved",
+        };
+      if (canPrecede(batch.received, welded) === "no")
+        yield {
+          at: [batch, "received"],
+          on: batch,
+          name: "date",
+          message: `batch ${batch.$.id} was used on ${welded.text}, before it was received on ${batch.received.text}`,
+          why: `used in ${run.id}`,
+          hint: "correct the batch or the date; else have the weld judged by the welding coordinator",
+        };
+      if (batch.certificateBatch !== undefined && batch.certificateBatch !== batch.batch)
+        yield {
+          at: [batch, "certificateBatch"],
+          on: batch,
+          name: "certificate",
+          message: `batch ${batch.$.id} bears number ${batch.batch}; its certificate is for ${batch.certificateBatch}`,
+          why: `used in ${run.id}`,
+          hint: "ask for the certificate of this batch",
+        };
+    }
+  },
+  examples: [
+    {
+      name: "received that day, with its gas",
+      given: {
+        welded: "2026-05-27",
+        wanted: ["G 42 4 M21 3Si1"],
+        gas: "M21",
+        batches: [
+          { designation: "G 42 4 M21 3Si1", received: "2026-05-27", batch: "77", certificateBatch: "77" },
+          { designation: "M21", received: "2026-05-02", batch: "8" },
+        ],
+      },
+      objections: [],
+    },
+    {
+      name: "another class",
+      given: { welded: "2026-05-27", wanted: ["G 42 4 M21 3Si1"], batches: [{ $: "B-2217", designation: "G 46 5 M21 4Mo", received: "2026-05-18", batch: "77" }] },
+      objections: ["batch B-2217 is G 46 5 M21 4Mo, which the procedure does not name"],
+    },
+    {
+      name: "not there yet",
+      given: { welded: "2026-05-17", wanted: ["G"], batches: [{ $: "B-2217", designation: "G", received: "2026-05-18", batch: "77" }] },
+      objections: ["batch B-2217 was used on 2026-05-17, before it was received on 2026-05-18"],
+    },
+    {
+      name: "the certificate of another batch",
+      given: { welded: "2026-05-27", wanted: ["G"], batches: [{ $: "B-2217", designation: "G", received: "2026-05-18", batch: "77", certificateBatch: "71" }] },
+      objections: ["batch B-2217 bears number 77; its certificate is for 71"],
+    },
+  ],
+});
+
+export const partThickness = rule({
+  id: "joint-thickness",
+  title: "The thickness of a joint is that of a part it joins",
+  basis: ownChoice("the thinner or the thicker of the two parts, as the weld detail says; any other figure is a slip"),
+  kind: "joint",
+  when: [{ path: "type", equals: "butt" }],
+  severity: "nonconformity",
+  owner: "welding coordination",
+  inputs: {
+    thicknesses: list(quantity("thicknesses[]", "mm")),
+    parts: list(thing("parts[]", { thickness: quantity("nominalThickness", "mm") })),
+  },
+  *check({ thicknesses, parts }, joint) {
+    const strange = thicknesses.filter((thickness) => parts.every((part) => holds(thickness, "=", part.thickness) === "no"));
+    if (strange.length > 0)
+      yield {
+        at: "thicknesses",
+        message: `joint ${joint.id} is ${strange.map(({ text: one }) => one).join(" and ")} thick; its parts are ${parts.map((part) => part.thickness.text).join(" and ")}`,
+        why: parts.map((part) => `part ${part.$.id}: ${part.thickness.text}`).join(", "),
+        hint: "correct the joint or the part against the drawing",
+      };
+  },
+  examples: [
+    { name: "of one part", given: { thicknesses: ["8.0 mm"], parts: [{ thickness: "8.0 mm" }, { thickness: "9.0 mm" }] }, objections: [] },
+    {
+      name: "of none",
+      given: { thicknesses: ["6.0 mm"], parts: [{ $: "1", thickness: "8.0 mm" }, { $: "2", thickness: "8.0 mm" }] },
+      objections: ["joint X-01 is 6.0 mm thick; its parts are 8.0 mm and 8.0 mm"],
+    },
+  ],
+});

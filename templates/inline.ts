@@ -1,0 +1,56 @@
+import type { Inline, Mark, Note, Text } from "../src/publish/blocks.ts";
+import { symbolText } from "../src/publish/html/mathml.ts";
+import type { PageContext } from "./context.ts";
+import { html, type Html } from "./html.ts";
+
+/** Running text. */
+export const text = (context: PageContext, parts: Text): Html[] => parts.map((part) => inline(context, part));
+
+// Longer ones must be allowed to break, or a narrow page would scroll sideways.
+const longestWhole = 28;
+
+function inline(context: PageContext, part: Inline): Html {
+  if (typeof part === "string") return html`${part}`;
+  switch (part.type) {
+    case "link":
+      return html`<a href="${context.href(part.to)}">${part.text}</a>`;
+    case "file":
+      return html`<a href="${context.file(part.path)}">${part.text}</a>`;
+    case "code":
+      return html`<code>${part.text}</code>`;
+    case "strong":
+      return html`<b>${part.text}</b>`;
+    case "em":
+      return html`<em>${part.text}</em>`;
+    case "soft":
+      return html`<span class="soft">${part.text}</span>`;
+    case "symbol":
+      return symbolText(part.display);
+    case "whole":
+      return part.text.length > longestWhole ? html`${part.text}` : html`<span class="nb">${part.text}</span>`;
+  }
+}
+
+const classOf: Readonly<Record<Mark, string>> = {
+  passed: "passed",
+  failed: "failed",
+  "not judged": "open",
+  "not applicable": "na",
+  "not due": "due",
+};
+
+/** A verdict: its word, with the pencil mark the style sheet draws before it. */
+export const verdict = (mark: Mark): Html => html`<span class="v ${classOf[mark]}">${mark}</span>`;
+
+/** Why a verdict is not a pass. */
+export const because = (context: PageContext, reason: Text | undefined): Html | false =>
+  reason !== undefined && reason.length > 0 && html`<p class="because">${text(context, reason)}</p>`;
+
+/** The margin beside a block; `rows` is how many following rows of the grid it may stand beside. */
+export function notes(context: PageContext, list: readonly Note[] | undefined, rows = 1): Html | false {
+  if (list === undefined || list.length === 0) return false;
+  const span = rows > 1 ? ` rows-${Math.min(rows, 6)}` : "";
+  return html`<div class="note${span}">
+    ${list.map((note) => html`<p>${note.lead !== undefined && html`<b>${note.lead}</b> `}${text(context, note.text)}</p> `)}
+  </div>`;
+}

@@ -1,0 +1,165 @@
+import { mkdir, readdir } from "node:fs/promises";
+import { join } from "node:path";
+import { describe, expect, test } from "vitest";
+import { verifyIssue } from "../../src/publish/issue/index.ts";
+import { finding, judgedBook, lapsed, type Sample } from "../report/judged.ts";
+import { contents, freshFolder, put, sampleMarker } from "../publish/issue/folders.ts";
+import { runOn } from "./fakes.ts";
+
+const note = finding({ key: "n", severity: "note" });
+const lifted = finding({ key: "l", exception: "deviation:DV-01" });
+
+async function desk(sample: Sample = {}) {
+  const cwd = await freshFolder();
+  await put(cwd, { "records/book.json": "{}" });
+  // The fake engine publishes the sample issue, so the judged book states that issue's evidence.
+  const judged = { ...judgedBook(sample), fingerprint: sampleMarker().fingerprint };
+  return { cwd, judged, mark: judged.fingerprint.slice(0, 8) };
+}
+
+describe("check", () => {
+  test.each([
+    ["a nonconformity", [lapsed], 1],
+    ["a gap", [finding({ severity: "gap" })], 1],
+    ["an open query", [finding({ severity: "query" })], 1],
+    ["a gap in an interim issue", [finding({ severity: "gap" })], 1, "interim"],
+    ["a note", [note], 0],
+    ["an answered nonconformity", [lifted], 0],
+    ["nothing", [], 0],
+  ] as const)("%s: exit %#", async (_, findings, exit, state: "interim" | "final" = "final") => {
+    const ran = await runOn(await desk({ findings, state }), "check");
+    expect(ran.exit).toBe(exit);
+    expect(ran.err).toBe("");
+    expect(ran.stages).toEqual(["reading", "judging"]);
+  });
+
+  test("text, json and sarif go to standard output", async () => {
+    const setting = await desk();
+    expect((await runOn(setting, "check", "records")).out).toContain(
+      "\nweld-log/seams.json:41:7 nonconformity welder-qualified\n",
+    );
+    const json = JSON.parse((await runOn(setting, "check", "records", "--format", "json")).out) as Record<
+      string,
+      unknown
+    >;
+    expect(Object.keys(json)).toEqual(["tool", "format", "book", "counts", "findings"]);
+    const sarif = JSON.parse((await runOn(setting, "check", "--format", "sarif")).out) as Record<string, unknown>;
+    expect(sarif["version"]).toBe("2.1.0");
+  });
+
+  test("no folder, or a book that cannot be judged: exit 2, nothing on standard output", async () => {
+    const setting = await desk();
+    expect(await runOn(setting, "check", "recrods")).toMatchObject({
+      exit: 2,
+      out: "",
+      err: `there is no folder "recrods"; name the folder that holds book.json\n`,
+    });
+    expect(await runOn({ ...setting, cwd: await freshFolder() }, "check")).toMatchObject({ exit: 2 });
+    const fatal = await runOn(
+      { ...setting, fatal: [finding({ rule: "book-present", message: "book.json is missing" })] },
+      "check",
+    );
+    expect(fatal).toMatchObject({ exit: 2, out: "" });
+    expect(fatal.err).toContain("book.json is missing");
+  });
+});
+
+describe("build", () => {
+  test("a sound final book: issue on the shelf, its page on standard output, the same again unchanged", async () => {
+    const setting = await desk({ findings: [note] });
+    const first = await runOn(setting, "build");
+    expect(first).toMatchObject({ exit: 0, out: `out/TQ423-01/0-final-${setting.mark}/index.html\n` });
+    expect(first.err).toContain("nothing blocks this final issue\nissue written\n");
+    expect((await verifyIssue(join(setting.cwd, "out/TQ423-01", `0-final-${setting.mark}`))).sound).toBe(true);
+    const again = await runOn(setting, "build");
+    expect(again).toMatchObject({ exit: 0, out: first.out });
+    expect(again.err).toContain("issue unchanged");
+  });
+
+  test("a blocked final book publishes nothing: a findings report stands beside the earlier issue", async () => {
+    const sound = await desk({ findings: [] });
+    await runOn(sound, "build");
+    const before = await contents(join(sound.cwd, "out/TQ423-01", `0-final-${sound.mark}`));
+    let published = 0;
+    const ran = await runOn(
+      { ...sound, judged: { ...judgedBook(), fingerprint: "b".repeat(64) }, onPublish: () => (published += 1) },
+      "build",
+    );
+    expect(ran).toMatchObject({ exit: 1, out: "out/TQ423-01/findings-bbbbbbbb/findings.html\n" });
+    expect(ran.err).toContain("not issued");
+    expect(published).toBe(0);
+    expect(await contents(join(sound.cwd, "out/TQ423-01", `0-final-${sound.mark}`))).toEqual(before);
+    const report = await contents(join(sound.cwd, "out/TQ423-01/findings-bbbbbbbb"));
+    expect(Object.keys(report).sort()).toEqual(["findings.html", "findings.json", "hashes.sha256", "published.json"]);
+    expect(report["findings.json"]).toContain(`"key": "${lapsed.key}"`);
+    expect((await contents(join(sound.cwd, "out/TQ423-01")))["current.html"]).toContain(sound.mark);
+  });
+
+  test("a blocked interim book is published all the same, with exit 1", async () => {
+    const setting = await desk({ state: "interim" });
+    const ran = await runOn(setting, "build");
+    expect(ran).toMatchObject({ exit: 1, out: `out/TQ423-01/0-interim-${setting.mark}/index.html\n` });
+    expect(ran.err).toContain("1 finding blocks release");
+  });
+
+  test("--out writes exactly there; a blocked final leaves it and writes beside it", async () => {
+    const setting = await desk({ findings: [] });
+    expect(await runOn(setting, "build", "--out", "issue")).toMatchObject({ exit: 0, out: "issue/index.html\n" });
+    const before = await contents(join(setting.cwd, "issue"));
+    const blocked = await runOn({ ...setting, judged: judgedBook() }, "build", "--out", "issue");
+    expect(blocked).toMatchObject({ exit: 1, out: "issue-findings/findings.html\n" });
+    expect(await contents(join(setting.cwd, "issue"))).toEqual(before);
+    expect((await readdir(setting.cwd)).sort()).toEqual(["issue", "issue-findings", "records"]);
+  });
+
+  test.each(["records", "records/out", "."])("--out %s is refused before anything is judged", async (out) => {
+    const setting = await desk();
+    const before = await contents(setting.cwd);
+    const ran = await runOn(setting, "build", "--out", out);
+    expect(ran).toMatchObject({ exit: 2, out: "", stages: [] });
+    expect(ran.err).toMatch(/^the folder ".*" (is the book itself|lies inside the book|holds the book)/);
+    expect(await contents(setting.cwd)).toEqual(before);
+  });
+
+  test("--out into a folder of other things is exit 2", async () => {
+    const setting = await desk({ findings: [] });
+    await put(setting.cwd, { "mine/thesis.txt": "years" });
+    expect(await runOn(setting, "build", "--out", "mine")).toMatchObject({ exit: 2, out: "" });
+    expect(await contents(join(setting.cwd, "mine"))).toEqual({ "thesis.txt": "years" });
+  });
+
+  test("other bytes under the name of an issue are exit 2, and named", async () => {
+    const setting = await desk({ findings: [] });
+    await runOn(setting, "build");
+    await put(setting.cwd, { [`out/TQ423-01/0-final-${setting.mark}/index.html`]: "touched" });
+    const ran = await runOn(setting, "build");
+    expect(ran.exit).toBe(2);
+    expect(ran.err).toContain("index.html differs");
+  });
+
+  test("--format json says what was done and where", async () => {
+    const setting = await desk({ findings: [] });
+    const { out } = await runOn(setting, "build", "--format", "json");
+    expect(JSON.parse(out)).toEqual({
+      tool: "databook 0.1.0",
+      format: 1,
+      holds: "issue",
+      outcome: "written",
+      path: `out/TQ423-01/0-final-${setting.mark}`,
+      book: { number: "TQ423-01", revision: "0", state: "final", fingerprint: setting.judged.fingerprint },
+      counts: setting.judged.counts,
+    });
+  });
+
+  test("a fault of the program shows its stack, exit 2", async () => {
+    const setting = await desk({ findings: [] });
+    const fault = () => {
+      throw new TypeError("page without blocks");
+    };
+    const ran = await runOn({ ...setting, onPublish: fault }, "build");
+    expect(ran.exit).toBe(2);
+    expect(ran.err).toMatch(/this is a fault of the program, not of the book:\nTypeError: page without blocks\n +at /);
+    await mkdir(join(setting.cwd, "x"));
+    expect(await readdir(setting.cwd)).toEqual(["records", "x"]);
+  });
+});

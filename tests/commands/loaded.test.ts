@@ -1,0 +1,56 @@
+import { join } from "node:path";
+import { expect, test } from "vitest";
+import { addOriginals, reviewOriginals } from "../../src/load/originals-add.ts";
+import { loadBook } from "../../src/load/book-files.ts";
+import { loadKinds } from "../../src/load/kinds.ts";
+import { writeIssue } from "../../src/publish/issue/index.ts";
+import { freshFolder, put, sampleFiles, sampleMarker } from "../publish/issue/folders.ts";
+
+const kinds = loadKinds([join(import.meta.dirname, "../../schemas")]);
+
+async function book(): Promise<string> {
+  const dir = await freshFolder();
+  await put(dir, {
+    "book.json": JSON.stringify({ kind: "book", format: 1, id: "TQ423", number: "TQ423-01", title: "Book" }),
+    "issue.json": JSON.stringify({
+      kind: "issue",
+      id: "ISSUE",
+      revision: "0",
+      state: "interim",
+      issueDate: "2026-06-30",
+      dataCutOff: "2026-06-18",
+    }),
+    "files/scans/crt 012.png": new Uint8Array([0x89, 0x50, 0x4e, 0x47]),
+    "files/notes.txt": "seen",
+  });
+  return dir;
+}
+
+test("records that originals --add writes are read back without objection, and nothing is left to add", async () => {
+  const dir = await book();
+  const before = loadBook(dir, kinds);
+  const { unrecorded } = await reviewOriginals(before);
+  expect(unrecorded.map(({ id, path }) => [id, path])).toEqual([
+    ["NOTES", "files/notes.txt"],
+    ["CRT-012", "files/scans/crt 012.png"],
+  ]);
+  await addOriginals(dir, unrecorded);
+  const after = loadBook(dir, kinds);
+  expect(after.findings).toEqual(before.findings);
+  expect(after.records.filter(({ kind }) => kind === "original").map(({ id, faulty }) => [id, faulty])).toEqual([
+    ["CRT-012", false],
+    ["NOTES", false],
+  ]);
+  expect(await reviewOriginals(after)).toMatchObject({ unrecorded: [], changed: [], missing: [], sound: 2 });
+});
+
+test("issues and findings reports written inside a book are no part of it", async () => {
+  const dir = await book();
+  const before = loadBook(dir, kinds);
+  const shelf = { type: "shelf", root: join(dir, "out") } as const;
+  await writeIssue(sampleFiles(), sampleMarker(), shelf, dir);
+  await writeIssue(new Map([["findings.json", "{}"]]), sampleMarker(sampleFiles(), { holds: "findings" }), shelf, dir);
+  const after = loadBook(dir, kinds);
+  expect(after.files).toEqual(before.files);
+  expect(after.findings).toEqual(before.findings);
+});

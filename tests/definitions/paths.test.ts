@@ -1,0 +1,53 @@
+import { fileURLToPath } from "node:url";
+import { describe, expect, it } from "vitest";
+import { calculations } from "../../src/calculations/index.ts";
+import { owedToCalculations } from "../../src/calculations/owed.ts";
+import { shippedDefinitions } from "../../src/definitions.ts";
+import { pathOf } from "../../src/judge/bind.ts";
+import { checkPath, coverageOf } from "../../src/judge/check-paths.ts";
+import { loadKinds } from "../../src/load/kinds.ts";
+
+const kinds = loadKinds([fileURLToPath(new URL("../../schemas", import.meta.url))]);
+const definitions = shippedDefinitions(kinds);
+const coverage = coverageOf(definitions);
+
+describe.each(calculations.map((calculation) => [calculation.id, calculation] as const))("%s", (_, calculation) => {
+  const { kind, when = [] } = calculation.appliesTo;
+
+  it("reads fields that there are, and that somebody owes", () => {
+    const problems = Object.values(calculation.inputs).flatMap(
+      ({ path, need }) => checkPath(definitions, coverage, kind, pathOf(path), need !== "optional", when).problems,
+    );
+    expect(problems).toEqual([]);
+  });
+
+  it("gets a class in the words of the record", () => {
+    for (const { path, options } of Object.values(calculation.inputs))
+      if (options !== undefined) expect([...options].sort()).toEqual([...(optionsAt(kind, path) ?? [])].sort());
+  });
+});
+
+describe("what is owed to calculations", () => {
+  it("is part of every register", () => {
+    for (const register of definitions.registers)
+      expect(register.requirements.map(({ id }) => id)).toEqual(
+        expect.arrayContaining(owedToCalculations.map(({ id }) => id)),
+      );
+  });
+
+  it("names fields that there are, each once", () => {
+    const problems = owedToCalculations.flatMap(
+      ({ each, needs }) => checkPath(definitions, coverage, each.kind, pathOf(needs), false).problems,
+    );
+    expect(problems).toEqual([]);
+    expect(new Set(owedToCalculations.map(({ id }) => id)).size).toBe(owedToCalculations.length);
+  });
+});
+
+/** Allowed values of a field at a dotted path of objects. */
+function optionsAt(kind: string, path: string): readonly string[] | undefined {
+  const [first = "", ...rest] = path.split(".");
+  let field = kinds.get(kind)?.fields.get(first);
+  for (const name of rest) field = field?.fields?.get(name);
+  return field?.options;
+}

@@ -1,0 +1,91 @@
+import { readdirSync, readFileSync, statSync } from "node:fs";
+import { dirname, join, relative } from "node:path";
+import { describe, expect, test } from "vitest";
+
+const src = join(import.meta.dirname, "../src");
+
+function filesIn(dir: string): string[] {
+  return readdirSync(dir).flatMap((name) => {
+    const path = join(dir, name);
+    return statSync(path).isDirectory() ? filesIn(path) : name.endsWith(".ts") ? [path] : [];
+  });
+}
+
+const all = filesIn(src).filter((file) => !file.includes("/generated/"));
+const importPattern = /^(?:import|export)[^;]*?from "(\.[^"]+)";/gms;
+
+function importsOf(file: string): string[] {
+  return [...readFileSync(file, "utf8").matchAll(importPattern)].map((match) => relative(src, join(dirname(file), match[1] ?? "")));
+}
+
+/** What each folder of src/ may import, beside itself. Whatever is not listed here may not be imported. */
+const allowed: Readonly<Record<string, readonly string[]>> = {
+  model: [],
+  load: ["model"],
+  link: ["model"],
+  calculations: ["model"],
+  rules: ["model", "requirements"],
+  requirements: ["model", "calculations"],
+  facts: ["model"],
+  chains: ["model"],
+  profiles: ["model"],
+  tables: ["model"],
+  // The two stages know no definition by name: they get them as arguments.
+  judge: ["model", "link", "compute"],
+  compute: ["model", "judge"],
+  report: ["model"],
+  commands: ["model", "load", "link", "judge", "report", "publish"],
+};
+
+describe("dependencies point one way", () => {
+  for (const [folder, may] of Object.entries(allowed))
+    test(`${folder}/ imports only ${may.length === 0 ? "itself" : may.join(", ")}`, () => {
+      const wrong = all
+        .filter((file) => relative(src, file).startsWith(`${folder}/`))
+        .flatMap((file) => importsOf(file).map((target) => ({ from: relative(src, file), target })))
+        .filter(({ target }) => target.includes("/") && ![folder, ...may].includes(target.split("/")[0] ?? ""));
+      expect(wrong).toEqual([]);
+    });
+
+  test("HTML and PDF never import each other, and neither imports a stage", () => {
+    const stages = ["load", "link", "judge", "rules", "calculations"];
+    const wrong = all.flatMap((file) => {
+      const from = relative(src, file);
+      const other = from.startsWith("publish/html/") ? "publish/pdf/" : from.startsWith("publish/pdf/") ? "publish/html/" : null;
+      if (other === null) return [];
+      return importsOf(file)
+        .filter((target) => target.startsWith(other) || stages.includes(target.split("/")[0] ?? ""))
+        .map((target) => `${from} → ${target}`);
+    });
+    expect(wrong).toEqual([]);
+  });
+});
+
+describe("lists are complete", () => {
+  for (const folder of ["calculations", "rules", "tables", "profiles", "requirements"])
+    test(`src/${folder}/index.ts reaches every file of its folder`, () => {
+      const files = readdirSync(join(src, folder)).filter((name) => name.endsWith(".ts") && name !== "index.ts");
+      const reached = new Set<string>();
+      const visit = (file: string): void => {
+        for (const target of importsOf(join(src, file)))
+          if (target.startsWith(`${folder}/`) && !reached.has(target)) {
+            reached.add(target);
+            visit(target);
+          }
+      };
+      visit(`${folder}/index.ts`);
+      // What another folder takes from here is reached from there.
+      for (const file of all) for (const target of importsOf(file)) if (target.startsWith(`${folder}/`)) reached.add(target);
+      expect(files.filter((name) => !reached.has(`${folder}/${name}`))).toEqual([]);
+    });
+});
+
+test("nothing in the stages and the publications names a certain sort of equipment", () => {
+  const wrong = all
+    .filter((file) => /^(compute|judge|link|load|publish|report)\//.test(relative(src, file)))
+    .flatMap((file) => {
+      const found = /\b(boiler|receiver|vessel|tank)\b/i.exec(readFileSync(file, "utf8"));
+      return found === null ? [] : [`${relative(src, file)}: ${found[0]}`];
+    });
+  expect(wrong).toEqual([]);
+});
