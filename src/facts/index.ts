@@ -1,21 +1,38 @@
 import { fromMemory, ownChoice, type Basis } from "../model/basis.ts";
 import type { Fact } from "../model/fact.ts";
 
-const marking = fromMemory("Directive 2014/68/EU", undefined, "Annex I, marking: the plate states what the documents state");
+const marking = fromMemory(
+  "Directive 2014/68/EU",
+  undefined,
+  "Annex I, marking: the plate states what the documents state",
+);
 const once = ownChoice("one fact has one value, wherever it is written");
 
 /** Records that restate figures of the equipment, and the field each has for one of them. */
 const restating = ["nameplate", "declaration", "body-certificate"] as const;
 
 /** A figure that the equipment, its plate, its legal papers and its drawings all state. */
-function figure(id: string, title: string, own: string, field: string, reading: Fact["reading"], more: readonly string[] = [], basis: Basis = marking): Fact {
+function figure(
+  id: string,
+  title: string,
+  own: string,
+  field: string,
+  reading: Fact["reading"],
+  more: readonly string[] = [],
+  basis: Basis = marking,
+): Fact {
   return {
     id,
     title,
     basis,
     reading,
     owner: "document control",
-    statements: [`book.equipment.${own}`, ...restating.map((kind) => `book.${kind}.${field}`), `book.drawing.designData.${field}`, ...more],
+    statements: [
+      `book.equipment.${own}`,
+      ...restating.map((kind) => `book.${kind}.${field}`),
+      `book.drawing.designData.${field}`,
+      ...more,
+    ],
   };
 }
 
@@ -25,11 +42,31 @@ const celsius = { type: "quantity", unit: "°C" } as const;
 export const facts: readonly Fact[] = [
   figure("serial-agrees", "the serial number", "serial", "serial", { type: "text" }, ["book.pressure-test.serial"]),
   figure("year-agrees", "the year of manufacture", "year", "year", { type: "count" }),
-  figure("maximum-pressure-agrees", "the maximum allowable pressure", "limits.maximumAllowablePressure", "maximumAllowablePressure", bar),
-  figure("maximum-temperature-agrees", "the maximum allowable temperature", "limits.maximumAllowableTemperature", "maximumAllowableTemperature", celsius),
-  figure("minimum-temperature-agrees", "the minimum allowable temperature", "limits.minimumAllowableTemperature", "minimumAllowableTemperature", celsius),
+  figure(
+    "maximum-pressure-agrees",
+    "the maximum allowable pressure",
+    "limits.maximumAllowablePressure",
+    "maximumAllowablePressure",
+    bar,
+  ),
+  figure(
+    "maximum-temperature-agrees",
+    "the maximum allowable temperature",
+    "limits.maximumAllowableTemperature",
+    "maximumAllowableTemperature",
+    celsius,
+  ),
+  figure(
+    "minimum-temperature-agrees",
+    "the minimum allowable temperature",
+    "limits.minimumAllowableTemperature",
+    "minimumAllowableTemperature",
+    celsius,
+  ),
   figure("volume-agrees", "the volume", "volume", "volume", { type: "quantity", unit: "l" }),
-  figure("test-pressure-agrees", "the test pressure", "testPressure", "testPressure", bar, ["book.pressure-test.testPressure"]),
+  figure("test-pressure-agrees", "the test pressure", "testPressure", "testPressure", bar, [
+    "book.pressure-test.testPressure",
+  ]),
   figure("fluid-group-agrees", "the fluid group", "fluid.group", "fluidGroup", { type: "text" }),
   figure("category-agrees", "the category", "directive.category", "category", { type: "text" }),
   figure("module-agrees", "the conformity assessment module", "directive.module", "module", { type: "text" }),

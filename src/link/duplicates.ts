@@ -1,7 +1,7 @@
 import type { Finding } from "../model/finding.ts";
 import { isList, isObject, pointerStep, type Json } from "../model/json.ts";
 import type { Field, Kind } from "../model/kind.ts";
-import { addressOf, type BookRecord } from "../model/record.ts";
+import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { rowName } from "../model/stable.ts";
 import { foldAlike } from "./alike.ts";
 import { faultAt, placeOfId } from "./faults.ts";
@@ -59,35 +59,38 @@ export function alikeHeats({ record: heat, spellings }: DerivedHeat, kinds: Read
 }
 
 /** Rows of one list with one name, wherever the list stands in the record. */
-export function duplicateRows(record: BookRecord, kind: Kind): Finding[] {
-  return inFields(record, kind, record.value, kind.fields, "");
+export function duplicateRows(record: BookRecord, kind: Kind, links: Ambiguous): Finding[] {
+  return inFields({ record, kind, links }, record.value, kind.fields, "");
 }
 
-function inFields(
-  record: BookRecord,
-  kind: Kind,
-  value: Json,
-  fields: ReadonlyMap<string, Field>,
-  at: string,
-): Finding[] {
+/** Links that name a row several rows bear, by the list's address, `#` and the name. */
+export type Ambiguous = ReadonlyMap<string, readonly Address[]>;
+
+interface In {
+  readonly record: BookRecord;
+  readonly kind: Kind;
+  readonly links: Ambiguous;
+}
+
+function inFields(where: In, value: Json, fields: ReadonlyMap<string, Field>, at: string): Finding[] {
   if (!isObject(value)) return [];
   return [...fields].flatMap(([name, field]) => {
     const member = Object.hasOwn(value, name) ? value[name] : undefined;
     const pointer = at + pointerStep(name);
-    if (field.fields !== undefined && isObject(member)) return inFields(record, kind, member, field.fields, pointer);
+    if (field.fields !== undefined && isObject(member)) return inFields(where, member, field.fields, pointer);
     if (!isList(member)) return [];
     const item = field.item;
     const inner = item?.fields;
     return [
-      ...(item?.type === "object" ? sameNames(record, kind, field, member, pointer) : []),
+      ...(item?.type === "object" ? sameNames(where, field, member, pointer) : []),
       ...(inner === undefined
         ? []
-        : member.flatMap((row, index) => inFields(record, kind, row, inner, `${pointer}/${index}`))),
+        : member.flatMap((row, index) => inFields(where, row, inner, `${pointer}/${index}`))),
     ];
   });
 }
 
-function sameNames(record: BookRecord, kind: Kind, field: Field, rows: readonly Json[], pointer: string): Finding[] {
+function sameNames({ record, kind, links }: In, field: Field, rows: readonly Json[], pointer: string): Finding[] {
   const seen = new Map<string, number>();
   return rows.flatMap((row, index) => {
     const name = rowName(field, row);
@@ -102,7 +105,11 @@ function sameNames(record: BookRecord, kind: Kind, field: Field, rows: readonly 
         message: `row "${name}" stands twice in ${record.kind} ${record.id}`,
         why: `rows ${first + 1} and ${index + 1} bear one name, so a link to it could mean either`,
         hint: `give one of them another ${field.rowKey ?? "name"}, or a "row" of its own`,
-        accuses: [addressOf(record, `${pointer}/${first}`), addressOf(record, `${pointer}/${index}`)],
+        accuses: [
+          addressOf(record, `${pointer}/${first}`),
+          addressOf(record, `${pointer}/${index}`),
+          ...(links.get(`${addressOf(record, pointer)}#${name}`) ?? []),
+        ],
       }),
     ];
   });

@@ -2,7 +2,7 @@ import type { Finding } from "../model/finding.ts";
 import type { Link, LinkTarget } from "../model/graph.ts";
 import { isList } from "../model/json.ts";
 import type { Kind } from "../model/kind.ts";
-import { addressOf, type BookRecord } from "../model/record.ts";
+import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { findRow, rowName, stablePath } from "../model/stable.ts";
 import { foldAlike } from "./alike.ts";
 import { faultAt, type Fault } from "./faults.ts";
@@ -17,17 +17,24 @@ export interface Targets {
   readonly folded: ReadonlyMap<string, ReadonlyMap<string, string>>;
 }
 
-/** Where one written link leads. A fault is handed to `object`. */
+/** Takes what is wrong with links: faults, and links to a row whose name several rows bear. */
+export interface Objector {
+  fault(finding: Finding): void;
+  /** Such a link is explained by its target's own fault; `row` is the list's address, `#` and the name. */
+  ambiguous(row: string, link: Address): void;
+}
+
+/** Where one written link leads. What is wrong with it is handed to `object`. */
 export function followLink(
   record: BookRecord,
   kind: Kind,
   written: WrittenLink,
   { kinds, byKind, folded }: Targets,
-  object: (fault: Finding) => void,
+  object: Objector,
 ): Link {
   const base = { from: record, pointer: written.pointer, path: written.path, text: written.text };
   const broken = (fault: Omit<Fault, "accuses">): Link => {
-    object(faultAt(record, kind, written.pointer, { ...fault, accuses: [addressOf(record, written.pointer)] }));
+    object.fault(faultAt(record, kind, written.pointer, { ...fault, accuses: [addressOf(record, written.pointer)] }));
     return { ...base, target: null, state: "broken" };
   };
   const allowed = written.field.targets ?? [];
@@ -53,10 +60,17 @@ export function followLink(
   }
   const inner = innerOf(target, to, allowed, kinds);
   if (inner.pointer !== undefined) return { ...base, target, state: "found", to, toPointer: inner.pointer };
+  if (inner.several) {
+    object.ambiguous(
+      `${addressOf(to)}/${inner.list}#${target.row ?? target.revision ?? ""}`,
+      addressOf(record, written.pointer),
+    );
+    return { ...base, target: null, state: "broken" };
+  }
   const row = target.row === undefined ? `revision ${target.revision ?? ""}` : `row "${target.row}"`;
   return broken({
     rule: "link-row",
-    message: `${name()} names ${row} of ${target.kind} ${target.id}, ${inner.several ? "which several rows bear" : "which has none such"}`,
+    message: `${name()} names ${row} of ${target.kind} ${target.id}, which has none such`,
     why: `${target.kind} ${target.id} has ${inner.names.length === 0 ? "no rows" : inner.names.join(", ")}`,
     hint: "correct the link, or the record it names",
   });
@@ -66,19 +80,20 @@ interface Inner {
   /** Undefined when no row, or more than one, bears the name. */
   readonly pointer: string | undefined;
   readonly several: boolean;
+  readonly list: string;
   readonly names: readonly string[];
 }
 
 /** The object a target names inside its record: the record itself, or a row of the list its field allows. */
 function innerOf(target: LinkTarget, to: BookRecord, allowed: readonly string[], kinds: Targets["kinds"]): Inner {
   const name = target.row ?? target.revision;
-  if (name === undefined) return { pointer: "", several: false, names: [] };
+  if (name === undefined) return { pointer: "", several: false, list: "", names: [] };
   const list = allowed.find((text) => text.split(/[#@]/)[0] === target.kind)?.split(/[#@]/)[1] ?? "";
   const field = kinds.get(target.kind)?.fields.get(list);
-  if (field === undefined) return { pointer: undefined, several: false, names: [] };
+  if (field === undefined) return { pointer: undefined, several: false, list, names: [] };
   const found = findRow(to.value, list, field, name);
-  if (found !== undefined && found !== "several") return { pointer: found, several: false, names: [] };
+  if (found !== undefined && found !== "several") return { pointer: found, several: false, list, names: [] };
   const rows = to.value[list];
   const names = isList(rows) ? rows.map((row, index) => rowName(field, row) ?? `row ${index + 1}`) : [];
-  return { pointer: undefined, several: found === "several", names: names.slice(0, 20) };
+  return { pointer: undefined, several: found === "several", list, names: names.slice(0, 20) };
 }

@@ -5,7 +5,7 @@ import { byCodePoint } from "../model/order.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { foldAlike, nearestIds } from "./alike.ts";
 import { alikeHeats, alikeIds, duplicateId, duplicateRows } from "./duplicates.ts";
-import { followLink, type Targets } from "./follow-link.ts";
+import { followLink, type Objector, type Targets } from "./follow-link.ts";
 import { deriveHeats } from "./heats.ts";
 import { writtenLinks } from "./walk-links.ts";
 
@@ -40,7 +40,7 @@ export function linkRecords(
       [...byKind].map(([kind, ids]) => [kind, new Map([...ids.keys()].map((id) => [foldAlike(id), id]))]),
     ),
   });
-  const linkAll = (records: readonly BookRecord[], into: Targets, object: (fault: Finding) => void) => {
+  const linkAll = (records: readonly BookRecord[], into: Targets, object: Objector) => {
     for (const record of records) {
       const kind = kinds.get(record.kind);
       if (kind === undefined) continue;
@@ -53,19 +53,23 @@ export function linkRecords(
       out.set(record, own);
     }
   };
-  linkAll(written, targets(), (fault) => findings.push(fault));
+  const ambiguous = new Map<string, Address[]>();
+  linkAll(written, targets(), {
+    fault: (fault) => findings.push(fault),
+    ambiguous: (row, link) => ambiguous.set(row, [...(ambiguous.get(row) ?? []), link]),
+  });
   const named = written.filter((record) => byKind.get(record.kind)?.get(record.id) === record);
   const heats = deriveHeats(named, kinds, out);
   const derived = heats.map(({ record }) => record).sort(inOrder);
   derived.forEach(enter);
   // What is wrong with a derived record was said of the records it comes from.
-  linkAll(derived, targets(), () => undefined);
+  linkAll(derived, targets(), { fault: () => undefined, ambiguous: () => undefined });
   const records = [...written, ...derived].sort(inOrder);
   for (const [kind, ids] of byKind) findings.push(...alikeIds(kind, ids));
   for (const heat of heats) findings.push(...alikeHeats(heat, kinds));
   for (const record of written) {
     const kind = kinds.get(record.kind);
-    if (kind !== undefined) findings.push(...duplicateRows(record, kind));
+    if (kind !== undefined) findings.push(...duplicateRows(record, kind, ambiguous));
   }
   const sorted = new Map([...byKind].sort(([a], [b]) => byCodePoint(a, b)));
   return { graph: { records, byKind: sorted, links, out, ...backwards(links) }, findings };

@@ -59,7 +59,7 @@ export function rowName(listField: Field, row: Json | undefined): string | undef
 }
 
 /** Pointer of the row a link names by `#row`, or undefined when no row, "several" when more than one answers to it. */
-export function findRow(value: JsonObject, listName: string, listField: Field, name: string): string | "several" | undefined {
+export function findRow(value: JsonObject, listName: string, listField: Field, name: string): string | undefined {
   const rows = value[listName];
   if (!isList(rows)) return undefined;
   const found = rows.flatMap((row, index) => (rowName(listField, row) === name ? [`/${listName}/${index}`] : []));

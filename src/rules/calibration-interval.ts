@@ -33,6 +33,8 @@ export const calibrationInterval = rule({
     if (compareDays(to.day, longest) > 0)
       yield {
         at: "to",
+        // A question about the interval throws no doubt on the days themselves.
+        accuses: [],
         message: `calibration ${calibration.id} of a ${type} is taken as valid to ${to.day}; ${most.text} months end on ${longest}`,
         why: `calibrated on ${from.day}`,
         hint: "compare with the certificate; if the longer interval is intended, answer this query with its ground",

@@ -4,6 +4,7 @@ import { date, optional, type Input } from "../model/input.ts";
 import type { DateValue } from "../model/dates.ts";
 import type { Severity } from "../model/finding.ts";
 import { rule, type Rule } from "../model/rule.ts";
+import { AKind } from "./words.ts";
 
 interface Order {
   readonly id: string;
@@ -41,16 +42,6 @@ const orders: readonly Order[] = [
     basis: traced,
     severity: "query",
     owner: "shop",
-  },
-  {
-    id: "batch-usable",
-    title: "A batch of consumables is received while it is still usable",
-    kind: "consumable-batch",
-    first: ["received", "received"],
-    then: ["usableUntil", "usable to the end of"],
-    open: "then",
-    basis: nature,
-    owner: "purchasing",
   },
   {
     id: "qualification-period",
@@ -119,15 +110,6 @@ const orders: readonly Order[] = [
     owner: "welding coordination",
   },
   {
-    id: "weld-after-fit-up",
-    title: "A joint is welded after it was fitted",
-    kind: "weld-log#runs",
-    first: ["^.fitUp.date", "fitted"],
-    then: ["date", "welded"],
-    basis: nature,
-    owner: "welding coordination",
-  },
-  {
     id: "production-test-tested",
     title: "A production test is tested after it was welded",
     kind: "production-test",
@@ -135,15 +117,6 @@ const orders: readonly Order[] = [
     then: ["date", "tested"],
     basis: nature,
     owner: "testing",
-  },
-  {
-    id: "valve-certified",
-    title: "A safety valve is set before it is certified",
-    kind: "safety-valve",
-    first: ["bench.date", "set on the bench"],
-    then: ["certificate.date", "certified"],
-    basis: commonPractice("the certificate states what the bench showed"),
-    owner: "supplier",
   },
 ];
 
@@ -201,7 +174,7 @@ const afterTheOrder: readonly (readonly [kind: string, path: string])[] = [
 export const afterOrder: readonly Rule[] = afterTheOrder.map(([kind, path]) =>
   rule({
     id: `${kind}-after-order`,
-    title: `A ${kind.replace("-", " ")} is dated after the order`,
+    title: `${AKind(kind)} is dated after the order`,
     basis: ownChoice("what is made for an order is not made before it"),
     kind,
     severity: "nonconformity",

@@ -1,172 +1,180 @@
 import { fromMemory, ownChoice } from "../model/basis.ts";
-import { canPrecede } from "../model/dates.ts";
-import { anyOf, date, list, optional, text, thing, type Input } from "../model/input.ts";
-import type { DateValue } from "../model/dates.ts";
-import { rule, type Rule } from "../model/rule.ts";
+import { canPrecede, type DateValue } from "../model/dates.ts";
+import { anyOf, date, list, optional, text, thing, things, type Handle, type Thing } from "../model/input.ts";
+import { rule, type Objection, type Rule } from "../model/rule.ts";
+import { AKind } from "./words.ts";
 
-const issued = { name: text("revision"), approved: date("approved") };
-const revision = { ...issued, all: list(thing("^.revisions[]", issued)) };
+const basis = fromMemory("EN ISO 3834-2", "2021", "control of documents: the revision in use is the one in force");
+
+const used = { day: date("date") };
+const revision = {
+  name: text("revision"),
+  approved: date("approved"),
+  all: list(thing("^.revisions[]", { name: text("revision"), approved: date("approved") })),
+};
+type Revision = Pick<Thing<typeof revision>, "name" | "approved" | "all">;
 const isBefore = (a: DateValue, b: DateValue) => canPrecede(b, a) === "no";
 
-interface Citation {
-  readonly kind: string;
-  /** Field that names the revision. */
-  readonly field: string;
-  /** Day it was used. */
-  readonly used: Input<DateValue>;
-  /** The schema leaves the link open. */
-  readonly open?: boolean;
-  readonly what: string;
-  readonly owner: string;
+/** Uses of a revision on days on which it was not yet approved, or already replaced: one objection that lists them. */
+function* notInForce(
+  { name, approved, all }: Revision,
+  uses: readonly Thing<typeof used>[],
+  what: string,
+  subject: Handle,
+): Generator<Objection<typeof revision>> {
+  const replacing = (day: DateValue) =>
+    all.find((one) => one.name !== name && isBefore(approved, one.approved) && isBefore(one.approved, day));
+  const wrong = uses.filter(({ day }) => isBefore(day, approved) || replacing(day) !== undefined);
+  const [first] = wrong;
+  if (first === undefined) return;
+  const later = replacing(first.day);
+  yield {
+    at: "approved",
+    accuses: [],
+    message: `${what} ${subject.id.replace("#", " revision ")} was not in force on ${[...new Set(wrong.map(({ day }) => day.text))].sort().join(", ")}`,
+    why:
+      later === undefined
+        ? `it was approved on ${approved.text}`
+        : `revision ${later.name} replaced it on ${later.approved.text}`,
+    hint: "correct the date or the revision; else have the difference between the revisions judged and recorded as a nonconformity",
+    related: wrong.map((one) => ({ at: one, message: `used in ${one.$.kind} ${one.$.id} on ${one.day.text}` })),
+  };
 }
 
-const citations: readonly Citation[] = [
-  { kind: "ndt-report", field: "procedure", used: date("date"), what: "test procedure", owner: "testing" },
-  { kind: "ndt-report", field: "drawing", used: date("date"), what: "drawing", owner: "testing" },
-  { kind: "dimension-check", field: "drawing", used: date("date"), what: "drawing", owner: "quality" },
+const examples = (what: string) => [
+  { name: "on the day of approval", given: sheet("2026-05-19"), objections: [] },
   {
-    kind: "heat-treatment",
-    field: "procedure",
-    used: date("started"),
-    what: "heat treatment procedure",
-    owner: "welding coordination",
+    name: "a day before",
+    given: sheet("2026-05-18"),
+    objections: [`${what} X-01 was not in force on 2026-05-18`],
   },
-  { kind: "pressure-test", field: "procedure", used: date("date"), what: "pressure test procedure", owner: "quality" },
-  { kind: "pressure-test", field: "drawing", used: date("date"), what: "drawing", owner: "quality" },
+  { name: "on the day of its replacement", given: sheet("2026-06-01"), objections: [] },
   {
-    kind: "safety-valve",
-    field: "bench.procedure",
-    used: date("bench.date"),
-    open: true,
-    what: "setting procedure",
-    owner: "supplier",
+    name: "the day after its replacement",
+    given: sheet("2026-06-02"),
+    objections: [`${what} X-01 was not in force on 2026-06-02`],
   },
-  {
-    kind: "repair",
-    field: "weldingProcedure",
-    used: date("date"),
-    what: "welding procedure",
-    owner: "welding coordination",
-  },
-  {
-    kind: "production-test",
-    field: "weldingProcedure",
-    used: date("welded"),
-    what: "welding procedure",
-    owner: "welding coordination",
-  },
-  {
-    kind: "body-certificate",
-    field: "drawings[]",
-    used: date("date"),
-    open: true,
-    what: "drawing",
-    owner: "inspection body",
-  },
+  { name: "never used", given: sheet(), objections: [] },
 ];
 
-const word = (field: string) =>
-  field.replace("bench.", "").replace("weldingProcedure", "welding-procedure").replace("[]", "");
+/** Revision 1 of 2026-05-19, replaced on 2026-06-01, used on some days. */
+function sheet(...days: readonly string[]) {
+  const first = { name: "1", approved: "2026-05-19" };
+  return { ...first, all: [first, { name: "2", approved: "2026-06-01" }], tests: days.map((day) => ({ day })) };
+}
 
-/** Each record that cites a revision cites the one that was in force on its own day: approved, and not yet replaced. */
-export const revisionsInForce: readonly Rule[] = citations.map(({ kind, field, used, open, what, owner }) => {
-  const cited = list(thing(field, revision));
-  return rule({
-    id: `${kind}-${word(field)}-in-force`,
-    title: `The ${what} a ${kind.replace("-", " ")} cites was approved before its use, and not replaced`,
-    basis: fromMemory("EN ISO 3834-2", "2021", "control of documents: the revision in use is the one in force"),
-    kind,
-    severity: "nonconformity",
-    owner,
-    inputs: { used, cited: open === true ? anyOf(cited) : cited },
-    *check({ used: day, cited: revisions }, subject) {
-      for (const one of revisions) {
-        const early = isBefore(day, one.approved);
-        const later = one.all.find(
-          ({ name, approved }) => name !== one.name && isBefore(one.approved, approved) && isBefore(approved, day),
-        );
-        if (!early && later === undefined) continue;
-        yield {
-          at: "used",
-          on: one,
-          message: `${what} ${one.$.id.replace("#", " revision ")} was not in force on ${day.text}`,
-          why:
-            later === undefined
-              ? `it was approved on ${one.approved.text}`
-              : `revision ${later.name} replaced it on ${later.approved.text}`,
-          hint: "correct the date or the revision; else have the difference between the two judged and recorded as a nonconformity",
-          related: [{ at: [one, "approved"], message: `cited by ${subject.id}` }],
-        };
-      }
-    },
-    examples: [
-      {
-        name: "on the day of approval",
-        given: { used: "2026-05-19", cited: [sheet("1", "2026-05-19")] },
-        objections: [],
-      },
-      {
-        name: "a day before",
-        given: { used: "2026-05-18", cited: [sheet("1", "2026-05-19")] },
-        objections: [`${what} D-01 revision 1 was not in force on 2026-05-18`],
-      },
-      {
-        name: "on the day of its replacement",
-        given: { used: "2026-06-01", cited: [sheet("1", "2026-05-19", { name: "2", approved: "2026-06-01" })] },
-        objections: [],
-      },
-      {
-        name: "the day after its replacement",
-        given: { used: "2026-06-02", cited: [sheet("1", "2026-05-19", { name: "2", approved: "2026-06-01" })] },
-        objections: [`${what} D-01 revision 1 was not in force on 2026-06-02`],
-      },
-    ],
-  });
+const shared = { basis, severity: "nonconformity", owner: "document control" } as const;
+
+export const drawingInForce = rule({
+  ...shared,
+  id: "drawing-in-force",
+  title: "A revision of a drawing was approved before it was worked to, and not replaced",
+  kind: "drawing#revisions",
+  inputs: {
+    ...revision,
+    tests: anyOf(things("<ndt-report:drawing>", used)),
+    dimensions: anyOf(things("<dimension-check:drawing>", used)),
+    pressureTests: anyOf(things("<pressure-test:drawing>", used)),
+    certificates: anyOf(things("<body-certificate:drawings[]>", used)),
+  },
+  *check({ tests, dimensions, pressureTests, certificates, ...own }, subject) {
+    yield* notInForce(own, [...tests, ...dimensions, ...pressureTests, ...certificates], "drawing", subject);
+  },
+  examples: examples("drawing"),
 });
 
-function sheet(
-  name: string,
-  approved: string,
-  ...others: readonly { readonly name: string; readonly approved: string }[]
-) {
-  return { $: `D-01#${name}`, name, approved, all: [{ name, approved }, ...others] };
+export const testProcedureInForce = rule({
+  ...shared,
+  id: "procedure-in-force",
+  title: "A revision of a procedure was approved before it was worked to, and not replaced",
+  kind: "procedure#revisions",
+  inputs: {
+    ...revision,
+    tests: anyOf(things("<ndt-report:procedure>", used)),
+    charges: anyOf(things("<heat-treatment:procedure>", { day: date("started") })),
+    pressureTests: anyOf(things("<pressure-test:procedure>", used)),
+    benches: anyOf(things("<safety-valve:bench.procedure>", used)),
+  },
+  *check({ tests, charges, pressureTests, benches, ...own }, subject) {
+    yield* notInForce(own, [...tests, ...charges, ...pressureTests, ...benches], "procedure", subject);
+  },
+  examples: examples("procedure"),
+});
+
+export const repairProcedureInForce = rule({
+  ...shared,
+  id: "repair-procedure-in-force",
+  title:
+    "A revision of a welding procedure was approved before a repair or a test piece was welded to it, and not replaced",
+  kind: "welding-procedure#revisions",
+  inputs: {
+    ...revision,
+    tests: anyOf(things("<production-test:weldingProcedure>", { day: date("welded") })),
+    repairs: anyOf(things("<repair:weldingProcedure>", used)),
+  },
+  *check({ tests, repairs, ...own }, subject) {
+    yield* notInForce(own, [...tests, ...repairs], "welding procedure", subject);
+  },
+  examples: examples("welding procedure"),
+});
+
+interface Pair {
+  readonly kind: string;
+  readonly did: string;
+  readonly first: string;
+  readonly second: string;
 }
 
-const checked = [
-  "calculation-sheet",
-  "drawing#revisions",
-  "document#revisions",
-  "procedure#revisions",
-  "welding-procedure#revisions",
+const revisions = ["drawing", "document", "procedure", "welding-procedure"];
+const transcribed = [
+  "material-certificate",
+  "weld-log",
+  "ndt-report",
+  "dimension-check",
+  "pressure-test",
+  "safety-valve",
+  "welder-qualification",
+  "instrument",
+];
+const pairs: readonly Pair[] = [
+  ...["calculation-sheet", ...revisions.map((kind) => `${kind}#revisions`)].map((kind) => ({
+    kind,
+    did: "prepared and checked",
+    first: "preparedBy",
+    second: "checkedBy",
+  })),
+  ...transcribed.map((kind) => ({
+    kind,
+    did: "typed and compared",
+    first: "transcription.enteredBy",
+    second: "transcription.comparedBy",
+  })),
 ];
 
-/** Whoever prepared a sheet or a revision does not check it. */
-export const checkedByAnother: readonly Rule[] = checked.map((kind) =>
-  rule({
-    id: `${kind.replace("#revisions", "")}-checked-by-another`,
-    title: `A ${kind.replace("#revisions", "").replace("-", " ")} is checked by another person than prepared it`,
+/** Whoever prepared or typed something does not check it. */
+export const checkedByAnother: readonly Rule[] = pairs.map(({ kind, did, first, second }) => {
+  const [name = ""] = kind.split("#");
+  return rule({
+    id: `${name}-${second.startsWith("transcription") ? "compared" : "checked"}-by-another`,
+    title: `${AKind(name)} is ${did} by two people`,
     basis: ownChoice("nobody sees the own slip: two people, two looks"),
     kind,
     severity: "query",
-    owner: "design",
-    inputs: { prepared: text("preparedBy"), checked: optional(text("checkedBy")) },
-    *check({ prepared, checked: second }, subject) {
-      if (second === prepared)
+    owner: "document control",
+    inputs: { first: optional(text(first)), second: optional(text(second)) },
+    *check({ first: one, second: other }, subject) {
+      if (one !== undefined && one === other)
         yield {
-          at: "checked",
-          message: `${subject.id.replace("#", " revision ")} was prepared and checked by ${prepared}`,
+          at: "second",
+          message: `${subject.id.replace("#", " revision ")} was ${did} by ${one} alone`,
           why: "both fields name the same person",
-          hint: "have a second person check it, or correct the slip",
+          hint: "have a second person look at it, or correct the slip",
         };
     },
     examples: [
-      { name: "two people", given: { prepared: "P03", checked: "P04" }, objections: [] },
-      { name: "not checked, where that is permitted", given: { prepared: "P03" }, objections: [] },
-      {
-        name: "one person",
-        given: { prepared: "P03", checked: "P03" },
-        objections: ["X-01 was prepared and checked by P03"],
-      },
+      { name: "two people", given: { first: "P03", second: "P04" }, objections: [] },
+      { name: "no second person stated", given: { first: "P03" }, objections: [] },
+      { name: "one person", given: { first: "P03", second: "P03" }, objections: [`X-01 was ${did} by P03 alone`] },
     ],
-  }),
-);
+  });
+});

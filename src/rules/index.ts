@@ -1,7 +1,57 @@
 import type { Rule } from "../model/rule.ts";
-import { certificateThickness, certificateType, markMaterial, millApproved, transferOrder } from "./material-identity.ts";
+import { calibrationInterval } from "./calibration-interval.ts";
+import { declarationBodyNumber, declarationCertificates, moduleFitsCategory } from "./conformity-assessment.ts";
+import { afterOrder, dateOrders } from "./dates.ts";
+import { certificateValid, declarationLast, declarationStandard } from "./declaration.ts";
+import { dimensionWithin } from "./dimensions.ts";
+import { checkedByAnother, drawingInForce, repairProcedureInForce, testProcedureInForce } from "./documents.ts";
+import { heatTreatmentAfterWelding, heatTreatmentPlanned, heatTreatmentTimes } from "./heat-treatment.ts";
+import { calibrated, gaugeAsRegistered } from "./instruments.ts";
+import { batchUsable, fitUpAfterCut, markBeforeCut, weldAfterFitUp } from "./manufacture-order.ts";
+import {
+  certificateThickness,
+  certificateType,
+  markMaterial,
+  millApproved,
+  transferOrder,
+} from "./material-identity.ts";
 import { chemistryLimits, printedMean, tensileLimits } from "./material-values.ts";
-import { fillerCertified, jointInProcedure, partThickness, procedureInForce, procedureQualified, weldLogComplete, weldLogProcedure } from "./welding.ts";
+import { nameplateMark, nameplateValve } from "./nameplate.ts";
+import { magneticExtent, penetrantExtent, radiographicExtent, ultrasonicExtent, visualExtent } from "./ndt-extent.ts";
+import { rowLength, rowVerdict, testAfterWelding, testDelay } from "./ndt-order.ts";
+import { closedBeforeTest, closedByAnother, concessionHeld, nonconformityState } from "./nonconformities.ts";
+import { postsHeld, stepSignatories } from "./people.ts";
+import { recordedHold, testAfterWork, testBeforeCoating, testWitnessed } from "./pressure-test.ts";
+import { rejectionRepaired, repairCycle, repairRetested } from "./repairs.ts";
+import {
+  certificateTestAccepted,
+  dimensionCheckAccepted,
+  dimensionsAccepted,
+  heatTreatmentAccepted,
+  pressureTestAccepted,
+  procedureTestAccepted,
+  productionTestAccepted,
+  productionTestsAccepted,
+  seatTight,
+  visualUnderPressureAccepted,
+} from "./results.ts";
+import { valveBench, valveReadings, valveReseat } from "./safety-valve-bench.ts";
+import { valveArea, valveCategory, valvePlate, valveSetPressure } from "./safety-valve.ts";
+import { signaturesAuthorised } from "./signatures.ts";
+import { holdReleased, stepOrder, stepSigned, stepTimes } from "./steps.ts";
+import { testerApproved, testerCertified, testerPeriod, testLevel } from "./testers.ts";
+import { weldCoefficientExtent } from "./weld-coefficient.ts";
+import { welderApproved, welderRoute } from "./welder-approval.ts";
+import { repairWelderQualified, welderQualified } from "./welders.ts";
+import {
+  fillerCertified,
+  jointInProcedure,
+  partThickness,
+  procedureInForce,
+  procedureQualified,
+  weldLogComplete,
+  weldLogProcedure,
+} from "./welding.ts";
 
 /** Every shipped rule, in the order people read them. A test checks that no rule of this folder is left out. */
 export const rules: readonly Rule[] = [
@@ -13,11 +63,89 @@ export const rules: readonly Rule[] = [
   chemistryLimits,
   tensileLimits,
   printedMean,
+  markBeforeCut,
+  fitUpAfterCut,
+  weldAfterFitUp,
+  batchUsable,
   weldLogComplete,
   weldLogProcedure,
   procedureInForce,
   procedureQualified,
   jointInProcedure,
-  partThickness,
   fillerCertified,
+  partThickness,
+  welderQualified,
+  repairWelderQualified,
+  welderApproved,
+  welderRoute,
+  weldCoefficientExtent,
+  visualExtent,
+  magneticExtent,
+  penetrantExtent,
+  radiographicExtent,
+  ultrasonicExtent,
+  testAfterWelding,
+  testDelay,
+  rowVerdict,
+  rowLength,
+  testerCertified,
+  testerApproved,
+  testerPeriod,
+  testLevel,
+  rejectionRepaired,
+  repairRetested,
+  repairCycle,
+  heatTreatmentPlanned,
+  heatTreatmentAfterWelding,
+  heatTreatmentTimes,
+  productionTestAccepted,
+  productionTestsAccepted,
+  heatTreatmentAccepted,
+  dimensionsAccepted,
+  dimensionCheckAccepted,
+  pressureTestAccepted,
+  visualUnderPressureAccepted,
+  seatTight,
+  procedureTestAccepted,
+  certificateTestAccepted,
+  dimensionWithin,
+  calibrated,
+  gaugeAsRegistered,
+  calibrationInterval,
+  testAfterWork,
+  testBeforeCoating,
+  testWitnessed,
+  recordedHold,
+  valveSetPressure,
+  valvePlate,
+  valveArea,
+  valveCategory,
+  valveBench,
+  valveReseat,
+  valveReadings,
+  drawingInForce,
+  testProcedureInForce,
+  repairProcedureInForce,
+  ...checkedByAnother,
+  stepOrder,
+  stepTimes,
+  stepSigned,
+  holdReleased,
+  ...postsHeld,
+  stepSignatories,
+  ...signaturesAuthorised,
+  closedBeforeTest,
+  nonconformityState,
+  closedByAnother,
+  concessionHeld,
+  ...dateOrders,
+  ...afterOrder,
+  nameplateMark,
+  nameplateValve,
+  moduleFitsCategory,
+  declarationBodyNumber,
+  declarationCertificates,
+  declarationLast,
+  declarationStandard,
+  certificateValid,
 ];

@@ -79,8 +79,16 @@ export const certificateType = rule({
       };
   },
   examples: [
-    { name: "same type", given: { part: { required: "3.1" }, certificate: { $: "CRT-001", type: "3.1" } }, objections: [] },
-    { name: "stricter", given: { part: { required: "3.1" }, certificate: { $: "CRT-001", type: "3.2" } }, objections: [] },
+    {
+      name: "same type",
+      given: { part: { required: "3.1" }, certificate: { $: "CRT-001", type: "3.1" } },
+      objections: [],
+    },
+    {
+      name: "stricter",
+      given: { part: { required: "3.1" }, certificate: { $: "CRT-001", type: "3.2" } },
+      objections: [],
+    },
     {
       name: "weaker",
       given: { part: { $: "4", required: "3.1" }, certificate: { $: "CRT-006", type: "2.2" } },
@@ -112,7 +120,11 @@ export const certificateThickness = rule({
       };
   },
   examples: [
-    { name: "the same, in another unit", given: { part: { thickness: "8.0 mm" }, row: { thickness: "0.8 cm" } }, objections: [] },
+    {
+      name: "the same, in another unit",
+      given: { part: { thickness: "8.0 mm" }, row: { thickness: "0.8 cm" } },
+      objections: [],
+    },
     {
       name: "another plate",
       given: { part: { $: "1", thickness: "8.0 mm" }, row: { $: "CRT-001#84613", thickness: "6.0 mm" } },
@@ -135,7 +147,9 @@ export const millApproved = rule({
     approvals: list(thing("mill.<mill-approval:mill>", { from: date("validFrom"), to: date("validTo") })),
   },
   *check({ issued, mill, approvals }, certificate) {
-    const inForce = approvals.some(({ from, to }) => canPrecede(from, issued) === "yes" && canPrecede(issued, to) === "yes");
+    const inForce = approvals.some(
+      ({ from, to }) => canPrecede(from, issued) === "yes" && canPrecede(issued, to) === "yes",
+    );
     if (!inForce)
       yield {
         at: "issued",
@@ -146,7 +160,11 @@ export const millApproved = rule({
       };
   },
   examples: [
-    { name: "on the last day", given: { issued: "2026-03-31", mill: "M1", approvals: [{ from: "2023-04-01", to: "2026-03-31" }] }, objections: [] },
+    {
+      name: "on the last day",
+      given: { issued: "2026-03-31", mill: "M1", approvals: [{ from: "2023-04-01", to: "2026-03-31" }] },
+      objections: [],
+    },
     {
       name: "one day late",
       given: { issued: "2026-04-01", mill: "M1", approvals: [{ $: "MA-01", from: "2023-04-01", to: "2026-03-31" }] },

@@ -4,7 +4,11 @@ import { atLeast, atMost, type Measure } from "../model/quantity.ts";
 import { rule } from "../model/rule.ts";
 import { tested } from "../requirements/conditions.ts";
 
-const ladle = fromMemory("EN 10028-2 and its sister standards", undefined, "limits of the ladle analysis; each row of the table says its own basis");
+const ladle = fromMemory(
+  "EN 10028-2 and its sister standards",
+  undefined,
+  "limits of the ladle analysis; each row of the table says its own basis",
+);
 
 /** What a row of the table limits: an element, or a sum of elements written with "+". */
 const partsOf = (element: string): readonly string[] => element.split("+");
@@ -45,7 +49,9 @@ export const chemistryLimits = rule({
             name: `${element} ${bound}`,
             at: "chemistry",
             accuses: [],
-            message: `${row.id} reports no ${partsOf(element).filter((part) => !found.some((one) => one.element === part)).join(", ")}, which ${grade} limits`,
+            message: `${row.id} reports no ${partsOf(element)
+              .filter((part) => !found.some((one) => one.element === part))
+              .join(", ")}, which ${grade} limits`,
             why: `${element}: ${range}`,
             hint: "ask the mill for the missing figure; an element that is not reported is not within its limit",
           };
@@ -72,32 +78,56 @@ export const chemistryLimits = rule({
   examples: [
     {
       name: "on the limit",
-      given: { grade: "P265GH", limits: [{ element: "C", bound: "most", content: "0.20 %", report: "always" }], chemistry: [{ element: "C", value: "0.20 %" }] },
+      given: {
+        grade: "P265GH",
+        limits: [{ element: "C", bound: "most", content: "0.20 %", report: "always" }],
+        chemistry: [{ element: "C", value: "0.20 %" }],
+      },
       objections: [],
     },
     {
       name: "over the limit",
-      given: { grade: "P265GH", limits: [{ element: "C", bound: "most", content: "0.20 %", report: "always" }], chemistry: [{ element: "C", value: "0.204 %" }] },
+      given: {
+        grade: "P265GH",
+        limits: [{ element: "C", bound: "most", content: "0.20 %", report: "always" }],
+        chemistry: [{ element: "C", value: "0.204 %" }],
+      },
       objections: ["C is 0.204 % on X-01; P265GH wants at most 0.20 %"],
     },
     {
       name: "on the least",
-      given: { grade: "P265GH", limits: [{ element: "Al", bound: "least", content: "0.020 %", report: "always" }], chemistry: [{ element: "Al", value: "0.020 %" }] },
+      given: {
+        grade: "P265GH",
+        limits: [{ element: "Al", bound: "least", content: "0.020 %", report: "always" }],
+        chemistry: [{ element: "Al", value: "0.020 %" }],
+      },
       objections: [],
     },
     {
       name: "under the least",
-      given: { grade: "P265GH", limits: [{ element: "Al", bound: "least", content: "0.020 %", report: "always" }], chemistry: [{ element: "Al", value: "0.012 %" }] },
+      given: {
+        grade: "P265GH",
+        limits: [{ element: "Al", bound: "least", content: "0.020 %", report: "always" }],
+        chemistry: [{ element: "Al", value: "0.012 %" }],
+      },
       objections: ["Al is 0.012 % on X-01; P265GH wants at least 0.020 %"],
     },
     {
       name: "known only as less than, below the limit",
-      given: { grade: "P265GH", limits: [{ element: "Nb", bound: "most", content: "0.030 %", report: "always" }], chemistry: [{ element: "Nb", value: "<0.003 %" }] },
+      given: {
+        grade: "P265GH",
+        limits: [{ element: "Nb", bound: "most", content: "0.030 %", report: "always" }],
+        chemistry: [{ element: "Nb", value: "<0.003 %" }],
+      },
       objections: [],
     },
     {
       name: "not reported",
-      given: { grade: "P265GH", limits: [{ element: "Mo", bound: "most", content: "0.08 %", report: "always" }], chemistry: [{ element: "C", value: "0.14 %" }] },
+      given: {
+        grade: "P265GH",
+        limits: [{ element: "Mo", bound: "most", content: "0.08 %", report: "always" }],
+        chemistry: [{ element: "C", value: "0.14 %" }],
+      },
       objections: ["X-01 reports no Mo, which P265GH limits"],
     },
     {
@@ -127,7 +157,11 @@ export const chemistryLimits = rule({
   ],
 });
 
-const strength = fromMemory("EN 10028-2 and its sister standards", undefined, "mechanical properties; each row of the table says its own basis");
+const strength = fromMemory(
+  "EN 10028-2 and its sister standards",
+  undefined,
+  "mechanical properties; each row of the table says its own basis",
+);
 
 export const tensileLimits = rule({
   id: "tensile-limits",
@@ -143,7 +177,9 @@ export const tensileLimits = rule({
       tensileLow: quantity("tensileStrength", "MPa"),
       tensileHigh: quantity("tensileStrengthMost", "MPa"),
     }),
-    elongation: optional(quantity("table(grade-elongation, standard, edition, grade, thickness, tensile[].direction).elongation", "%")),
+    elongation: optional(
+      quantity("table(grade-elongation, standard, edition, grade, thickness, tensile[].direction).elongation", "%"),
+    ),
     tests: list(
       thing("tensile[]", {
         yield: optional(quantity("yieldStrength", "MPa")),
@@ -167,7 +203,11 @@ export const tensileLimits = rule({
       };
     for (const [index, test] of atRoom.entries()) {
       const label = atRoom.length > 1 ? ` ${index + 1}` : "";
-      const wanted: readonly { readonly field: "yield" | "tensile" | "elongation"; readonly low?: Measure; readonly high?: Measure }[] = [
+      const wanted: readonly {
+        readonly field: "yield" | "tensile" | "elongation";
+        readonly low?: Measure;
+        readonly high?: Measure;
+      }[] = [
         { field: "yield", low: limits.yield },
         { field: "tensile", low: limits.tensileLow, high: limits.tensileHigh },
         ...(elongation === undefined ? [] : [{ field: "elongation" as const, low: elongation }]),
@@ -185,7 +225,10 @@ export const tensileLimits = rule({
           };
           continue;
         }
-        const answers = [low === undefined ? "yes" : atLeast(value, low), high === undefined ? "yes" : atMost(value, high)];
+        const answers = [
+          low === undefined ? "yes" : atLeast(value, low),
+          high === undefined ? "yes" : atMost(value, high),
+        ];
         if (answers.every((answer) => answer === "yes")) continue;
         yield {
           name: `${field}${label}`,
@@ -279,7 +322,11 @@ export const printedMean = rule({
   severity: "nonconformity",
   owner: "purchasing",
   inputs: {
-    tests: anyOf(list(thing("impact[]", { values: anyOf(list(quantity("values[]", "J"))), mean: optional(quantity("mean", "J")) }))),
+    tests: anyOf(
+      list(
+        thing("impact[]", { values: anyOf(list(quantity("values[]", "J"))), mean: optional(quantity("mean", "J")) }),
+      ),
+    ),
   },
   *check({ tests }, row) {
     for (const [index, test] of tests.entries()) {

@@ -25,14 +25,19 @@ export const testAfterWelding = rule({
   *check({ report, joint }) {
     const tooLate = (end: DateValue, day: DateValue) => canPrecede(end, day) === "no";
     const late = joint.logs
-      .flatMap((log) => log.runs.map((one) => ({ log, end: endOf(one) })))
+      .flatMap((log) => log.runs.map((run) => ({ log, run, end: endOf(run) })))
       .find(({ end }) => tooLate(end, report.day));
     if (late === undefined) return;
-    // When every one of several reports comes before the weld, it is the date of the weld that is odd.
-    const all = joint.tests.length > 1 && joint.tests.every(({ day }) => tooLate(late.end, day));
+    // When every one of several tests comes before the weld, the date of the weld is the odd one; else that of the report.
+    const several = joint.tests.length > 1;
+    const all = several && joint.tests.every(({ day }) => tooLate(late.end, day));
+    const odd = all
+      ? ([late.run, late.run.finished === undefined ? "welded" : "finished"] as const)
+      : ([report, "day"] as const);
     yield {
       at: [report, "day"],
       on: all ? late.log : report,
+      accuses: several ? [odd] : [],
       message: `report ${report.$.id} tested joint ${joint.$.id} on ${report.day.text}; its last run was welded on ${late.end.text}`,
       why: all ? "every test of the joint is earlier than the weld" : `the weld log is ${late.log.$.id}`,
       hint: "correct the wrong date; if both are right, the joint is to be tested again",

@@ -1,6 +1,7 @@
 import { anyOf, date, list, optional, text, thing } from "../model/input.ts";
 import { rule, type Rule } from "../model/rule.ts";
 import { basis, hint, holds, person, said } from "./roles.ts";
+import { aKind } from "./words.ts";
 
 const signed = [
   "body-certificate",
@@ -30,7 +31,7 @@ const signed = [
 export const signaturesAuthorised: readonly Rule[] = signed.map((kind) =>
   rule({
     id: `${kind}-signatures`,
-    title: `Who signs a ${kind.replaceAll("-", " ")} holds that role on that day`,
+    title: `Who signs ${aKind(kind)} holds that role on that day`,
     basis,
     kind,
     severity: "nonconformity",

@@ -88,23 +88,43 @@ export const procedureInForce = rule({
         at: "welded",
         on: revision,
         message: `welding procedure ${revision.$.id.replace("#", " revision ")} was not in force on ${welded.text}`,
-        why: later === undefined ? `it was approved on ${revision.approved.text}` : `revision ${later.name} replaced it on ${later.approved.text}`,
+        why:
+          later === undefined
+            ? `it was approved on ${revision.approved.text}`
+            : `revision ${later.name} replaced it on ${later.approved.text}`,
         hint: "correct the date or the revision; else have the weld judged by the welding coordinator and recorded as a nonconformity",
         related: [{ at: [revision, "approved"], message: `used in ${run.id}` }],
       };
   },
   examples: [
-    { name: "on the day of approval", given: { welded: "2026-05-19", revision: { name: "2", approved: "2026-05-19", all: [{ name: "2", approved: "2026-05-19" }] } }, objections: [] },
+    {
+      name: "on the day of approval",
+      given: {
+        welded: "2026-05-19",
+        revision: { name: "2", approved: "2026-05-19", all: [{ name: "2", approved: "2026-05-19" }] },
+      },
+      objections: [],
+    },
     {
       name: "a day before",
-      given: { welded: "2026-05-18", revision: { $: "WPS-03#2", name: "2", approved: "2026-05-19", all: [{ name: "2", approved: "2026-05-19" }] } },
+      given: {
+        welded: "2026-05-18",
+        revision: { $: "WPS-03#2", name: "2", approved: "2026-05-19", all: [{ name: "2", approved: "2026-05-19" }] },
+      },
       objections: ["welding procedure WPS-03 revision 2 was not in force on 2026-05-18"],
     },
     {
       name: "on the day of its replacement, still in force",
       given: {
         welded: "2026-06-01",
-        revision: { name: "1", approved: "2026-01-19", all: [{ name: "1", approved: "2026-01-19" }, { name: "2", approved: "2026-06-01" }] },
+        revision: {
+          name: "1",
+          approved: "2026-01-19",
+          all: [
+            { name: "1", approved: "2026-01-19" },
+            { name: "2", approved: "2026-06-01" },
+          ],
+        },
       },
       objections: [],
     },
@@ -112,7 +132,15 @@ export const procedureInForce = rule({
       name: "after its replacement",
       given: {
         welded: "2026-06-02",
-        revision: { $: "WPS-03#1", name: "1", approved: "2026-01-19", all: [{ name: "1", approved: "2026-01-19" }, { name: "2", approved: "2026-06-01" }] },
+        revision: {
+          $: "WPS-03#1",
+          name: "1",
+          approved: "2026-01-19",
+          all: [
+            { name: "1", approved: "2026-01-19" },
+            { name: "2", approved: "2026-06-01" },
+          ],
+        },
       },
       objections: ["welding procedure WPS-03 revision 1 was not in force on 2026-06-02"],
     },
@@ -129,7 +157,10 @@ export const procedureQualified = rule({
   inputs: {
     approved: date("approved"),
     processes: list(text("processes[]")),
-    thickness: thing("thickness", { from: optional(quantity("minimum", "mm")), to: optional(quantity("maximum", "mm")) }),
+    thickness: thing("thickness", {
+      from: optional(quantity("minimum", "mm")),
+      to: optional(quantity("maximum", "mm")),
+    }),
     qualifications: list(
       thing("qualifications[]", {
         processes: list(text("range.processes[]")),
@@ -145,7 +176,9 @@ export const procedureQualified = rule({
     const fitting = qualifications.filter((one) => processes.some((process) => one.processes.includes(process)));
     const uncovered = processes.filter((process) => !qualifications.some((one) => one.processes.includes(process)));
     const covering = fitting.filter((one) => covers(one, thickness));
-    const held = qualifications.map((one) => `${one.$.id}: process ${one.processes.join(", ")}, ${span(one.from, one.to)}`).join("; ");
+    const held = qualifications
+      .map((one) => `${one.$.id}: process ${one.processes.join(", ")}, ${span(one.from, one.to)}`)
+      .join("; ");
     if (covering.length === 0 || uncovered.length > 0)
       yield {
         at: uncovered.length > 0 ? "processes" : "thickness",
@@ -167,17 +200,32 @@ export const procedureQualified = rule({
   examples: [
     {
       name: "the whole range",
-      given: { approved: "2026-05-19", processes: ["135"], thickness: { from: "3.0 mm", to: "16.0 mm" }, qualifications: [{ processes: ["135"], from: "3.0 mm", to: "16.0 mm", approved: "2025-11-03" }] },
+      given: {
+        approved: "2026-05-19",
+        processes: ["135"],
+        thickness: { from: "3.0 mm", to: "16.0 mm" },
+        qualifications: [{ processes: ["135"], from: "3.0 mm", to: "16.0 mm", approved: "2025-11-03" }],
+      },
       objections: [],
     },
     {
       name: "thicker than tested",
-      given: { approved: "2026-05-19", processes: ["135"], thickness: { from: "3.0 mm", to: "20.0 mm" }, qualifications: [{ $: "PQ-03", processes: ["135"], from: "3.0 mm", to: "16.0 mm", approved: "2025-11-03" }] },
+      given: {
+        approved: "2026-05-19",
+        processes: ["135"],
+        thickness: { from: "3.0 mm", to: "20.0 mm" },
+        qualifications: [{ $: "PQ-03", processes: ["135"], from: "3.0 mm", to: "16.0 mm", approved: "2025-11-03" }],
+      },
       objections: ["X-01 is for process 135, 3.0 mm to 20.0 mm, which no qualification it names covers"],
     },
     {
       name: "tested later",
-      given: { approved: "2026-05-19", processes: ["135"], thickness: { from: "3.0 mm", to: "16.0 mm" }, qualifications: [{ processes: ["135"], from: "3.0 mm", to: "16.0 mm", approved: "2026-05-20" }] },
+      given: {
+        approved: "2026-05-19",
+        processes: ["135"],
+        thickness: { from: "3.0 mm", to: "16.0 mm" },
+        qualifications: [{ processes: ["135"], from: "3.0 mm", to: "16.0 mm", approved: "2026-05-20" }],
+      },
       objections: ["X-01 was approved on 2026-05-19, before the test it rests on"],
     },
   ],
@@ -215,7 +263,11 @@ export const jointInProcedure = rule({
     }
   },
   examples: [
-    { name: "at the upper end", given: { thicknesses: ["16.0 mm"], procedure: { from: "3.0 mm", to: "16.0 mm" } }, objections: [] },
+    {
+      name: "at the upper end",
+      given: { thicknesses: ["16.0 mm"], procedure: { from: "3.0 mm", to: "16.0 mm" } },
+      objections: [],
+    },
     {
       name: "below the lower end",
       given: { thicknesses: ["2.9 mm"], procedure: { $: "WPS-03#2", from: "3.0 mm", to: "16.0 mm" } },
@@ -254,7 +306,12 @@ export const fillerCertified = rule({
     wanted: list(text("^.weldingProcedure.fillers[]")),
     gas: optional(text("^.weldingProcedure.shieldingGas")),
     batches: list(
-      thing("batches[]", { designation: text("designation"), received: date("received"), certificateBatch: optional(text("certificate.batch")), batch: text("batch") }),
+      thing("batches[]", {
+        designation: text("designation"),
+        received: date("received"),
+        certificateBatch: optional(text("certificate.batch")),
+        batch: text("batch"),
+      }),
     ),
   },
   *check({ welded, wanted, gas, batches }, run) {
@@ -305,17 +362,29 @@ export const fillerCertified = rule({
     },
     {
       name: "another class",
-      given: { welded: "2026-05-27", wanted: ["G 42 4 M21 3Si1"], batches: [{ $: "B-2217", designation: "G 46 5 M21 4Mo", received: "2026-05-18", batch: "77" }] },
+      given: {
+        welded: "2026-05-27",
+        wanted: ["G 42 4 M21 3Si1"],
+        batches: [{ $: "B-2217", designation: "G 46 5 M21 4Mo", received: "2026-05-18", batch: "77" }],
+      },
       objections: ["batch B-2217 is G 46 5 M21 4Mo, which the procedure does not name"],
     },
     {
       name: "not there yet",
-      given: { welded: "2026-05-17", wanted: ["G"], batches: [{ $: "B-2217", designation: "G", received: "2026-05-18", batch: "77" }] },
+      given: {
+        welded: "2026-05-17",
+        wanted: ["G"],
+        batches: [{ $: "B-2217", designation: "G", received: "2026-05-18", batch: "77" }],
+      },
       objections: ["batch B-2217 was used on 2026-05-17, before it was received on 2026-05-18"],
     },
     {
       name: "the certificate of another batch",
-      given: { welded: "2026-05-27", wanted: ["G"], batches: [{ $: "B-2217", designation: "G", received: "2026-05-18", batch: "77", certificateBatch: "71" }] },
+      given: {
+        welded: "2026-05-27",
+        wanted: ["G"],
+        batches: [{ $: "B-2217", designation: "G", received: "2026-05-18", batch: "77", certificateBatch: "71" }],
+      },
       objections: ["batch B-2217 bears number 77; its certificate is for 71"],
     },
   ],
@@ -334,7 +403,9 @@ export const partThickness = rule({
     parts: list(thing("parts[]", { thickness: quantity("nominalThickness", "mm") })),
   },
   *check({ thicknesses, parts }, joint) {
-    const strange = thicknesses.filter((thickness) => parts.every((part) => holds(thickness, "=", part.thickness) === "no"));
+    const strange = thicknesses.filter((thickness) =>
+      parts.every((part) => holds(thickness, "=", part.thickness) === "no"),
+    );
     if (strange.length > 0)
       yield {
         at: "thicknesses",
@@ -344,10 +415,20 @@ export const partThickness = rule({
       };
   },
   examples: [
-    { name: "of one part", given: { thicknesses: ["8.0 mm"], parts: [{ thickness: "8.0 mm" }, { thickness: "9.0 mm" }] }, objections: [] },
+    {
+      name: "of one part",
+      given: { thicknesses: ["8.0 mm"], parts: [{ thickness: "8.0 mm" }, { thickness: "9.0 mm" }] },
+      objections: [],
+    },
     {
       name: "of none",
-      given: { thicknesses: ["6.0 mm"], parts: [{ $: "1", thickness: "8.0 mm" }, { $: "2", thickness: "8.0 mm" }] },
+      given: {
+        thicknesses: ["6.0 mm"],
+        parts: [
+          { $: "1", thickness: "8.0 mm" },
+          { $: "2", thickness: "8.0 mm" },
+        ],
+      },
       objections: ["joint X-01 is 6.0 mm thick; its parts are 8.0 mm and 8.0 mm"],
     },
   ],

@@ -31,7 +31,8 @@ function runOnce(args: readonly string[]): Measured {
   const started = performance.now();
   const done = spawnSync(process.execPath, ["--import", preload, ...args], { encoding: "utf8", maxBuffer: 1 << 28 });
   const seconds = (performance.now() - started) / 1000;
-  if (done.status !== 0 && done.status !== 1) throw new Error(`${args.join(" ")} ended with ${String(done.status)}: ${done.stderr}`);
+  if (done.status !== 0 && done.status !== 1)
+    throw new Error(`${args.join(" ")} ended with ${String(done.status)}: ${done.stderr}`);
   return { seconds, megabytes: Number(/peak-kb (\d+)/.exec(done.stderr)?.[1] ?? 0) / 1024 };
 }
 
@@ -58,7 +59,12 @@ function measureAll(title: string, book: string, runs: number): void {
   for (const [name] of tasks) {
     const all = results.get(name) ?? [];
     const seconds = of(name);
-    const columns = [seconds.toFixed(2), (seconds / of("floor: parse and schemas")).toFixed(1), (seconds / of("floor: write the files")).toFixed(1), String(Math.round(Math.max(...all.map(({ megabytes }) => megabytes))))];
+    const columns = [
+      seconds.toFixed(2),
+      (seconds / of("floor: parse and schemas")).toFixed(1),
+      (seconds / of("floor: write the files")).toFixed(1),
+      String(Math.round(Math.max(...all.map(({ megabytes }) => megabytes)))),
+    ];
     console.log(name.padEnd(28) + columns.map((text) => text.padStart(10)).join(""));
   }
   rmSync(out, { recursive: true, force: true });

@@ -19,12 +19,17 @@ export function generateBook(from: string, to: string, joints: number): number {
   const copies = Math.ceil((joints - originals.length) / originals.length);
   for (let copy = 1; copy <= copies; copy++) {
     const tail = `.${String(copy).padStart(4, "0")}`;
-    const renamed = new Set([...originals, ...of("weld-log"), ...of("ndt-report"), ...of("repair")].map((record) => String(record["id"])));
+    const renamed = new Set(
+      [...originals, ...of("weld-log"), ...of("ndt-report"), ...of("repair")].map((record) => String(record["id"])),
+    );
     for (const kind of ["joint", "weld-log", "ndt-report", "repair"]) {
       const records = of(kind).map((record) => renameIn(record, renamed, tail) as Json);
       if (records.length === 0) continue;
       mkdirSync(join(to, "copies", kind), { recursive: true });
-      writeFileSync(join(to, "copies", kind, `${String(copy).padStart(4, "0")}.json`), `${JSON.stringify({ kind, records }, null, 2)}\n`);
+      writeFileSync(
+        join(to, "copies", kind, `${String(copy).padStart(4, "0")}.json`),
+        `${JSON.stringify({ kind, records }, null, 2)}\n`,
+      );
     }
   }
   return originals.length * (copies + 1);
@@ -54,5 +59,8 @@ export function jsonFiles(dir: string): string[] {
 function recordsOf(path: string): { readonly kind: string; readonly record: Json }[] {
   const content = JSON.parse(readFileSync(path, "utf8")) as Json;
   const kind = String(content["kind"]);
-  return (Array.isArray(content["records"]) ? (content["records"] as Json[]) : [content]).map((record) => ({ kind, record }));
+  return (Array.isArray(content["records"]) ? (content["records"] as Json[]) : [content]).map((record) => ({
+    kind,
+    record,
+  }));
 }

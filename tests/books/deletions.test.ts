@@ -26,14 +26,18 @@ describe("a record that is taken out is missed once, by name", () => {
     expect(roots.map(({ message }) => message)).toHaveLength(1);
     const [root] = roots;
     const named = `${root?.key ?? ""} ${root?.message ?? ""} ${root?.why ?? ""}`;
-    const met = sound.owed.filter((one) => one.evidence.some((record) => record.kind === kind && record.id === id)).map(({ requirement }) => requirement.title);
+    const met = sound.owed
+      .filter((one) => one.evidence.some((record) => record.kind === kind && record.id === id))
+      .map(({ requirement }) => requirement.title);
     expect(named.includes(id) || met.some((title) => named.includes(title))).toBe(true);
   });
 });
 
 describe("a kind that is taken out whole is missed once", () => {
   test.each(kinds)("%s", (kind) => {
-    const roots = rootsWithout(records.filter((record) => record.kind === kind).map(({ id }) => ({ remove: `${kind}:${id}` })));
+    const roots = rootsWithout(
+      records.filter((record) => record.kind === kind).map(({ id }) => ({ remove: `${kind}:${id}` })),
+    );
     if (unnoticed[kind] !== undefined) expect(roots).toEqual([]);
     else expect(roots.map(({ message }) => message)).toHaveLength(1);
   });

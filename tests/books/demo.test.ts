@@ -8,17 +8,25 @@ const judged = judgeBook(readBook(demoBook));
 
 describe("the demonstration book", () => {
   test("has no finding but notes", () => {
-    expect(judged.findings.filter(({ severity }) => severity !== "note").map(({ key, message }) => `${key}: ${message}`)).toEqual([]);
+    expect(
+      judged.findings.filter(({ severity }) => severity !== "note").map(({ key, message }) => `${key}: ${message}`),
+    ).toEqual([]);
   });
 
   test("leaves nothing unjudged", () => {
     const open = judged.outcomes.filter(({ verdict }) => verdict === "not judged");
-    expect(open.map(({ definition, subject }) => `${definition} ${subject?.kind ?? ""} ${subject?.id ?? ""}`)).toEqual([]);
+    expect(open.map(({ definition, subject }) => `${definition} ${subject?.kind ?? ""} ${subject?.id ?? ""}`)).toEqual(
+      [],
+    );
   });
 
   test("is of real size: every rule and every calculation applies to something, or is known not to", () => {
-    const used = new Set(judged.outcomes.filter(({ verdict }) => verdict === "passed").map(({ definition }) => definition.split("/")[0]));
-    const idle = [...judged.definitions.rules, ...judged.definitions.calculations].map(({ id }) => id).filter((id) => !used.has(id));
+    const used = new Set(
+      judged.outcomes.filter(({ verdict }) => verdict === "passed").map(({ definition }) => definition.split("/")[0]),
+    );
+    const idle = [...judged.definitions.rules, ...judged.definitions.calculations]
+      .map(({ id }) => id)
+      .filter((id) => !used.has(id));
     expect(idle.sort()).toEqual(knownIdle);
   });
 
@@ -43,9 +51,13 @@ describe("the same book in mid-manufacture", () => {
 
   test("counts what is not due, and names the milestone it waits for", () => {
     expect(interim.counts.notDue).toBeGreaterThan(10);
-    const waits = new Set(interim.outcomes.flatMap(({ because }) => (because?.type === "not due" ? [because.milestone] : [])));
+    const waits = new Set(
+      interim.outcomes.flatMap(({ because }) => (because?.type === "not due" ? [because.milestone] : [])),
+    );
     expect([...waits]).toEqual(expect.arrayContaining(["pressure-test", "final-inspection"]));
-    expect(interim.outcomes.filter(({ verdict, because }) => verdict === "not judged" && because?.type !== "not due")).toEqual([]);
+    expect(
+      interim.outcomes.filter(({ verdict, because }) => verdict === "not judged" && because?.type !== "not due"),
+    ).toEqual([]);
   });
 });
 

@@ -22,9 +22,23 @@ const gasket = {
   required: ["part"],
   properties: {
     part: { $ref: "common.schema.json#/$defs/link", "x-link": ["part"], description: "Part it seals." },
-    designation: { $ref: "common.schema.json#/$defs/shortText", "x-due": "final-inspection", description: "Maker's designation." },
-    thickness: { $ref: "common.schema.json#/$defs/quantity", "x-unit": "mm", "x-plausible": ["0.5 mm", "10 mm"], description: "Thickness before fitting." },
-    fitted: { $ref: "common.schema.json#/$defs/day", "x-date": "event", "x-due": "final-inspection", description: "Day it was fitted." },
+    designation: {
+      $ref: "common.schema.json#/$defs/shortText",
+      "x-due": "final-inspection",
+      description: "Maker's designation.",
+    },
+    thickness: {
+      $ref: "common.schema.json#/$defs/quantity",
+      "x-unit": "mm",
+      "x-plausible": ["0.5 mm", "10 mm"],
+      description: "Thickness before fitting.",
+    },
+    fitted: {
+      $ref: "common.schema.json#/$defs/day",
+      "x-date": "event",
+      "x-due": "final-inspection",
+      description: "Day it was fitted.",
+    },
   },
 };
 
@@ -52,7 +66,10 @@ test("its records are loaded, linked both ways and owed", () => {
 });
 
 test("its values are checked: unknown field, unit, plausible range, dangling link", () => {
-  const rules = (record: object) => judgeWith(record).findings.filter(({ severity }) => severity !== "note").map(({ rule }) => rule);
+  const rules = (record: object) =>
+    judgeWith(record)
+      .findings.filter(({ severity }) => severity !== "note")
+      .map(({ rule }) => rule);
   expect(rules({ ...good, colour: "grey" })).toEqual(["record-schema"]);
   expect(rules({ ...good, thickness: "2.0 kg" })).toEqual(["quantity-form"]);
   expect(rules({ ...good, thickness: "20 mm" })).toEqual(["value-plausible"]);
@@ -66,11 +83,20 @@ test("it is printed in HTML and PDF without a further line of code", async () =>
   expect(page?.blocks.some((block) => block.type === "heading" && block.text.startsWith("G-01"))).toBe(true);
   const site = await siteFiles(publication);
   expect(String(site.get(page?.url ?? ""))).toContain("DN 50 soft sheet");
-  const small = { ...publication, pages: publication.pages.filter((one) => one === page || one.url === "index.html"), originals: [] };
-  expect((await bookPdf({ ...small, pages: withoutForeignLinks(small) }, () => new Uint8Array())).length).toBeGreaterThan(1000);
+  const small = {
+    ...publication,
+    pages: publication.pages.filter((one) => one === page || one.url === "index.html"),
+    originals: [],
+  };
+  expect(
+    (await bookPdf({ ...small, pages: withoutForeignLinks(small) }, () => new Uint8Array())).length,
+  ).toBeGreaterThan(1000);
 });
 
 /** A part of a book links to pages it does not have; the PDF refuses that, so the page alone is enough here. */
 function withoutForeignLinks(publication: ReturnType<typeof layOut>): ReturnType<typeof layOut>["pages"] {
-  return publication.pages.map((page) => ({ ...page, blocks: page.blocks.filter((block) => block.type === "heading") }));
+  return publication.pages.map((page) => ({
+    ...page,
+    blocks: page.blocks.filter((block) => block.type === "heading"),
+  }));
 }

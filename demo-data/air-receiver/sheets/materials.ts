@@ -72,7 +72,7 @@ function drawAnalysis(sheet: Parameters<typeof table>[0], rows: readonly Row[]):
     sheet,
     [
       { title: "Heat", share: 9 },
-      ...elements.map((element) => ({ title: element as string, share: 7, align: "right" as const })),
+      ...elements.map((element) => ({ title: element, share: 7, align: "right" as const })),
       ...(sum ? [{ title: "Cr+Cu+Mo+Ni", share: 12, align: "right" as const }] : []),
       ...(carbon ? [{ title: "CE", share: 7, align: "right" as const }] : []),
     ],

@@ -9,10 +9,15 @@ export const frontKinds: ReadonlySet<string> = new Set(["book", "issue"]);
  * Where a record is printed. An id decides its own address, so that an inserted record moves nobody: a page of its own,
  * or an anchor on the page of all ids that differ only in their last two signs.
  */
-export function addressOfRecord(kind: Pick<Kind, "page">, record: Pick<BookRecord, "kind" | "id">, row?: string): Target {
+export function addressOfRecord(
+  kind: Pick<Kind, "page">,
+  record: Pick<BookRecord, "kind" | "id">,
+  row?: string,
+): Target {
   if (frontKinds.has(record.kind)) return { page: "index.html" };
   const anchor = row === undefined ? undefined : rowAnchor(row);
-  if (kind.page === "each") return { page: `${record.kind}/r-${record.id}.html`, ...(anchor !== undefined && { anchor }) };
+  if (kind.page === "each")
+    return { page: `${record.kind}/r-${record.id}.html`, ...(anchor !== undefined && { anchor }) };
   return { page: groupPage(record), anchor: anchor === undefined ? record.id : `${record.id}.${anchor}` };
 }
 

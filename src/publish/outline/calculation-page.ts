@@ -6,13 +6,18 @@ import { printAllowed, printNumber, printRequired } from "../../model/print-numb
 import { formulaOf } from "../../compute/run.ts";
 import type { Block, CalculationStep, Cell, Note, Page, Row, Text } from "../blocks.ts";
 import { calculationPage } from "./address.ts";
-import { labelOf, linkTo, nameOf, rowOf, kindOf, targetOf, type Context } from "./context.ts";
+import { labelOf, linkTo, nameOf, plain, rowOf, kindOf, targetOf, type Context } from "./context.ts";
 import { findingGroups } from "./finding-blocks.ts";
 import { thicknessFigure } from "../figures/steel-rule.ts";
 import { numbering, scanBlocks } from "./record-blocks.ts";
+import { lowerTitle } from "./titles.ts";
 
 export function pageOfComputed(context: Context, computed: Computed): string {
-  return calculationPage(computed.calculation.id, computed.subject, rowOf(context, computed.subject, computed.pointer) ?? "");
+  return calculationPage(
+    computed.calculation.id,
+    computed.subject,
+    rowOf(context, computed.subject, computed.pointer) ?? "",
+  );
 }
 
 /** One calculation as an inspector wants it: symbols, steps, limits, acceptance, recorded against recomputed, caution. */
@@ -21,9 +26,13 @@ export function calculationPageOf(context: Context, computed: Computed, number: 
   const next = numbering(number);
   const row = rowOf(context, subject, pointer);
   const label = labelOf(context, subject);
-  const kind = kindOf(context, subject).title.toLowerCase();
+  const kind = lowerTitle(kindOf(context, subject).title);
   const blocks: Block[] = [
-    { type: "paragraph", text: [calculation.scope], notes: [{ lead: "Basis", text: [describeBasis(calculation.basis)] }] },
+    {
+      type: "paragraph",
+      text: [calculation.scope],
+      notes: [{ lead: "Basis", text: [describeBasis(calculation.basis)] }],
+    },
     { type: "heading", level: 2, text: "Symbols" },
     symbolsTable(context, computed, next),
     { type: "heading", level: 2, text: "Calculation" },
@@ -33,12 +42,18 @@ export function calculationPageOf(context: Context, computed: Computed, number: 
     ...limits(computed),
     ...crossCheck(computed),
     ...sheets(context, computed, next),
-    ...findingGroups(context, context.judged.findings.filter(({ key, severity }) => computed.findings.includes(key) && severity !== "note")),
+    ...findingGroups(
+      context,
+      context.judged.findings.filter(({ key, severity }) => computed.findings.includes(key) && severity !== "note"),
+    ),
     ...computed.sheets.flatMap(({ record }) => scanBlocks(context, record)),
     {
       type: "caution",
       text: [
-        [calculation.caution ?? "This recomputation covers the formula and limits shown above, with the values recorded in this book. It does not replace the calculation required by the applicable code, nor the judgement of a licensed designer."],
+        [
+          calculation.caution ??
+            "This recomputation covers the formula and limits shown above, with the values recorded in this book. It does not replace the calculation required by the applicable code, nor the judgement of a licensed designer.",
+        ],
         ["Loads, details and failure modes that are not on this page were not checked here."],
       ],
     },
@@ -56,10 +71,20 @@ export function calculationPageOf(context: Context, computed: Computed, number: 
 
 function underOf(context: Context, computed: Computed): Text {
   const last = computed.steps.at(-1);
-  const agree = computed.sheets.map(({ record, values }) => ({ record, good: values.every(({ verdict }) => verdict === "passed") }));
+  const agree = computed.sheets.map(({ record, values }) => ({
+    record,
+    good: values.every(({ verdict }) => verdict === "passed"),
+  }));
   const result = last === undefined ? "" : `${upper(last.step.means)}: ${resultOf(last)}. `;
-  const sheet: Text = agree.flatMap(({ record, good }): Text => [good ? " The maker’s sheet " : " The maker’s sheet ", linkTo(context, record), good ? " agrees with it." : " does not agree with it."]);
-  return [`${result}The calculation ${computed.verdict === "passed" ? "passed" : computed.verdict === "failed" ? "failed" : "is not judged"}.`, ...sheet];
+  const sheet: Text = agree.flatMap(({ record, good }): Text => [
+    good ? " The maker’s sheet " : " The maker’s sheet ",
+    linkTo(context, record),
+    good ? " agrees with it." : " does not agree with it.",
+  ]);
+  return [
+    `${result}The calculation ${computed.verdict === "passed" ? "passed" : computed.verdict === "failed" ? "failed" : "is not judged"}.`,
+    ...sheet,
+  ];
 }
 
 const upper = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
@@ -74,13 +99,20 @@ export function resultOf(done: ComputedStep): string {
 function roundedOf({ step, value }: ComputedStep): string | undefined {
   if (step.round === undefined) return undefined;
   const { decimals, direction } = step.round;
-  return direction === "up" ? printRequired(value, decimals) : direction === "down" ? printAllowed(value, decimals) : printNumber(value, decimals);
+  return direction === "up"
+    ? printRequired(value, decimals)
+    : direction === "down"
+      ? printAllowed(value, decimals)
+      : printNumber(value, decimals);
 }
 
 const unitAfter = (number: string, unit: string) => (unit === "1" ? number : `${number} ${unit}`);
 
 function forms(computed: Computed): Map<string, string> {
-  const list = [...Object.entries(computed.calculation.inputs), ...computed.calculation.steps.map((step) => [step.symbol, step] as const)];
+  const list = [
+    ...Object.entries(computed.calculation.inputs),
+    ...computed.calculation.steps.map((step) => [step.symbol, step] as const),
+  ];
   return new Map(list.flatMap(([symbol, { display }]) => (display === undefined ? [] : [[symbol, display] as const])));
 }
 
@@ -90,19 +122,30 @@ function stepBlock(computed: Computed, done: ComputedStep): CalculationStep {
   const formula = formulaOf(step.formula);
   const named = computed.calculation.functions?.find((one) => formula.type === "call" && formula.name === one.name);
   const left = symbolDisplay(step.symbol, display.get(step.symbol));
-  const values = new Map([...computed.inputs].flatMap(([symbol, bound]) => (bound.value === undefined ? [] : [[symbol, shortNumber(bound)] as const])));
+  const values = new Map(
+    [...computed.inputs].flatMap(([symbol, bound]) =>
+      bound.value === undefined ? [] : [[symbol, shortNumber(bound)] as const],
+    ),
+  );
   for (const other of computed.steps) values.set(other.step.symbol, printNumber(other.value, { significant: 6 }));
   const notes: Note[] = [
     ...(named === undefined ? [] : [{ text: [named.means] }, { lead: "Basis", text: [describeBasis(named.basis)] }]),
     ...(step.basis === undefined ? [] : [{ lead: "Basis", text: [describeBasis(step.basis)] }]),
-    ...(step.round?.direction === "up" ? [{ text: ["Required values are rounded up."] }] : step.round?.direction === "down" ? [{ text: ["Allowed values are rounded down."] }] : []),
+    ...(step.round?.direction === "up"
+      ? [{ text: ["Required values are rounded up."] }]
+      : step.round?.direction === "down"
+        ? [{ text: ["Allowed values are rounded down."] }]
+        : []),
   ];
   const rounded = roundedOf(done);
   return {
     means: `${upper(step.means)}.`,
     formula: related(left, "=", typeset(formula, display)),
     ...(named === undefined && { substituted: related(left, "=", substitute(formula, values, display)) }),
-    result: step.options !== undefined ? (step.options[value] ?? String(value)) : unitAfter(printNumber(value, { significant: 9 }), step.unit),
+    result:
+      step.options !== undefined
+        ? (step.options[value] ?? String(value))
+        : unitAfter(printNumber(value, { significant: 9 }), step.unit),
     ...(rounded !== undefined && { rounded: unitAfter(rounded, step.unit) }),
     ...(governing !== undefined && { governs: governs(governing, step.unit) }),
     lines,
@@ -113,7 +156,9 @@ function stepBlock(computed: Computed, done: ComputedStep): CalculationStep {
 const places = ["first", "second", "third", "fourth", "fifth"];
 
 function governs({ index, values }: NonNullable<ComputedStep["governing"]>, unit: string): string {
-  const others = values.flatMap((value, at) => (at === index ? [] : [unitAfter(printNumber(value, { significant: 6 }), unit)]));
+  const others = values.flatMap((value, at) =>
+    at === index ? [] : [unitAfter(printNumber(value, { significant: 6 }), unit)],
+  );
   return `The ${places[index] ?? `${index + 1}th`} governs; the other${others.length === 1 ? "" : "s"}: ${others.join(", ")}.`;
 }
 
@@ -170,13 +215,20 @@ function writtenAs({ written, measure }: BoundInput, unit: string): Text {
 function originText(context: Context, { origin }: BoundInput): Text {
   switch (origin?.type) {
     case "record":
-      return [nameOf(context, origin.record), " ", { type: "code", text: context.source(origin.record, origin.pointer) }];
+      return [
+        nameOf(context, origin.record),
+        " ",
+        { type: "code", text: context.source(origin.record, origin.pointer) },
+      ];
     case "profile":
       return [`profile, ${origin.name}: ${describeBasis(origin.basis)}`];
     case "table":
       return [`table ${origin.table}, ${origin.row}: ${describeBasis(origin.basis)}`];
     case "calculation":
-      return [{ type: "link", to: { page: pageOfComputed(context, origin.of) }, text: origin.of.calculation.title }, ` of ${origin.of.subject.kind} ${origin.of.subject.id}`];
+      return [
+        { type: "link", to: { page: pageOfComputed(context, origin.of) }, text: origin.of.calculation.title },
+        ` of ${origin.of.subject.kind} ${origin.of.subject.id}`,
+      ];
     case "default":
       return ["not recorded; this value is assumed"];
     case undefined:
@@ -186,10 +238,18 @@ function originText(context: Context, { origin }: BoundInput): Text {
 
 const signs = { "<=": "≤", "<": "<", ">=": "≥", ">": ">", "=": "=" } as const;
 
-function comparisonText(computed: Computed, { left, relation, right }: Comparison, leftValue: number, rightValue: number): Text {
+function comparisonText(
+  computed: Computed,
+  { left, relation, right }: Comparison,
+  leftValue: number,
+  rightValue: number,
+): Text {
   const display = forms(computed);
   return [
-    { type: "symbol", display: related(typeset(formulaOf(left), display), signs[relation], typeset(formulaOf(right), display)) },
+    {
+      type: "symbol",
+      display: related(typeset(formulaOf(left), display), signs[relation], typeset(formulaOf(right), display)),
+    },
     `: ${printNumber(leftValue, { significant: 6 })} ${signs[relation]} ${printNumber(rightValue, { significant: 6 })}`,
   ];
 }
@@ -201,7 +261,11 @@ function acceptance(computed: Computed): Block[] {
     {
       type: "judged",
       items: computed.accept.map(({ acceptance: one, left, right, holds }) => ({
-        text: [`${upper(one.means)}. `, ...comparisonText(computed, one, left, right), `, margin ${printNumber(Math.abs(left - right), { significant: 4 })}.`],
+        text: [
+          `${upper(one.means)}. `,
+          ...comparisonText(computed, one, left, right),
+          `, margin ${printNumber(Math.abs(left - right), { significant: 4 })}.`,
+        ],
         mark: holds ? "passed" : "failed",
       })),
     },
@@ -218,7 +282,11 @@ function limits(computed: Computed): Block[] {
         text: [`${upper(limit.means)}. `, ...comparisonText(computed, limit, left, right), "."],
         mark: holds ? "passed" : "failed",
       })),
-      notes: [...new Set(computed.limits.flatMap(({ limit }) => (limit.basis === undefined ? [] : [describeBasis(limit.basis)])))].map((basis) => ({ lead: "Basis", text: [basis] })),
+      notes: [
+        ...new Set(
+          computed.limits.flatMap(({ limit }) => (limit.basis === undefined ? [] : [describeBasis(limit.basis)])),
+        ),
+      ].map((basis) => ({ lead: "Basis", text: [basis] })),
     },
   ];
 }
@@ -234,7 +302,9 @@ function crossCheck(computed: Computed): Block[] {
       type: "judged",
       items: [
         {
-          text: [`${upper(second.means)}: ${unitAfter(printNumber(value, { significant: 6 }), second.unit)} against ${unitAfter(printNumber(first, { significant: 6 }), second.unit)}.`],
+          text: [
+            `${upper(second.means)}: ${unitAfter(printNumber(value, { significant: 6 }), second.unit)} against ${unitAfter(printNumber(first, { significant: 6 }), second.unit)}.`,
+          ],
           mark: agrees ? "passed" : "failed",
         },
       ],
@@ -251,13 +321,18 @@ function sheets(context: Context, computed: Computed, next: () => string): Block
     ];
   return [
     { type: "heading", level: 2, text: "Recorded against recomputed" },
-    { type: "paragraph", text: ["The recomputation does not read the maker’s sheet. Its inputs and results are compared afterwards, one by one."] },
+    {
+      type: "paragraph",
+      text: [
+        "The recomputation does not read the maker’s sheet. Its inputs and results are compared afterwards, one by one.",
+      ],
+    },
     ...computed.sheets.map(({ record, values }): Block => {
       const group = (sort: string) => values.filter((one) => one.sort === sort);
       return {
         type: "table",
         number: next(),
-        title: `Sheet ${record.id}, revision ${String(record.value["revision"] ?? "not stated")}`,
+        title: `Sheet ${record.id}, revision ${plain(record.value["revision"]) || "not stated"}`,
         columns: [
           { head: "Symbol", align: "left", width: 1 },
           { head: "Recorded", align: "left", width: 2 },
@@ -270,7 +345,10 @@ function sheets(context: Context, computed: Computed, next: () => string): Block
           .map((rows) =>
             rows.map((one) => ({
               cells: [
-                { type: "text", text: [{ type: "symbol", display: symbolDisplay(one.symbol, forms(computed).get(one.symbol)) }] },
+                {
+                  type: "text",
+                  text: [{ type: "symbol", display: symbolDisplay(one.symbol, forms(computed).get(one.symbol)) }],
+                },
                 { type: "text", text: [{ type: "whole", text: one.recorded }] },
                 recomputedCell(computed, one.symbol, one.recomputed),
                 { type: "text", text: [one.unit === "1" ? "" : one.unit] },
@@ -279,8 +357,19 @@ function sheets(context: Context, computed: Computed, next: () => string): Block
             })),
           ),
         notes: [
-          { lead: "Source", text: [{ type: "link", to: targetOf(context, record), text: record.id }, " ", { type: "code", text: context.source(record) }] },
-          { text: ["A recorded result agrees within half a unit of its last digit on the unsafe side, one unit on the safe side."] },
+          {
+            lead: "Source",
+            text: [
+              { type: "link", to: targetOf(context, record), text: record.id },
+              " ",
+              { type: "code", text: context.source(record) },
+            ],
+          },
+          {
+            text: [
+              "A recorded result agrees within half a unit of its last digit on the unsafe side, one unit on the safe side.",
+            ],
+          },
         ],
       };
     }),
@@ -288,6 +377,10 @@ function sheets(context: Context, computed: Computed, next: () => string): Block
 }
 
 function recomputedCell(computed: Computed, symbol: string, value: string): Cell {
-  const options = computed.calculation.inputs[symbol]?.options ?? computed.calculation.steps.find((step) => step.symbol === symbol)?.options;
-  return options === undefined ? { type: "number", text: printNumber(Number(value), { significant: 7 }) } : { type: "text", text: [options[Number(value)] ?? value] };
+  const options =
+    computed.calculation.inputs[symbol]?.options ??
+    computed.calculation.steps.find((step) => step.symbol === symbol)?.options;
+  return options === undefined
+    ? { type: "number", text: printNumber(Number(value), { significant: 7 }) }
+    : { type: "text", text: [options[Number(value)] ?? value] };
 }

@@ -21,14 +21,22 @@ interface Bounds {
 export function certificateBlocks(context: Context, record: BookRecord, next: Numbering): Extra {
   const rows = record.value["rows"];
   const before = (isList(rows) ? rows : []).flatMap((row) => (isObject(row) ? chemistryTable(context, row, next) : []));
-  return { before, after: [], skip: new Set() };
+  return { before, after: [], skip: new Set(["rows[].chemistry"]) };
 }
 
 function chemistryTable(context: Context, row: { readonly [name: string]: Json }, next: Numbering): Block[] {
   const analysis = row["chemistry"];
   if (!isList(analysis) || analysis.length === 0) return [];
   const { limits, basis } = limitsOf(context, row);
-  const values = new Map(analysis.filter(isObject).flatMap((one) => (typeof one["element"] === "string" && typeof one["value"] === "string" ? [[one["element"], one["value"]] as const] : [])));
+  const values = new Map(
+    analysis
+      .filter(isObject)
+      .flatMap((one) =>
+        typeof one["element"] === "string" && typeof one["value"] === "string"
+          ? [[one["element"], one["value"]] as const]
+          : [],
+      ),
+  );
   const single = [...values].map(([element, text]) => chemistryRow(element, text, percent(text), limits.get(element)));
   const sums = [...limits].flatMap(([element, bounds]): Row[] => {
     const parts = element.split("+");
@@ -54,7 +62,9 @@ function chemistryTable(context: Context, row: { readonly [name: string]: Json }
         { head: "Verdict", align: "left", width: 1.4 },
       ],
       groups: [single, ...(sums.length > 0 ? [sums] : [])],
-      remark: ["Thin rule: the permitted range, each on its own scale, with an end tick at a limit. Heavy stroke: the value as certified. Heavy rule from zero: a value given only as “less than”."],
+      remark: [
+        "Thin rule: the permitted range, each on its own scale, with an end tick at a limit. Heavy stroke: the value as certified. Heavy rule from zero: a value given only as “less than”.",
+      ],
       notes: basis === "" ? [] : [{ lead: "Basis", text: [basis] }],
     },
   ];
@@ -65,7 +75,10 @@ const percent = (text: string): Measure | undefined => {
   return parsed.ok ? measure(parsed.quantity, "%") : undefined;
 };
 
-function limitsOf(context: Context, row: { readonly [name: string]: Json }): { limits: ReadonlyMap<string, Bounds>; basis: string } {
+function limitsOf(
+  context: Context,
+  row: { readonly [name: string]: Json },
+): { limits: ReadonlyMap<string, Bounds>; basis: string } {
   const limits = new Map<string, Bounds>();
   const table = context.judged.tables.get("grade-chemistry");
   const found = table?.rows.find(({ keys }) => ["standard", "edition", "grade"].every((key) => keys[key] === row[key]));
@@ -82,7 +95,8 @@ function limitsOf(context: Context, row: { readonly [name: string]: Json }): { l
 
 function chemistryRow(element: string, text: string, value: Measure | undefined, bounds: Bounds | undefined): Row {
   const digits = text.replace(/ ?%$/, "");
-  const limit = (one: Measure | undefined): Cell => (one === undefined ? { type: "empty" } : { type: "number", text: one.text.replace(/ ?%$/, "") });
+  const limit = (one: Measure | undefined): Cell =>
+    one === undefined ? { type: "empty" } : { type: "number", text: one.text.replace(/ ?%$/, "") };
   const mark: Mark | undefined = value === undefined || bounds === undefined ? undefined : inside(value, bounds);
   return {
     cells: [

@@ -8,6 +8,7 @@ import { isList } from "../../model/json.ts";
 import type { Block, ChainLink, Inline, Mark, Note, Text } from "../blocks.ts";
 import { kindOf, linkTo, markOf, titleOfOutcome, valueAt, worst, type Context } from "./context.ts";
 import { findingLinks } from "./finding-blocks.ts";
+import { lowerTitle } from "./titles.ts";
 import { walk } from "./walk.ts";
 import { textOf } from "./values.ts";
 
@@ -18,7 +19,12 @@ import { textOf } from "./values.ts";
 export function chainBlock(context: Context, record: BookRecord): Extract<Block, { type: "chain" }> {
   const chain = context.chains.find(({ kind }) => kind === record.kind) ?? ownChain(context, record);
   const links = chain.links.map((step) => chainLink(context, record, step));
-  return { type: "chain", label: `Evidence for ${record.kind} ${record.id}`, links, count: countOf(links.map(({ mark }) => mark)) };
+  return {
+    type: "chain",
+    label: `Evidence for ${record.kind} ${record.id}`,
+    links,
+    count: countOf(links.map(({ mark }) => mark)),
+  };
 }
 
 /** A chain for any kind: each field that links, and each row of the register about it. */
@@ -29,19 +35,49 @@ function ownChain(context: Context, record: BookRecord): Chain {
     if (!isLink || ["attachments"].includes(field.name)) return [];
     return [{ what: field.title, paths: [field.type === "list" ? `${field.name}[]` : field.name], judgedBy: [] }];
   });
-  const owed = context.judged.owed.filter((one) => one.subject === record).map((one): ChainStep => ({ what: one.requirement.title, paths: [one.requirement.needs], judgedBy: [one.requirement.id] }));
+  const owed = context.judged.owed
+    .filter((one) => one.subject === record)
+    .map((one): ChainStep => ({
+      what: one.requirement.title,
+      paths: [one.requirement.needs],
+      judgedBy: [one.requirement.id],
+    }));
   const rules = context.outcomes.get(addressOf(record)) ?? [];
-  const own = rules.length > 0 ? [{ what: `Checks of this ${kind.title.toLowerCase()}`, paths: [], judgedBy: [...new Set(rules.map(({ definition }) => definition))] }] : [];
+  const own =
+    rules.length > 0
+      ? [
+          {
+            what: `Checks of this ${lowerTitle(kind.title)}`,
+            paths: [],
+            judgedBy: [...new Set(rules.map(({ definition }) => definition))],
+          },
+        ]
+      : [];
   return { kind: record.kind, links: [...links, ...owed, ...own] };
 }
 
 function chainLink(context: Context, record: BookRecord, step: ChainStep): ChainLink {
-  const reached = [...new Map(step.paths.flatMap((path) => walk(context.judged, record, parsePath(path))).map((hit) => [addressOf(hit.record, hit.pointer), hit])).values()];
-  const outcomes = outcomesFor(context, record, reached.map((hit) => hit.record), step);
+  const reached = [
+    ...new Map(
+      step.paths
+        .flatMap((path) => walk(context.judged, record, parsePath(path)))
+        .map((hit) => [addressOf(hit.record, hit.pointer), hit]),
+    ).values(),
+  ];
+  const outcomes = outcomesFor(
+    context,
+    record,
+    reached.map((hit) => hit.record),
+    step,
+  );
   const marks = outcomes.map(markOf);
   const mark = outcomes.length > 0 ? worst(marks) : reached.length > 0 ? "passed" : "not applicable";
-  const bad = outcomes.filter((outcome) => markOf(outcome) === mark && (mark === "failed" || mark === "not judged" || mark === "not due"));
-  const because = bad.slice(0, 3).flatMap((outcome, index): Inline[] => [...(index === 0 ? [] : ["; "]), ...findingLinks(context, outcome)]);
+  const bad = outcomes.filter(
+    (outcome) => markOf(outcome) === mark && (mark === "failed" || mark === "not judged" || mark === "not due"),
+  );
+  const because = bad
+    .slice(0, 3)
+    .flatMap((outcome, index): Inline[] => [...(index === 0 ? [] : ["; "]), ...findingLinks(context, outcome)]);
   return {
     what: step.what,
     mark,
@@ -55,15 +91,24 @@ function chainLink(context: Context, record: BookRecord, step: ChainStep): Chain
 function outcomesFor(context: Context, record: BookRecord, reached: readonly BookRecord[], step: ChainStep): Outcome[] {
   const wanted = new Set(step.judgedBy);
   const about = [record, ...new Set(reached.filter((one) => one !== record))];
-  return [...new Set(about.flatMap((one) => context.outcomes.get(addressOf(one)) ?? []))].filter(({ definition }) => wanted.has(definition));
+  return [...new Set(about.flatMap((one) => context.outcomes.get(addressOf(one)) ?? []))].filter(({ definition }) =>
+    wanted.has(definition),
+  );
 }
 
-function sentences(context: Context, reached: readonly { readonly record: BookRecord; readonly pointer: string }[], outcomes: readonly Outcome[], mark: Mark): Text[] {
+function sentences(
+  context: Context,
+  reached: readonly { readonly record: BookRecord; readonly pointer: string }[],
+  outcomes: readonly Outcome[],
+  mark: Mark,
+): Text[] {
   if (reached.length === 0) {
     if (outcomes.length === 0) return [["Nothing is recorded, and nothing is owed."]];
     return mark === "not applicable" ? [["Does not apply here."]] : [];
   }
-  const shown = reached.slice(0, 8).map((hit): Text => [linkTo(context, hit.record, undefined, hit.pointer), ...says(context, hit.record)]);
+  const shown = reached
+    .slice(0, 8)
+    .map((hit): Text => [linkTo(context, hit.record, undefined, hit.pointer), ...says(context, hit.record)]);
   const joined = shown.flatMap((one, index): Text => (index === 0 ? one : ["; ", ...one]));
   return [[...joined, reached.length > 8 ? `; and ${reached.length - 8} more.` : "."]];
 }
@@ -74,7 +119,8 @@ function says(context: Context, record: BookRecord): Text {
   const parts = kind.columns.slice(0, 4).flatMap((path): Text[] => {
     const field = fieldAt(kind, path);
     const value = valueAt(record.value, path);
-    if (field === undefined || value === undefined || isList(value) || typeof value === "object" || path === "id") return [];
+    if (field === undefined || value === undefined || isList(value) || typeof value === "object" || path === "id")
+      return [];
     return [textOf(context, record, field, value, `/${path.replaceAll(".", "/")}`)];
   });
   return parts.slice(0, 3).flatMap((part): Text => [", ", ...part]);
@@ -85,15 +131,45 @@ function notesOf(context: Context, outcomes: readonly Outcome[], mark: Mark): No
   const titles = [...new Set(outcomes.map((outcome) => titleOfOutcome(context, outcome)))];
   const { rules, calculations, registers } = context.judged.definitions;
   const bases = [...rules, ...calculations, ...registers.flatMap((one) => one.requirements)];
-  const used = [...new Set(outcomes.flatMap(({ definition }) => bases.filter(({ id }) => id === definition.split("/")[0]).map(({ basis }) => describeBasis(basis))))];
+  const used = [
+    ...new Set(
+      outcomes.flatMap(({ definition }) =>
+        bases.filter(({ id }) => id === definition.split("/")[0]).map(({ basis }) => describeBasis(basis)),
+      ),
+    ),
+  ];
   const passed = outcomes.filter(({ verdict }) => verdict === "passed").length;
   return [
-    { text: [`${passed} of ${outcomes.filter(({ verdict }) => verdict !== "not applicable").length} checks passed: ${titles.slice(0, 3).join("; ")}${titles.length > 3 ? " …" : ""}`] },
-    ...(used.length === 0 || mark === "not applicable" ? [] : [{ lead: "Basis", text: [used.slice(0, 2).join("; ")] } satisfies Note]),
+    {
+      text: [
+        `${passed} of ${outcomes.filter(({ verdict }) => verdict !== "not applicable").length} checks passed: ${titles.slice(0, 3).join("; ")}${titles.length > 3 ? " …" : ""}`,
+      ],
+    },
+    ...(used.length === 0 || mark === "not applicable"
+      ? []
+      : [{ lead: "Basis", text: [used.slice(0, 2).join("; ")] } satisfies Note]),
   ];
 }
 
-const numbers = ["No", "One", "Two", "Three", "Four", "Five", "Six", "Seven", "Eight", "Nine", "Ten", "Eleven", "Twelve", "Thirteen", "Fourteen", "Fifteen", "Sixteen"];
+const numbers = [
+  "No",
+  "One",
+  "Two",
+  "Three",
+  "Four",
+  "Five",
+  "Six",
+  "Seven",
+  "Eight",
+  "Nine",
+  "Ten",
+  "Eleven",
+  "Twelve",
+  "Thirteen",
+  "Fourteen",
+  "Fifteen",
+  "Sixteen",
+];
 
 export const inWords = (count: number) => numbers[count] ?? String(count);
 

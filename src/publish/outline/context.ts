@@ -3,11 +3,11 @@ import type { Chain } from "../../model/chain.ts";
 import type { Finding, Outcome, Subject } from "../../model/finding.ts";
 import type { Kind } from "../../model/kind.ts";
 import type { BookRecord } from "../../model/record.ts";
-import { fieldAt } from "../../model/kind.ts";
 import { atPointer, type Json } from "../../model/json.ts";
 import { rowName } from "../../model/stable.ts";
 import type { Inline, Mark, Target } from "../blocks.ts";
 import { addressOfRecord } from "./address.ts";
+import { lowerTitle } from "./titles.ts";
 
 /** The judged book with the indexes pages are made from. */
 export interface Context {
@@ -18,6 +18,8 @@ export interface Context {
   /** Outcomes by `kind:id` of their subject; rows (`kind:id#row`) under their record as well. */
   readonly outcomes: ReadonlyMap<string, readonly Outcome[]>;
   readonly titles: ReadonlyMap<string, string>;
+  /** Ids of the rows of the register. */
+  readonly requirements: ReadonlySet<string>;
   /** File and line of a place, as people cite it. */
   source(record: BookRecord, pointer?: string): string;
 }
@@ -44,10 +46,14 @@ export function contextOf(judged: JudgedBook, chains: readonly Chain[]): Context
     findings: new Map(judged.findings.map((finding) => [finding.key, finding])),
     outcomes,
     titles: new Map(
-      [...definitions.rules, ...definitions.calculations, ...definitions.facts, ...definitions.registers.flatMap((one) => one.requirements)].map(
-        ({ id, title }) => [id, title],
-      ),
+      [
+        ...definitions.rules,
+        ...definitions.calculations,
+        ...definitions.facts,
+        ...definitions.registers.flatMap((one) => one.requirements),
+      ].map(({ id, title }) => [id, title]),
     ),
+    requirements: new Set(definitions.registers.flatMap(({ requirements }) => requirements.map(({ id }) => id))),
     source: (record, pointer = "") => {
       const place = { file: record.file, pointer: record.pointer + pointer };
       return `${record.file}:${loaded.locator.position(place).line}`;
@@ -83,16 +89,21 @@ export function valueAt(value: Json, path: string): Json | undefined {
   return atPointer(value, `/${path.replaceAll("[]", "").split(".").join("/")}`);
 }
 
-export const plain = (value: Json | undefined): string => (value === undefined || typeof value === "object" ? "" : String(value));
+export const plain = (value: Json | undefined): string =>
+  value === undefined || typeof value === "object" ? "" : String(value);
 
 export function linkTo(context: Context, record: BookRecord, text?: string, pointer = ""): Inline {
   const row = rowOf(context, record, pointer);
-  return { type: "link", to: targetOf(context, record, pointer), text: text ?? (row === undefined ? record.id : `${record.id}, ${row}`) };
+  return {
+    type: "link",
+    to: targetOf(context, record, pointer),
+    text: text ?? (row === undefined ? record.id : `${record.id}, ${row}`),
+  };
 }
 
 /** "joint L1", as a link. */
 export function nameOf(context: Context, record: BookRecord): Inline {
-  return linkTo(context, record, `${kindOf(context, record).title.toLowerCase()} ${record.id}`);
+  return linkTo(context, record, `${lowerTitle(kindOf(context, record).title)} ${record.id}`);
 }
 
 /** How an outcome is shown: its verdict, or *not due*. */
@@ -104,7 +115,10 @@ const severity: readonly Mark[] = ["not applicable", "passed", "not due", "not j
 
 /** The gravest of several marks; *not applicable* when there is none. */
 export function worst(marks: Iterable<Mark>): Mark {
-  return [...marks].reduce((most, mark) => (severity.indexOf(mark) > severity.indexOf(most) ? mark : most), "not applicable" as Mark);
+  return [...marks].reduce<Mark>(
+    (most, mark) => (severity.indexOf(mark) > severity.indexOf(most) ? mark : most),
+    "not applicable",
+  );
 }
 
 export function titleOfOutcome(context: Context, outcome: Outcome): string {
@@ -116,5 +130,3 @@ export function titleOfOutcome(context: Context, outcome: Outcome): string {
 export function recordOf(context: Context, subject: Subject): BookRecord | undefined {
   return context.judged.graph.byKind.get(subject.kind)?.get(subject.id.split("#")[0] ?? subject.id);
 }
-
-export { fieldAt };

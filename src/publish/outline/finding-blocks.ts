@@ -8,27 +8,43 @@ export const findingsPage = "findings.html";
 
 /** The findings an outcome ended in or waits for, as links. */
 export function findingLinks(context: Context, outcome: Outcome): Text {
-  const keys = outcome.because !== undefined && outcome.because.type !== "not due" ? outcome.because.keys : outcome.findings;
+  const keys =
+    outcome.because !== undefined && outcome.because.type !== "not due" ? outcome.because.keys : outcome.findings;
   if (outcome.because?.type === "not due") return [`due at milestone “${outcome.because.milestone}”`];
   const links = keys.flatMap((key): Inline[] => {
     const finding = context.findings.get(key);
-    return finding === undefined || finding.severity === "note" ? [] : [{ type: "link", to: { page: findingsPage, anchor: findingAnchor(key) }, text: finding.message }];
+    return finding === undefined || finding.severity === "note"
+      ? []
+      : [{ type: "link", to: { page: findingsPage, anchor: findingAnchor(key) }, text: finding.message }];
   });
   if (links.length === 0) return [];
-  return [outcome.verdict === "not judged" ? "because of: " : "", ...links.flatMap((link, index) => (index === 0 ? [link] : ["; ", link]))].filter((one) => one !== "");
+  return [
+    outcome.verdict === "not judged" ? "because of: " : "",
+    ...links.flatMap((link, index) => (index === 0 ? [link] : ["; ", link])),
+  ].filter((one) => one !== "");
 }
 
 export function findingItem(context: Context, finding: Finding): FindingItem {
   const record = finding.subject === null ? undefined : recordOf(context, finding.subject);
   const position = context.judged.loaded.locator.position(finding.place);
-  const at: Text = [{ type: "code", text: `${finding.place.file}:${position.line}:${position.column}` }, ...(record === undefined ? [] : [" ", nameOf(context, record)])];
+  const at: Text = [
+    { type: "code", text: `${finding.place.file}:${position.line}:${position.column}` },
+    ...(record === undefined ? [] : [" ", nameOf(context, record)]),
+  ];
   const rows = [
     { label: "at", value: at },
     { label: "why", value: [sentence(finding.why)] },
     { label: "hint", value: [sentence(finding.hint)] },
     ...finding.related.slice(0, 12).map((one) => ({ label: "see", value: relatedText(context, one) })),
     ...(finding.waiting.length > 0
-      ? [{ label: "waiting", value: [`${finding.waiting.length} outcome${finding.waiting.length === 1 ? "" : "s"}: ${finding.waiting.slice(0, 8).map(waitingName).join(", ")}${finding.waiting.length > 8 ? " …" : ""}`] }]
+      ? [
+          {
+            label: "waiting",
+            value: [
+              `${finding.waiting.length} outcome${finding.waiting.length === 1 ? "" : "s"}: ${finding.waiting.slice(0, 8).map(waitingName).join(", ")}${finding.waiting.length > 8 ? " …" : ""}`,
+            ],
+          },
+        ]
       : []),
     ...(finding.exception === null ? [] : [{ label: "answered", value: exceptionText(context, finding.exception) }]),
   ];
@@ -46,14 +62,20 @@ export function findingItem(context: Context, finding: Finding): FindingItem {
   };
 }
 
-const sentence = (text: string) => (text === "" ? "" : `${text.charAt(0).toUpperCase()}${text.slice(1)}${/[.!?]$/.test(text) ? "" : "."}`);
+const sentence = (text: string) =>
+  text === "" ? "" : `${text.charAt(0).toUpperCase()}${text.slice(1)}${/[.!?]$/.test(text) ? "" : "."}`;
 
 const waitingName = (name: string) => name.replace("|", " for ").replace(":", " ");
 
 function relatedText(context: Context, one: Finding["related"][number]): Text {
   const record = one.subject === null ? undefined : recordOf(context, one.subject);
   const line = context.judged.loaded.locator.position(one.place).line;
-  return [{ type: "code", text: `${one.place.file}:${line}` }, " ", one.message, ...(record === undefined ? [] : [", ", nameOf(context, record)])];
+  return [
+    { type: "code", text: `${one.place.file}:${line}` },
+    " ",
+    one.message,
+    ...(record === undefined ? [] : [", ", nameOf(context, record)]),
+  ];
 }
 
 export function exceptionText(context: Context, address: string): Text {
@@ -67,6 +89,9 @@ export function findingGroups(context: Context, findings: readonly Finding[]): B
   const owners = [...new Set(findings.map(({ owner }) => owner))].sort();
   return owners.flatMap((owner): Block[] => [
     { type: "heading", level: 2, text: owner.charAt(0).toUpperCase() + owner.slice(1) },
-    { type: "findings", findings: findings.filter((one) => one.owner === owner).map((one) => findingItem(context, one)) },
+    {
+      type: "findings",
+      findings: findings.filter((one) => one.owner === owner).map((one) => findingItem(context, one)),
+    },
   ]);
 }

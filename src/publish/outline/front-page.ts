@@ -2,9 +2,10 @@ import { isList, isObject } from "../../model/json.ts";
 import type { BookRecord } from "../../model/record.ts";
 import type { Block, ContentsEntry, Fact, Page, Text } from "../blocks.ts";
 import { inWords } from "./chain-block.ts";
-import { linkTo, nameOf, plain, recordOf, type Context } from "./context.ts";
-import { exceptionText, findingsPage } from "./finding-blocks.ts";
+import { linkTo, nameOf, plain, type Context } from "./context.ts";
+import { findingsPage } from "./finding-blocks.ts";
 import { linkOf, signatureBlock } from "./record-blocks.ts";
+import { countedTitle, lowerTitle } from "./titles.ts";
 import { labelOfField, textOf } from "./values.ts";
 
 export const cautions: readonly string[] = [
@@ -26,7 +27,10 @@ export function frontPage(context: Context, contents: readonly ContentsEntry[]):
     blocks: [
       ...stateBlocks(context),
       ...exceptionBlocks(context),
-      ...equipment.flatMap((one) => [{ type: "heading", level: 2, text: "The equipment and its limits" } satisfies Block, ...equipmentFacts(context, one)]),
+      ...equipment.flatMap((one) => [
+        { type: "heading", level: 2, text: "The equipment and its limits" } satisfies Block,
+        ...equipmentFacts(context, one),
+      ]),
       { type: "heading", level: 2, text: "What the book holds" },
       ...holdings(context),
       { type: "heading", level: 2, text: "Signatures" },
@@ -37,8 +41,16 @@ export function frontPage(context: Context, contents: readonly ContentsEntry[]):
         ordered: true,
         items: [
           ["Compare the fingerprint below with the one on the signed paper sheet. It is also printed on every page."],
-          ["In the folder of this book run ", { type: "code", text: "sha256sum -c hashes.sha256" }, ". Every line must end in OK."],
-          ["To see which record or original moved, compare with ", { type: "link", to: { page: "integrity.html" }, text: "the list of files and their hashes" }, "."],
+          [
+            "In the folder of this book run ",
+            { type: "code", text: "sha256sum -c hashes.sha256" },
+            ". Every line must end in OK.",
+          ],
+          [
+            "To see which record or original moved, compare with ",
+            { type: "link", to: { page: "integrity.html" }, text: "the list of files and their hashes" },
+            ".",
+          ],
         ],
       },
       { type: "fingerprint", label: "Evidence fingerprint (SHA-256)", groups: judged.fingerprint.match(/.{4}/g) ?? [] },
@@ -54,7 +66,8 @@ function underOf(context: Context): string {
   const maker = name(context, book, "/maker");
   const client = name(context, book, "/client");
   const { revision, state, issueDate, dataCutOff } = issue.value;
-  const which = state === "final" ? `the final issue of ${plain(issueDate)}` : `an interim issue of ${plain(issueDate)}`;
+  const which =
+    state === "final" ? `the final issue of ${plain(issueDate)}` : `an interim issue of ${plain(issueDate)}`;
   return `Book ${plain(book.value["number"])}${maker === "" ? "" : `, made by ${maker}`}${client === "" ? "" : ` for ${client}`}. This is revision ${plain(revision)}, ${which}, with evidence recorded up to ${plain(dataCutOff)}.`;
 }
 
@@ -86,10 +99,17 @@ export const counted = (count: number, one: string, several = `${one}s`) => `${c
 function exceptionBlocks(context: Context): Block[] {
   const { exceptions, findings } = context.judged;
   const heading: Block = { type: "heading", level: 2, text: "Exceptions" };
-  if (exceptions.length === 0) return [heading, { type: "paragraph", text: ["None. Nothing in this book rests on a deviation, a waiver or an answered query."] }];
+  if (exceptions.length === 0)
+    return [
+      heading,
+      { type: "paragraph", text: ["None. Nothing in this book rests on a deviation, a waiver or an answered query."] },
+    ];
   return [
     heading,
-    { type: "paragraph", text: [`${inWords(exceptions.length)} exception${exceptions.length === 1 ? " is" : "s are"} on record.`] },
+    {
+      type: "paragraph",
+      text: [`${inWords(exceptions.length)} exception${exceptions.length === 1 ? " is" : "s are"} on record.`],
+    },
     {
       type: "list",
       ordered: true,
@@ -99,7 +119,10 @@ function exceptionBlocks(context: Context): Block[] {
         return [
           nameOf(context, record),
           `: ${plain(record.value["reason"])} `,
-          { type: "soft", text: `Authority: ${plain(record.value["authority"])}, ${who === undefined ? plain(record.value["by"]) : plain(who.value["name"])}, ${plain(record.value["date"])}${record.value["end"] === undefined ? "" : `, ends ${plain(record.value["end"])}`}. ` },
+          {
+            type: "soft",
+            text: `Authority: ${plain(record.value["authority"])}, ${who === undefined ? plain(record.value["by"]) : plain(who.value["name"])}, ${plain(record.value["date"])}${record.value["end"] === undefined ? "" : `, ends ${plain(record.value["end"])}`}. `,
+          },
           lifts ? `It answers: ${about.join("; ")}.` : "It lifts nothing.",
         ];
       }),
@@ -112,20 +135,40 @@ function equipmentFacts(context: Context, equipment: BookRecord): Block[] {
   const kind = context.kinds.get("equipment");
   const facts = [...(kind?.fields ?? [])].flatMap(([field, { fields, ...rest }]): Fact[] => {
     const value = equipment.value[field];
-    if (value === undefined || ["id", "remarks", "source", "sources", "attachments", "signatures", "transcription", "kind"].includes(field)) return [];
+    if (
+      value === undefined ||
+      ["id", "remarks", "source", "sources", "attachments", "signatures", "transcription", "kind"].includes(field)
+    )
+      return [];
     if (isObject(value) && fields !== undefined)
       return [...fields].flatMap(([inner, innerField], index): Fact[] => {
         const one = value[inner];
         if (one === undefined || isObject(one)) return [];
-        return [{ label: labelOfField(innerField), value: textOf(context, equipment, innerField, one, `/${field}/${inner}`), ...(index === 0 && { gap: true }) }];
+        // "Limits" say themselves what they are; a standard or a name does not.
+        const label =
+          field === "limits"
+            ? labelOfField(innerField)
+            : `${labelOfField(rest)}, ${lowerTitle(labelOfField(innerField))}`;
+        return [
+          {
+            label,
+            value: textOf(context, equipment, innerField, one, `/${field}/${inner}`),
+            ...(index === 0 && { gap: true }),
+          },
+        ];
       });
-    return isList(value) && value.some(isObject) ? [] : [{ label: labelOfField(rest), value: textOf(context, equipment, rest, value, `/${field}`) }];
+    return isList(value) && value.some(isObject)
+      ? []
+      : [{ label: labelOfField(rest), value: textOf(context, equipment, rest, value, `/${field}`) }];
   });
   return [
     {
       type: "facts",
       facts,
-      notes: [{ lead: "Source", text: [linkTo(context, equipment), " ", { type: "code", text: context.source(equipment) }] }, { text: ["Each of these figures is compared with every other record that states it."] }],
+      notes: [
+        { lead: "Source", text: [linkTo(context, equipment), " ", { type: "code", text: context.source(equipment) }] },
+        { text: ["Each of these figures is compared with every other record that states it."] },
+      ],
     },
   ];
 }
@@ -133,11 +176,16 @@ function equipmentFacts(context: Context, equipment: BookRecord): Block[] {
 function holdings(context: Context): Block[] {
   const { graph, loaded, counts, outcomes, definitions } = context.judged;
   const kinds = [...graph.byKind].filter(([kind]) => !["book", "issue", "original", "heat"].includes(kind));
-  const parts = kinds.map(([kind, records]) => counted(records.size, (definitions.kinds.get(kind)?.title ?? kind).toLowerCase()));
+  const parts = kinds.map(([kind, records]) => countedTitle(records.size, definitions.kinds.get(kind)?.title ?? kind));
   const originals = graph.byKind.get("original")?.size ?? 0;
   const checks = outcomes.length;
   return [
-    { type: "paragraph", text: [`${upper(parts.join(", "))}; with ${counted(originals, "original")}, in ${counted(loaded.files.filter(({ role }) => role === "record").length, "record file")}.`] },
+    {
+      type: "paragraph",
+      text: [
+        `${upper(parts.join(", "))}; with ${counted(originals, "original")}, in ${counted(loaded.files.filter(({ role }) => role === "record").length, "record file")}.`,
+      ],
+    },
     {
       type: "paragraph",
       text: [
@@ -148,7 +196,13 @@ function holdings(context: Context): Block[] {
       notes: [
         {
           lead: "Judged with",
-          text: [{ type: "link", to: { page: "judged-with.html" }, text: `${definitions.rules.length + definitions.calculations.length + definitions.facts.length} definitions, profile ${context.judged.profile}` }],
+          text: [
+            {
+              type: "link",
+              to: { page: "judged-with.html" },
+              text: `${definitions.rules.length + definitions.calculations.length + definitions.facts.length} definitions, profile ${context.judged.profile}`,
+            },
+          ],
         },
       ],
     },
@@ -160,13 +214,20 @@ const upper = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 function signatureLines(context: Context): Block {
   const { book } = context.judged;
   const rows = [
-    { for: `Maker, quality${suffix(name(context, book, "/maker"))}`, that: "the records are complete and the originals are those of this equipment" },
-    { for: `Inspection body${suffix(name(context, book, "/inspectionBody"))}`, that: "the inspections it was engaged for were carried out" },
-    { for: `Client${suffix(name(context, book, "/client"))}`, that: "the book is received, with the reservations written here" },
+    {
+      for: `Maker, quality${suffix(name(context, book, "/maker"))}`,
+      that: "the records are complete and the originals are those of this equipment",
+    },
+    {
+      for: `Inspection body${suffix(name(context, book, "/inspectionBody"))}`,
+      that: "the inspections it was engaged for were carried out",
+    },
+    {
+      for: `Client${suffix(name(context, book, "/client"))}`,
+      that: "the book is received, with the reservations written here",
+    },
   ];
   return { type: "signatures", rows: rows.map((row) => ({ ...row, date: "", by: "" })) };
 }
 
 const suffix = (text: string) => (text === "" ? "" : `, ${text}`);
-
-export { exceptionText, recordOf };

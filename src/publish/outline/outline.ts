@@ -7,7 +7,7 @@ import { frontKinds } from "./address.ts";
 import { calculationPageOf } from "./calculation-page.ts";
 import { chainBlock } from "./chain-block.ts";
 import { findingsPageOf, integrityPage, judgedWithPage, notCheckedPage, requirementsPage } from "./compliance-pages.ts";
-import { contextOf, kindOf, plain, targetOf, type Context } from "./context.ts";
+import { contextOf, plain, targetOf, type Context } from "./context.ts";
 import { frontPage, name } from "./front-page.ts";
 import { groupPages, openingPage, openingUrl, recordPage, recordsOf } from "./section-pages.ts";
 import { sectionsOf } from "./sections.ts";
@@ -15,7 +15,9 @@ import { sectionsOf } from "./sections.ts";
 /** Lays the whole book out as pages of blocks: the only place that decides what the book says. Pure. */
 export function outline(judged: JudgedBook, chains: readonly Chain[], tool: string): Publication {
   const context = contextOf(judged, chains);
-  const present = [...judged.definitions.kinds.values()].filter((kind) => !frontKinds.has(kind.name) && recordsOf(context, kind).length > 0);
+  const present = [...judged.definitions.kinds.values()].filter(
+    (kind) => !frontKinds.has(kind.name) && recordsOf(context, kind).length > 0,
+  );
   const sections = sectionsOf(judged.book, present);
   const laid = sections.map((section, index) => {
     const kinds = present.filter((kind) => kind.section === section.id);
@@ -23,7 +25,15 @@ export function outline(judged: JudgedBook, chains: readonly Chain[], tool: stri
   });
   const contents = laid.flatMap(({ section, pages }, index): ContentsEntry[] => [
     { number: String(index + 1), title: section.title, to: { page: openingUrl(index) }, level: 1 },
-    ...pages.slice(1).filter(({ kindLine }) => kindLine === undefined).map((page): ContentsEntry => ({ number: page.number ?? "", title: page.title, to: { page: page.url }, level: 2 })),
+    ...pages
+      .slice(1)
+      .filter(({ kindLine }) => kindLine === undefined)
+      .map((page): ContentsEntry => ({
+        number: page.number ?? "",
+        title: page.title,
+        to: { page: page.url },
+        level: 2,
+      })),
   ]);
   const { book, issue } = judged;
   const interim = judged.state === "interim";
@@ -34,7 +44,9 @@ export function outline(judged: JudgedBook, chains: readonly Chain[], tool: stri
     title: plain(book.value["title"]),
     state: `revision ${revision}, ${judged.state}`,
     interim,
-    ...(interim && { interimLine: `Interim issue ${revision}, not for acceptance. Evidence recorded up to ${cutOff}.` }),
+    ...(interim && {
+      interimLine: `Interim issue ${revision}, not for acceptance. Evidence recorded up to ${cutOff}.`,
+    }),
     demonstration: book.value["demonstration"] === true,
     fingerprint: judged.fingerprint,
     issueDate: plain(issue.value["issueDate"]),
@@ -42,14 +54,24 @@ export function outline(judged: JudgedBook, chains: readonly Chain[], tool: stri
     maker: name(context, book, "/maker"),
     client: name(context, book, "/client"),
     language: plain(book.value["language"]) || "en",
-    sections: sections.map((section, index) => ({ number: String(index + 1), title: section.title, opening: openingUrl(index) })),
+    sections: sections.map((section, index) => ({
+      number: String(index + 1),
+      title: section.title,
+      opening: openingUrl(index),
+    })),
     pages: [frontPage(context, contents), ...laid.flatMap(({ pages }) => pages)],
     originals: originalsOf(context),
     tool,
   };
 }
 
-function sectionPages(context: Context, section: { readonly id: string; readonly title: string }, index: number, kinds: readonly Kind[], tool: string): Page[] {
+function sectionPages(
+  context: Context,
+  section: { readonly id: string; readonly title: string },
+  index: number,
+  kinds: readonly Kind[],
+  tool: string,
+): Page[] {
   const number = String(index + 1);
   let last = 0;
   const next = () => `${number}.${++last}`;
@@ -62,11 +84,21 @@ function sectionPages(context: Context, section: { readonly id: string; readonly
       judgedWithPage(context, next(), index, tool, definitionsHash(context.judged)),
     );
   if (section.id === "integrity") own.push(integrityPage(context, next(), index));
-  const calculations = section.id === "design" ? context.judged.computed.map((computed) => calculationPageOf(context, computed, next(), index)) : [];
+  const calculations =
+    section.id === "design"
+      ? context.judged.computed.map((computed) => calculationPageOf(context, computed, next(), index))
+      : [];
   const records = kinds.flatMap((kind) =>
-    kind.page === "each" ? recordsOf(context, kind).map((record) => recordPage(context, record, next(), index)) : groupPages(context, kind, next, index),
+    kind.page === "each"
+      ? recordsOf(context, kind).map((record) => recordPage(context, record, next(), index))
+      : groupPages(context, kind, next, index),
   );
-  return [openingPage(context, section, number, index, kinds, [...own, ...calculations]), ...own, ...calculations, ...records].map(numbered);
+  return [
+    openingPage(context, section, number, index, kinds, [...own, ...calculations]),
+    ...own,
+    ...calculations,
+    ...records,
+  ].map(numbered);
 }
 
 /** Gives the headings of a page the page's number and their own, so that people can say where something stands. */
@@ -76,38 +108,49 @@ function numbered(page: Page): Page {
   let last = 0;
   return {
     ...page,
-    blocks: page.blocks.map((block) => (block.type === "heading" && block.level === 2 ? { ...block, number: `${number}.${++last}` } : block)),
+    blocks: page.blocks.map((block) =>
+      block.type === "heading" && block.level === 2 ? { ...block, number: `${number}.${++last}` } : block,
+    ),
   };
 }
 
 /** A fingerprint of the definitions themselves: another rule, formula, limit or table gives another. */
-export function definitionsHash(judged: JudgedBook): string {
-  const { definitions } = judged;
-  const stable = {
-    rules: definitions.rules.map(({ check, examples: _examples, ...rest }) => ({ ...rest, check: String(check) })),
-    calculations: definitions.calculations.map(({ functions, ...rest }) => ({ ...rest, functions: functions?.map(({ compute, ...one }) => ({ ...one, compute: String(compute) })) })),
-    facts: definitions.facts,
-    registers: definitions.registers,
-    profiles: definitions.profiles,
-    tables: definitions.tables,
-    kinds: [...definitions.kinds.values()].map(({ single }) => single),
-  };
-  return createHash("sha256").update(JSON.stringify(stable), "utf8").digest("hex");
+function definitionsHash(judged: JudgedBook): string {
+  const { kinds, ...rest } = judged.definitions;
+  const all = { ...rest, kinds: [...kinds.values()].map(({ single }) => single) };
+  // The code of a rule is part of what it says.
+  const text = JSON.stringify(all, (_name, value: unknown) => (typeof value === "function" ? String(value) : value));
+  return createHash("sha256").update(text, "utf8").digest("hex");
 }
 
 function originalsOf(context: Context): Appendix[] {
-  const present = new Set(context.judged.loaded.files.filter(({ role }) => role === "original").map(({ path }) => path));
+  const present = new Set(
+    context.judged.loaded.files.filter(({ role }) => role === "original").map(({ path }) => path),
+  );
   return [...(context.judged.graph.byKind.get("original")?.values() ?? [])].flatMap((record): Appendix[] => {
     const { path, sha256, pages, title, mediaType } = record.value;
     if (typeof path !== "string" || !present.has(path)) return [];
-    return [{ id: record.id, title: plain(title), path, sha256: plain(sha256), pages: typeof pages === "number" ? pages : 0, mediaType: plain(mediaType), page: targetOf(context, record) }];
+    return [
+      {
+        id: record.id,
+        title: plain(title),
+        path,
+        sha256: plain(sha256),
+        pages: typeof pages === "number" ? pages : 0,
+        mediaType: plain(mediaType),
+        page: targetOf(context, record),
+      },
+    ];
   });
 }
 
 /** The chain block of one record, as pages and `trace` print it; undefined when there is no such record. */
-export function chainOf(judged: JudgedBook, chains: readonly Chain[], kind: string, id: string): Extract<Block, { type: "chain" }> | undefined {
+export function chainOf(
+  judged: JudgedBook,
+  chains: readonly Chain[],
+  kind: string,
+  id: string,
+): Extract<Block, { type: "chain" }> | undefined {
   const record = judged.graph.byKind.get(kind)?.get(id);
   return record === undefined ? undefined : chainBlock(contextOf(judged, chains), record);
 }
-
-export { kindOf };

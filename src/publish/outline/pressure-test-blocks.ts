@@ -15,7 +15,10 @@ import type { Numbering } from "./record-blocks.ts";
 export function pressureTestBlocks(context: Context, record: BookRecord, next: Numbering): Extra {
   const series = seriesOf(record);
   const first = series.start;
-  const figure: Block[] = first === undefined || series.all.every(({ points }) => points.length < 2) ? [] : [chart(record, series.all, first, next())];
+  const figure: Block[] =
+    first === undefined || series.all.every(({ points }) => points.length < 2)
+      ? []
+      : [chart(record, series.all, first, next())];
   return { before: [...figure, ...required(context, record)], after: [], skip: new Set() };
 }
 
@@ -36,7 +39,13 @@ function seriesOf(record: BookRecord): { readonly start: number | undefined; rea
       const value = bar(plain(row[field]));
       return value === undefined || start === undefined ? [] : [[(at - start) / 60_000, value]];
     });
-  return { start, all: [{ label: label("A"), points: points("gaugeA") }, { label: label("B"), points: points("gaugeB") }] };
+  return {
+    start,
+    all: [
+      { label: label("A"), points: points("gaugeA") },
+      { label: label("B"), points: points("gaugeB") },
+    ],
+  };
 }
 
 function bar(text: string): number | undefined {
@@ -59,14 +68,29 @@ function chart(record: BookRecord, series: readonly Series[], start: number, num
   return {
     type: "figure",
     number,
-    caption: ["Pressure on two gauges. The hatched band is where both must stay during the hold. The readings are in the table below."],
+    caption: [
+      "Pressure on two gauges. The hatched band is where both must stay during the hold. The readings are in the table below.",
+    ],
     figure: timeChart({
       title: `Pressure test ${record.id}: pressure over time`,
-      description: series.map(({ label, points }) => `${label}: ${points.length} readings, highest ${printNumber(Math.max(...points.map(([, value]) => value)), { significant: 4 })} ${unit}`).join("; "),
+      description: series
+        .map(
+          ({ label, points }) =>
+            `${label}: ${points.length} readings, highest ${printNumber(Math.max(...points.map(([, value]) => value)), { significant: 4 })} ${unit}`,
+        )
+        .join("; "),
       unit,
       series,
       levels: need === undefined ? [] : [{ value: need, label: `required ${plain(record.value["requiredPressure"])}` }],
-      ...(band && { band: { from, to, low: need, high: Math.max(need * 1.06, done), label: `hold, ${printNumber(to - from, { significant: 3 })} min` } }),
+      ...(band && {
+        band: {
+          from,
+          to,
+          low: need,
+          high: Math.max(need * 1.06, done),
+          label: `hold, ${printNumber(to - from, { significant: 3 })} min`,
+        },
+      }),
       clock,
     }),
   };
@@ -74,13 +98,20 @@ function chart(record: BookRecord, series: readonly Series[], start: number, num
 
 /** Every check of the test, and of the calculations about it, as sentences with their verdicts. */
 function required(context: Context, record: BookRecord): Block[] {
-  const steps = context.judged.computed.filter(({ subject }) => subject === record).flatMap((computed) =>
-    computed.accept.map(({ acceptance, left, right, holds }) => ({
-      text: [`${acceptance.means.charAt(0).toUpperCase()}${acceptance.means.slice(1)}: ${printNumber(left, { significant: 5 })} against ${printNumber(right, { significant: 5 })} `, { type: "link" as const, to: { page: pageOfComputed(context, computed) }, text: computed.calculation.title }],
-      mark: holds ? ("passed" as const) : ("failed" as const),
-    })),
+  const steps = context.judged.computed
+    .filter(({ subject }) => subject === record)
+    .flatMap((computed) =>
+      computed.accept.map(({ acceptance, left, right, holds }) => ({
+        text: [
+          `${acceptance.means.charAt(0).toUpperCase()}${acceptance.means.slice(1)}: ${printNumber(left, { significant: 5 })} against ${printNumber(right, { significant: 5 })} `,
+          { type: "link" as const, to: { page: pageOfComputed(context, computed) }, text: computed.calculation.title },
+        ],
+        mark: holds ? ("passed" as const) : ("failed" as const),
+      })),
+    );
+  const outcomes = (context.outcomes.get(addressOf(record)) ?? []).filter(
+    ({ verdict }) => verdict !== "not applicable",
   );
-  const outcomes = (context.outcomes.get(addressOf(record)) ?? []).filter(({ verdict }) => verdict !== "not applicable");
   const rules = outcomes.map((outcome) => {
     const because = findingLinks(context, outcome);
     return { text: [titleOfOutcome(context, outcome)], mark: markOf(outcome), ...(because.length > 0 && { because }) };

@@ -7,16 +7,48 @@ import { chainBlock } from "./chain-block.ts";
 import { extraBlocks } from "./extras.ts";
 import { kindOf, labelOf, linkTo, markOf, targetOf, valueAt, worst, type Context } from "./context.ts";
 import { counted } from "./front-page.ts";
-import { inFives, judgedBlock, namedBy, numbering, recordBlocks, scanBlocks, signatureBlock, type Numbering } from "./record-blocks.ts";
+import {
+  inFives,
+  judgedBlock,
+  namedBy,
+  numbering,
+  recordBlocks,
+  scanBlocks,
+  signatureBlock,
+  type Numbering,
+} from "./record-blocks.ts";
+import { countedTitle } from "./titles.ts";
 import { cellOf, commonUnit, labelOfField } from "./values.ts";
 
 /** Opening of a section: what it holds, a table per kind, and links to the pages in it. */
-export function openingPage(context: Context, section: { readonly title: string }, number: string, index: number, kinds: readonly Kind[], also: readonly Page[]): Page {
+export function openingPage(
+  context: Context,
+  section: { readonly title: string },
+  number: string,
+  index: number,
+  kinds: readonly Kind[],
+  also: readonly Page[],
+): Page {
   const next = numbering(number);
   const tables = kinds.flatMap((kind) => summaryTable(context, kind, next));
   const extra: readonly Block[] =
-    also.length === 0 ? [] : [{ type: "contents", entries: also.map((page) => ({ number: page.number ?? "", title: page.kindLine === undefined ? page.title : `${page.title}: ${page.kindLine.replace(/^Calculation, /, "")}`, to: { page: page.url }, level: 1 as const })) }];
-  const holds = kinds.map((kind) => counted(recordsOf(context, kind).length, kind.title.toLowerCase()));
+    also.length === 0
+      ? []
+      : [
+          {
+            type: "contents",
+            entries: also.map((page) => ({
+              number: page.number ?? "",
+              title:
+                page.kindLine === undefined
+                  ? page.title
+                  : `${page.title}: ${page.kindLine.replace(/^Calculation, /, "")}`,
+              to: { page: page.url },
+              level: 1 as const,
+            })),
+          },
+        ];
+  const holds = kinds.map((kind) => countedTitle(recordsOf(context, kind).length, kind.title));
   return {
     url: openingUrl(index),
     number,
@@ -24,7 +56,13 @@ export function openingPage(context: Context, section: { readonly title: string 
     under: [sectionSentence(context, kinds, holds)],
     opening: true,
     section: index,
-    blocks: [...extra, ...tables, ...(tables.length + extra.length === 0 ? [{ type: "paragraph", text: ["No record belongs to this section."] } satisfies Block] : [])],
+    blocks: [
+      ...extra,
+      ...tables,
+      ...(tables.length + extra.length === 0
+        ? [{ type: "paragraph", text: ["No record belongs to this section."] } satisfies Block]
+        : []),
+    ],
   };
 }
 
@@ -58,8 +96,17 @@ export function summaryTable(context: Context, kind: Kind, next: Numbering): Blo
   const columns = paths.flatMap((path): (Column & { readonly path: string })[] => {
     const field = fieldAt(kind, path);
     if (field === undefined || !records.some((record) => valueAt(record.value, path) !== undefined)) return [];
-    const unit = field.type === "quantity" ? commonUnit(records.map((record) => valueAt(record.value, path))) : undefined;
-    return [{ path, head: labelOfField(field), align: (field.type === "quantity" && unit !== undefined) || field.type === "integer" ? "number" : "left", ...(unit !== undefined && unit !== "" && { unit }), width: 2 }];
+    const unit =
+      field.type === "quantity" ? commonUnit(records.map((record) => valueAt(record.value, path))) : undefined;
+    return [
+      {
+        path,
+        head: labelOfField(field),
+        align: (field.type === "quantity" && unit !== undefined) || field.type === "integer" ? "number" : "left",
+        ...(unit !== undefined && unit !== "" && { unit }),
+        width: 2,
+      },
+    ];
   });
   const rows = records.map((record): Row => ({
     cells: [
@@ -67,7 +114,16 @@ export function summaryTable(context: Context, kind: Kind, next: Numbering): Blo
       ...columns.map(({ path, unit }): Cell => {
         const field = fieldAt(kind, path);
         const pointer = `/${path.replaceAll(".", "/")}`;
-        return field === undefined ? { type: "empty" } : cellOf(context, record, field, atPointer(record.value, pointer), pointer, field.type === "quantity" ? (unit ?? "") : undefined);
+        return field === undefined
+          ? { type: "empty" }
+          : cellOf(
+              context,
+              record,
+              field,
+              atPointer(record.value, pointer),
+              pointer,
+              field.type === "quantity" ? (unit ?? "") : undefined,
+            );
       }),
       { type: "mark", mark: recordMark(context, record) },
     ],
@@ -75,8 +131,12 @@ export function summaryTable(context: Context, kind: Kind, next: Numbering): Blo
   const table: TableBlock = {
     type: "table",
     number: next(),
-    title: `${kind.title}, ${records.length}`,
-    columns: [{ head: kind.title, align: "left", width: 1.6 }, ...columns.map(({ path: _path, ...column }) => column), { head: "Verdict", align: "left", width: 1.5 }],
+    title: countedTitle(records.length, kind.title),
+    columns: [
+      { head: kind.title, align: "left", width: 1.6 },
+      ...columns.map(({ path: _path, ...column }) => column),
+      { head: "Verdict", align: "left", width: 1.5 },
+    ],
     groups: inFives(rows),
     wide: true,
   };
@@ -116,8 +176,12 @@ function underOf(context: Context, record: BookRecord): Text {
   const count = (mark: Mark) => outcomes.filter((outcome) => markOf(outcome) === mark).length;
   const applying = outcomes.length - count("not applicable");
   if (applying === 0) return [kindOf(context, record).description];
-  const rest = (["failed", "not judged", "not due"] as const).flatMap((mark) => (count(mark) > 0 ? [`${count(mark)} ${mark}`] : []));
-  return [`${counted(applying, "check")} of this record: ${rest.length === 0 ? "all passed" : `${count("passed")} passed, ${rest.join(", ")}`}.`];
+  const rest = (["failed", "not judged", "not due"] as const).flatMap((mark) =>
+    count(mark) > 0 ? [`${count(mark)} ${mark}`] : [],
+  );
+  return [
+    `${counted(applying, "check")} of this record: ${rest.length === 0 ? "all passed" : `${count("passed")} passed, ${rest.join(", ")}`}.`,
+  ];
 }
 
 /** Records that share a page: each with its anchor, heading and data. The key of the page never depends on neighbours. */
@@ -135,7 +199,8 @@ export function groupPages(context: Context, kind: Kind, number: () => string, s
       url,
       number: own,
       kindLine: kind.title,
-      title: ids.length === 1 ? `${kind.title} ${ids[0] ?? ""}` : `${kind.title} ${ids[0] ?? ""} to ${ids.at(-1) ?? ""}`,
+      title:
+        ids.length === 1 ? `${kind.title} ${ids[0] ?? ""}` : `${kind.title} ${ids[0] ?? ""} to ${ids.at(-1) ?? ""}`,
       under: [kind.description],
       section,
       blocks: records.flatMap((record): Block[] => {

@@ -32,11 +32,15 @@ const standard: readonly BookSection[] = [
 export function sectionsOf(book: BookRecord, kinds: Iterable<Kind>): readonly BookSection[] {
   const named = book.value["sections"];
   const own = (isList(named) ? named : []).flatMap((one) =>
-    isObject(one) && typeof one["id"] === "string" ? [{ id: one["id"], title: typeof one["title"] === "string" ? one["title"] : titleOf(one["id"]) }] : [],
+    isObject(one) && typeof one["id"] === "string"
+      ? [{ id: one["id"], title: typeof one["title"] === "string" ? one["title"] : titleOf(one["id"]) }]
+      : [],
   );
   const needed = new Set([...kinds].map(({ section }) => section).concat("compliance", "design", "integrity"));
   const rest = standard.filter(({ id }) => needed.has(id) && !own.some((one) => one.id === id));
-  const unknown = [...needed].filter((id) => !standard.some((one) => one.id === id) && !own.some((one) => one.id === id)).sort();
+  const unknown = [...needed]
+    .filter((id) => !standard.some((one) => one.id === id) && !own.some((one) => one.id === id))
+    .sort();
   return [...own, ...rest, ...unknown.map((id) => ({ id, title: titleOf(id) }))];
 }
 

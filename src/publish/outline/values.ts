@@ -23,7 +23,8 @@ export function textOf(context: Context, record: BookRecord, field: Field, value
   if (isObject(value)) return summaryOf(context, record, field, value, pointer);
   if (field.type === "link") return [linkInline(context, record, pointer, String(value))];
   if (typeof value === "boolean") return [value ? "yes" : "no"];
-  if (["quantity", "date", "integer", "number"].includes(field.type)) return [{ type: "whole", text: printed(String(value)) }];
+  if (["quantity", "date", "integer", "number"].includes(field.type))
+    return [{ type: "whole", text: printed(String(value)) }];
   return [String(value)];
 }
 
@@ -35,28 +36,50 @@ export function linkInline(context: Context, record: BookRecord, pointer: string
   const link = context.judged.graph.out.get(record)?.get(pointer);
   if (link?.to === undefined || link.target === null) return { type: "whole", text };
   const { row, revision } = link.target;
-  const shown = row !== undefined ? `${link.target.id}, ${row}` : revision !== undefined ? `${link.target.id}, revision ${revision}` : link.target.id;
+  const shown =
+    row !== undefined
+      ? `${link.target.id}, ${row}`
+      : revision !== undefined
+        ? `${link.target.id}, revision ${revision}`
+        : link.target.id;
   return linkTo(context, link.to, shown, link.toPointer ?? "");
 }
 
 /** An object in one line: its scalar values, named. */
-function summaryOf(context: Context, record: BookRecord, field: Field, value: { readonly [name: string]: Json }, pointer: string): Text {
+function summaryOf(
+  context: Context,
+  record: BookRecord,
+  field: Field,
+  value: { readonly [name: string]: Json },
+  pointer: string,
+): Text {
   const key = rowName({ ...field, rowKey: field.rowKey ?? "" }, value);
   const parts = Object.entries(value).flatMap(([name, member]): Text[] => {
     const inner = field.fields?.get(name);
     if (inner === undefined) return [];
     const text = textOf(context, record, inner, member, `${pointer}/${name}`);
-    return text.length === 0 ? [] : [name === "row" || plain(member) === key ? text : [`${labelOfField(inner).toLowerCase()} `, ...text]];
+    return text.length === 0
+      ? []
+      : [name === "row" || plain(member) === key ? text : [`${labelOfField(inner).toLowerCase()} `, ...text]];
   });
   return parts.flatMap((part, index) => (index === 0 ? part : [", ", ...part]));
 }
 
 /** A cell of a table: numbers with a unit of the column lose it there, the rest stays text. */
-export function cellOf(context: Context, record: BookRecord, field: Field, value: Json | undefined, pointer: string, unit?: string): Cell {
+export function cellOf(
+  context: Context,
+  record: BookRecord,
+  field: Field,
+  value: Json | undefined,
+  pointer: string,
+  unit?: string,
+): Cell {
   if (value === undefined) return { type: "empty" };
   if (typeof value === "string" && field.type === "quantity" && unit !== undefined) {
-    const number = unit === "1" || unit === "" ? value : value.endsWith(` ${unit}`) ? value.slice(0, -unit.length - 1) : null;
-    if (number !== null && /^[<>]?-?\d/.test(number) && !number.includes(" ")) return { type: "number", text: printed(number) };
+    const number =
+      unit === "1" || unit === "" ? value : value.endsWith(` ${unit}`) ? value.slice(0, -unit.length - 1) : null;
+    if (number !== null && /^[<>]?-?\d/.test(number) && !number.includes(" "))
+      return { type: "number", text: printed(number) };
   }
   if (typeof value === "number") return { type: "number", text: printed(String(value)) };
   const text = textOf(context, record, field, value, pointer);
@@ -66,7 +89,9 @@ export function cellOf(context: Context, record: BookRecord, field: Field, value
 /** The unit all values of a column are written in, if it is one. */
 export function commonUnit(values: readonly (Json | undefined)[]): string | undefined {
   const units = new Set(
-    values.flatMap((value) => (typeof value === "string" ? [/^[<>]?-?\d+(?:\.\d+)?(?: (.+))?$/.exec(value)?.[1] ?? ""] : [])),
+    values.flatMap((value) =>
+      typeof value === "string" ? [/^[<>]?-?\d+(?:\.\d+)?(?: (.+))?$/.exec(value)?.[1] ?? ""] : [],
+    ),
   );
   return units.size === 1 ? [...units][0] : undefined;
 }

@@ -9,7 +9,11 @@ import type { BookRecord } from "../../model/record.ts";
 const worlds = new WeakMap<JudgedBook, World>();
 
 /** Follows a path for a page: the same steps as judging takes, but nothing is noted or wanted. Ends behind links. */
-export function walk(judged: JudgedBook, from: BookRecord, path: Path): { readonly record: BookRecord; readonly pointer: string }[] {
+export function walk(
+  judged: JudgedBook,
+  from: BookRecord,
+  path: Path,
+): { readonly record: BookRecord; readonly pointer: string }[] {
   let world = worlds.get(judged);
   if (world === undefined) {
     world = {
@@ -26,7 +30,8 @@ export function walk(judged: JudgedBook, from: BookRecord, path: Path): { readon
   return follow(world, path, startAt(world, from, ""), newTrail(), false).flatMap((hit) => {
     if (hit.record === null) return [];
     const link = hit.field?.type === "link" ? judged.graph.out.get(hit.record)?.get(hit.pointer) : undefined;
-    if (hit.field?.type === "link") return link?.to === undefined ? [] : [{ record: link.to, pointer: link.toPointer ?? "" }];
+    if (hit.field?.type === "link")
+      return link?.to === undefined ? [] : [{ record: link.to, pointer: link.toPointer ?? "" }];
     return [{ record: hit.record, pointer: hit.pointer }];
   });
 }

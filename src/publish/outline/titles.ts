@@ -1,0 +1,26 @@
+/** "NDT report" stays "NDT report", "Weld log" becomes "weld log": only words in capitals keep them. */
+export function lowerTitle(title: string): string {
+  return title
+    .split(" ")
+    .map((word) => (word.length > 1 && word === word.toUpperCase() ? word : word.toLowerCase()))
+    .join(" ");
+}
+
+/** "certificates of the body", "answered queries": the noun before " of " is the one that is counted. */
+export function severalOf(title: string): string {
+  const lower = lowerTitle(title);
+  const cut = lower.indexOf(" of ");
+  const [head, tail] = cut < 0 ? [lower, ""] : [lower.slice(0, cut), lower.slice(cut)];
+  const plural = /equipment$|personnel$/.test(head)
+    ? head
+    : /[^aeiou]y$/.test(head)
+      ? `${head.slice(0, -1)}ies`
+      : /(s|x|ch)$/.test(head)
+        ? `${head}es`
+        : `${head}s`;
+  return plural + tail;
+}
+
+/** "11 joints", "1 certificate of the body". */
+export const countedTitle = (count: number, title: string): string =>
+  `${count} ${count === 1 ? lowerTitle(title) : severalOf(title)}`;

@@ -1,0 +1,9 @@
+/** "a weld log", "an NDT report", "an instrument": how a kind is named in a title. */
+export function aKind(kind: string): string {
+  const words = kind.split("-").map((word) => (word === "ndt" ? "NDT" : word));
+  const name = words.join(" ");
+  return `${/^([aeio]|NDT)/.test(name) ? "an" : "a"} ${name}`;
+}
+
+/** The same at the head of a sentence. */
+export const AKind = (kind: string): string => aKind(kind).replace(/^a/, "A");

@@ -1,0 +1,25 @@
+import { join } from "node:path";
+import { describe, expect, test } from "vitest";
+import { chains, shippedDefinitions } from "../../src/definitions.ts";
+import { pathOf } from "../../src/judge/bind.ts";
+import { checkPath, coverageOf } from "../../src/judge/check-paths.ts";
+import { loadKinds } from "../../src/load/kinds.ts";
+
+const definitions = shippedDefinitions(loadKinds([join(import.meta.dirname, "../../schemas")]));
+const ids = new Set([
+  ...definitions.rules.map(({ id }) => id),
+  ...definitions.calculations.flatMap(({ id }) => [id, `${id}/inputs`, `${id}/results`]),
+  ...definitions.registers.flatMap(({ requirements }) => requirements.map(({ id }) => id)),
+]);
+
+describe.each(chains.map(({ kind, links }) => ({ kind, links })))("the chain of a $kind", ({ kind, links }) => {
+  test.each(links)("$what is judged by definitions there are", ({ judgedBy }) => {
+    expect(judgedBy.filter((id) => !ids.has(id))).toEqual([]);
+  });
+  test.each(links)("$what follows paths there are", ({ paths }) => {
+    const problems = paths.flatMap(
+      (path) => checkPath(definitions, coverageOf(definitions), kind, pathOf(path), false).problems,
+    );
+    expect(problems).toEqual([]);
+  });
+});

@@ -1,0 +1,246 @@
+import { expect } from "vitest";
+import { judge } from "../../src/judge/judge.ts";
+import { ownChoice } from "../../src/model/basis.ts";
+import type { JudgedBook, LoadedBook } from "../../src/model/book.ts";
+import type { Definitions } from "../../src/model/definitions.ts";
+import { blocks, type Finding, type Outcome } from "../../src/model/finding.ts";
+import type { JsonObject } from "../../src/model/json.ts";
+import type { BookFile, BookRecord } from "../../src/model/record.ts";
+import type { Requirement } from "../../src/model/requirement.ts";
+import { kind, kindsOf, type Made } from "./small-kinds.ts";
+
+export const basis = ownChoice("invented for a test");
+
+/** Records by kind and id; each stands in a file of its own, so that places do not depend on order. */
+export type Records = Readonly<Record<string, Readonly<Record<string, JsonObject>>>>;
+
+export interface SmallBook {
+  readonly records: Records;
+  readonly issue?: JsonObject;
+  readonly book?: JsonObject;
+  readonly files?: readonly BookFile[];
+  /** Faults that reading would have found. */
+  readonly findings?: readonly Finding[];
+  readonly unreadable?: readonly string[];
+  /** Records beside the others: second ones with an id. */
+  readonly more?: readonly BookRecord[];
+}
+
+export const milestones = (reached: readonly string[], open: readonly string[]): JsonObject => ({
+  milestones: [...reached.map((name) => ({ name, reached: "2026-01-31" })), ...open.map((name) => ({ name }))],
+});
+
+export const recordOf = (
+  kindName: string,
+  id: string,
+  value: JsonObject,
+  file = `${kindName}/${id}.json`,
+): BookRecord => ({
+  kind: kindName,
+  id,
+  file,
+  pointer: "",
+  value: { id, ...value },
+  faulty: false,
+});
+
+/** A loaded book in memory. */
+export function smallBook({
+  records,
+  issue = {},
+  book = {},
+  files = [],
+  findings = [],
+  unreadable = [],
+  more = [],
+}: SmallBook): LoadedBook {
+  const frame = {
+    revision: "1",
+    state: "final",
+    issueDate: "2026-07-31",
+    dataCutOff: "2026-07-01",
+    ...milestones([], ["early", "later"]),
+  };
+  return {
+    dir: "/small",
+    records: [
+      recordOf("book", "BOOK", book, "book.json"),
+      recordOf("issue", "ISSUE", { ...frame, ...issue }, "issue.json"),
+      ...Object.entries(records).flatMap(([name, all]) =>
+        Object.entries(all).map(([id, value]) => recordOf(name, id, value)),
+      ),
+      ...more,
+    ],
+    files,
+    findings,
+    unreadable,
+    fatal: [],
+    locator: { position: () => ({ line: 1, column: 1, length: 0 }), line: () => undefined },
+  };
+}
+
+export type SmallDefinitions = Partial<Omit<Definitions, "kinds" | "registers">> & {
+  readonly kinds: Readonly<Record<string, Readonly<Record<string, Made>>>>;
+  readonly owed?: readonly Requirement[];
+};
+
+/** Definitions for a test; the register is one list of requirements. */
+export function define({ kinds, owed = [], ...rest }: SmallDefinitions): Definitions {
+  return {
+    kinds: kindsOf(Object.entries(kinds).map(([name, fields]) => kind(name, fields, name === "heat"))),
+    calculations: [],
+    rules: [],
+    facts: [],
+    profiles: [],
+    tables: [],
+    ...rest,
+    registers: [{ id: "register", title: "Register", requirements: owed }],
+  };
+}
+
+export const owes = (
+  id: string,
+  each: string,
+  needs: string,
+  due = "now",
+  more: Partial<Requirement> = {},
+): Requirement => ({
+  id,
+  title: id,
+  each: { kind: each },
+  needs,
+  due,
+  basis,
+  owner: "shop",
+  ...more,
+});
+
+/** Judges, and holds the result against what is always true of a judged book. */
+export function judged(definitions: Definitions, book: SmallBook): JudgedBook {
+  const loaded = smallBook(book);
+  const first = judge(loaded, definitions);
+  holdTrue(first);
+  expect(plain(judge(loaded, definitions)), "judging twice gives the same").toEqual(plain(first));
+  return first;
+}
+
+const plain = ({ findings, outcomes, counts, owed, exceptions, fingerprint }: JudgedBook) => ({
+  findings,
+  outcomes,
+  counts,
+  owed,
+  exceptions,
+  fingerprint,
+});
+
+function holdTrue({ findings, outcomes, state }: JudgedBook): void {
+  const byKey = new Map(findings.map((finding) => [finding.key, finding]));
+  expect(byKey.size, "keys are unique").toBe(findings.length);
+  for (const outcome of outcomes) {
+    for (const key of outcome.findings) expect(byKey.has(key), `${key} is a finding`).toBe(true);
+    if (outcome.verdict !== "not judged") continue;
+    expect(outcome.because, `${nameOf(outcome)} says why it is not judged`).toBeDefined();
+    if (outcome.because?.type === "not due") continue;
+    expect(outcome.because?.keys.length, `${nameOf(outcome)} waits for something`).toBeGreaterThan(0);
+    for (const key of outcome.because?.keys ?? []) expect(byKey.has(key), `${key} is a finding`).toBe(true);
+  }
+  if (state === "interim" || findings.some(blocks)) return;
+  // Nothing blocks a final issue: whatever is not judged is covered by an exception that names it.
+  for (const { verdict, because, ...outcome } of outcomes) {
+    if (verdict !== "not judged") continue;
+    expect(because?.type, nameOf(outcome)).not.toBe("not due");
+    const keys = because === undefined || because.type === "not due" ? [] : because.keys;
+    for (const key of keys) expect(byKey.get(key)?.exception, `${nameOf(outcome)} waits for ${key}`).not.toBeNull();
+  }
+}
+
+const nameOf = ({ definition, subject }: Pick<Outcome, "definition" | "subject">): string =>
+  subject === null ? definition : `${definition}|${subject.kind}:${subject.id}`;
+
+/** Findings that block: `severity key`, in order. */
+export const open = ({ findings }: Pick<JudgedBook, "findings">): readonly string[] =>
+  findings
+    .filter(blocks)
+    .map(({ severity, key }) => `${severity} ${key}`)
+    .sort();
+
+/** Keys of notes. */
+export const notes = ({ findings }: Pick<JudgedBook, "findings">): readonly string[] =>
+  findings
+    .filter(({ severity }) => severity === "note")
+    .map(({ key }) => key)
+    .sort();
+
+/** Lifted findings: `key < exception`, in order. */
+export const lifted = ({ findings }: Pick<JudgedBook, "findings">): readonly string[] =>
+  findings.flatMap(({ key, exception }) => (exception === null ? [] : [`${key} < ${exception}`])).sort();
+
+/** Verdict of every outcome, with what it waits for. */
+export function verdicts({ outcomes }: Pick<JudgedBook, "outcomes">): Readonly<Record<string, string>> {
+  return Object.fromEntries(
+    outcomes.map((outcome) => {
+      const { verdict, because } = outcome;
+      const why =
+        because === undefined
+          ? ""
+          : because.type === "not due"
+            ? `: not due, ${because.milestone}`
+            : verdict === "not judged"
+              ? `: ${because.keys.join(" ")}`
+              : "";
+      return [nameOf(outcome), `${verdict}${why}`];
+    }),
+  );
+}
+
+export function finding(book: Pick<JudgedBook, "findings">, key: string): Finding {
+  const found = book.findings.find((one) => one.key === key);
+  if (found === undefined)
+    throw new Error(`no finding ${key}; there are ${book.findings.map((one) => one.key).join(", ")}`);
+  return found;
+}
+
+/** A fault of a file or a schema, as the loader says it. */
+export const fault = (
+  rule: string,
+  subject: readonly [string, string] | null,
+  pointer: string,
+  file?: string,
+): Finding => {
+  const [name = "", id = ""] = subject ?? [];
+  const where = file ?? `${name}/${id}.json`;
+  const address = subject === null ? where : `${name}:${id}`;
+  return {
+    key: `${rule}|${address}${pointer === "" ? "" : `|${pointer.slice(1)}`}`,
+    rule,
+    severity: "nonconformity",
+    verdict: "failed",
+    subject: subject === null ? null : { kind: name, id },
+    place: { file: where, pointer },
+    message: "something is wrong here",
+    why: "it is not as the schema says",
+    hint: "mend it",
+    basis,
+    owner: "document control",
+    due: null,
+    digest: "0000000000000000",
+    related: [],
+    waiting: [],
+    exception: null,
+    accuses: subject === null ? [] : [`${address}${pointer}`],
+  };
+};
+
+/** An exception that answers findings with the digests they have in a judged book. */
+export const answering = (
+  book: Pick<JudgedBook, "findings">,
+  keys: readonly string[],
+  more: JsonObject = {},
+): JsonObject => ({
+  reason: "accepted",
+  authority: "minutes 4",
+  by: "A. Person",
+  date: "2026-06-01",
+  answers: keys.map((key) => ({ finding: key, digest: finding(book, key).digest })),
+  ...more,
+});
