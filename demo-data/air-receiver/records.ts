@@ -15,7 +15,6 @@ import { batches, ndtPersonnel, welderQualifications } from "./facts/welders.ts"
 import { productionTests, repairs, weldLogs } from "./facts/welding.ts";
 
 export type Kind = keyof RecordTypes;
-export type AnyRecord = RecordTypes[Kind];
 
 /** Which issue of the book: its revision, and the last day whose evidence is in it. */
 export interface Edition {
@@ -27,10 +26,14 @@ export interface Edition {
 export interface RecordFile {
   readonly path: string;
   readonly kind: Kind;
-  readonly records: readonly AnyRecord[];
+  readonly records: readonly object[];
 }
 
-const file = (path: string, kind: Kind, records: readonly AnyRecord[]): RecordFile => ({ path, kind, records });
+const file = <K extends Kind>(path: string, kind: K, records: readonly RecordTypes[K][]): RecordFile => ({
+  path,
+  kind,
+  records,
+});
 
 const welds = (ids: RegExp) => weldLogs.filter(({ joint }) => ids.test(joint));
 const tests = (method: string) => ndtReports.filter((report) => report.method === method);

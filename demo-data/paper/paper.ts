@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { createRequire } from "node:module";
 import fontkit from "@pdf-lib/fontkit";
+import { evenFont } from "./even-font.ts";
 import { PDFDocument, rgb, type PDFFont, type PDFPage, type RGB } from "pdf-lib";
 
 /** How the papers of one organisation look: its letterhead, its type, its paper. */
@@ -49,8 +50,15 @@ const files = {
   mono: ["source-code-pro", "400Regular/SourceCodePro_400Regular", "600SemiBold/SourceCodePro_600SemiBold"],
 } as const;
 
-const fontBytes = (type: Look["type"], which: 1 | 2): Uint8Array =>
-  readFileSync(join(dirname(resolve(`@expo-google-fonts/${files[type][0]}/package.json`)), `${files[type][which]}.ttf`));
+const opened = new Map<string, Uint8Array>();
+
+function fontBytes(type: Look["type"], which: 1 | 2): Uint8Array {
+  const [family] = files[type];
+  const path = join(dirname(resolve(`@expo-google-fonts/${family}/package.json`)), `${files[type][which]}.ttf`);
+  const bytes = opened.get(path) ?? evenFont(readFileSync(path));
+  opened.set(path, bytes);
+  return bytes;
+}
 
 /** Begins a document; `day` becomes its date, so that its bytes depend on nothing else. */
 export async function newPaper(look: Look, title: string, number: string, day: string): Promise<Paper> {

@@ -63,7 +63,7 @@ export const drawings: readonly Drawing[] = [
     title: "Nameplate",
     type: "nameplate",
     revisions: [drawn("A", "2026-03-10", "2026-03-16", "as-built", "first issue")],
-    designData: { ...shownOnPlate, testDate: "2026-06-23", module: "B+F", bodyNumber: "0000" },
+    designData: { ...shownOnPlate, module: "B+F", bodyNumber: "0000" },
   },
 ];
 

@@ -31,7 +31,7 @@ function endLine(from: number, side: -1 | 1): (readonly [number, number])[] {
 function titleBlock(sheet: Sheet, drawing: Drawing): void {
   const top = height - 150;
   const revisions = drawing.revisions ?? [];
-  sheet.page.drawRectangle({ x: left, y: 44, width: right - left, height: 106, borderWidth: 0.9 });
+  sheet.page.drawRectangle({ x: left, y: 44, width: right - left, height: 106, borderWidth: 0.9, borderColor: rgb(0.1, 0.1, 0.1) });
   const middle = left + 250;
   rule(sheet, middle, top, middle, top + 106, 0.6);
   write(sheet, "Rev.   Date              Reason                                        Approved", left + 6, top + 12, { size: 7 });
@@ -107,7 +107,7 @@ function drawArrangement(paper: Paper, drawing: Drawing): void {
     ["Shell and ends", "P265GH, EN 10028-2:2017"],
     ["Corrosion allowance", "1.0 mm"],
     ["Weld joint coefficient", "shell 0.85, ends 1.00"],
-    ["Ends", "R 960, r 185, straight flange 40, at least 7.0 thick"],
+    ["Ends", "R 960, r 185, at least 7.0"],
     ["Empty mass", "838 kg"],
   ] as const;
   lines.forEach(([what, value], index) => {

@@ -20,6 +20,8 @@ export interface OriginalSheet {
   /** Day its data were compared with it. */
   readonly compared: string;
   readonly shows: readonly Shown[];
+  /** Records it lays out beforehand: their source until a paper shows what was done. */
+  readonly foresees?: readonly Shown[];
   readonly draw: (paper: Paper) => void;
 }
 

@@ -1,0 +1,118 @@
+import { execFileSync, spawnSync } from "node:child_process";
+import { mkdtempSync, readFileSync, readdirSync, realpathSync, rmSync, statSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join, relative } from "node:path";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { demoBook, interimBook } from "../support/demo-book.ts";
+
+/** The command as a reader runs it, on the compiled program: `npm test` builds it first. */
+const cli = join(import.meta.dirname, "../../dist/src/cli.js");
+const dir = realpathSync(mkdtempSync(join(tmpdir(), "databook-issue-")));
+afterAll(() => rmSync(dir, { recursive: true, force: true }));
+
+function databook(args: readonly string[], environment: Readonly<Record<string, string>> = {}) {
+  return spawnSync(process.execPath, [cli, ...args], {
+    encoding: "utf8",
+    env: { ...process.env, ...environment },
+    cwd: dir,
+  });
+}
+
+const has = (tool: string) => spawnSync("which", [tool]).status === 0;
+/** A system tool that is absent skips its test by name; in CI nothing may be skipped. */
+const withTool = (tool: string) => test.skipIf(!has(tool) && process.env["CI"] === undefined);
+
+function filesIn(at: string): Map<string, Buffer> {
+  const walk = (folder: string): string[] =>
+    readdirSync(folder).flatMap((name) =>
+      statSync(join(folder, name)).isDirectory() ? walk(join(folder, name)) : [join(folder, name)],
+    );
+  return new Map(walk(at).map((path) => [relative(at, path), readFileSync(path)]));
+}
+
+const issue = join(dir, "issue");
+const pdf = join(issue, "book.pdf");
+
+beforeAll(() => {
+  const done = databook(["build", demoBook, "--out", issue]);
+  expect(done.stderr + done.stdout).toContain("issue");
+  expect(done.status).toBe(0);
+});
+
+describe("the issue of the demonstration", () => {
+  test("is verified by its own command and by sha256sum", () => {
+    expect(databook(["verify", issue]).status).toBe(0);
+    expect(() => execFileSync("sha256sum", ["-c", "--quiet", "hashes.sha256"], { cwd: issue })).not.toThrow();
+  });
+
+  test("has the same bytes whatever the time zone and the locale", () => {
+    const other = join(dir, "other");
+    expect(
+      databook(["build", demoBook, "--out", other], {
+        TZ: "Pacific/Auckland",
+        LANG: "tr_TR.UTF-8",
+        LC_ALL: "tr_TR.UTF-8",
+      }).status,
+    ).toBe(0);
+    const [first, second] = [filesIn(issue), filesIn(other)];
+    expect([...second.keys()].sort()).toEqual([...first.keys()].sort());
+    expect(
+      [...first].filter(([path, bytes]) => second.get(path)?.equals(bytes) !== true).map(([path]) => path),
+    ).toEqual([]);
+  });
+
+  test("holds every page of every record, and the originals byte for byte", () => {
+    const files = filesIn(issue);
+    expect(files.has("index.html")).toBe(true);
+    const originals = [...filesIn(join(demoBook, "files"))];
+    expect(originals.length).toBeGreaterThan(30);
+    expect(
+      originals.filter(([path, bytes]) => files.get(`files/${path}`)?.equals(bytes) !== true).map(([path]) => path),
+    ).toEqual([]);
+  });
+
+  withTool("qpdf")("has a PDF that qpdf finds sound", () => {
+    expect(execFileSync("qpdf", ["--check", pdf], { encoding: "utf8" })).toContain(
+      "No syntax or stream encoding errors found",
+    );
+  });
+
+  withTool("pdftotext")("has a PDF that poppler reads: cover, calculation sheets, page x of y", () => {
+    const text = execFileSync("pdftotext", ["-layout", pdf, "-"], { encoding: "utf8", maxBuffer: 1 << 28 });
+    for (const wanted of [
+      "TQ423-01",
+      "Cylindrical shell under internal pressure",
+      "demonstration, invented data",
+      "page 2 of",
+    ])
+      expect(text).toContain(wanted);
+    const fonts = execFileSync("pdffonts", [pdf], { encoding: "utf8" }).split("\n").slice(2).filter(Boolean);
+    expect(fonts.length).toBeGreaterThan(3);
+  });
+
+  withTool("mutool")("has a PDF that mupdf reads without complaint, with bookmarks", () => {
+    const outline = spawnSync("mutool", ["show", pdf, "outline"], { encoding: "utf8" });
+    expect(outline.stderr).toBe("");
+    expect(outline.stdout).toContain("Welding");
+  });
+});
+
+test("the interim issue says so on every page and is published although evidence is not due", () => {
+  const out = join(dir, "interim");
+  expect(databook(["build", interimBook, "--out", out]).status).toBe(0);
+  const pages = [...filesIn(out)].filter(([path]) => path.endsWith(".html"));
+  expect(
+    pages.filter(([, bytes]) => !bytes.toString("utf8").includes("not for acceptance")).map(([path]) => path),
+  ).toEqual([]);
+});
+
+test("a final book with a gap leaves the earlier issue untouched and writes a findings report beside it", () => {
+  const book = join(dir, "broken");
+  execFileSync("cp", ["-r", demoBook, book]);
+  rmSync(join(book, "files"), { recursive: true });
+  const before = filesIn(issue);
+  const done = databook(["build", book, "--out", issue]);
+  expect(done.status).toBe(1);
+  expect([...filesIn(issue)].filter(([path, bytes]) => before.get(path)?.equals(bytes) !== true)).toEqual([]);
+  expect(filesIn(`${issue}-findings`).has("findings.html")).toBe(true);
+});
