@@ -25,7 +25,8 @@ const named: Readonly<Record<string, Readonly<Record<string, string>>>> = {
 function evidenceOf(sheets: readonly OriginalSheet[]): ReadonlyMap<string, Evidence> {
   const found = new Map<string, Evidence>();
   for (const { id, shows, foresees = [], compared } of sheets) {
-    for (const [kind, record, page = 1] of foresees) found.set(`${kind}:${record}`, { original: id, page, compared: null });
+    for (const [kind, record, page = 1] of foresees)
+      found.set(`${kind}:${record}`, { original: id, page, compared: null });
     for (const [kind, record, page = 1] of shows) found.set(`${kind}:${record}`, { original: id, page, compared });
   }
   return found;
@@ -55,7 +56,9 @@ function withEvidence(kind: string, record: object, evidence: ReadonlyMap<string
     ...named[address],
     ...(kind === "person" && found !== undefined && { specimen: found.original }),
     ...(found !== undefined && kind !== "person" && { source: { original: found.original, page: found.page } }),
-    ...(kind !== "person" && found?.compared != null && found.compared <= cutOff && { transcription: transcribed(found.compared) }),
+    ...(kind !== "person" &&
+      found?.compared != null &&
+      found.compared <= cutOff && { transcription: transcribed(found.compared) }),
   };
 }
 
@@ -66,11 +69,17 @@ function schemaFrom(path: string, kind: string): string {
   return `${"../".repeat(path.split("/").length - 1)}../../../schemas/editor/${kind}.json`;
 }
 
-function fileText({ path, kind, records }: RecordFile, evidence: ReadonlyMap<string, Evidence>, cutOff: string): string {
+function fileText(
+  { path, kind, records }: RecordFile,
+  evidence: ReadonlyMap<string, Evidence>,
+  cutOff: string,
+): string {
   const full = records.map((record) => withEvidence(kind, record, evidence, cutOff));
   const [only] = full;
   const $schema = schemaFrom(path, kind);
-  return kind === "book" || kind === "issue" ? text({ $schema, kind, ...only }) : text({ $schema, kind, records: full });
+  return kind === "book" || kind === "issue"
+    ? text({ $schema, kind, ...only })
+    : text({ $schema, kind, records: full });
 }
 
 /** Every file of a book folder by its path: records as JSON, originals as PDF. */
@@ -87,6 +96,9 @@ export async function bookFiles(edition: Edition): Promise<ReadonlyMap<string, s
   const evidence = evidenceOf(sheets);
   const records = upTo(edition, recordFiles(edition), edition.revision === finalEdition.revision);
   for (const file of records) files.set(file.path, fileText(file, evidence, cutOff));
-  files.set("originals.json", fileText({ path: "originals.json", kind: "original", records: originals }, new Map(), cutOff));
+  files.set(
+    "originals.json",
+    fileText({ path: "originals.json", kind: "original", records: originals }, new Map(), cutOff),
+  );
   return files;
 }

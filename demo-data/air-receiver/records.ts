@@ -54,7 +54,11 @@ export function recordFiles({ revision, cutOff }: Edition): readonly RecordFile[
     file("people/welders.json", "welder-qualification", welderQualifications),
     file("people/testers.json", "ndt-personnel", ndtPersonnel),
     file("plan/steps.json", "inspection-step", inspectionSteps),
-    file("procedures/procedures.json", "procedure", procedures.map(({ record }) => record)),
+    file(
+      "procedures/procedures.json",
+      "procedure",
+      procedures.map(({ record }) => record),
+    ),
     file("procedures/welding-procedures.json", "welding-procedure", welding),
     file("procedures/qualifications.json", "procedure-qualification", qualifications),
     file("materials/certificates.json", "material-certificate", certificates),

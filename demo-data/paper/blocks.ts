@@ -66,7 +66,10 @@ export function table(sheet: Sheet, columns: readonly Column[], rows: readonly (
       lines.forEach((text, row) => {
         const start = (starts[index] ?? left) + 3;
         const far = (starts[index] ?? left) + (widths[index] ?? 0) - 3 - widthOf(font, text, size);
-        write(sheet, text, columns[index]?.align === "right" ? far : start, sheet.y + size + 1.5 + row * step, { size, bold });
+        write(sheet, text, columns[index]?.align === "right" ? far : start, sheet.y + size + 1.5 + row * step, {
+          size,
+          bold,
+        });
       });
     });
     rule(sheet, left, sheet.y + deep, right, sheet.y + deep, bold ? 0.9 : 0.3, bold ? black : grey);

@@ -4,7 +4,9 @@
  */
 export function evenFont(file: Buffer): Buffer {
   const tables = tablesOf(file);
-  const [head, loca, glyf, maxp] = ["head", "loca", "glyf", "maxp"].map((tag) => tables.find(([name]) => name === tag)?.[1]);
+  const [head, loca, glyf, maxp] = ["head", "loca", "glyf", "maxp"].map(
+    (tag) => tables.find(([name]) => name === tag)?.[1],
+  );
   if (head === undefined || loca === undefined || glyf === undefined || maxp === undefined)
     throw new RangeError("the font has no outlines of the TrueType kind");
   const short = head.readInt16BE(50) === 0;

@@ -11,20 +11,33 @@ export function sequenceOf(text: string): () => number {
   };
 }
 
-/** A signature in ink: always the same for one name. */
+/** A signature in ink: always the same for one name. A capital with a loop, small strokes, and a tail that runs its own way. */
 export function signature(sheet: Sheet, name: string, x: number, y: number, long = 88): void {
-  const next = sequenceOf(name);
-  const tall = 9 + next() * 6;
-  const count = 6 + Math.floor(next() * 4);
-  const step = long / (count + 2);
-  let path = `M 0 ${(-tall * 0.2).toFixed(1)} C ${(step * 0.3).toFixed(1)} ${(-tall * 1.5).toFixed(1)} ${step.toFixed(1)} ${(-tall * 1.2).toFixed(1)} ${(step * 0.8).toFixed(1)} 0`;
+  const next = sequenceOf(`signature of ${name}`);
+  for (let skipped = 0; skipped < 5; skipped++) next();
+  const n = (value: number) => value.toFixed(1);
+  const tall = 10 + next() * 9;
+  const lean = (next() - 0.35) * 5;
+  const capital = 8 + next() * 12;
+  let path = `M ${n(next() * 6)} ${n(-tall * next())}`;
+  path += ` C ${n(capital * next())} ${n(-tall * (1 + next() * 0.6))} ${n(capital * (1 + next()))} ${n(-tall)} ${n(capital * 0.6 + lean)} ${n(next() * 5)}`;
+  if (next() > 0.45)
+    path += ` C ${n(-capital * next() * 0.6)} ${n(7 * next())} ${n(-4)} ${n(-tall * 0.7)} ${n(capital * 1.1)} ${n(-tall * next() * 0.4)}`;
+  const count = 3 + Math.floor(next() * 6);
+  const step = (long * (0.55 + next() * 0.3) - capital) / count;
+  const flat = 0.25 + next() * 0.45;
   for (let index = 1; index <= count; index++) {
-    const at = step * (0.8 + index);
-    const up = tall * (0.25 + next() * (index % 3 === 0 ? 1 : 0.45));
-    path += ` S ${(at - step * (0.2 + next() * 0.5)).toFixed(1)} ${(-up).toFixed(1)} ${at.toFixed(1)} ${((next() - 0.4) * 4).toFixed(1)}`;
+    const at = capital + step * index;
+    const up = tall * (next() > 0.82 ? 0.9 : flat * (0.4 + next() * 0.6));
+    path += ` S ${n(at - step * (0.3 + next() * 0.5) + lean)} ${n(-up)} ${n(at)} ${n((next() - 0.3) * 3)}`;
   }
-  path += ` S ${(long * 0.5).toFixed(1)} ${(4 + next() * 4).toFixed(1)} ${(long * 0.2).toFixed(1)} ${(5 + next() * 2).toFixed(1)}`;
-  sheet.page.drawSvgPath(path, { x, y: height - y, borderColor: pen, borderWidth: 0.9 });
+  const end = capital + step * count;
+  const tail = next();
+  if (tail < 0.35) path += ` S ${n(end + 14)} ${n(6)} ${n(long)} ${n(-3 - next() * 4)}`;
+  else if (tail < 0.7)
+    path += ` C ${n(end + 16)} ${n(9)} ${n(end * 0.4)} ${n(9 + next() * 3)} ${n(capital * 0.4)} ${n(5 + next() * 3)}`;
+  else path += ` L ${n(end + 6)} ${n(-tall * 0.8)} M ${n(end * 0.3)} ${n(4)} L ${n(long * 0.9)} ${n(2 + next() * 3)}`;
+  sheet.page.drawSvgPath(path, { x, y: height - y, borderColor: pen, borderWidth: 0.7 + next() * 0.5 });
 }
 
 export interface Signed {
@@ -41,7 +54,14 @@ export function signatures(sheet: Sheet, signed: readonly Signed[]): void {
   signed.forEach(({ role, name, date, stamp }, index) => {
     const x = left + index * box;
     const y = sheet.y;
-    sheet.page.drawRectangle({ x, y: height - y - tall, width: box, height: tall, borderColor: grey, borderWidth: 0.4 });
+    sheet.page.drawRectangle({
+      x,
+      y: height - y - tall,
+      width: box,
+      height: tall,
+      borderColor: grey,
+      borderWidth: 0.4,
+    });
     write(sheet, role, x + 4, y + 9, { size: 7, color: grey });
     if (stamp !== undefined) roundStamp(sheet, stamp, x + box - 34, y + 30);
     signature(sheet, name, x + 8, y + 36, Math.min(96, box - 50));

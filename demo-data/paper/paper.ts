@@ -94,7 +94,15 @@ export function write(
 }
 
 /** Draws a straight rule; coordinates from the top left. */
-export function rule(sheet: Sheet, x1: number, y1: number, x2: number, y2: number, thickness = 0.5, color: RGB = black): void {
+export function rule(
+  sheet: Sheet,
+  x1: number,
+  y1: number,
+  x2: number,
+  y2: number,
+  thickness = 0.5,
+  color: RGB = black,
+): void {
   sheet.page.drawLine({ start: { x: x1, y: height - y1 }, end: { x: x2, y: height - y2 }, thickness, color });
 }
 
@@ -145,4 +153,3 @@ export async function finish(paper: Paper): Promise<Uint8Array> {
   });
   return paper.document.save({ useObjectStreams: true });
 }
-

@@ -2,7 +2,9 @@ import type { DimensionCheck } from "../../../src/generated/records.ts";
 
 type Row = NonNullable<DimensionCheck["rows"]>[number];
 
-const signed = (date: string): NonNullable<DimensionCheck["signatures"]> => [{ role: "quality control", person: "D2", date }];
+const signed = (date: string): NonNullable<DimensionCheck["signatures"]> => [
+  { role: "quality control", person: "D2", date },
+];
 const mm = (values: readonly number[]): string[] => values.map((value) => `${value} mm`);
 
 const roundness = (feature: string, part: string, diameters: readonly number[]): Row => ({
@@ -24,7 +26,13 @@ const thickness = (part: string, place: string, values: readonly number[]): Row 
   result: "accepted",
 });
 
-const between = (feature: string, nominal: number, tolerance: number, measured: number, of: Partial<Row> = {}): Row => ({
+const between = (
+  feature: string,
+  nominal: number,
+  tolerance: number,
+  measured: number,
+  of: Partial<Row> = {},
+): Row => ({
   feature,
   ...of,
   nominal: `${nominal} mm`,

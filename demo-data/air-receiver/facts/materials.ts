@@ -78,11 +78,23 @@ const formedEnd = (heat: string, unit: string, chemistry: string, ce: string, pu
   impact: impact(unit, "transverse", "-20 °C", "7.5 mm", bars),
   otherTests: [
     ...surface,
-    { test: "magnetic particle test of the knuckle, inside and outside", requirement: "no linear indication", result: "accepted" },
+    {
+      test: "magnetic particle test of the knuckle, inside and outside",
+      requirement: "no linear indication",
+      result: "accepted",
+    },
   ],
 });
 
-const plate = (heat: string, unit: string, chemistry: string, sum: string, ce: string, pull: string, bars: string): Row => ({
+const plate = (
+  heat: string,
+  unit: string,
+  chemistry: string,
+  sum: string,
+  ce: string,
+  pull: string,
+  bars: string,
+): Row => ({
   heat,
   testUnit: unit,
   pieces: 1,
@@ -172,10 +184,24 @@ const certificate = (
 
 export const certificates: readonly MaterialCertificate[] = [
   certificate("CRT-001", "BE-26-0318", "BOWLTHORNE", "1", "2026-04-24", "2026-05-11", "N. Hollowmere", [
-    formedEnd("83950", "83950-4", "0.13 0.24 1.14 0.012 0.003 0.0058 0.036 0.06 0.08 0.01 0.05 0.001 0.002 0.003", "0.35 %", "312 448 30", "96 92 101 95"),
+    formedEnd(
+      "83950",
+      "83950-4",
+      "0.13 0.24 1.14 0.012 0.003 0.0058 0.036 0.06 0.08 0.01 0.05 0.001 0.002 0.003",
+      "0.35 %",
+      "312 448 30",
+      "96 92 101 95",
+    ),
   ]),
   certificate("CRT-002", "BE-26-0319", "BOWLTHORNE", "1", "2026-04-24", "2026-05-11", "N. Hollowmere", [
-    formedEnd("83962", "83962-1", "0.15 0.22 1.10 0.010 0.004 0.0063 0.031 0.04 0.10 0.01 0.04 0.001 0.002 0.002", "0.35 %", "321 460 28", "88 84 90 90"),
+    formedEnd(
+      "83962",
+      "83962-1",
+      "0.15 0.22 1.10 0.010 0.004 0.0063 0.031 0.04 0.10 0.01 0.04 0.001 0.002 0.002",
+      "0.35 %",
+      "321 460 28",
+      "88 84 90 90",
+    ),
   ]),
   certificate(
     "CRT-003",
@@ -186,13 +212,38 @@ export const certificates: readonly MaterialCertificate[] = [
     "2026-05-08",
     "L. Farrowmint",
     [
-      plate("84713", "1041", "0.14 0.21 1.12 0.011 0.004 0.0062 0.034 0.05 0.09 0.01 0.04 <0.003 0.002 0.003", "0.19 %", "0.35 %", "318 456 29", "117 118 124 109"),
-      plate("84721", "1042", "0.15 0.23 1.09 0.013 0.003 0.0057 0.038 0.06 0.08 0.01 0.05 <0.003 0.002 0.003", "0.20 %", "0.36 %", "325 463 28", "104 99 108 105"),
+      plate(
+        "84713",
+        "1041",
+        "0.14 0.21 1.12 0.011 0.004 0.0062 0.034 0.05 0.09 0.01 0.04 <0.003 0.002 0.003",
+        "0.19 %",
+        "0.35 %",
+        "318 456 29",
+        "117 118 124 109",
+      ),
+      plate(
+        "84721",
+        "1042",
+        "0.15 0.23 1.09 0.013 0.003 0.0057 0.038 0.06 0.08 0.01 0.05 <0.003 0.002 0.003",
+        "0.20 %",
+        "0.36 %",
+        "325 463 28",
+        "104 99 108 105",
+      ),
     ],
     "UMBERHITHE",
   ),
   certificate("CRT-004", "HF-26-1107", "HAMMERQUIST", "3", "2026-04-15", "2026-05-06", "B. Cinderway", [
-    forging({ heat: "51806", pieces: 2, thickness: "20.0 mm", diameter: "200 mm", mass: "13.6 kg", chemistry: "0.17 0.26 0.94 0.012 0.005 - - 0.09 0.12 0.02 0.08", pull: "288 468 30", bars: "112 106 115 115" }),
+    forging({
+      heat: "51806",
+      pieces: 2,
+      thickness: "20.0 mm",
+      diameter: "200 mm",
+      mass: "13.6 kg",
+      chemistry: "0.17 0.26 0.94 0.012 0.005 - - 0.09 0.12 0.02 0.08",
+      pull: "288 468 30",
+      bars: "112 106 115 115",
+    }),
   ]),
   certificate(
     "CRT-005",
@@ -230,11 +281,38 @@ export const certificates: readonly MaterialCertificate[] = [
     "UMBERHITHE",
   ),
   certificate("CRT-006", "HF-26-1108", "HAMMERQUIST", "5", "2026-04-15", "2026-05-06", "B. Cinderway", [
-    forging({ heat: "51822", pieces: 1, thickness: "18.0 mm", diameter: "165 mm", mass: "5.1 kg", chemistry: "0.16 0.25 0.97 0.010 0.004 - - 0.08 0.11 0.02 0.07", pull: "291 472 29", bars: "108 101 110 113" }),
-    forging({ heat: "51840", pieces: 1, thickness: "28.0 mm", diameter: "460 mm", mass: "44.0 kg", chemistry: "0.17 0.27 0.99 0.011 0.004 - - 0.10 0.12 0.02 0.09", pull: "284 465 31", bars: "97 92 99 100" }),
+    forging({
+      heat: "51822",
+      pieces: 1,
+      thickness: "18.0 mm",
+      diameter: "165 mm",
+      mass: "5.1 kg",
+      chemistry: "0.16 0.25 0.97 0.010 0.004 - - 0.08 0.11 0.02 0.07",
+      pull: "291 472 29",
+      bars: "108 101 110 113",
+    }),
+    forging({
+      heat: "51840",
+      pieces: 1,
+      thickness: "28.0 mm",
+      diameter: "460 mm",
+      mass: "44.0 kg",
+      chemistry: "0.17 0.27 0.99 0.011 0.004 - - 0.10 0.12 0.02 0.09",
+      pull: "284 465 31",
+      bars: "97 92 99 100",
+    }),
   ]),
   certificate("CRT-007", "HF-26-1109", "HAMMERQUIST", "6", "2026-04-16", "2026-05-06", "B. Cinderway", [
-    forging({ heat: "51853", pieces: 1, thickness: "28.0 mm", diameter: "460 mm", mass: "35.9 kg", chemistry: "0.16 0.24 1.01 0.012 0.003 - - 0.09 0.10 0.02 0.08", pull: "287 469 30", bars: "103 98 104 107" }),
+    forging({
+      heat: "51853",
+      pieces: 1,
+      thickness: "28.0 mm",
+      diameter: "460 mm",
+      mass: "35.9 kg",
+      chemistry: "0.16 0.24 1.01 0.012 0.003 - - 0.09 0.10 0.02 0.08",
+      pull: "287 469 30",
+      bars: "103 98 104 107",
+    }),
   ]),
   certificate("CRT-008", "TF-26-0076", "THREADLOW", "7", "2026-03-30", "2026-05-07", "O. Pinbury", [
     bolting("62011", "25CrMo4", "+QT", "5.6 kg", "268 HV"),
@@ -242,7 +320,13 @@ export const certificates: readonly MaterialCertificate[] = [
   ]),
 ];
 
-const approval = (id: string, mill: string, certificate: string, scope: string, forms: NonNullable<MillApproval["forms"]>): MillApproval => ({
+const approval = (
+  id: string,
+  mill: string,
+  certificate: string,
+  scope: string,
+  forms: NonNullable<MillApproval["forms"]>,
+): MillApproval => ({
   id,
   mill,
   body: "PENQUILLITH",
@@ -256,8 +340,17 @@ const approval = (id: string, mill: string, certificate: string, scope: string, 
 
 export const millApprovals: readonly MillApproval[] = [
   approval("MA-01", "GREYVAULT", "PQ-QS-1180", "hot rolled plate for pressure purposes, 5 mm to 60 mm", ["plate"]),
-  approval("MA-02", "BOWLTHORNE", "PQ-QS-1194", "dished ends of ferritic plate up to 20 mm, cold formed and heat treated", ["formed-end"]),
-  approval("MA-03", "NETTLEWEIR", "PQ-QS-1203", "seamless tubes for pressure purposes up to 219.1 mm", ["tube", "pipe"]),
+  approval(
+    "MA-02",
+    "BOWLTHORNE",
+    "PQ-QS-1194",
+    "dished ends of ferritic plate up to 20 mm, cold formed and heat treated",
+    ["formed-end"],
+  ),
+  approval("MA-03", "NETTLEWEIR", "PQ-QS-1203", "seamless tubes for pressure purposes up to 219.1 mm", [
+    "tube",
+    "pipe",
+  ]),
   approval("MA-04", "HAMMERQUIST", "PQ-QS-1211", "forged flanges and welding necks of ferritic steel", ["forging"]),
   approval("MA-05", "THREADLOW", "PQ-QS-1226", "bolts and nuts for pressure purposes", ["bolting"]),
 ];

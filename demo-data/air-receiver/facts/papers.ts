@@ -14,7 +14,13 @@ const shownOnPlate: NonNullable<Drawing["designData"]> = {
 
 type Revision = NonNullable<Drawing["revisions"]>[number];
 
-const drawn = (revision: string, date: string, approved: string, status: Revision["status"], reason: string): Revision => ({
+const drawn = (
+  revision: string,
+  date: string,
+  approved: string,
+  status: Revision["status"],
+  reason: string,
+): Revision => ({
   revision,
   date,
   ...(status !== undefined && { status }),
@@ -81,7 +87,17 @@ const document = (
   ...(type !== undefined && { type }),
   language: "en",
   revisions: [
-    { revision, date, status: "for-record", reason: "first issue", preparedBy, checkedBy, approvedBy, approved, sheets },
+    {
+      revision,
+      date,
+      status: "for-record",
+      reason: "first issue",
+      preparedBy,
+      checkedBy,
+      approvedBy,
+      approved,
+      sheets,
+    },
   ],
 });
 
@@ -91,11 +107,29 @@ const quality = ["D2", "B4", "K1"] as const;
 export const documents: readonly Document[] = [
   document("DOC-01", "design-data", "Design data and limits", ["1", "2026-02-16", "2026-03-02"], design),
   document("DOC-02", "risk-analysis", "Analysis of hazards and risks", ["0", "2026-02-23", "2026-03-09"], design),
-  document("DOC-03", "inspection-plan", "Inspection and test plan", ["1", "2026-02-02", "2026-02-06"], ["D2", "M1", "K1"]),
+  document(
+    "DOC-03",
+    "inspection-plan",
+    "Inspection and test plan",
+    ["1", "2026-02-02", "2026-02-06"],
+    ["D2", "M1", "K1"],
+  ),
   document("DOC-04", "material-list", "Material list", ["1", "2026-03-10", "2026-03-16"], design),
   document("DOC-05", "operating-instructions", "Operating instructions", ["0", "2026-06-29", "2026-07-03"], design, 2),
   document("DOC-06", "coating-report", "Report of the internal coating", ["0", "2026-07-03", "2026-07-06"], quality),
-  document("DOC-07", "final-inspection-report", "Report of the final inspection", ["0", "2026-07-10", "2026-07-10"], quality),
-  document("DOC-08", "compliance-statement", "Essential safety requirements and how they are met", ["0", "2026-02-23", "2026-03-09"], design),
+  document(
+    "DOC-07",
+    "final-inspection-report",
+    "Report of the final inspection",
+    ["0", "2026-07-10", "2026-07-10"],
+    quality,
+  ),
+  document(
+    "DOC-08",
+    "compliance-statement",
+    "Essential safety requirements and how they are met",
+    ["0", "2026-02-23", "2026-03-09"],
+    design,
+  ),
   document("DOC-09", "other", "Reinforcement of the openings N1 to N6", ["0", "2026-03-02", "2026-03-16"], design),
 ];

@@ -64,7 +64,10 @@ const steps: readonly Step[] = [
     body: "review",
     by: "D2",
     done: "2026-05-12",
-    records: of("procedure", "PRC-VT PRC-RT PRC-MT PRC-PT PRC-MARK PRC-FORM PRC-DIM PRC-HYD PRC-CLEAN PRC-COAT PRC-SV PRC-FIN"),
+    records: of(
+      "procedure",
+      "PRC-VT PRC-RT PRC-MT PRC-PT PRC-MARK PRC-FORM PRC-DIM PRC-HYD PRC-CLEAN PRC-COAT PRC-SV PRC-FIN",
+    ),
   },
   {
     step: 50,
@@ -75,7 +78,10 @@ const steps: readonly Step[] = [
     client: "review",
     by: "M1",
     done: "2026-05-20",
-    records: [...of("welding-procedure", "WPS-03 WPS-04 WPS-05 WPS-09"), ...of("procedure-qualification", "WPQR-03 WPQR-05")],
+    records: [
+      ...of("welding-procedure", "WPS-03 WPS-04 WPS-05 WPS-09"),
+      ...of("procedure-qualification", "WPQR-03 WPQR-05"),
+    ],
   },
   {
     step: 60,
@@ -232,13 +238,12 @@ const steps: readonly Step[] = [
   {
     step: 200,
     phase: "Testing",
-    activity: "Magnetic particle test of the nozzle welds",
-    criterion: "25 %; level 2X",
-    procedure: "procedure:PRC-MT@3",
+    activity: "Surface tests of the nozzle welds",
+    criterion: "25 % by MT, N4 and N5 by PT; level 2X",
     body: "review",
     by: "D2",
     done: "2026-06-16",
-    records: of("ndt-report", "MT-01 MT-02"),
+    records: of("ndt-report", "MT-01 MT-02 PT-02"),
   },
   {
     step: 210,

@@ -55,7 +55,14 @@ function report(id: string, method: Method, date: string, rows: Rows): NdtReport
 const whole = (joint: string, length: string): Row => ({ joint, from: "0 mm", to: length, length, result: "accepted" });
 
 /** A film: joint, number, from and to in mm, densities. */
-const film = (joint: string, number: number, from: number, to: number, density: string[], more: Partial<Row> = {}): Row => ({
+const film = (
+  joint: string,
+  number: number,
+  from: number,
+  to: number,
+  density: string[],
+  more: Partial<Row> = {},
+): Row => ({
   row: `${joint}-${number}`,
   joint,
   film: `423-${joint}-${number}`,
@@ -97,7 +104,6 @@ export const ndtReports: readonly NdtReport[] = [
       indications: [
         { indication: "1", type: "401 lack of fusion", at: "2140 mm", length: "70 mm", verdict: "rejected" },
       ],
-      repair: "C2R1",
     }),
   ]),
   report("RT-04", "RT", "2026-06-12T08:10", [
@@ -111,17 +117,14 @@ export const ndtReports: readonly NdtReport[] = [
   report("PT-01", "PT", "2026-06-12T12:10", [
     { row: "C2R1", joint: "C2", from: "2130 mm", to: "2220 mm", length: "90 mm", result: "accepted" },
   ]),
-  report("MT-01", "MT", "2026-06-15T10:00", [
-    whole("N01", "279 mm"),
-    whole("N02", "279 mm"),
-    whole("N03", "189 mm"),
-    whole("N04", "106 mm"),
-    whole("N05", "106 mm"),
-  ]),
+  report("MT-01", "MT", "2026-06-15T10:00", [whole("N01", "279 mm"), whole("N02", "279 mm"), whole("N03", "189 mm")]),
+  report("PT-02", "PT", "2026-06-15T11:10", [whole("N04", "106 mm"), whole("N05", "106 mm")]),
   report("MT-02", "MT", "2026-06-15T13:20", [
     {
       ...whole("N06", "1018 mm"),
-      indications: [{ indication: "1", type: "rounded, at the toe", at: "310 mm", size: "1.2 mm", verdict: "accepted" }],
+      indications: [
+        { indication: "1", type: "rounded, at the toe", at: "310 mm", size: "1.2 mm", verdict: "accepted" },
+      ],
     },
   ]),
 ];

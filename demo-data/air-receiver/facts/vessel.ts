@@ -147,7 +147,12 @@ export const parts: readonly Part[] = [
   forged("P07", "nozzle N3, safety valve DN 50, long welding neck", "flange", neck("7.1 mm", "60.3 mm", "160 mm")),
   pipeNozzle("P08", "nozzle N4, drain, threaded R 1"),
   pipeNozzle("P09", "nozzle N5, pressure gauge, threaded R 1"),
-  forged("P10", "nozzle N6, inspection opening DN 300, long welding neck", "flange", neck("12.5 mm", "323.9 mm", "190 mm")),
+  forged(
+    "P10",
+    "nozzle N6, inspection opening DN 300, long welding neck",
+    "flange",
+    neck("12.5 mm", "323.9 mm", "190 mm"),
+  ),
   forged("P11", "blind flange of N6, DN 300 PN 16", "blind-flange", neck("28.0 mm", "460 mm", "28 mm")),
   bolting("P12", "stud bolts M24 of N6", "25CrMo4", "24.0 mm"),
   bolting("P13", "nuts M24 of N6", "C35E", "24.0 mm"),
@@ -180,7 +185,17 @@ const seam = (id: string, role: "longitudinal" | "circumferential", joined: stri
   postWeldHeatTreatment: false,
 });
 
-const branch = (id: string, shell: string, nozzle: string, thickness: string, diameter: string, length: string): Joint => ({
+/** A yoke finds no room round these nozzles. */
+const smallBore = ["N04", "N05"];
+
+const branch = (
+  id: string,
+  shell: string,
+  nozzle: string,
+  thickness: string,
+  diameter: string,
+  length: string,
+): Joint => ({
   id,
   mark: `423 ${id}`,
   type: "branch",
@@ -199,7 +214,7 @@ const branch = (id: string, shell: string, nozzle: string, thickness: string, di
   qualityLevel: "C",
   requiredTests: [
     { method: "VT", extent: "100 %", basis: "EN 13445-5, all welds (from memory)" },
-    { method: "MT", extent: "25 %", basis: contract },
+    { method: smallBore.includes(id) ? "PT" : "MT", extent: "25 %", basis: contract },
   ],
   postWeldHeatTreatment: false,
 });

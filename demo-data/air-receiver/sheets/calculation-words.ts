@@ -5,7 +5,12 @@ export interface CalculationWords {
   readonly lines: readonly string[];
 }
 
-const pressures = { p: "calculation pressure", z: "weld joint coefficient", f: "design stress", c: "corrosion allowance" };
+const pressures = {
+  p: "calculation pressure",
+  z: "weld joint coefficient",
+  f: "design stress",
+  c: "corrosion allowance",
+};
 const wall = { Di: "inside diameter", en: "nominal thickness", δ: "undertolerance" };
 
 export const calculationWords: Readonly<Record<string, CalculationWords>> = {
@@ -121,7 +126,10 @@ export const calculationWords: Readonly<Record<string, CalculationWords>> = {
       PSV: "pressure times volume",
       cat: "category from the table",
     },
-    lines: ["PS · V = 11 · 3000 = 33000 bar·l, over 3000 bar·l: category IV (gas of group 2)", "Modules chosen: B (production type) and F"],
+    lines: [
+      "PS · V = 11 · 3000 = 33000 bar·l, over 3000 bar·l: category IV (gas of group 2)",
+      "Modules chosen: B (production type) and F",
+    ],
   },
   "gas-safety-valve": {
     title: "Capacity of the safety valve",

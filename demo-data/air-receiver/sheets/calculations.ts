@@ -25,11 +25,21 @@ function drawSheet(paper: Paper, record: CalculationSheet): void {
     { title: "Value", share: 22, align: "right" as const },
   ];
   heading(sheet, "Given");
-  table(sheet, columns, (record.inputs ?? []).map(({ symbol, value }) => [symbol, meaning(symbol), printed(value)]), 9);
+  table(
+    sheet,
+    columns,
+    (record.inputs ?? []).map(({ symbol, value }) => [symbol, meaning(symbol), printed(value)]),
+    9,
+  );
   heading(sheet, "Calculation");
   for (const line of words?.lines ?? []) paragraph(sheet, line, 10);
   heading(sheet, "Result");
-  table(sheet, columns, (record.results ?? []).map(({ symbol, value }) => [symbol, meaning(symbol), printed(value)]), 9);
+  table(
+    sheet,
+    columns,
+    (record.results ?? []).map(({ symbol, value }) => [symbol, meaning(symbol), printed(value)]),
+    9,
+  );
   if (record.adopted !== undefined) paragraph(sheet, `Adopted: ${record.adopted}`, 11);
   paragraph(sheet, "Required values are rounded up, permitted values down.", 8);
   signatures(sheet, [
@@ -48,20 +58,22 @@ const groups: readonly (readonly [path: string, title: string, calculations: rea
   ["hold", "Evaluation of the hydrostatic test", ["pressure-hold"]],
 ];
 
-export const calculationOriginals: readonly OriginalSheet[] = groups.map(([path, title, calculations]): OriginalSheet => {
-  const sheets = calculationSheets.filter(({ calculation }) => calculations.includes(calculation));
-  const day = printed(sheets[0]?.signatures?.[1]?.date);
-  return {
-    id: `ORG-CAL-${path.toUpperCase()}`,
-    path: `calculations/${path}.pdf`,
-    title,
-    number: `${printed(sheets[0]?.number)}${sheets.length > 1 ? " ff." : ""}`,
-    by: "TARNEQUILL",
-    day,
-    compared: daysLater(day, 3),
-    shows: sheets.map(({ id }, index) => ["calculation-sheet", id, index + 1]),
-    draw: (paper) => {
-      for (const sheet of sheets) drawSheet(paper, sheet);
-    },
-  };
-});
+export const calculationOriginals: readonly OriginalSheet[] = groups.map(
+  ([path, title, calculations]): OriginalSheet => {
+    const sheets = calculationSheets.filter(({ calculation }) => calculations.includes(calculation));
+    const day = printed(sheets[0]?.signatures?.[1]?.date);
+    return {
+      id: `ORG-CAL-${path.toUpperCase()}`,
+      path: `calculations/${path}.pdf`,
+      title,
+      number: `${printed(sheets[0]?.number)}${sheets.length > 1 ? " ff." : ""}`,
+      by: "TARNEQUILL",
+      day,
+      compared: daysLater(day, 3),
+      shows: sheets.map(({ id }, index) => ["calculation-sheet", id, index + 1]),
+      draw: (paper) => {
+        for (const sheet of sheets) drawSheet(paper, sheet);
+      },
+    };
+  },
+);

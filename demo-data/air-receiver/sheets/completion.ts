@@ -59,7 +59,10 @@ function drawTest(paper: Paper): void {
     { role: "client, present", name: nameOf("P1"), date: printed(pressureTest.date) },
   ]);
   const second = newSheet(paper, "Hydrostatic test, pressure over time");
-  const across = ["10:00", "10:15", "10:30", "10:45", "11:00", "11:15", "11:30", "11:45", "12:00"].map((label) => ({ at: minutes(label), label }));
+  const across = ["10:00", "10:15", "10:30", "10:45", "11:00", "11:15", "11:30", "11:45", "12:00"].map((label) => ({
+    at: minutes(label),
+    label,
+  }));
   const of = (column: 1 | 2 | 3) => readings.map((row) => [minutes(row[0]), Number(row[column])] as const);
   chart(second, {
     across: [...across, { at: minutes("12:05"), label: "" }],
@@ -92,7 +95,10 @@ function drawForming(paper: Paper): void {
       ["Procedure", "BE-W-12 revision 3"],
       ["Furnace", `${clock(record.started)} to ${clock(record.finished)}, ${printed(record.started).slice(0, 10)}`],
       ["Loaded at, heated at", `${printed(record.loadingTemperature)}, ${printed(record.heatingRate)}`],
-      ["Holding", `${printed(record.holdingTime)}, ${printed(record.holdingLowest)} to ${printed(record.holdingHighest)}`],
+      [
+        "Holding",
+        `${printed(record.holdingTime)}, ${printed(record.holdingLowest)} to ${printed(record.holdingHighest)}`,
+      ],
       ["Cooling", "in still air"],
     ]);
     table(
@@ -101,15 +107,21 @@ function drawForming(paper: Paper): void {
       (record.readings ?? []).map((row) => [clock(row.time), ...(row.temperatures ?? [])]),
     );
     heading(sheet, "Furnace temperature");
-    const held = (record.readings ?? []).map((row) => [minutes(clock(row.time)), Number((row.temperatures?.[0] ?? "0").split(" ")[0])] as const);
+    const held = (record.readings ?? []).map(
+      (row) => [minutes(clock(row.time)), Number((row.temperatures?.[0] ?? "0").split(" ")[0])] as const,
+    );
     chart(sheet, {
       across: ["06:30", "08:00", "09:30", "11:00", "12:30", "13:30"].map((label) => ({ at: minutes(label), label })),
       up: [0, 200, 400, 600, 800, 1000],
       unit: "°C",
       tall: 190,
-      series: [{ name: "TR-11", points: [[400, 310], [568, 898], ...held.slice(1), [620, 760], [700, 420], [790, 140]] }],
+      series: [
+        { name: "TR-11", points: [[400, 310], [568, 898], ...held.slice(1), [620, 760], [700, 420], [790, 140]] },
+      ],
     });
-    signatures(sheet, [{ role: "furnace supervisor", name: nameOf("F1"), date: "2026-04-23", stamp: "BOWLTHORNE\nENDS" }]);
+    signatures(sheet, [
+      { role: "furnace supervisor", name: nameOf("F1"), date: "2026-04-23", stamp: "BOWLTHORNE\nENDS" },
+    ]);
   }
 }
 
@@ -128,10 +140,16 @@ function drawValve(paper: Paper): void {
     ["Set pressure", printed(valve.setPressure)],
     ["Overpressure, back pressure", `${printed(valve.overpressure)}, ${printed(valve.backPressure)}`],
     ["Medium", `${printed(valve.medium?.name)}, ${printed(valve.medium?.temperature)}`],
-    ["M, k, Z", `${printed(valve.medium?.molarMass)}, ${printed(valve.medium?.isentropicExponent)}, ${printed(valve.medium?.compressibilityFactor)}`],
+    [
+      "M, k, Z",
+      `${printed(valve.medium?.molarMass)}, ${printed(valve.medium?.isentropicExponent)}, ${printed(valve.medium?.compressibilityFactor)}`,
+    ],
     ["Certified capacity", printed(valve.certifiedCapacity)],
     ["Atmospheric pressure", printed(valve.atmosphericPressure)],
-    ["Stamped on the plate", `${printed(valve.plate?.serial)}, ${printed(valve.plate?.setPressure)}, ${printed(valve.plate?.capacity)}`],
+    [
+      "Stamped on the plate",
+      `${printed(valve.plate?.serial)}, ${printed(valve.plate?.setPressure)}, ${printed(valve.plate?.capacity)}`,
+    ],
     ["Seal", printed(valve.bench?.sealNumber)],
   ]);
   heading(sheet, `Bench test of ${printed(valve.bench?.date)}, gauge PG-07, dry air`);
@@ -141,15 +159,23 @@ function drawValve(paper: Paper): void {
     (valve.bench?.readings ?? []).map((row) => [String(row.number), printed(row.pop), printed(row.reseat)]),
     9,
   );
-  paragraph(sheet, `Seat tight at ${printed(valve.bench?.seatTestPressure)}. Sealed with lead seal ${printed(valve.bench?.sealNumber)}.`);
-  signatures(sheet, [{ role: "bench tester", name: nameOf("V1"), date: printed(valve.certificate?.date), stamp: "HOLLYVANE\nBENCH 2" }]);
+  paragraph(
+    sheet,
+    `Seat tight at ${printed(valve.bench?.seatTestPressure)}. Sealed with lead seal ${printed(valve.bench?.sealNumber)}.`,
+  );
+  signatures(sheet, [
+    { role: "bench tester", name: nameOf("V1"), date: printed(valve.certificate?.date), stamp: "HOLLYVANE\nBENCH 2" },
+  ]);
 }
 
 function drawNameplate(paper: Paper): void {
   const sheet = newSheet(paper, "Facsimile of the nameplate");
-  drawPlate(sheet, left + 40, sheet.y + 14, 1);
+  drawPlate(sheet, left + 40, sheet.y + 14, true);
   sheet.y += 340;
-  paragraph(sheet, `Rubbing taken after stamping, ${printed(nameplate.fixed)}. Plate fixed with four rivets to its holder at nozzle N6.`);
+  paragraph(
+    sheet,
+    `Rubbing taken after stamping, ${printed(nameplate.fixed)}. Plate fixed with four rivets to its holder at nozzle N6.`,
+  );
   signatures(sheet, [
     { role: "shop", name: nameOf("S1"), date: printed(nameplate.fixed) },
     { role: "inspection body", name: nameOf("E1"), date: printed(nameplate.fixed), stamp: "PENQUILLITH\n0000" },
@@ -158,7 +184,10 @@ function drawNameplate(paper: Paper): void {
 
 function drawCertificate(paper: Paper, record: BodyCertificate): void {
   const final = record.type === "product verification";
-  const sheet = newSheet(paper, final ? "Certificate of conformity, module F" : "EU-type examination certificate, module B, production type");
+  const sheet = newSheet(
+    paper,
+    final ? "Certificate of conformity, module F" : "EU-type examination certificate, module B, production type",
+  );
   fields(sheet, [
     ["Certificate", printed(record.number)],
     ["Date", printed(record.date)],
@@ -193,14 +222,25 @@ function drawCertificate(paper: Paper, record: BodyCertificate): void {
 
 function drawDeclaration(paper: Paper): void {
   const sheet = newSheet(paper, "EU declaration of conformity");
-  paragraph(sheet, `${printed(declaration.makerName)}, ${printed(declaration.makerAddress)}, declares under its sole responsibility that the pressure equipment`, 10);
+  paragraph(
+    sheet,
+    `${printed(declaration.makerName)}, ${printed(declaration.makerAddress)}, declares under its sole responsibility that the pressure equipment`,
+    10,
+  );
   paragraph(sheet, printed(declaration.description), 12);
-  paragraph(sheet, `conforms to ${(declaration.legislation ?? []).join(", ")}. Harmonised standards applied: ${(declaration.standards ?? []).map((one) => `${one.standard}:${printed(one.edition)}`).join(", ")}.`, 10);
+  paragraph(
+    sheet,
+    `conforms to ${(declaration.legislation ?? []).join(", ")}. Harmonised standards applied: ${(declaration.standards ?? []).map((one) => `${one.standard}:${printed(one.edition)}`).join(", ")}.`,
+    10,
+  );
   fields(sheet, [
     ["Number", printed(declaration.number)],
     ["Serial, year", `${printed(declaration.serial)}, ${printed(declaration.year)}`],
     ["PS", printed(declaration.maximumAllowablePressure)],
-    ["TS", `${printed(declaration.minimumAllowableTemperature)} to ${printed(declaration.maximumAllowableTemperature)}`],
+    [
+      "TS",
+      `${printed(declaration.minimumAllowableTemperature)} to ${printed(declaration.maximumAllowableTemperature)}`,
+    ],
     ["V", printed(declaration.volume)],
     ["Test pressure, date", `${printed(declaration.testPressure)}, ${printed(declaration.testDate)}`],
     ["Category, modules", `${printed(declaration.category)}, ${printed(declaration.module)}`],
@@ -208,11 +248,25 @@ function drawDeclaration(paper: Paper): void {
     ["Certificates", bodyCertificates.map(({ number }) => printed(number)).join(", ")],
     ["Place, date", `${printed(declaration.place)}, ${printed(declaration.date)}`],
   ]);
-  signatures(sheet, [{ role: printed(declaration.function), name: nameOf(printed(declaration.signatory)), date: printed(declaration.date) }]);
+  signatures(sheet, [
+    {
+      role: printed(declaration.function),
+      name: nameOf(printed(declaration.signatory)),
+      date: printed(declaration.date),
+    },
+  ]);
   article(sheet, "Note", "A demonstration. No such vessel, maker or body exists, and nothing is declared.");
 }
 
-const sheetOf = (id: string, path: string, title: string, number: string, by: string, day: string, compared: string) => ({
+const sheetOf = (
+  id: string,
+  path: string,
+  title: string,
+  number: string,
+  by: string,
+  day: string,
+  compared: string,
+) => ({
   id: `ORG-${id}`,
   path,
   title,
@@ -223,16 +277,84 @@ const sheetOf = (id: string, path: string, title: string, number: string, by: st
 });
 
 export const completionSheets: readonly OriginalSheet[] = [
-  { ...sheetOf("FORMING", "materials/forming-record.pdf", "Forming record of the ends", "BE-26-N-077", "BOWLTHORNE", "2026-05-11", "2026-05-12"), shows: [["heat-treatment", "HT-01"]], draw: drawForming },
-  { ...sheetOf("HYD-01", "testing/hyd-01.pdf", "Hydrostatic test", "TQ423-11-HYD-01", "TARNEQUILL", "2026-06-23", "2026-06-24"), shows: [["pressure-test", "HYD-01"]], draw: drawTest },
-  { ...sheetOf("SV-01", "completion/safety-valve.pdf", "Certificate of the safety valve", "HV-C-55102", "HOLLYVANE", "2026-06-26", "2026-06-30"), shows: [["safety-valve", "SV-01"]], draw: drawValve },
-  { ...sheetOf("NP-01", "completion/nameplate.pdf", "Facsimile of the nameplate", "TQ423-12-NP-01", "TARNEQUILL", "2026-07-08", "2026-07-09"), shows: [["nameplate", "NP-01"]], draw: drawNameplate },
+  {
+    ...sheetOf(
+      "FORMING",
+      "materials/forming-record.pdf",
+      "Forming record of the ends",
+      "BE-26-N-077",
+      "BOWLTHORNE",
+      "2026-05-11",
+      "2026-05-12",
+    ),
+    shows: [["heat-treatment", "HT-01"]],
+    draw: drawForming,
+  },
+  {
+    ...sheetOf(
+      "HYD-01",
+      "testing/hyd-01.pdf",
+      "Hydrostatic test",
+      "TQ423-11-HYD-01",
+      "TARNEQUILL",
+      "2026-06-23",
+      "2026-06-24",
+    ),
+    shows: [["pressure-test", "HYD-01"]],
+    draw: drawTest,
+  },
+  {
+    ...sheetOf(
+      "SV-01",
+      "completion/safety-valve.pdf",
+      "Certificate of the safety valve",
+      "HV-C-55102",
+      "HOLLYVANE",
+      "2026-06-26",
+      "2026-06-30",
+    ),
+    shows: [["safety-valve", "SV-01"]],
+    draw: drawValve,
+  },
+  {
+    ...sheetOf(
+      "NP-01",
+      "completion/nameplate.pdf",
+      "Facsimile of the nameplate",
+      "TQ423-12-NP-01",
+      "TARNEQUILL",
+      "2026-07-08",
+      "2026-07-09",
+    ),
+    shows: [["nameplate", "NP-01"]],
+    draw: drawNameplate,
+  },
   ...bodyCertificates.map((record): OriginalSheet => ({
-    ...sheetOf(record.id, `completion/${record.id.toLowerCase()}.pdf`, printed(record.type), printed(record.number), "PENQUILLITH", printed(record.date), record.id === "BC-01" ? "2026-05-14" : "2026-07-15"),
+    ...sheetOf(
+      record.id,
+      `completion/${record.id.toLowerCase()}.pdf`,
+      printed(record.type),
+      printed(record.number),
+      "PENQUILLITH",
+      printed(record.date),
+      record.id === "BC-01" ? "2026-05-14" : "2026-07-15",
+    ),
     shows: [["body-certificate", record.id]],
     draw: (paper) => {
       drawCertificate(paper, record);
     },
   })),
-  { ...sheetOf("EU-01", "completion/declaration.pdf", "EU declaration of conformity", "TQ423-EU-01", "TARNEQUILL", "2026-07-15", "2026-07-16"), shows: [["declaration", "EU-01"]], draw: drawDeclaration },
+  {
+    ...sheetOf(
+      "EU-01",
+      "completion/declaration.pdf",
+      "EU declaration of conformity",
+      "TQ423-EU-01",
+      "TARNEQUILL",
+      "2026-07-15",
+      "2026-07-16",
+    ),
+    shows: [["declaration", "EU-01"]],
+    draw: drawDeclaration,
+  },
 ];

@@ -19,28 +19,61 @@ export const documentTexts: Readonly<Record<string, readonly TextPart[]>> = {
         columns: ["Hazard", "Cause", "Measure", "Where shown"],
         shares: [18, 26, 36, 20],
         rows: [
-          ["Overpressure", "compressor runs on, control fails", "safety valve PSV-310 set at PS, capacity above the compressor", "CAL-13, CAL-14"],
-          ["Rupture of the shell", "wall too thin, brittle steel", "calculation, P265GH tested at −20 °C, wall 8 mm against 5.86 mm", "CAL-05 to CAL-08, CRT-001 to 003"],
-          ["Corrosion inside", "condensate", "allowance 1.0 mm, coating, drain N4 at the lowest point", "DOC-06, DRG-01"],
+          [
+            "Overpressure",
+            "compressor runs on, control fails",
+            "safety valve PSV-310 set at PS, capacity above the compressor",
+            "CAL-13, CAL-14",
+          ],
+          [
+            "Rupture of the shell",
+            "wall too thin, brittle steel",
+            "calculation, P265GH tested at −20 °C, wall 8 mm against 5.86 mm",
+            "CAL-05 to CAL-08, CRT-001 to 003",
+          ],
+          [
+            "Corrosion inside",
+            "condensate",
+            "allowance 1.0 mm, coating, drain N4 at the lowest point",
+            "DOC-06, DRG-01",
+          ],
           ["Overheating", "hot air from the compressor", "aftercooler of the client, TS 60 °C on the plate", "DOC-05"],
-          ["Opening under pressure", "N6 opened too early", "warning on the blind flange, instructions", "DOC-05, DRG-03"],
+          [
+            "Opening under pressure",
+            "N6 opened too early",
+            "warning on the blind flange, instructions",
+            "DOC-05, DRG-03",
+          ],
           ["Noise and jet of the valve", "valve blows", "outlet led to a safe place by the client", "DOC-05"],
           ["Transport", "vessel falls", "slings round the shell at the saddles, no lugs", "DOC-05"],
         ],
       },
     },
-    { title: "What remains", lines: ["External fire was not assumed: the client's compressor house holds no fire load. It is named in the instructions."] },
+    {
+      title: "What remains",
+      lines: [
+        "External fire was not assumed: the client's compressor house holds no fire load. It is named in the instructions.",
+      ],
+    },
   ],
   "DOC-05": [
     {
       title: "What the receiver is for",
-      lines: ["Storage of compressed air up to 11 bar between −10 °C and 60 °C. Any other contents, pressure or temperature is not permitted."],
+      lines: [
+        "Storage of compressed air up to 11 bar between −10 °C and 60 °C. Any other contents, pressure or temperature is not permitted.",
+      ],
     },
     {
       title: "Setting up",
       articles: [
-        ["Place", "Indoors, level, on the two saddles supplied by the client, with rubber between saddle and shell. One saddle must slide."],
-        ["Piping", "Inlet to N1, outlet from N2, without forces on the nozzles. Safety valve upright on N3, nothing between valve and vessel; its outlet to a safe place, not narrower than DN 65."],
+        [
+          "Place",
+          "Indoors, level, on the two saddles supplied by the client, with rubber between saddle and shell. One saddle must slide.",
+        ],
+        [
+          "Piping",
+          "Inlet to N1, outlet from N2, without forces on the nozzles. Safety valve upright on N3, nothing between valve and vessel; its outlet to a safe place, not narrower than DN 65.",
+        ],
         ["Drain", "Valve on N4, drained every day or automatically."],
       ],
     },
@@ -57,13 +90,18 @@ export const documentTexts: Readonly<Record<string, readonly TextPart[]>> = {
       page: true,
       articles: [
         ["Each year", "Look outside: corrosion, coating, nozzles, plate, valve."],
-        ["After 5 years", "Look inside through N6: coating, bottom line near N4, seams. Wall by ultrasound at four places of each course; at least 5.6 mm must be left."],
+        [
+          "After 5 years",
+          "Look inside through N6: coating, bottom line near N4, seams. Wall by ultrasound at four places of each course; at least 5.6 mm must be left.",
+        ],
         ["Repairs", "No welding on the vessel without the maker and an inspection body."],
       ],
     },
     {
       title: "Limits that remain with the user",
-      lines: ["External fire, frost in the drain, pulsation of the compressor and loads from piping are not covered by the design and are to be kept away by the user."],
+      lines: [
+        "External fire, frost in the drain, pulsation of the compressor and loads from piping are not covered by the design and are to be kept away by the user.",
+      ],
     },
   ],
   "DOC-06": [
@@ -94,7 +132,12 @@ export const documentTexts: Readonly<Record<string, readonly TextPart[]>> = {
         ],
       },
     },
-    { title: "Result", lines: ["Permitted 200 µm to 400 µm: fulfilled everywhere. Wet sponge test over the whole inside: no pore. Accepted, 2026-07-03."] },
+    {
+      title: "Result",
+      lines: [
+        "Permitted 200 µm to 400 µm: fulfilled everywhere. Wet sponge test over the whole inside: no pore. Accepted, 2026-07-03.",
+      ],
+    },
   ],
   "DOC-07": [
     {
@@ -113,7 +156,12 @@ export const documentTexts: Readonly<Record<string, readonly TextPart[]>> = {
         ],
       },
     },
-    { title: "Result", lines: ["The vessel conforms to the drawings and may be certified. Present: maker D2, Penquillith Inspection E1, client P1."] },
+    {
+      title: "Result",
+      lines: [
+        "The vessel conforms to the drawings and may be certified. Present: maker D2, Penquillith Inspection E1, client P1.",
+      ],
+    },
   ],
   "DOC-08": [
     {

@@ -17,9 +17,15 @@ function drawDesignData(paper: Paper): Sheet {
   fields(sheet, [
     ["Equipment", `${printed(equipment.name)}, serial ${equipment.serial}, tag ${printed(equipment.tag)}`],
     ["Standard", `${printed(equipment.designStandard?.standard)}:${printed(equipment.designStandard?.edition)}`],
-    ["Contents", `${printed(equipment.fluid?.name)}, ${printed(equipment.fluid?.state)}, group ${printed(equipment.fluid?.group)}`],
+    [
+      "Contents",
+      `${printed(equipment.fluid?.name)}, ${printed(equipment.fluid?.state)}, group ${printed(equipment.fluid?.group)}`,
+    ],
     ["Maximum allowable pressure PS", printed(equipment.limits?.maximumAllowablePressure)],
-    ["Allowable temperature TS", `${printed(equipment.limits?.minimumAllowableTemperature)} to ${printed(equipment.limits?.maximumAllowableTemperature)}`],
+    [
+      "Allowable temperature TS",
+      `${printed(equipment.limits?.minimumAllowableTemperature)} to ${printed(equipment.limits?.maximumAllowableTemperature)}`,
+    ],
     ["Volume V", printed(equipment.volume)],
     ["Calculation pressure", printed(equipment.calculationPressure)],
     ["Calculation temperature", printed(equipment.calculationTemperature)],
@@ -33,7 +39,10 @@ function drawDesignData(paper: Paper): Sheet {
   heading(sheet, "Sizes");
   table(
     sheet,
-    ["Part", "Nominal", "Least", "Inside Ø", "R", "r", "z"].map((title, index) => ({ title, share: index === 0 ? 24 : 10 })),
+    ["Part", "Nominal", "Least", "Inside Ø", "R", "r", "z"].map((title, index) => ({
+      title,
+      share: index === 0 ? 24 : 10,
+    })),
     parts
       .slice(0, 4)
       .map((part) => [
@@ -46,7 +55,10 @@ function drawDesignData(paper: Paper): Sheet {
         printed(part.weldCoefficient),
       ]),
   );
-  paragraph(sheet, "Wind, earthquake, external loads and fatigue need not be considered: the vessel stands indoors on two saddles, fewer than 1000 full pressure cycles are expected in its life.");
+  paragraph(
+    sheet,
+    "Wind, earthquake, external loads and fatigue need not be considered: the vessel stands indoors on two saddles, fewer than 1000 full pressure cycles are expected in its life.",
+  );
   return sheet;
 }
 
@@ -67,19 +79,28 @@ function drawMaterials(paper: Paper): Sheet {
       printed(part.name),
       printed(part.quantity),
       `${printed(part.material?.standard)}:${printed(part.material?.edition)} ${printed(part.material?.grade)}`,
-      [part.outsideDiameter === undefined ? undefined : `Ø ${part.outsideDiameter}`, part.nominalThickness].filter((one) => one !== undefined).join(" × "),
+      [part.outsideDiameter === undefined ? undefined : `Ø ${part.outsideDiameter}`, part.nominalThickness]
+        .filter((one) => one !== undefined)
+        .join(" × "),
       printed(part.requiredCertificateType),
     ]),
     8,
   );
-  paragraph(sheet, `Ordered with ${String(certificates.length)} certificates for ${String(pieceMarks.length)} pieces. Non-pressure parts: none are welded on; the saddles are the client's.`);
+  paragraph(
+    sheet,
+    `Ordered with ${String(certificates.length)} certificates for ${String(pieceMarks.length)} pieces. Non-pressure parts: none are welded on; the saddles are the client's.`,
+  );
   return sheet;
 }
 
 /** The plan as issued, or as it was signed step by step. */
 function drawPlan(paper: Paper, completed: boolean): Sheet {
   let sheet = newSheet(paper, completed ? "Inspection and test plan, completed" : undefined);
-  paragraph(sheet, "H hold, W witness, R review, A approve, P performs and records. Notice for H and W: at least five working days.", 8);
+  paragraph(
+    sheet,
+    "H hold, W witness, R review, A approve, P performs and records. Notice for H and W: at least five working days.",
+    8,
+  );
   const columns = [
     { title: "Step", share: 5, align: "right" as const },
     { title: "Activity", share: 36 },
@@ -90,7 +111,10 @@ function drawPlan(paper: Paper, completed: boolean): Sheet {
     { title: completed ? "Done" : "Planned", share: 11 },
   ];
   const letter = (party: string, step: (typeof inspectionSteps)[number]) =>
-    step.points?.find((point) => point.party === party)?.point?.charAt(0).toUpperCase() ?? "–";
+    step.points
+      ?.find((point) => point.party === party)
+      ?.point?.charAt(0)
+      .toUpperCase() ?? "–";
   const half = Math.ceil(inspectionSteps.length / 2);
   for (const [index, steps] of [inspectionSteps.slice(0, half), inspectionSteps.slice(half)].entries()) {
     if (index > 0) sheet = newSheet(paper, completed ? "Inspection and test plan, completed" : undefined);
@@ -132,17 +156,25 @@ function drawPeople(paper: Paper): void {
   });
 }
 
-const text = (id: string): Draw => (paper) => {
-  let sheet = newSheet(paper);
-  for (const part of documentTexts[id] ?? []) {
-    if (part.page === true) sheet = newSheet(paper);
-    heading(sheet, part.title);
-    for (const line of part.lines ?? []) paragraph(sheet, line, 9.5);
-    for (const [title, words] of part.articles ?? []) article(sheet, title, words);
-    if (part.table !== undefined) table(sheet, part.table.columns.map((title, index) => ({ title, share: part.table?.shares?.[index] ?? 10 })), part.table.rows, 8.5);
-  }
-  return sheet;
-};
+const text =
+  (id: string): Draw =>
+  (paper) => {
+    let sheet = newSheet(paper);
+    for (const part of documentTexts[id] ?? []) {
+      if (part.page === true) sheet = newSheet(paper);
+      heading(sheet, part.title);
+      for (const line of part.lines ?? []) paragraph(sheet, line, 9.5);
+      for (const [title, words] of part.articles ?? []) article(sheet, title, words);
+      if (part.table !== undefined)
+        table(
+          sheet,
+          part.table.columns.map((title, index) => ({ title, share: part.table?.shares?.[index] ?? 10 })),
+          part.table.rows,
+          8.5,
+        );
+    }
+    return sheet;
+  };
 
 const draws: Readonly<Record<string, Draw>> = {
   "DOC-01": drawDesignData,

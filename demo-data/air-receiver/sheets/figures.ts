@@ -11,7 +11,11 @@ export interface Frame {
 }
 
 /** Straight lines through points in mm. */
-export function polyline({ sheet, x, y, scale }: Frame, points: readonly (readonly [number, number])[], thickness = 0.8): void {
+export function polyline(
+  { sheet, x, y, scale }: Frame,
+  points: readonly (readonly [number, number])[],
+  thickness = 0.8,
+): void {
   points.slice(1).forEach(([x2, y2], index) => {
     const [x1, y1] = points[index] ?? [x2, y2];
     rule(sheet, x + x1 * scale, y + y1 * scale, x + x2 * scale, y + y2 * scale, thickness);
@@ -19,13 +23,24 @@ export function polyline({ sheet, x, y, scale }: Frame, points: readonly (readon
 }
 
 /** A text whose middle or start lies at a point in mm. */
-export function label({ sheet, x, y, scale }: Frame, text: string, [atX, atY]: readonly [number, number], size = 7, middle = true): void {
+export function label(
+  { sheet, x, y, scale }: Frame,
+  text: string,
+  [atX, atY]: readonly [number, number],
+  size = 7,
+  middle = true,
+): void {
   const wide = widthOf(sheet.paper.regular, text, size);
   write(sheet, text, x + atX * scale - (middle ? wide / 2 : 0), y + atY * scale + size / 3, { size });
 }
 
 /** A number in a circle, with a line to what it names. */
-export function balloon(frame: Frame, text: string, at: readonly [number, number], to: readonly [number, number]): void {
+export function balloon(
+  frame: Frame,
+  text: string,
+  at: readonly [number, number],
+  to: readonly [number, number],
+): void {
   const { sheet, x, y, scale } = frame;
   polyline(frame, [at, to], 0.4);
   const size = 8.5;
@@ -42,10 +57,31 @@ export function balloon(frame: Frame, text: string, at: readonly [number, number
 
 /** A dimension with end ticks, drawn below or above what it measures. */
 export function dimension(frame: Frame, text: string, from: number, to: number, at: number): void {
-  polyline(frame, [[from, at], [to, at]], 0.35);
+  polyline(
+    frame,
+    [
+      [from, at],
+      [to, at],
+    ],
+    0.35,
+  );
   for (const end of [from, to]) {
-    polyline(frame, [[end, at - 22], [end, at + 22]], 0.35);
-    polyline(frame, [[end - 14, at + 14], [end + 14, at - 14]], 0.6);
+    polyline(
+      frame,
+      [
+        [end, at - 22],
+        [end, at + 22],
+      ],
+      0.35,
+    );
+    polyline(
+      frame,
+      [
+        [end - 14, at + 14],
+        [end + 14, at - 14],
+      ],
+      0.6,
+    );
   }
   label(frame, text, [(from + to) / 2, at - 26], 7);
 }
@@ -57,17 +93,78 @@ export function bevel(sheet: Sheet, branch: boolean): void {
     polyline(frame, [...points, points[0] ?? [0, 0]], 0.9);
   };
   if (branch) {
-    plate([[0, 6], [24, 6], [28.4, 14], [0, 14]]);
-    plate([[30.4, 0], [36, 0], [36, 18], [30.4, 18]]);
-    polyline(frame, [[22.5, 6], [26, 3.4], [30.4, 1.6]], 0.5);
-    label(frame, "root gap 2 mm, bevel 30° in the shell, nozzle set in", [62, 9], 8, false);
+    plate([
+      [0, 6],
+      [24, 6],
+      [28.4, 14],
+      [0, 14],
+    ]);
+    plate([
+      [30.4, 0],
+      [36, 0],
+      [36, 18],
+      [30.4, 18],
+    ]);
+    polyline(
+      frame,
+      [
+        [22.5, 6],
+        [26, 3.4],
+        [30.4, 1.6],
+      ],
+      0.5,
+    );
+    label(frame, "nozzle set in, root gap 2 mm,", [46, 7], 8, false);
+    label(frame, "bevel 30° in the shell", [46, 10], 8, false);
   } else {
-    plate([[0, 6], [24, 6], [28.4, 13], [28.4, 14], [0, 14]]);
-    plate([[35.2, 6], [60, 6], [60, 14], [30.8, 14], [30.8, 13]]);
-    polyline(frame, [[22.8, 6], [27, 4.8], [32.6, 4.8], [36.4, 6]], 0.5);
-    polyline(frame, [[26.4, 9.8], [29.6, 9.2], [33, 9.8]], 0.5);
-    polyline(frame, [[28, 14], [29.6, 15.4], [31.2, 14]], 0.5);
-    for (const [text, y] of [["3", 7.4], ["2", 10.8], ["1", 13.4]] as const) label(frame, text, [29.6, y], 7);
+    plate([
+      [0, 6],
+      [24, 6],
+      [28.4, 13],
+      [28.4, 14],
+      [0, 14],
+    ]);
+    plate([
+      [35.2, 6],
+      [60, 6],
+      [60, 14],
+      [30.8, 14],
+      [30.8, 13],
+    ]);
+    polyline(
+      frame,
+      [
+        [22.8, 6],
+        [27, 4.8],
+        [32.6, 4.8],
+        [36.4, 6],
+      ],
+      0.5,
+    );
+    polyline(
+      frame,
+      [
+        [26.4, 9.8],
+        [29.6, 9.2],
+        [33, 9.8],
+      ],
+      0.5,
+    );
+    polyline(
+      frame,
+      [
+        [28, 14],
+        [29.6, 15.4],
+        [31.2, 14],
+      ],
+      0.5,
+    );
+    for (const [text, y] of [
+      ["3", 7.4],
+      ["2", 10.8],
+      ["1", 13.4],
+    ] as const)
+      label(frame, text, [29.6, y], 7);
     label(frame, "60°, gap 2.5 mm, land 1 mm", [66, 9], 8, false);
     label(frame, "1 root, 2 fill, 3 cap", [66, 12], 8, false);
   }
@@ -107,8 +204,20 @@ export function radiograph(sheet: Sheet, { mark, from, to, wire, defect }: FilmV
   page.drawLine({ start: { x, y: at(46) }, end: { x: x + wide, y: at(46.6) }, thickness: 1.6, color: shade(0.46) });
   if (defect !== undefined) {
     const start = x + wide * defect[0];
-    page.drawLine({ start: { x: start, y: at(41.5) }, end: { x: start + wide * defect[1], y: at(40.6) }, thickness: 1.3, color: shade(0.06) });
-    page.drawEllipse({ x: start + (wide * defect[1]) / 2, y: at(41), xScale: wide * defect[1] * 0.62, yScale: 9, borderColor: rgb(0.95, 0.9, 0.5), borderWidth: 0.8 });
+    page.drawLine({
+      start: { x: start, y: at(41.5) },
+      end: { x: start + wide * defect[1], y: at(40.6) },
+      thickness: 1.3,
+      color: shade(0.06),
+    });
+    page.drawEllipse({
+      x: start + (wide * defect[1]) / 2,
+      y: at(41),
+      xScale: wide * defect[1] * 0.62,
+      yScale: 9,
+      borderColor: rgb(0.95, 0.9, 0.5),
+      borderWidth: 0.8,
+    });
   }
   for (let index = 0; index < 7; index++)
     page.drawLine({
@@ -163,7 +272,13 @@ export function chart(sheet: Sheet, { across, up, unit, tall, series, band }: Ch
   }
   if (band !== undefined) {
     const [from, to, low] = band;
-    sheet.page.drawRectangle({ x: px(from), y: height - py(low), width: px(to) - px(from), height: py(low) - py(most), color: rgb(0.9, 0.9, 0.86) });
+    sheet.page.drawRectangle({
+      x: px(from),
+      y: height - py(low),
+      width: px(to) - px(from),
+      height: py(low) - py(most),
+      color: rgb(0.9, 0.9, 0.86),
+    });
     rule(sheet, px(from), py(low), px(to), py(low), 0.9);
     write(sheet, `hold, at least ${low} ${unit}`, px(from) + 3, py(low) + 10, { size: 7 });
   }
@@ -181,7 +296,14 @@ export function chart(sheet: Sheet, { across, up, unit, tall, series, band }: Ch
       });
     });
     for (const [at, value] of points)
-      sheet.page.drawCircle({ x: px(at), y: height - py(value), size: 1.4, color: dashed === true ? rgb(1, 1, 1) : black, borderColor: black, borderWidth: 0.5 });
+      sheet.page.drawCircle({
+        x: px(at),
+        y: height - py(value),
+        size: 1.4,
+        color: dashed === true ? rgb(1, 1, 1) : black,
+        borderColor: black,
+        borderWidth: 0.5,
+      });
     const y = top + 10 + row * 14;
     sheet.page.drawLine({
       start: { x: x0 + wide + 8, y: height - y },

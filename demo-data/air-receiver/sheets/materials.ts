@@ -20,7 +20,10 @@ function drawCertificate(paper: Paper, certificate: MaterialCertificate): void {
   fields(sheet, [
     ["Document", `EN 10204:2004, type ${printed(certificate.type)}`],
     ["Number", printed(certificate.number)],
-    ["Purchaser", certificate.supplier === undefined ? "Tarnequill Boiler Works" : organisationOf(certificate.supplier).name],
+    [
+      "Purchaser",
+      certificate.supplier === undefined ? "Tarnequill Boiler Works" : organisationOf(certificate.supplier).name,
+    ],
     ["Order", printed(certificate.order)],
     ["Date", printed(certificate.issued)],
     ["Received by the maker", printed(certificate.received)],
@@ -50,7 +53,10 @@ function drawCertificate(paper: Paper, certificate: MaterialCertificate): void {
   drawAnalysis(sheet, rows);
   drawTests(sheet, rows);
   heading(sheet, "Statement");
-  paragraph(sheet, "We certify that the material described above was made and tested in accordance with the terms of the order and complies with it.");
+  paragraph(
+    sheet,
+    "We certify that the material described above was made and tested in accordance with the terms of the order and complies with it.",
+  );
   signatures(sheet, [
     {
       role: printed(certificate.validatedBy?.function),
@@ -113,7 +119,10 @@ function drawTests(sheet: Parameters<typeof table>[0], rows: readonly Row[]): vo
     heading(sheet, "Impact test, V-notch");
     table(
       sheet,
-      ["Test", "Direction", "Temp.", "Width", "Values", "Mean"].map((title, index) => ({ title, share: index === 4 ? 24 : 12 })),
+      ["Test", "Direction", "Temp.", "Width", "Values", "Mean"].map((title, index) => ({
+        title,
+        share: index === 4 ? 24 : 12,
+      })),
       bars.map((test) => [
         test.test,
         printed(test.direction),
@@ -126,10 +135,19 @@ function drawTests(sheet: Parameters<typeof table>[0], rows: readonly Row[]): vo
   }
   const others = rows.flatMap((row) => [
     ...(row.hardness ?? []).map(({ test, value }) => [row.heat, `hardness ${test}`, "as ordered", printed(value)]),
-    ...(row.otherTests ?? []).map(({ test, requirement, result }) => [row.heat, test, printed(requirement), printed(result)]),
+    ...(row.otherTests ?? []).map(({ test, requirement, result }) => [
+      row.heat,
+      test,
+      printed(requirement),
+      printed(result),
+    ]),
   ]);
   heading(sheet, "Other tests");
-  table(sheet, ["Heat", "Test", "Requirement", "Result"].map((title, index) => ({ title, share: index === 1 ? 40 : 15 })), others);
+  table(
+    sheet,
+    ["Heat", "Test", "Requirement", "Result"].map((title, index) => ({ title, share: index === 1 ? 40 : 15 })),
+    others,
+  );
 }
 
 const byMill = (certificate: MaterialCertificate): OriginalSheet => ({
@@ -195,7 +213,10 @@ function drawMarks(paper: Paper): void {
     ]),
     7.5,
   );
-  paragraph(sheet, "All marks with hard stamps, 6 mm, low stress, before the piece was cut off. Pipe for N4 and N5: both pieces stamped on the bar.");
+  paragraph(
+    sheet,
+    "All marks with hard stamps, 6 mm, low stress, before the piece was cut off. Pipe for N4 and N5: both pieces stamped on the bar.",
+  );
   signatures(sheet, [
     { role: "marked by", name: nameOf("S1"), date: "2026-05-18" },
     { role: "looked on", name: nameOf("D2"), date: "2026-05-18" },
@@ -216,8 +237,13 @@ function drawBatches(paper: Paper): void {
       ["Quantity", printed(batch.quantity)],
       ["Received", `${printed(batch.received)}, store number ${batch.id}`],
     ]);
-    paragraph(sheet, "The product complies with its standard. The figures of the batch are held by the maker and shown on request.");
-    signatures(sheet, [{ role: "quality control of the supplier", name: "R. Fluxborne", date: printed(batch.certificate?.issued) }]);
+    paragraph(
+      sheet,
+      "The product complies with its standard. The figures of the batch are held by the maker and shown on request.",
+    );
+    signatures(sheet, [
+      { role: "quality control of the supplier", name: "R. Fluxborne", date: printed(batch.certificate?.issued) },
+    ]);
   }
 }
 

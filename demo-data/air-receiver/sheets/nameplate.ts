@@ -3,18 +3,45 @@ import { height, rule, widthOf, write, type Sheet } from "../../paper/paper.ts";
 import { nameplate } from "../facts/legal.ts";
 import { printed } from "./original.ts";
 
-/** Draws the nameplate as a facsimile; `x` and `y` of its upper left corner. */
-export function drawPlate(sheet: Sheet, x: number, y: number, scale: number): void {
+/** Draws the nameplate; `x` and `y` of its upper left corner. On the drawing the day of the test is still open. */
+export function drawPlate(sheet: Sheet, x: number, y: number, stamped: boolean): void {
   const { page, paper } = sheet;
-  const wide = 420 * scale;
-  const tall = 298 * scale;
-  page.drawRectangle({ x, y: height - y - tall, width: wide, height: tall, color: rgb(0.86, 0.87, 0.88), borderColor: rgb(0.35, 0.35, 0.37), borderWidth: 1.5 });
-  page.drawRectangle({ x: x + 6, y: height - y - tall + 6, width: wide - 12, height: tall - 12, borderColor: rgb(0.55, 0.55, 0.57), borderWidth: 0.5 });
-  for (const [cx, cy] of [[14, 14], [wide - 14, 14], [14, tall - 14], [wide - 14, tall - 14]] as const) {
-    page.drawCircle({ x: x + cx, y: height - y - cy, size: 5 * scale, color: rgb(0.72, 0.73, 0.74), borderColor: rgb(0.4, 0.4, 0.42), borderWidth: 0.7 });
+  const wide = 420;
+  const tall = 298;
+  page.drawRectangle({
+    x,
+    y: height - y - tall,
+    width: wide,
+    height: tall,
+    color: rgb(0.86, 0.87, 0.88),
+    borderColor: rgb(0.35, 0.35, 0.37),
+    borderWidth: 1.5,
+  });
+  page.drawRectangle({
+    x: x + 6,
+    y: height - y - tall + 6,
+    width: wide - 12,
+    height: tall - 12,
+    borderColor: rgb(0.55, 0.55, 0.57),
+    borderWidth: 0.5,
+  });
+  for (const [cx, cy] of [
+    [14, 14],
+    [wide - 14, 14],
+    [14, tall - 14],
+    [wide - 14, tall - 14],
+  ] as const) {
+    page.drawCircle({
+      x: x + cx,
+      y: height - y - cy,
+      size: 5,
+      color: rgb(0.72, 0.73, 0.74),
+      borderColor: rgb(0.4, 0.4, 0.42),
+      borderWidth: 0.7,
+    });
   }
   const at = (text: string, px: number, py: number, size: number, bold = false) => {
-    write(sheet, text, x + px * scale, y + py * scale, { size: size * scale, bold });
+    write(sheet, text, x + px, y + py, { size: size, bold });
   };
   const name = nameplate.makerName ?? "";
   at(name, 210 - widthOf(paper.bold, name, 17) / 2, 36, 17, true);
@@ -22,9 +49,19 @@ export function drawPlate(sheet: Sheet, x: number, y: number, scale: number): vo
   const rows: readonly (readonly [string, string, string, string])[] = [
     ["Type", printed(nameplate.type), "Serial no.", printed(nameplate.serial)],
     ["Year", printed(nameplate.year), "Volume V", printed(nameplate.volume)],
-    ["PS", printed(nameplate.maximumAllowablePressure), "TS", `${printed(nameplate.minimumAllowableTemperature)} / ${printed(nameplate.maximumAllowableTemperature)}`],
-    ["PT", printed(nameplate.testPressure), "Test date", printed(nameplate.testDate)],
-    ["Fluid", `air, group ${printed(nameplate.fluidGroup)}`, "Category", `${printed(nameplate.category)}, module ${printed(nameplate.module)}`],
+    [
+      "PS",
+      printed(nameplate.maximumAllowablePressure),
+      "TS",
+      `${printed(nameplate.minimumAllowableTemperature)} / ${printed(nameplate.maximumAllowableTemperature)}`,
+    ],
+    ["PT", printed(nameplate.testPressure), "Test date", stamped ? printed(nameplate.testDate) : "…"],
+    [
+      "Fluid",
+      `air, group ${printed(nameplate.fluidGroup)}`,
+      "Category",
+      `${printed(nameplate.category)}, module ${printed(nameplate.module)}`,
+    ],
     ["Set press.", printed(nameplate.setPressure), "Empty mass", "838 kg"],
   ];
   rows.forEach(([one, first, two, second], index) => {
@@ -33,7 +70,7 @@ export function drawPlate(sheet: Sheet, x: number, y: number, scale: number): vo
     at(first, 84, line + 2, 13, true);
     at(two, 214, line, 8);
     at(second, 276, line + 2, 13, true);
-    rule(sheet, x + 22 * scale, y + (line + 9) * scale, x + wide - 22 * scale, y + (line + 9) * scale, 0.4);
+    rule(sheet, x + 22, y + (line + 9), x + wide - 22, y + (line + 9), 0.4);
   });
   at("CE", 28, 270, 26, true);
   at(printed(nameplate.bodyNumber), 74, 268, 18, true);

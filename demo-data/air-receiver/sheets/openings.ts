@@ -37,11 +37,16 @@ export function drawOpenings(paper: Paper): Sheet {
     ["Shell, inside radius corroded", `${shellRadius} mm`],
     ["Shell, analysis thickness", `${shell.toFixed(1)} mm`],
   ]);
-  paragraph(sheet, "Pressure area times pressure must not exceed the stress areas times their permissible stresses, each less half the pressure. Only the walls themselves are counted: no pads, no weld metal. Lengths that count: √((2·r + e)·e) along shell and nozzle.");
+  paragraph(
+    sheet,
+    "Pressure area times pressure must not exceed the stress areas times their permissible stresses, each less half the pressure. Only the walls themselves are counted: no pads, no weld metal. Lengths that count: √((2·r + e)·e) along shell and nozzle.",
+  );
   heading(sheet, "Balance");
   table(
     sheet,
-    ["Nozzle", "Outside Ø", "Wall that counts", "Pressure area", "Shell", "Nozzle", "Acting", "Carried", "Result"].map((title) => ({ title, share: 10 })),
+    ["Nozzle", "Outside Ø", "Wall that counts", "Pressure area", "Shell", "Nozzle", "Acting", "Carried", "Result"].map(
+      (title) => ({ title, share: 10 }),
+    ),
     openings.map(([name, outside, nominal, under, permitted]) => {
       const { wall, loaded, inShell, inNozzle, acting, carried } = balance(outside, nominal, under, permitted);
       return [
@@ -58,6 +63,9 @@ export function drawOpenings(paper: Paper): Sheet {
     }),
     7.6,
   );
-  paragraph(sheet, "Forged necks P245GH: lower permissible stress of neck and shell used, 245 / 1.5 = 163.33 MPa at 20 °C. Distances between openings exceed the sum of the lengths that count.");
+  paragraph(
+    sheet,
+    "Forged necks P245GH: lower permissible stress of neck and shell used, 245 / 1.5 = 163.33 MPa at 20 °C. Distances between openings exceed the sum of the lengths that count.",
+  );
   return sheet;
 }

@@ -22,14 +22,19 @@ function drawProcedure(paper: Paper, { record, paragraphs }: ProcedureText): voi
   sheet.y += 14;
   signatures(sheet, [
     { role: "prepared", name: nameOf(printed(last?.preparedBy)), date: printed(last?.date) },
-    ...(last?.checkedBy === undefined ? [] : [{ role: "checked", name: nameOf(last.checkedBy), date: printed(last.date) }]),
+    ...(last?.checkedBy === undefined
+      ? []
+      : [{ role: "checked", name: nameOf(last.checkedBy), date: printed(last.date) }]),
     { role: "approved", name: nameOf(printed(last?.approvedBy)), date: printed(last?.approved) },
   ]);
 }
 
 const sheetOf = (id: string, title: string, by: string, ids: RegExp): OriginalSheet => {
   const chosen = procedures.filter(({ record }) => ids.test(record.id));
-  const last = chosen.map(({ record }) => printed(record.revisions?.at(-1)?.approved)).sort().at(-1);
+  const last = chosen
+    .map(({ record }) => printed(record.revisions?.at(-1)?.approved))
+    .sort()
+    .at(-1);
   return {
     id: `ORG-PROC-${id}`,
     path: `procedures/${id.toLowerCase()}.pdf`,

@@ -27,7 +27,10 @@ function drawReport(paper: Paper, report: NdtReport): void {
     ["Procedure", printed(report.procedure).replace("@", " revision ")],
     ["Drawing", printed(report.drawing).replace("@", " revision ")],
     ["Quality level", printed(report.qualityLevel)],
-    ["Acceptance", `${printed(report.acceptance?.standard)}:${printed(report.acceptance?.edition)}, level ${printed(report.acceptance?.level)}`],
+    [
+      "Acceptance",
+      `${printed(report.acceptance?.standard)}:${printed(report.acceptance?.edition)}, level ${printed(report.acceptance?.level)}`,
+    ],
     ["Technique", printed(report.technique)],
     ["Instruments", listed(report.instruments)],
     ...(report.radiography === undefined
@@ -36,7 +39,12 @@ function drawReport(paper: Paper, report: NdtReport): void {
           ["Source, distance", `${printed(report.radiography.source)}, ${printed(report.radiography.distance)}`],
           ["Film class, focus", `${printed(report.radiography.filmClass)}, ${printed(report.radiography.sourceSize)}`],
         ] as const)),
-    ...(report.surfaceTemperature === undefined ? [] : ([["Surface", report.surfaceTemperature], ["Lighting", "900 lx"]] as const)),
+    ...(report.surfaceTemperature === undefined
+      ? []
+      : ([
+          ["Surface", report.surfaceTemperature],
+          ["Lighting", "900 lx"],
+        ] as const)),
   ]);
   heading(sheet, "Results");
   const film = report.method === "RT";
@@ -48,7 +56,12 @@ function drawReport(paper: Paper, report: NdtReport): void {
       { title: "From", share: 10, align: "right" },
       { title: "To", share: 10, align: "right" },
       { title: "Length", share: 10, align: "right" },
-      ...(film ? [{ title: "Wire", share: 8 }, { title: "Density", share: 12 }] : []),
+      ...(film
+        ? [
+            { title: "Wire", share: 8 },
+            { title: "Density", share: 12 },
+          ]
+        : []),
       { title: "Indications", share: 34 },
       { title: "Result", share: 12 },
     ],
@@ -60,7 +73,11 @@ function drawReport(paper: Paper, report: NdtReport): void {
       printed(row.length),
       ...(film ? [printed(row.wire), (row.density ?? []).join(" – ")] : []),
       (row.indications ?? [])
-        .map((one) => [one.type, one.at === undefined ? "" : `at ${one.at}`, one.length ?? one.size ?? ""].filter((part) => part !== "").join(", "))
+        .map((one) =>
+          [one.type, one.at === undefined ? "" : `at ${one.at}`, one.length ?? one.size ?? ""]
+            .filter((part) => part !== "")
+            .join(", "),
+        )
         .join("; ") || "none to record",
       printed(row.result),
     ]),
@@ -68,7 +85,12 @@ function drawReport(paper: Paper, report: NdtReport): void {
   );
   signatures(sheet, [
     { role: `tested, level 2`, name: nameOf(printed(report.operator)), date: printed(report.date).slice(0, 10) },
-    { role: "reviewed, level 3", name: nameOf(printed(report.reviewer)), date: printed(report.date).slice(0, 10), stamp: "GLIMMERFIELD\n112" },
+    {
+      role: "reviewed, level 3",
+      name: nameOf(printed(report.reviewer)),
+      date: printed(report.date).slice(0, 10),
+      stamp: "GLIMMERFIELD\n112",
+    },
   ]);
   if (!film) return;
   heading(sheet, "Films, as drawn from the viewer");
@@ -87,7 +109,9 @@ function drawFilm(sheet: Sheet, row: NonNullable<NdtReport["rows"]>[number]): vo
     from: printed(row.from).replace(" mm", ""),
     to: printed(row.to).replace(" mm", ""),
     wire: printed(row.wire),
-    ...(rejected !== undefined && { defect: [(number(rejected.at) - number(row.from)) / long, number(rejected.length) / long] as const }),
+    ...(rejected !== undefined && {
+      defect: [(number(rejected.at) - number(row.from)) / long, number(rejected.length) / long] as const,
+    }),
   });
 }
 
@@ -121,8 +145,13 @@ function drawPersonnel(paper: Paper): void {
       ["Near vision tested", printed(one.visionTest)],
       ["Authorised by the employer", printed(one.employerAuthorisation)],
     ]);
-    paragraph(sheet, "The holder is approved for tests of permanent joints of pressure equipment of categories III and IV.");
-    signatures(sheet, [{ role: "for the body", name: nameOf("E2"), date: printed(one.issued), stamp: "PENQUILLITH\n0000" }]);
+    paragraph(
+      sheet,
+      "The holder is approved for tests of permanent joints of pressure equipment of categories III and IV.",
+    );
+    signatures(sheet, [
+      { role: "for the body", name: nameOf("E2"), date: printed(one.issued), stamp: "PENQUILLITH\n0000" },
+    ]);
   }
 }
 
@@ -155,7 +184,9 @@ function drawDimensions(paper: Paper, check: DimensionCheck): void {
   );
   signatures(sheet, [
     { role: "quality control", name: nameOf(printed(check.by)), date: printed(check.date) },
-    ...(check.id === "DIM-03" ? [{ role: "inspection body", name: nameOf("E1"), date: printed(check.date), stamp: "PENQUILLITH\n0000" }] : []),
+    ...(check.id === "DIM-03"
+      ? [{ role: "inspection body", name: nameOf("E1"), date: printed(check.date), stamp: "PENQUILLITH\n0000" }]
+      : []),
   ]);
 }
 
@@ -193,10 +224,23 @@ function drawNonconformity(paper: Paper): void {
 /** Readings of a calibration, made from the instrument's range: reference, rising, falling. */
 function points(instrument: Instrument): string[][] {
   const most = Number((instrument.range?.maximum ?? "25 bar").split(" ")[0]);
-  return [0, 0.2, 0.4, 0.6, 0.8, 1].map((share, index) => {
+  const deviations = [
+    [0, 0],
+    [0.2, 2],
+    [0.4, 2],
+    [0.6, 3],
+    [0.8, 2],
+    [1, 1],
+  ] as const;
+  return deviations.map(([share, thousandths]) => {
     const reference = most * share;
-    const off = most * 0.001 * [0, 2, 2, 3, 2, 1][index]!;
-    return [reference.toFixed(2), (reference + off).toFixed(2), (reference + off * 1.4).toFixed(2), (off * 1.4).toFixed(2)];
+    const off = most * 0.001 * thousandths;
+    return [
+      reference.toFixed(2),
+      (reference + off).toFixed(2),
+      (reference + off * 1.4).toFixed(2),
+      (off * 1.4).toFixed(2),
+    ];
   });
 }
 
@@ -208,7 +252,12 @@ function drawCalibrations(paper: Paper, chosen: readonly Instrument[]): void {
         ["Certificate", calibration.certificate],
         ["Instrument", `${instrument.id}, ${printed(instrument.name)}`],
         ["Maker, serial", `${printed(instrument.manufacturer)}, ${printed(instrument.serial)}`],
-        ["Range", instrument.range === undefined ? "–" : `${printed(instrument.range.minimum)} to ${printed(instrument.range.maximum)}`],
+        [
+          "Range",
+          instrument.range === undefined
+            ? "–"
+            : `${printed(instrument.range.minimum)} to ${printed(instrument.range.maximum)}`,
+        ],
         ["Class, resolution", `${printed(instrument.accuracyClass)}, ${printed(instrument.resolution)}`],
         ["Calibrated, valid to", `${printed(calibration.date)}, ${printed(calibration.validTo)}`],
         ["As found", printed(calibration.asFound)],
@@ -218,9 +267,20 @@ function drawCalibrations(paper: Paper, chosen: readonly Instrument[]): void {
       ]);
       if (instrument.type === "pressure gauge") {
         heading(sheet, "Readings in bar");
-        table(sheet, ["Reference", "Rising", "Falling", "Greatest deviation"].map((title) => ({ title, share: 10, align: "right" as const })), points(instrument), 9);
+        table(
+          sheet,
+          ["Reference", "Rising", "Falling", "Greatest deviation"].map((title) => ({
+            title,
+            share: 10,
+            align: "right" as const,
+          })),
+          points(instrument),
+          9,
+        );
       }
-      signatures(sheet, [{ role: "laboratory", name: nameOf("L1"), date: printed(calibration.date), stamp: "LARKMETRIC\n041" }]);
+      signatures(sheet, [
+        { role: "laboratory", name: nameOf("L1"), date: printed(calibration.date), stamp: "LARKMETRIC\n041" },
+      ]);
     }
 }
 
@@ -278,8 +338,25 @@ export const testingSheets: readonly OriginalSheet[] = [
     shows: [["nonconformity-report", "NCR-01"]],
     draw: drawNonconformity,
   },
-  calibrationSheet("GAUGES", "Calibration of the gauges and thermometer of the pressure test", "2026-05-04", ["PG-03", "PG-04", "TH-02"]),
-  calibrationSheet("SHOP", "Calibration of measuring equipment of the shop", "2026-04-13", ["WM-02", "UT-03", "TAPE-03", "CA-05", "CT-01", "WG-01"]),
-  calibrationSheet("TESTERS", "Calibration of measuring equipment of the testers", "2026-03-30", ["DM-01", "LM-01", "MY-01", "FM-01", "TH-05"]),
+  calibrationSheet("GAUGES", "Calibration of the gauges and thermometer of the pressure test", "2026-05-04", [
+    "PG-03",
+    "PG-04",
+    "TH-02",
+  ]),
+  calibrationSheet("SHOP", "Calibration of measuring equipment of the shop", "2026-04-13", [
+    "WM-02",
+    "UT-03",
+    "TAPE-03",
+    "CA-05",
+    "CT-01",
+    "WG-01",
+  ]),
+  calibrationSheet("TESTERS", "Calibration of measuring equipment of the testers", "2026-03-30", [
+    "DM-01",
+    "LM-01",
+    "MY-01",
+    "FM-01",
+    "TH-05",
+  ]),
   calibrationSheet("SUPPLIERS", "Calibration of measuring equipment of suppliers", "2026-03-16", ["PG-07", "TR-11"]),
 ];

@@ -1,4 +1,9 @@
-import type { ProcedureQualification, WelderQualification, WeldingProcedure, WeldLog } from "../../../src/generated/records.ts";
+import type {
+  ProcedureQualification,
+  WelderQualification,
+  WeldingProcedure,
+  WeldLog,
+} from "../../../src/generated/records.ts";
 import { fields, heading, paragraph, table } from "../../paper/blocks.ts";
 import { signatures } from "../../paper/marks.ts";
 import { newSheet, type Paper } from "../../paper/paper.ts";
@@ -12,7 +17,11 @@ import { daysLater, printed, type OriginalSheet } from "./original.ts";
 
 type Span = { readonly minimum?: string; readonly maximum?: string } | undefined;
 const span = (range: Span) =>
-  range === undefined ? "–" : range.maximum === undefined ? `from ${printed(range.minimum)}` : `${printed(range.minimum)} to ${range.maximum}`;
+  range === undefined
+    ? "–"
+    : range.maximum === undefined
+      ? `from ${printed(range.minimum)}`
+      : `${printed(range.minimum)} to ${range.maximum}`;
 const listed = (values: readonly string[] | undefined) => (values ?? []).join(", ");
 
 function drawProcedure(paper: Paper, procedure: WeldingProcedure): void {
@@ -41,7 +50,14 @@ function drawProcedure(paper: Paper, procedure: WeldingProcedure): void {
   table(
     sheet,
     ["Run", "Process", "Filler Ø", "Current", "Voltage", "Travel speed"].map((title) => ({ title, share: 10 })),
-    (last.runs ?? []).map((run) => [run.run, printed(run.process), printed(run.fillerDiameter), span(run.current), span(run.voltage), span(run.travelSpeed)]),
+    (last.runs ?? []).map((run) => [
+      run.run,
+      printed(run.process),
+      printed(run.fillerDiameter),
+      span(run.current),
+      span(run.voltage),
+      span(run.travelSpeed),
+    ]),
   );
   signatures(sheet, [
     { role: "welding coordinator", name: nameOf("M1"), date: printed(last.date) },
@@ -54,7 +70,10 @@ function drawQualification(paper: Paper, record: ProcedureQualification): void {
   const sheet = newSheet(paper, `Welding procedure qualification record ${record.id}`);
   fields(sheet, [
     ["Certificate", printed(record.certificate)],
-    ["Standard", `${printed(record.standard?.standard)}:${printed(record.standard?.edition)}, level ${printed(record.level)}`],
+    [
+      "Standard",
+      `${printed(record.standard?.standard)}:${printed(record.standard?.edition)}, level ${printed(record.level)}`,
+    ],
     ["Process", listed(record.processes)],
     ["Test piece", `${printed(record.product)}, ${printed(record.testThickness)} ${record.testDiameter ?? ""}`],
     ["Material", `${printed(record.grade)}, group ${printed(record.materialGroup)}`],
@@ -67,8 +86,17 @@ function drawQualification(paper: Paper, record: ProcedureQualification): void {
   heading(sheet, "Tests");
   table(
     sheet,
-    ["No.", "Test", "Requirement", "Values", "Result"].map((title, index) => ({ title, share: [5, 12, 26, 26, 10][index] ?? 10 })),
-    (record.tests ?? []).map((test) => [test.test, printed(test.type), printed(test.requirement), listed(test.value), printed(test.result)]),
+    ["No.", "Test", "Requirement", "Values", "Result"].map((title, index) => ({
+      title,
+      share: [5, 12, 26, 26, 10][index] ?? 10,
+    })),
+    (record.tests ?? []).map((test) => [
+      test.test,
+      printed(test.type),
+      printed(test.requirement),
+      listed(test.value),
+      printed(test.result),
+    ]),
   );
   heading(sheet, "Range of qualification");
   fields(sheet, [
@@ -81,7 +109,9 @@ function drawQualification(paper: Paper, record: ProcedureQualification): void {
     ["Preheat, at least", printed(record.range?.preheat)],
     ["Interpass, at most", printed(record.range?.interpass)],
   ]);
-  signatures(sheet, [{ role: "examiner", name: nameOf("E1"), date: printed(record.approved), stamp: "PENQUILLITH\n0000" }]);
+  signatures(sheet, [
+    { role: "examiner", name: nameOf("E1"), date: printed(record.approved), stamp: "PENQUILLITH\n0000" },
+  ]);
 }
 
 function drawWelder(paper: Paper, record: WelderQualification): void {
@@ -105,7 +135,9 @@ function drawWelder(paper: Paper, record: WelderQualification): void {
     ["Details", listed(record.range?.details)],
     ["Supplementary fillet test", record.supplementaryFillet === true ? "yes" : "no"],
   ]);
-  signatures(sheet, [{ role: "examiner", name: printed(record.examiner), date: printed(record.testDate), stamp: "PENQUILLITH\n0000" }]);
+  signatures(sheet, [
+    { role: "examiner", name: printed(record.examiner), date: printed(record.testDate), stamp: "PENQUILLITH\n0000" },
+  ]);
   heading(sheet, "Confirmation of the validity every six months");
   table(
     sheet,
@@ -121,10 +153,10 @@ function drawLogs(paper: Paper, logs: readonly WeldLog[]): void {
     [
       { title: "Joint", share: 7 },
       { title: "Procedure", share: 10 },
-      { title: "Fit-up: gap, offset", share: 14 },
+      { title: "Fit-up: gap, offset", share: 11 },
       { title: "Layer", share: 7 },
       { title: "Welder", share: 8 },
-      { title: "Date", share: 11 },
+      { title: "Month, day, time", share: 15 },
       { title: "Batches", share: 15 },
       { title: "°C", share: 7, align: "right" },
       { title: "A", share: 6, align: "right" },
@@ -139,7 +171,7 @@ function drawLogs(paper: Paper, logs: readonly WeldLog[]): void {
         index === 0 ? `${printed(log.fitUp?.gap)}, ${printed(log.fitUp?.offset)}` : "",
         run.layer,
         listed(run.welders),
-        printed(run.date).slice(0, 10),
+        `${printed(run.date).slice(5, 16).replace("T", " ")}${run.finished === undefined ? "" : ` to ${run.finished.slice(11, 16)}`}`,
         listed(run.batches),
         (run.interpass ?? run.preheat ?? "").replace(" °C", ""),
         (run.current ?? "").replace(" A", ""),
@@ -150,7 +182,10 @@ function drawLogs(paper: Paper, logs: readonly WeldLog[]): void {
     ),
     7.2,
   );
-  paragraph(sheet, "°C: preheat of the root, highest interpass temperature of fill and cap. Position PA, rotated. Measured with WM-02. Times of day: see the cards of the shop.");
+  paragraph(
+    sheet,
+    "°C: preheat of the root, highest interpass temperature of fill and cap. Position PA, rotated. Measured with WM-02. Dates are of 2026; the joint was finished at the second time.",
+  );
   const days = logs.map((log) => printed(log.runs?.[0]?.date).slice(0, 10)).sort();
   const welders = [...new Set(logs.flatMap((log) => (log.runs ?? []).flatMap((run) => run.welders ?? [])))];
   signatures(sheet, [
@@ -161,7 +196,14 @@ function drawLogs(paper: Paper, logs: readonly WeldLog[]): void {
   paragraph(sheet, `Length of the joints: ${lengths.join(", ")}.`, 8);
 }
 
-const sheetOf = (id: string, path: string, title: string, number: string, by: string, day: string): Omit<OriginalSheet, "shows" | "draw"> => ({
+const sheetOf = (
+  id: string,
+  path: string,
+  title: string,
+  number: string,
+  by: string,
+  day: string,
+): Omit<OriginalSheet, "shows" | "draw"> => ({
   id,
   path: `welding/${path}.pdf`,
   title,
@@ -174,7 +216,14 @@ const sheetOf = (id: string, path: string, title: string, number: string, by: st
 function logSheet(number: number, day: string, chosen: RegExp): OriginalSheet {
   const logs = weldLogs.filter(({ joint }) => chosen.test(joint));
   return {
-    ...sheetOf(`ORG-WELD-LOG-${number}`, `weld-log-${number}`, `Weld log, sheet ${number}`, `TQ423-07-WL-${number}`, "TARNEQUILL", day),
+    ...sheetOf(
+      `ORG-WELD-LOG-${number}`,
+      `weld-log-${number}`,
+      `Weld log, sheet ${number}`,
+      `TQ423-07-WL-${number}`,
+      "TARNEQUILL",
+      day,
+    ),
     shows: logs.map(({ id }) => ["weld-log", id]),
     draw: (paper) => {
       drawLogs(paper, logs);
@@ -220,13 +269,28 @@ function drawProductionTest(paper: Paper): void {
     table(
       sheet,
       ["Test", "Temp.", "Rm", "Broke in"].map((title) => ({ title, share: 10 })),
-      (test.tensile ?? []).map((one) => [one.test, printed(one.temperature), printed(one.tensileStrength), printed(one.breakLocation)]),
+      (test.tensile ?? []).map((one) => [
+        one.test,
+        printed(one.temperature),
+        printed(one.tensileStrength),
+        printed(one.breakLocation),
+      ]),
     );
     heading(sheet, "Impact test");
     table(
       sheet,
-      ["Test", "Place", "Temp.", "Width", "Values", "Mean"].map((title, index) => ({ title, share: index === 4 ? 18 : 10 })),
-      (test.impact ?? []).map((one) => [one.test, printed(one.location), printed(one.temperature), printed(one.specimenWidth), listed(one.values), printed(one.mean)]),
+      ["Test", "Place", "Temp.", "Width", "Values", "Mean"].map((title, index) => ({
+        title,
+        share: index === 4 ? 18 : 10,
+      })),
+      (test.impact ?? []).map((one) => [
+        one.test,
+        printed(one.location),
+        printed(one.temperature),
+        printed(one.specimenWidth),
+        listed(one.values),
+        printed(one.mean),
+      ]),
     );
     heading(sheet, "Other tests");
     table(
@@ -241,7 +305,14 @@ function drawProductionTest(paper: Paper): void {
 const welderSheet = (person: string, day: string): OriginalSheet => {
   const held = welderQualifications.filter((one) => one.person === person);
   return {
-    ...sheetOf(`ORG-WELDER-${person}`, `welder-${person.toLowerCase()}`, `Certificates of welder ${person}`, `${printed(held[0]?.certificate)} ff.`, "PENQUILLITH", day),
+    ...sheetOf(
+      `ORG-WELDER-${person}`,
+      `welder-${person.toLowerCase()}`,
+      `Certificates of welder ${person}`,
+      `${printed(held[0]?.certificate)} ff.`,
+      "PENQUILLITH",
+      day,
+    ),
     compared: "2026-05-22",
     shows: held.map(({ id }, index) => ["welder-qualification", id, index + 1]),
     draw: (paper) => {
@@ -252,14 +323,28 @@ const welderSheet = (person: string, day: string): OriginalSheet => {
 
 export const weldingSheets: readonly OriginalSheet[] = [
   ...welding.map((procedure): OriginalSheet => ({
-    ...sheetOf(`ORG-${procedure.id}`, procedure.id.toLowerCase(), `Welding procedure ${procedure.id}`, procedure.id, "TARNEQUILL", "2026-05-19"),
+    ...sheetOf(
+      `ORG-${procedure.id}`,
+      procedure.id.toLowerCase(),
+      `Welding procedure ${procedure.id}`,
+      procedure.id,
+      "TARNEQUILL",
+      "2026-05-19",
+    ),
     shows: [["welding-procedure", procedure.id]],
     draw: (paper) => {
       drawProcedure(paper, procedure);
     },
   })),
   ...qualifications.map((record): OriginalSheet => ({
-    ...sheetOf(`ORG-${record.id}`, record.id.toLowerCase(), `Procedure qualification ${record.id}`, printed(record.certificate), "PENQUILLITH", printed(record.approved)),
+    ...sheetOf(
+      `ORG-${record.id}`,
+      record.id.toLowerCase(),
+      `Procedure qualification ${record.id}`,
+      printed(record.certificate),
+      "PENQUILLITH",
+      printed(record.approved),
+    ),
     compared: "2026-05-20",
     shows: [["procedure-qualification", record.id]],
     draw: (paper) => {
@@ -277,7 +362,14 @@ export const weldingSheets: readonly OriginalSheet[] = [
     draw: drawRepair,
   },
   {
-    ...sheetOf("ORG-TP-01", "production-test", "Production test plate 423 TP1", "LK-26-0881", "LARKMETRIC", "2026-06-15"),
+    ...sheetOf(
+      "ORG-TP-01",
+      "production-test",
+      "Production test plate 423 TP1",
+      "LK-26-0881",
+      "LARKMETRIC",
+      "2026-06-15",
+    ),
     shows: [["production-test", "TP-01"]],
     draw: drawProductionTest,
   },

@@ -87,6 +87,12 @@ function underOf(context: Context, computed: Computed): Text {
   ];
 }
 
+/** "All passed.", or how many did not. */
+export function verdictSentence(all: readonly Computed[]): string {
+  const failed = all.filter(({ verdict }) => verdict === "failed").length;
+  return failed === 0 ? "All passed." : `${failed} failed.`;
+}
+
 const upper = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Rounded the safe way where the step says so, else nine significant digits at most. */
@@ -108,7 +114,8 @@ function roundedOf({ step, value }: ComputedStep): string | undefined {
 
 const unitAfter = (number: string, unit: string) => (unit === "1" ? number : `${number} ${unit}`);
 
-function forms(computed: Computed): Map<string, string> {
+/** Display forms of the symbols of a calculation. */
+export function formsOf(computed: Computed): Map<string, string> {
   const list = [
     ...Object.entries(computed.calculation.inputs),
     ...computed.calculation.steps.map((step) => [step.symbol, step] as const),
@@ -118,7 +125,7 @@ function forms(computed: Computed): Map<string, string> {
 
 function stepBlock(computed: Computed, done: ComputedStep): CalculationStep {
   const { step, value, governing, lines } = done;
-  const display = forms(computed);
+  const display = formsOf(computed);
   const formula = formulaOf(step.formula);
   const named = computed.calculation.functions?.find((one) => formula.type === "call" && formula.name === one.name);
   const left = symbolDisplay(step.symbol, display.get(step.symbol));
@@ -244,7 +251,7 @@ function comparisonText(
   leftValue: number,
   rightValue: number,
 ): Text {
-  const display = forms(computed);
+  const display = formsOf(computed);
   return [
     {
       type: "symbol",
@@ -347,7 +354,7 @@ function sheets(context: Context, computed: Computed, next: () => string): Block
               cells: [
                 {
                   type: "text",
-                  text: [{ type: "symbol", display: symbolDisplay(one.symbol, forms(computed).get(one.symbol)) }],
+                  text: [{ type: "symbol", display: symbolDisplay(one.symbol, formsOf(computed).get(one.symbol)) }],
                 },
                 { type: "text", text: [{ type: "whole", text: one.recorded }] },
                 recomputedCell(computed, one.symbol, one.recomputed),

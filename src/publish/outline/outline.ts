@@ -1,10 +1,11 @@
 import { createHash } from "node:crypto";
-import type { JudgedBook } from "../../model/book.ts";
+import type { Computed, JudgedBook } from "../../model/book.ts";
 import type { Chain } from "../../model/chain.ts";
 import type { Kind } from "../../model/kind.ts";
 import type { Appendix, Block, ContentsEntry, Page, Publication } from "../blocks.ts";
 import { frontKinds } from "./address.ts";
 import { calculationPageOf } from "./calculation-page.ts";
+import { calculationSummary, manySubjects } from "./calculation-summary.ts";
 import { chainBlock } from "./chain-block.ts";
 import { findingsPageOf, integrityPage, judgedWithPage, notCheckedPage, requirementsPage } from "./compliance-pages.ts";
 import { contextOf, plain, targetOf, type Context } from "./context.ts";
@@ -84,21 +85,39 @@ function sectionPages(
       judgedWithPage(context, next(), index, tool, definitionsHash(context.judged)),
     );
   if (section.id === "integrity") own.push(integrityPage(context, next(), index));
-  const calculations =
-    section.id === "design"
-      ? context.judged.computed.map((computed) => calculationPageOf(context, computed, next(), index))
-      : [];
+  const calculations = section.id === "design" ? calculationPages(context, next, index) : [];
   const records = kinds.flatMap((kind) =>
     kind.page === "each"
       ? recordsOf(context, kind).map((record) => recordPage(context, record, next(), index))
       : groupPages(context, kind, next, index),
   );
   return [
-    openingPage(context, section, number, index, kinds, [...own, ...calculations]),
+    openingPage(context, section, number, index, kinds, [
+      ...own,
+      ...calculations.filter(({ screenOnly }) => screenOnly !== true),
+    ]),
     ...own,
     ...calculations,
     ...records,
   ].map(numbered);
+}
+
+/** A page for each recomputation; what applies to many records gets one page for all, and theirs on screen. */
+function calculationPages(context: Context, next: () => string, section: number): Page[] {
+  const byId = new Map<string, Computed[]>();
+  for (const computed of context.judged.computed) {
+    const { id } = computed.calculation;
+    byId.set(id, [...(byId.get(id) ?? []), computed]);
+  }
+  return [...byId.values()].flatMap((all) => {
+    if (all.length < manySubjects) return all.map((computed) => calculationPageOf(context, computed, next(), section));
+    const number = next();
+    const each = all.map((computed, at) => ({
+      ...calculationPageOf(context, computed, `${number}.${at + 1}`, section),
+      screenOnly: true,
+    }));
+    return [calculationSummary(context, all, number, section), ...each];
+  });
 }
 
 /** Gives the headings of a page the page's number and their own, so that people can say where something stands. */

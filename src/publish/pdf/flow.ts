@@ -47,14 +47,20 @@ export interface Place {
 /** Fills sheets from top to bottom. */
 export interface Flow {
   readonly places: ReadonlyMap<string, Place>;
-  /** Begins a page of the book on a new sheet. */
-  begin(dest: string, foot: string): void;
+  /**
+   * Begins a page of the book: on a new sheet, or, when it may follow, below what the sheet holds already, if there is
+   * room to speak of.
+   */
+  begin(dest: string, foot: string, follows?: boolean): void;
   add(pieces: Iterable<Piece>): void;
   /** Closes the last sheet. */
   end(): void;
 }
 
 const noteGap = mm(2);
+/** A page that follows another on its sheet stands this far below it, and wants at least this much room. */
+const followGap = mm(14);
+const followRoom = mm(95);
 
 /** `closed` receives each sheet, in order, as soon as nothing more is drawn on it. */
 export function newFlow(fonts: Fonts, closed: (sheet: Sheet) => void): Flow {
@@ -138,7 +144,15 @@ export function newFlow(fonts: Fonts, closed: (sheet: Sheet) => void): Flow {
   return {
     places,
     end: finish,
-    begin(dest, wanted) {
+    begin(dest, wanted, follows = false) {
+      const from = Math.max(y, noteBottom) + followGap;
+      if (follows && count > 0 && wanted === sheetFoot && shape === upright && y > shape.top && from + followRoom < shape.bottom) {
+        canvas.line([shape.left, from - followGap / 2], [shape.right, from - followGap / 2], { weight: 0.6 });
+        y = noteBottom = from;
+        last = undefined;
+        places.set(dest, { sheet: count - 1, y: from });
+        return;
+      }
       foot = wanted;
       open(upright);
       places.set(dest, { sheet: count - 1, y: 0 });

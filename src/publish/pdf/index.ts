@@ -74,7 +74,7 @@ function leafOf({ canvas, foot }: Sheet): Leaf {
 
 function addPage(flow: Flow, setter: PageSetter, book: Publication, page: Page): void {
   const section = page.section === null ? undefined : book.sections[page.section];
-  flow.begin(page.url, section === undefined ? "" : `${section.number} ${section.title}`);
+  flow.begin(page.url, section === undefined ? "" : `${section.number} ${section.title}`, page.opening !== true);
   const own: PageSetter = { ...setter, destOf: (anchor) => destOf({ page: page.url, anchor }) };
   flow.add(pagePieces(own, page));
 }

@@ -1,0 +1,120 @@
+import { describeBasis } from "../../model/basis.ts";
+import type { Computed } from "../../model/book.ts";
+import { related, symbolDisplay, typeset } from "../../model/formula/typeset.ts";
+import { printNumber } from "../../model/print-number.ts";
+import { formulaOf } from "../../compute/formula-of.ts";
+import type { Block, Cell, Column, Page, Row } from "../blocks.ts";
+import { formsOf, pageOfComputed, resultOf, verdictSentence } from "./calculation-page.ts";
+import { kindOf, rowOf, type Context } from "./context.ts";
+import { inFives } from "./record-blocks.ts";
+import { countedTitle } from "./titles.ts";
+
+/** From so many subjects on, a calculation is printed once with a table; the page of each subject stays on screen. */
+export const manySubjects = 8;
+
+/** One calculation applied to many records: its formulas once, then a row for each. */
+export function calculationSummary(context: Context, all: readonly Computed[], number: string, section: number): Page {
+  const [first] = all;
+  if (first === undefined) throw new Error("a summary needs at least one calculation");
+  const { calculation, subject } = first;
+  const forms = formsOf(first);
+  const inputs = Object.entries(calculation.inputs).filter(([symbol]) =>
+    all.some((one) => one.inputs.get(symbol)?.value !== undefined),
+  );
+  const steps = calculation.steps.filter((step) => all.some((one) => one.steps.some((done) => done.step === step)));
+  const symbolColumn = (symbol: string, unit: string): Column => ({
+    head: plainSymbol(symbol, forms),
+    align: "number",
+    width: 1,
+    ...(unit !== "1" && { unit }),
+  });
+  const columns: Column[] = [
+    { head: kindOf(context, subject).title, align: "left", width: 2.4 },
+    ...inputs.map(([symbol, { unit }]) => symbolColumn(symbol, unit)),
+    ...steps.map(({ symbol, unit }) => symbolColumn(symbol, unit)),
+    { head: "Verdict", align: "left", width: 1.5 },
+  ];
+  const rows = all.map((one): Row => ({
+    cells: [
+      {
+        type: "text",
+        text: [{ type: "link", to: { page: pageOfComputed(context, one) }, text: nameOfSubject(context, one) }],
+      },
+      ...inputs.map(([symbol]): Cell => numberCell(one.inputs.get(symbol)?.value)),
+      ...steps.map((step): Cell => {
+        const done = one.steps.find((other) => other.step === step);
+        return done === undefined
+          ? { type: "empty" }
+          : { type: "number", text: resultOf(done).replace(/ [^\d].*$/, "") };
+      }),
+      { type: "mark", mark: one.verdict },
+    ],
+  }));
+  const judged: Block[] =
+    calculation.accept.length === 0
+      ? []
+      : [
+          {
+            type: "list",
+            ordered: false,
+            items: calculation.accept.map(({ means, left, relation, right }) => [
+              `${means}: ${left} ${relation} ${right}`,
+            ]),
+          },
+        ];
+  return {
+    url: `calculation/${calculation.id}.html`,
+    number,
+    title: calculation.title,
+    under: [`${countedTitle(all.length, kindOf(context, subject).title)}. ${verdictSentence(all)}`],
+    section,
+    blocks: [
+      {
+        type: "paragraph",
+        text: [calculation.scope],
+        notes: [{ lead: "Basis", text: [describeBasis(calculation.basis)] }],
+      },
+      { type: "heading", level: 2, text: "Formulas" },
+      {
+        type: "facts",
+        facts: steps.map((step) => ({
+          label: step.means,
+          value: [
+            {
+              type: "symbol",
+              display: related(
+                symbolDisplay(step.symbol, forms.get(step.symbol)),
+                "=",
+                typeset(formulaOf(step.formula), forms),
+              ),
+            },
+          ],
+        })),
+      },
+      ...judged,
+      { type: "heading", level: 2, text: "Inputs and results" },
+      {
+        type: "table",
+        number: `${number}.1`,
+        title: `${calculation.title}, each from its own records`,
+        columns,
+        groups: inFives(rows),
+        wide: true,
+        remark: [`${inputs.map(([symbol, { means }]) => `${plainSymbol(symbol, forms)}: ${means}`).join("; ")}.`],
+      },
+    ],
+  };
+}
+
+function plainSymbol(symbol: string, forms: ReadonlyMap<string, string>): string {
+  const { base, sub } = symbolDisplay(symbol, forms.get(symbol));
+  return sub === undefined ? base : `${base} ${sub}`;
+}
+
+function nameOfSubject(context: Context, { subject, pointer }: Computed): string {
+  const row = rowOf(context, subject, pointer);
+  return `${subject.id}${row === undefined ? "" : `, ${row}`}`;
+}
+
+const numberCell = (value: number | undefined): Cell =>
+  value === undefined ? { type: "empty" } : { type: "number", text: printNumber(value, { significant: 6 }) };

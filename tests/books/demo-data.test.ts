@@ -1,0 +1,78 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { PDFDocument } from "pdf-lib";
+import { describe, expect, test } from "vitest";
+import { bookFiles, finalEdition, interimEdition } from "../../demo-data/air-receiver/book-files.ts";
+import { judgeBook, readBook } from "../../src/pipeline.ts";
+
+const root = join(import.meta.dirname, "../..");
+const books = [
+  ["air-receiver", finalEdition],
+  ["air-receiver-interim", interimEdition],
+] as const;
+
+const folderOf = (name: string) => join(root, "demo-data", name, "book");
+
+function filesIn(dir: string): string[] {
+  return readdirSync(dir, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) =>
+      join(entry.parentPath, entry.name)
+        .slice(dir.length + 1)
+        .replaceAll("\\", "/"),
+    )
+    .sort();
+}
+
+const bytes = (content: string | Uint8Array) => Buffer.from(content);
+
+describe.each(books)("%s is made by the script of facts", (name, edition) => {
+  const folder = folderOf(name);
+
+  test("byte for byte, nothing more and nothing less", async () => {
+    const made = await bookFiles(edition);
+    expect(filesIn(folder)).toEqual([...made.keys()].sort());
+    const differing = [...made].filter(([path, content]) => !bytes(content).equals(readFileSync(join(folder, path))));
+    expect(differing.map(([path]) => path)).toEqual([]);
+  });
+
+  test("every original says that its data are invented, and fits into 3 MB with the others", async () => {
+    const originals = filesIn(folder).filter((path) => path.startsWith("files/"));
+    let size = 0;
+    for (const path of originals) {
+      const content = readFileSync(join(folder, path));
+      size += content.length;
+      const document = await PDFDocument.load(content, { updateMetadata: false });
+      expect(document.getSubject()).toBe("Demonstration, invented data");
+      expect(document.getPageCount()).toBeGreaterThan(0);
+    }
+    expect(originals.length).toBeGreaterThan(40);
+    expect(size).toBeLessThan(3_000_000);
+  });
+});
+
+/** Kinds that have no paper of their own. */
+const withoutPaper = ["book", "issue", "organisation", "original", "person"];
+
+test("every record of the final book names the page it was read from, and who compared the two", () => {
+  const { records } = readBook(folderOf("air-receiver"));
+  const bare = records
+    .filter(({ kind }) => !withoutPaper.includes(kind))
+    .filter(({ value }) => value["source"] === undefined || value["transcription"] === undefined);
+  expect(bare.map(({ kind, id }) => `${kind} ${id}`)).toEqual([]);
+});
+
+test("the interim book holds records of the final one only", () => {
+  const last = new Set(readBook(folderOf("air-receiver")).records.map(({ kind, id }) => `${kind} ${id}`));
+  const early = readBook(folderOf("air-receiver-interim")).records.map(({ kind, id }) => `${kind} ${id}`);
+  expect(early.filter((address) => !last.has(address))).toEqual([]);
+  expect(early.length).toBeLessThan(last.size);
+});
+
+test("the starter is sound in form, and lacks its equipment first", () => {
+  const read = readBook(join(root, "records"));
+  expect([...read.fatal, ...read.findings]).toEqual([]);
+  const { findings, counts } = judgeBook(read);
+  expect(counts.nonconformity).toBe(0);
+  expect(findings.some(({ key }) => key.includes("equipment"))).toBe(true);
+});
