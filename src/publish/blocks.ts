@@ -177,7 +177,12 @@ export type Block =
     }
   | {
       readonly type: "signatures";
-      readonly rows: readonly { readonly for: string; readonly that: string; readonly date: string; readonly by: string }[];
+      readonly rows: readonly {
+        readonly for: string;
+        readonly that: string;
+        readonly date: string;
+        readonly by: string;
+      }[];
     }
   /** Contents with leaders; the PDF adds page numbers. */
   | { readonly type: "contents"; readonly entries: readonly ContentsEntry[] }
@@ -221,7 +226,13 @@ export type Shape =
       /** Open arrow heads of a dimension line. */
       readonly arrows?: "both" | "end";
     }
-  | { readonly type: "path"; readonly points: readonly (readonly [number, number])[]; readonly weight: number; readonly closed?: boolean; readonly broken?: boolean }
+  | {
+      readonly type: "path";
+      readonly points: readonly (readonly [number, number])[];
+      readonly weight: number;
+      readonly closed?: boolean;
+      readonly broken?: boolean;
+    }
   | { readonly type: "ring"; readonly at: readonly [number, number]; readonly radius: number; readonly weight: number }
   /** A region hatched at 45°, never filled. */
   | { readonly type: "hatch"; readonly x: number; readonly y: number; readonly width: number; readonly height: number }

@@ -17,16 +17,21 @@ export class ChangedWhileBuilding extends Error {}
  * Every file of an issue by its path, but for the marker and the hash list that seal it: the site, the PDF, the originals
  * byte for byte, the records as judged, the composed schemas and the findings.
  */
-export async function issueFiles(judged: JudgedBook, publication: Publication): Promise<ReadonlyMap<string, Uint8Array | string>> {
+export async function issueFiles(
+  judged: JudgedBook,
+  publication: Publication,
+): Promise<ReadonlyMap<string, Uint8Array | string>> {
   const files = new Map<string, Uint8Array | string>();
   const bytes = new Map<string, Uint8Array>();
   for (const { path, sha256: judgedHash, role } of judged.loaded.files) {
     const content = readFileSync(join(judged.loaded.dir, path));
-    if (sha256(content) !== judgedHash) throw new ChangedWhileBuilding(`${path} changed while the book was being built; build it again`);
+    if (sha256(content) !== judgedHash)
+      throw new ChangedWhileBuilding(`${path} changed while the book was being built; build it again`);
     bytes.set(path, content);
     files.set(role === "original" ? path : `evidence/${path}`, content);
   }
-  for (const [path, schema] of composedSchemas(judged.definitions.kinds)) files.set(`schemas/${path}`, `${JSON.stringify(schema, null, 2)}\n`);
+  for (const [path, schema] of composedSchemas(judged.definitions.kinds))
+    files.set(`schemas/${path}`, `${JSON.stringify(schema, null, 2)}\n`);
   files.set("findings.json", reportJson(reportOf(judged, toolName)));
   for (const [path, content] of await siteFiles(publication, files.keys())) files.set(path, content);
   files.set("book.pdf", await bookPdf(publication, (path) => bytes.get(path) ?? new Uint8Array()));

@@ -16,14 +16,25 @@ export interface TimeChart {
   /** Broken lines with a label at their end. */
   readonly levels: readonly { readonly value: number; readonly label: string }[];
   /** The span in which the values must lie between two levels, hatched. */
-  readonly band?: { readonly from: number; readonly to: number; readonly low: number; readonly high: number; readonly label: string };
+  readonly band?: {
+    readonly from: number;
+    readonly to: number;
+    readonly low: number;
+    readonly high: number;
+    readonly label: string;
+  };
   /** Clock time of a minute, for the axis. */
   clock(minute: number): string;
 }
 
 /** Readings over time: two series differ in form, every line is labelled where it runs, the band of the hold is hatched. */
 export function timeChart(chart: TimeChart): Figure {
-  return { title: chart.title, description: chart.description, wide: draw(chart, 900, 380), narrow: draw(chart, 350, 300) };
+  return {
+    title: chart.title,
+    description: chart.description,
+    wide: draw(chart, 900, 380),
+    narrow: draw(chart, 350, 300),
+  };
 }
 
 function draw(chart: TimeChart, width: number, height: number): Drawing {
@@ -56,11 +67,17 @@ function draw(chart: TimeChart, width: number, height: number): Drawing {
     { type: "text", at: [left, top - 10], text: chart.unit, size, anchor: "middle" },
   );
   for (const tick of y.ticks(wide ? 6 : 4)) {
-    shapes.push({ type: "line", from: [left - 5, y(tick)], to: [left, y(tick)], weight: 0.6 }, { type: "text", at: [left - 9, y(tick) + size * 0.35], text: printNumber(tick, 0), size, anchor: "end" });
+    shapes.push(
+      { type: "line", from: [left - 5, y(tick)], to: [left, y(tick)], weight: 0.6 },
+      { type: "text", at: [left - 9, y(tick) + size * 0.35], text: printNumber(tick, 0), size, anchor: "end" },
+    );
   }
   const step = niceMinutes(lastMinute, wide ? 8 : 3);
   for (let minute = 0; minute <= lastMinute; minute += step) {
-    shapes.push({ type: "line", from: [x(minute), y(0)], to: [x(minute), y(0) + 5], weight: 0.6 }, { type: "text", at: [x(minute), y(0) + 9 + size], text: chart.clock(minute), size, anchor: "middle" });
+    shapes.push(
+      { type: "line", from: [x(minute), y(0)], to: [x(minute), y(0) + 5], weight: 0.6 },
+      { type: "text", at: [x(minute), y(0) + 9 + size], text: chart.clock(minute), size, anchor: "middle" },
+    );
   }
   const labels: { at: number; text: string; from: readonly [number, number] }[] = [];
   for (const { value, label } of chart.levels) {
@@ -72,10 +89,19 @@ function draw(chart: TimeChart, width: number, height: number): Drawing {
     const path = points.map(([minute, value]) => [x(minute), y(value)] as const);
     if (index === 0) shapes.push({ type: "path", points: path, weight: 2 });
     else for (const at of path) shapes.push({ type: "ring", at, radius: wide ? 4 : 3, weight: 1 });
-    shapes.push({ type: "text", at: [x(lastMinute * 0.04) + 4, top + 12 + index * (size + 6)], text: `${index === 0 ? "line" : "rings"}: ${label}`, size, anchor: "start" });
+    shapes.push({
+      type: "text",
+      at: [x(lastMinute * 0.04) + 4, top + 12 + index * (size + 6)],
+      text: `${index === 0 ? "line" : "rings"}: ${label}`,
+      size,
+      anchor: "start",
+    });
   });
   for (const { at, text, from } of spread(labels, size + 4)) {
-    shapes.push({ type: "line", from: [from[0], from[1]], to: [from[0] + 10, at], weight: 0.6 }, { type: "text", at: [from[0] + 14, at + size * 0.35], text, size, anchor: "start" });
+    shapes.push(
+      { type: "line", from: [from[0], from[1]], to: [from[0] + 10, at], weight: 0.6 },
+      { type: "text", at: [from[0] + 14, at + size * 0.35], text, size, anchor: "start" },
+    );
   }
   return { width, height, shapes };
 }

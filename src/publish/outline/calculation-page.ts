@@ -1,8 +1,9 @@
 import { describeBasis } from "../../model/basis.ts";
-import type { BoundInput, Computed, ComputedStep } from "../../model/book.ts";
+import type { BoundInput, ComparedValue, Computed, ComputedStep } from "../../model/book.ts";
 import type { Comparison } from "../../model/calculation.ts";
 import { related, substitute, symbolDisplay, typeset } from "../../model/formula/typeset.ts";
 import { printAllowed, printNumber, printRequired } from "../../model/print-number.ts";
+import { figure, meaningOf, unitOfSymbol, withUnit } from "./numbers.ts";
 import { formulaOf } from "../../compute/run.ts";
 import type { Block, CalculationStep, Cell, Note, Page, Row, Text } from "../blocks.ts";
 import { calculationPage } from "./address.ts";
@@ -70,12 +71,11 @@ export function calculationPageOf(context: Context, computed: Computed, number: 
 }
 
 function underOf(context: Context, computed: Computed): Text {
-  const last = computed.steps.at(-1);
   const agree = computed.sheets.map(({ record, values }) => ({
     record,
     good: values.every(({ verdict }) => verdict === "passed"),
   }));
-  const result = last === undefined ? "" : `${upper(last.step.means)}: ${resultOf(last)}. `;
+  const result = resultSentence(computed);
   const sheet: Text = agree.flatMap(({ record, good }): Text => [
     good ? " The maker’s sheet " : " The maker’s sheet ",
     linkTo(context, record),
@@ -85,6 +85,18 @@ function underOf(context: Context, computed: Computed): Text {
     `${result}The calculation ${computed.verdict === "passed" ? "passed" : computed.verdict === "failed" ? "failed" : "is not judged"}.`,
     ...sheet,
   ];
+}
+
+/** What was asked and what there is, of the first acceptance; without one, the last result. */
+function resultSentence(computed: Computed): string {
+  const [first] = computed.accept;
+  const last = computed.steps.at(-1);
+  if (first === undefined) return last === undefined ? "" : `${upper(last.step.means)}: ${resultOf(last)}. `;
+  const { acceptance, left, right } = first;
+  const unit = unitOfSymbol(computed, acceptance.left);
+  const asked =
+    unitOfSymbol(computed, acceptance.right) === unit ? meaningOf(computed, acceptance.right) : acceptance.right;
+  return `${upper(meaningOf(computed, acceptance.left))} ${withUnit(figure(left), unit)}, ${asked} ${withUnit(figure(right, 4), unit)}. `;
 }
 
 /** "All passed.", or how many did not. */
@@ -99,7 +111,7 @@ const upper = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 export function resultOf(done: ComputedStep): string {
   const { step, value } = done;
   if (step.options !== undefined) return step.options[value] ?? String(value);
-  return unitAfter(roundedOf(done) ?? printNumber(value, { significant: 6 }), step.unit);
+  return withUnit(roundedOf(done) ?? figure(value), step.unit);
 }
 
 function roundedOf({ step, value }: ComputedStep): string | undefined {
@@ -111,8 +123,6 @@ function roundedOf({ step, value }: ComputedStep): string | undefined {
       ? printAllowed(value, decimals)
       : printNumber(value, decimals);
 }
-
-const unitAfter = (number: string, unit: string) => (unit === "1" ? number : `${number} ${unit}`);
 
 /** Display forms of the symbols of a calculation. */
 export function formsOf(computed: Computed): Map<string, string> {
@@ -134,7 +144,7 @@ function stepBlock(computed: Computed, done: ComputedStep): CalculationStep {
       bound.value === undefined ? [] : [[symbol, shortNumber(bound)] as const],
     ),
   );
-  for (const other of computed.steps) values.set(other.step.symbol, printNumber(other.value, { significant: 6 }));
+  for (const other of computed.steps) values.set(other.step.symbol, figure(other.value));
   const notes: Note[] = [
     ...(named === undefined ? [] : [{ text: [named.means] }, { lead: "Basis", text: [describeBasis(named.basis)] }]),
     ...(step.basis === undefined ? [] : [{ lead: "Basis", text: [describeBasis(step.basis)] }]),
@@ -149,11 +159,8 @@ function stepBlock(computed: Computed, done: ComputedStep): CalculationStep {
     means: `${upper(step.means)}.`,
     formula: related(left, "=", typeset(formula, display)),
     ...(named === undefined && { substituted: related(left, "=", substitute(formula, values, display)) }),
-    result:
-      step.options !== undefined
-        ? (step.options[value] ?? String(value))
-        : unitAfter(printNumber(value, { significant: 9 }), step.unit),
-    ...(rounded !== undefined && { rounded: unitAfter(rounded, step.unit) }),
+    result: step.options !== undefined ? (step.options[value] ?? String(value)) : withUnit(figure(value, 9), step.unit),
+    ...(rounded !== undefined && { rounded: withUnit(rounded, step.unit) }),
     ...(governing !== undefined && { governs: governs(governing, step.unit) }),
     lines,
     notes,
@@ -163,15 +170,13 @@ function stepBlock(computed: Computed, done: ComputedStep): CalculationStep {
 const places = ["first", "second", "third", "fourth", "fifth"];
 
 function governs({ index, values }: NonNullable<ComputedStep["governing"]>, unit: string): string {
-  const others = values.flatMap((value, at) =>
-    at === index ? [] : [unitAfter(printNumber(value, { significant: 6 }), unit)],
-  );
+  const others = values.flatMap((value, at) => (at === index ? [] : [withUnit(figure(value), unit)]));
   return `The ${places[index] ?? `${index + 1}th`} governs; the other${others.length === 1 ? "" : "s"}: ${others.join(", ")}.`;
 }
 
 const shortNumber = ({ value = 0, written }: BoundInput) => {
   const digits = written === undefined ? undefined : /^-?\d+(\.\d+)?/.exec(written)?.[0];
-  return digits !== undefined && Number(digits) === value ? digits : printNumber(value, { significant: 6 });
+  return digits !== undefined && Number(digits) === value ? digits : figure(value);
 };
 
 function symbolsTable(context: Context, computed: Computed, next: () => string): Block {
@@ -257,7 +262,7 @@ function comparisonText(
       type: "symbol",
       display: related(typeset(formulaOf(left), display), signs[relation], typeset(formulaOf(right), display)),
     },
-    `: ${printNumber(leftValue, { significant: 6 })} ${signs[relation]} ${printNumber(rightValue, { significant: 6 })}`,
+    `: ${figure(leftValue)} ${signs[relation]} ${figure(rightValue)}`,
   ];
 }
 
@@ -271,7 +276,7 @@ function acceptance(computed: Computed): Block[] {
         text: [
           `${upper(one.means)}. `,
           ...comparisonText(computed, one, left, right),
-          `, margin ${printNumber(Math.abs(left - right), { significant: 4 })}.`,
+          `, margin ${figure(Math.abs(left - right), 4)}.`,
         ],
         mark: holds ? "passed" : "failed",
       })),
@@ -310,7 +315,7 @@ function crossCheck(computed: Computed): Block[] {
       items: [
         {
           text: [
-            `${upper(second.means)}: ${unitAfter(printNumber(value, { significant: 6 }), second.unit)} against ${unitAfter(printNumber(first, { significant: 6 }), second.unit)}.`,
+            `${upper(second.means)}: ${withUnit(figure(value), second.unit)} against ${withUnit(figure(first), second.unit)}.`,
           ],
           mark: agrees ? "passed" : "failed",
         },
@@ -357,7 +362,7 @@ function sheets(context: Context, computed: Computed, next: () => string): Block
                   text: [{ type: "symbol", display: symbolDisplay(one.symbol, formsOf(computed).get(one.symbol)) }],
                 },
                 { type: "text", text: [{ type: "whole", text: one.recorded }] },
-                recomputedCell(computed, one.symbol, one.recomputed),
+                recomputedCell(one),
                 { type: "text", text: [one.unit === "1" ? "" : one.unit] },
                 { type: "mark", mark: one.verdict },
               ],
@@ -383,11 +388,8 @@ function sheets(context: Context, computed: Computed, next: () => string): Block
   ];
 }
 
-function recomputedCell(computed: Computed, symbol: string, value: string): Cell {
-  const options =
-    computed.calculation.inputs[symbol]?.options ??
-    computed.calculation.steps.find((step) => step.symbol === symbol)?.options;
-  return options === undefined
-    ? { type: "number", text: printNumber(Number(value), { significant: 7 }) }
-    : { type: "text", text: [options[Number(value)] ?? value] };
+function recomputedCell({ recomputed, unit }: ComparedValue): Cell {
+  const tail = ` ${unit}`;
+  const text = recomputed.endsWith(tail) ? recomputed.slice(0, -tail.length) : recomputed;
+  return /^[\d.−-]/.test(text) ? { type: "number", text } : { type: "text", text: [text] };
 }

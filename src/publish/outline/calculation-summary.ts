@@ -1,11 +1,11 @@
 import { describeBasis } from "../../model/basis.ts";
 import type { Computed } from "../../model/book.ts";
 import { related, symbolDisplay, typeset } from "../../model/formula/typeset.ts";
-import { printNumber } from "../../model/print-number.ts";
 import { formulaOf } from "../../compute/formula-of.ts";
 import type { Block, Cell, Column, Page, Row } from "../blocks.ts";
 import { formsOf, pageOfComputed, resultOf, verdictSentence } from "./calculation-page.ts";
 import { kindOf, rowOf, type Context } from "./context.ts";
+import { figure } from "./numbers.ts";
 import { inFives } from "./record-blocks.ts";
 import { countedTitle } from "./titles.ts";
 
@@ -117,4 +117,4 @@ function nameOfSubject(context: Context, { subject, pointer }: Computed): string
 }
 
 const numberCell = (value: number | undefined): Cell =>
-  value === undefined ? { type: "empty" } : { type: "number", text: printNumber(value, { significant: 6 }) };
+  value === undefined ? { type: "empty" } : { type: "number", text: figure(value) };

@@ -81,7 +81,7 @@ function chainLink(context: Context, record: BookRecord, step: ChainStep): Chain
   return {
     what: step.what,
     mark,
-    text: sentences(context, reached, outcomes, mark),
+    text: sentences(record, context, reached, outcomes, mark),
     ...(because.length > 0 && { because }),
     notes: notesOf(context, outcomes, mark),
   };
@@ -97,6 +97,7 @@ function outcomesFor(context: Context, record: BookRecord, reached: readonly Boo
 }
 
 function sentences(
+  subject: BookRecord,
   context: Context,
   reached: readonly { readonly record: BookRecord; readonly pointer: string }[],
   outcomes: readonly Outcome[],
@@ -104,23 +105,25 @@ function sentences(
 ): Text[] {
   if (reached.length === 0) {
     if (outcomes.length === 0) return [["Nothing is recorded, and nothing is owed."]];
-    return mark === "not applicable" ? [["Does not apply here."]] : [];
+    if (mark === "not applicable") return [["Does not apply here."]];
+    return mark === "passed" ? [["Nothing is recorded here, and nothing is asked for."]] : [];
   }
   const shown = reached
     .slice(0, 8)
-    .map((hit): Text => [linkTo(context, hit.record, undefined, hit.pointer), ...says(context, hit.record)]);
+    .map((hit): Text => [linkTo(context, hit.record, undefined, hit.pointer), ...says(context, hit.record, subject)]);
   const joined = shown.flatMap((one, index): Text => (index === 0 ? one : ["; ", ...one]));
   return [[...joined, reached.length > 8 ? `; and ${reached.length - 8} more.` : "."]];
 }
 
 /** A few words about a record: what its kind shows in tables, as far as it is short. */
-function says(context: Context, record: BookRecord): Text {
+function says(context: Context, record: BookRecord, subject: BookRecord): Text {
   const kind = kindOf(context, record);
   const parts = kind.columns.slice(0, 4).flatMap((path): Text[] => {
     const field = fieldAt(kind, path);
     const value = valueAt(record.value, path);
     if (field === undefined || value === undefined || isList(value) || typeof value === "object" || path === "id")
       return [];
+    if (value === subject.id || value === record.id) return [];
     return [textOf(context, record, field, value, `/${path.replaceAll(".", "/")}`)];
   });
   return parts.slice(0, 3).flatMap((part): Text => [", ", ...part]);

@@ -11,6 +11,8 @@ export interface Extra {
   readonly after: readonly Block[];
   /** Fields that the extra blocks show already. */
   readonly skip: ReadonlySet<string>;
+  /** The extra blocks say what was judged. */
+  readonly judged?: boolean;
 }
 
 type MakeExtra = (context: Context, record: BookRecord, next: Numbering) => Extra;

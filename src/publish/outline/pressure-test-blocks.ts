@@ -2,10 +2,10 @@ import { isList, isObject } from "../../model/json.ts";
 import { parseDate } from "../../model/dates.ts";
 import { measure, parseQuantity } from "../../model/quantity.ts";
 import { addressOf, type BookRecord } from "../../model/record.ts";
-import { printNumber } from "../../model/print-number.ts";
 import type { Block } from "../blocks.ts";
 import { timeChart, type Series } from "../figures/time-chart.ts";
 import { pageOfComputed } from "./calculation-page.ts";
+import { figure as shown, unitOfSymbol, withUnit } from "./numbers.ts";
 import { markOf, plain, titleOfOutcome, type Context } from "./context.ts";
 import { findingLinks } from "./finding-blocks.ts";
 import type { Extra } from "./extras.ts";
@@ -19,7 +19,7 @@ export function pressureTestBlocks(context: Context, record: BookRecord, next: N
     first === undefined || series.all.every(({ points }) => points.length < 2)
       ? []
       : [chart(record, series.all, first, next())];
-  return { before: [...figure, ...required(context, record)], after: [], skip: new Set() };
+  return { before: [...figure, ...required(context, record)], after: [], skip: new Set(), judged: true };
 }
 
 function seriesOf(record: BookRecord): { readonly start: number | undefined; readonly all: readonly Series[] } {
@@ -76,7 +76,7 @@ function chart(record: BookRecord, series: readonly Series[], start: number, num
       description: series
         .map(
           ({ label, points }) =>
-            `${label}: ${points.length} readings, highest ${printNumber(Math.max(...points.map(([, value]) => value)), { significant: 4 })} ${unit}`,
+            `${label}: ${points.length} readings, highest ${shown(Math.max(...points.map(([, value]) => value)), 4)} ${unit}`,
         )
         .join("; "),
       unit,
@@ -88,7 +88,7 @@ function chart(record: BookRecord, series: readonly Series[], start: number, num
           to,
           low: need,
           high: Math.max(need * 1.06, done),
-          label: `hold, ${printNumber(to - from, { significant: 3 })} min`,
+          label: `hold, ${shown(to - from, 3)} min`,
         },
       }),
       clock,
@@ -103,7 +103,7 @@ function required(context: Context, record: BookRecord): Block[] {
     .flatMap((computed) =>
       computed.accept.map(({ acceptance, left, right, holds }) => ({
         text: [
-          `${acceptance.means.charAt(0).toUpperCase()}${acceptance.means.slice(1)}: ${printNumber(left, { significant: 5 })} against ${printNumber(right, { significant: 5 })} `,
+          `${acceptance.means.charAt(0).toUpperCase()}${acceptance.means.slice(1)}: ${withUnit(shown(left, 5), unitOfSymbol(computed, acceptance.left))} against ${withUnit(shown(right, 5), unitOfSymbol(computed, acceptance.left))} `,
           { type: "link" as const, to: { page: pageOfComputed(context, computed) }, text: computed.calculation.title },
         ],
         mark: holds ? ("passed" as const) : ("failed" as const),

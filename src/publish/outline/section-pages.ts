@@ -148,7 +148,7 @@ export function recordPage(context: Context, record: BookRecord, number: string,
   const kind = kindOf(context, record);
   const next = numbering(number);
   const label = labelOf(context, record);
-  const { before, after, skip } = extraBlocks(context, record, next);
+  const { before, after, skip, judged = false } = extraBlocks(context, record, next);
   const chained = context.chains.some((chain) => chain.kind === record.kind);
   return {
     url: targetOf(context, record).page,
@@ -163,7 +163,7 @@ export function recordPage(context: Context, record: BookRecord, number: string,
       ...(chained ? [{ type: "heading", level: 2, text: "As recorded" } satisfies Block] : []),
       ...recordBlocks(context, record, next, "", skip),
       ...after,
-      ...(chained ? [] : judgedBlock(context, record)),
+      ...(chained || judged ? [] : judgedBlock(context, record)),
       ...signatureBlock(context, record),
       ...scanBlocks(context, record),
       ...namedBy(context, record),

@@ -29,7 +29,7 @@ export function textOf(context: Context, record: BookRecord, field: Field, value
 }
 
 /** A minus is set as a minus; the digits of evidence are never regrouped. */
-const printed = (text: string) => text.replace(/^-(?=\d)(?!\d{4}-)/, "−");
+const printed = (text: string) => text.replace(/^-(?=\d)(?!\d{4}-)/, "−").replace(/^(\d{4}-\d{2}-\d{2})T/, "$1 ");
 
 /** A link as the record wrote it; one that leads nowhere stays text. */
 export function linkInline(context: Context, record: BookRecord, pointer: string, text: string): Inline {

@@ -146,7 +146,14 @@ export function newFlow(fonts: Fonts, closed: (sheet: Sheet) => void): Flow {
     end: finish,
     begin(dest, wanted, follows = false) {
       const from = Math.max(y, noteBottom) + followGap;
-      if (follows && count > 0 && wanted === sheetFoot && shape === upright && y > shape.top && from + followRoom < shape.bottom) {
+      if (
+        follows &&
+        count > 0 &&
+        wanted === sheetFoot &&
+        shape === upright &&
+        y > shape.top &&
+        from + followRoom < shape.bottom
+      ) {
         canvas.line([shape.left, from - followGap / 2], [shape.right, from - followGap / 2], { weight: 0.6 });
         y = noteBottom = from;
         last = undefined;
