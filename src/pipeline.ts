@@ -7,7 +7,6 @@ import type { JudgedBook, LoadedBook } from "./model/book.ts";
 import type { Definitions } from "./model/definitions.ts";
 import type { Kind } from "./model/kind.ts";
 import type { Publication } from "./publish/blocks.ts";
-import { issueFiles } from "./publish/issue-files.ts";
 import { chainOf, outline } from "./publish/outline/outline.ts";
 import { packageRoot, toolName } from "./root.ts";
 
@@ -49,7 +48,11 @@ export function layOut(judged: JudgedBook): Publication {
 }
 
 /** Every file of the issue, by path: site, PDF, originals, evidence, schemas, findings, hash list, marker. */
-export async function publishBook(judged: JudgedBook): Promise<{ readonly files: ReadonlyMap<string, Uint8Array | string> }> {
+export async function publishBook(
+  judged: JudgedBook,
+): Promise<{ readonly files: ReadonlyMap<string, Uint8Array | string> }> {
+  // Loaded only now: the site generator and the PDF library take longer to start than a book takes to check.
+  const { issueFiles } = await import("./publish/issue-files.ts");
   return { files: await issueFiles(judged, layOut(judged)) };
 }
 

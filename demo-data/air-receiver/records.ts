@@ -3,16 +3,20 @@ import { calculationSheets } from "./facts/calculations.ts";
 import { dimensionChecks } from "./facts/dimensions.ts";
 import { instruments } from "./facts/instruments.ts";
 import { bodyCertificates, declaration, issueOf, nameplate } from "./facts/legal.ts";
-import { certificates, heatTreatments, millApprovals, pieceMarks } from "./facts/materials.ts";
+import { certificates } from "./facts/certificates.ts";
+import { heatTreatments, millApprovals, pieceMarks } from "./facts/materials.ts";
 import { documents, drawings } from "./facts/papers.ts";
 import { organisations, people } from "./facts/people.ts";
 import { inspectionSteps } from "./facts/plan.ts";
 import { pressureTest, safetyValve } from "./facts/pressure-test.ts";
-import { procedures, qualifications, welding } from "./facts/procedures.ts";
+import { procedures } from "./facts/procedures.ts";
+import { qualifications } from "./facts/qualifications.ts";
+import { welding } from "./facts/welding-procedures.ts";
 import { ndtReports, nonconformities } from "./facts/testing.ts";
 import { book, equipment, joints, parts } from "./facts/vessel.ts";
 import { batches, ndtPersonnel, welderQualifications } from "./facts/welders.ts";
-import { productionTests, repairs, weldLogs } from "./facts/welding.ts";
+import { productionTests, repairs } from "./facts/repairs.ts";
+import { weldLogs } from "./facts/welding.ts";
 
 export type Kind = keyof RecordTypes;
 

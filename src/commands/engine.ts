@@ -1,16 +1,9 @@
 import { shippedDefinitions } from "../definitions.ts";
-import { exceptionRules } from "../judge/exceptions.ts";
-import { fieldRules } from "../judge/fields.ts";
-import { milestoneRules } from "../judge/milestones.ts";
-import { originalRules } from "../judge/originals.ts";
-import { orphanRules } from "../judge/orphans.ts";
-import { profileRules } from "../judge/profile.ts";
-import { tableRules } from "../judge/tables.ts";
-import { linkRules } from "../link/graph.ts";
+import { builtInRules } from "../judge/built-in.ts";
 import { fileRules } from "../load/file-rules.ts";
 import { loadKinds } from "../load/kinds.ts";
 import { judgeBook, publishBook, readBook, traceRecord } from "../pipeline.ts";
-import { ChangedWhileBuilding } from "../publish/issue-files.ts";
+import { ChangedWhileBuilding } from "../publish/changed.ts";
 import { packageRoot, toolName } from "../root.ts";
 import { join } from "node:path";
 import { UsageError, type Engine } from "./command.ts";
@@ -18,17 +11,7 @@ import { UsageError, type Engine } from "./command.ts";
 /** The shipped pipeline, as commands use it. */
 export const engine: Engine = {
   tool: toolName,
-  builtIns: [
-    ...fileRules,
-    ...linkRules,
-    ...fieldRules,
-    ...originalRules,
-    ...orphanRules,
-    ...profileRules,
-    ...tableRules,
-    ...milestoneRules,
-    ...exceptionRules,
-  ],
+  builtIns: [...fileRules, ...builtInRules],
   readBook: (dir) => readBook(dir),
   judgeBook: (read) => judgeBook(read),
   async publishBook(judged) {

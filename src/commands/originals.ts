@@ -1,4 +1,4 @@
-import { addOriginals, reviewOriginals, type OriginalsReview } from "../load/originals-add.ts";
+import type { OriginalsReview } from "../load/originals-add.ts";
 import { plain } from "../report/plain.ts";
 import { counted } from "../report/words.ts";
 import { bookFolder, readOrSay } from "./books.ts";
@@ -22,6 +22,8 @@ export const originals: Command = {
     const read = readOrSay(dir, effects);
     if (read === undefined) return 2;
     effects.progress("counting pages");
+    // Loaded only here: counting pages takes the PDF library.
+    const { addOriginals, reviewOriginals } = await import("../load/originals-add.ts");
     const review = await reviewOriginals(read);
     const adds = given.options.has("add") && review.unrecorded.length > 0;
     const added = adds ? await addOriginals(dir, review.unrecorded) : null;

@@ -7,7 +7,6 @@ import { addressOf, type BookRecord } from "../model/record.ts";
 import type { Requirement } from "../model/requirement.ts";
 import { digestOf } from "../model/stable.ts";
 import { addFinding, keyOf, locate, type Court } from "./court.ts";
-import { leaves } from "./fields.ts";
 import type { World } from "./world.ts";
 
 const basis = ownChoice(
@@ -91,40 +90,18 @@ function dueIn(fields: Iterable<Field>, used: Set<string>): void {
   }
 }
 
-/**
- * A milestone that is not reached though a later one is, or though an event is recorded that belongs to one beyond the
- * next. (Work towards the next milestone begins while the one before is being finished.)
- */
+/** A milestone that is not reached though a later one is: what is due at it would stay out of sight. */
 export function checkPassedOver(court: Court, issue: BookRecord, calendar: Calendar): void {
   if (calendar.final) return;
-  const events = eventsByMilestone(court.world);
   for (const [index, name] of calendar.names.entries()) {
-    if (calendar.isDue(name)) continue;
-    const reached = calendar.names.slice(index + 1).find((other) => calendar.isDue(other));
-    const beyond = calendar.names.slice(index + 2).find((other) => events.has(other));
-    const event = beyond === undefined ? undefined : events.get(beyond);
-    if (reached === undefined && (beyond === undefined || event === undefined)) continue;
+    const later = calendar.names.slice(index + 1).find((other) => calendar.isDue(other));
+    if (calendar.isDue(name) || later === undefined) continue;
     say(court, issue, "milestone-order", name, {
-      message:
-        reached !== undefined
-          ? `milestone "${name}" is not reached, but "${reached}" is`
-          : `milestone "${name}" is not reached, but ${event ?? ""} tells of "${beyond ?? ""}"`,
+      message: `milestone "${name}" is not reached, but "${later}" is`,
       why: "milestones are listed in the order of manufacture",
       hint: `enter the day "${name}" was reached, or correct the order`,
     });
   }
-}
-
-/** For each milestone, the first event that is recorded of it, in words. */
-function eventsByMilestone(world: World): ReadonlyMap<string, string> {
-  const events = new Map<string, string>();
-  for (const { record, pointer, field, value } of leaves(world)) {
-    if (field.date !== "event" || field.due === undefined || events.has(field.due) || typeof value !== "string")
-      continue;
-    if (world.ledger.doubts(addressOf(record, pointer)).length > 0) continue;
-    events.set(field.due, `${record.kind} ${record.id} of ${value}`);
-  }
-  return events;
 }
 
 function say(

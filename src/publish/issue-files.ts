@@ -9,9 +9,7 @@ import { siteFiles } from "./html/index.ts";
 import { sha256 } from "./issue/index.ts";
 import { bookPdf } from "./pdf/index.ts";
 import type { Publication } from "./blocks.ts";
-
-/** A file of the book is no longer what was judged. */
-export class ChangedWhileBuilding extends Error {}
+import { ChangedWhileBuilding } from "./changed.ts";
 
 /**
  * Every file of an issue by its path, but for the marker and the hash list that seal it: the site, the PDF, the originals

@@ -6,7 +6,7 @@ import { bodyCertificates, declaration, nameplate } from "../facts/legal.ts";
 import { heatTreatments } from "../facts/materials.ts";
 import { nameOf, organisationOf } from "../facts/people.ts";
 import { pressureTest, readings, safetyValve } from "../facts/pressure-test.ts";
-import { chart } from "./figures.ts";
+import { chart } from "./chart.ts";
 import { drawPlate } from "./nameplate.ts";
 import { printed, type OriginalSheet } from "./original.ts";
 

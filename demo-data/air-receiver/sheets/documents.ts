@@ -1,7 +1,8 @@
 import { article, fields, heading, paragraph, table } from "../../paper/blocks.ts";
 import { signature, signatures } from "../../paper/marks.ts";
 import { height, left, newSheet, write, type Paper, type Sheet } from "../../paper/paper.ts";
-import { certificates, pieceMarks } from "../facts/materials.ts";
+import { certificates } from "../facts/certificates.ts";
+import { pieceMarks } from "../facts/materials.ts";
 import { documents } from "../facts/papers.ts";
 import { nameOf, people } from "../facts/people.ts";
 import { inspectionSteps } from "../facts/plan.ts";

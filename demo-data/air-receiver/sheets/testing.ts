@@ -7,7 +7,7 @@ import { instruments } from "../facts/instruments.ts";
 import { nameOf } from "../facts/people.ts";
 import { ndtReports, nonconformities } from "../facts/testing.ts";
 import { ndtPersonnel } from "../facts/welders.ts";
-import { radiograph } from "./figures.ts";
+import { radiograph } from "./radiograph.ts";
 import { daysLater, printed, type OriginalSheet } from "./original.ts";
 
 const methods = {

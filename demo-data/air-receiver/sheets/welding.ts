@@ -8,11 +8,13 @@ import { fields, heading, paragraph, table } from "../../paper/blocks.ts";
 import { signatures } from "../../paper/marks.ts";
 import { newSheet, type Paper } from "../../paper/paper.ts";
 import { nameOf, organisationOf } from "../facts/people.ts";
-import { qualifications, welding } from "../facts/procedures.ts";
+import { qualifications } from "../facts/qualifications.ts";
+import { welding } from "../facts/welding-procedures.ts";
 import { joints } from "../facts/vessel.ts";
 import { welderQualifications } from "../facts/welders.ts";
-import { productionTests, repairs, weldLogs } from "../facts/welding.ts";
-import { bevel } from "./figures.ts";
+import { productionTests, repairs } from "../facts/repairs.ts";
+import { weldLogs } from "../facts/welding.ts";
+import { bevel } from "./bevel.ts";
 import { daysLater, printed, type OriginalSheet } from "./original.ts";
 
 type Span = { readonly minimum?: string; readonly maximum?: string } | undefined;
