@@ -7,8 +7,13 @@ const cli = join(packageRoot, "dist/src/cli.js");
 let failed = 0;
 for (const book of ["air-receiver"]) {
   const out = join(packageRoot, "out", "demo", book);
-  const done = spawnSync(process.execPath, [cli, "build", join(packageRoot, "demo-data", book, "book"), "--out", out], { stdio: "inherit" });
+  const done = spawnSync(process.execPath, [cli, "build", join(packageRoot, "demo-data", book, "book"), "--out", out], {
+    stdio: "inherit",
+  });
   if (done.status !== 0) failed = done.status ?? 2;
-  else process.stdout.write(`\nOpen ${relative(process.cwd(), join(out, "index.html"))} by double click; the same book as PDF: ${relative(process.cwd(), join(out, "book.pdf"))}\n`);
+  else
+    process.stdout.write(
+      `\nOpen ${relative(process.cwd(), join(out, "index.html"))} by double click; the same book as PDF: ${relative(process.cwd(), join(out, "book.pdf"))}\n`,
+    );
 }
 process.exitCode = failed;

@@ -15,7 +15,9 @@ const all = filesIn(src).filter((file) => !file.includes("/generated/"));
 const importPattern = /^(?:import|export)[^;]*?from "(\.[^"]+)";/gms;
 
 function importsOf(file: string): string[] {
-  return [...readFileSync(file, "utf8").matchAll(importPattern)].map((match) => relative(src, join(dirname(file), match[1] ?? "")));
+  return [...readFileSync(file, "utf8").matchAll(importPattern)].map((match) =>
+    relative(src, join(dirname(file), match[1] ?? "")),
+  );
 }
 
 /** What each folder of src/ may import, beside itself. Whatever is not listed here may not be imported. */
@@ -51,7 +53,11 @@ describe("dependencies point one way", () => {
     const stages = ["load", "link", "judge", "rules", "calculations"];
     const wrong = all.flatMap((file) => {
       const from = relative(src, file);
-      const other = from.startsWith("publish/html/") ? "publish/pdf/" : from.startsWith("publish/pdf/") ? "publish/html/" : null;
+      const other = from.startsWith("publish/html/")
+        ? "publish/pdf/"
+        : from.startsWith("publish/pdf/")
+          ? "publish/html/"
+          : null;
       if (other === null) return [];
       return importsOf(file)
         .filter((target) => target.startsWith(other) || stages.includes(target.split("/")[0] ?? ""))
@@ -75,7 +81,8 @@ describe("lists are complete", () => {
       };
       visit(`${folder}/index.ts`);
       // What another folder takes from here is reached from there.
-      for (const file of all) for (const target of importsOf(file)) if (target.startsWith(`${folder}/`)) reached.add(target);
+      for (const file of all)
+        for (const target of importsOf(file)) if (target.startsWith(`${folder}/`)) reached.add(target);
       expect(files.filter((name) => !reached.has(`${folder}/${name}`))).toEqual([]);
     });
 });

@@ -63,15 +63,23 @@ export function foldAbsences(court: Court): { readonly gaps: readonly Gap[]; rea
 const sorted = (groups: Groups): Group[] =>
   [...groups.values()].sort((a, b) => byCodePoint(a.absence.key, b.absence.key));
 
-/** A kind of which the book holds no record at all is one absence, whoever asks for its records. */
+/**
+ * A kind of which the book holds no record at all is one absence, whoever asks for its records: the one that links
+ * name, if they name one only.
+ */
 function foldKinds(world: World, groups: Groups, merge: Merge): void {
+  const byKind = new Map<string, Group[]>();
   for (const group of sorted(groups)) {
     const { kind } = group.absence;
-    if (kind === null || (world.graph.byKind.get(kind)?.size ?? 0) > 0) continue;
+    if (kind !== null && (world.graph.byKind.get(kind)?.size ?? 0) === 0) add(byKind, kind, group);
+  }
+  for (const [kind, list] of byKind) {
+    const [named, ...more] = list.filter(({ absence }) => absence.target !== null);
     const absence = noneInBook(kind, "");
-    const whole = groups.get(absence.key) ?? { absence, wants: [], explained: [] };
-    groups.set(absence.key, whole);
-    merge(group, whole);
+    const none = groups.get(absence.key) ?? { absence, wants: [], explained: [] };
+    const whole = named !== undefined && more.length === 0 ? named : none;
+    groups.set(whole.absence.key, whole);
+    for (const group of list) merge(group, whole);
   }
 }
 

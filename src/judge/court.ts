@@ -25,6 +25,8 @@ export interface Entry {
   readonly digests: Set<string>;
   readonly accuses: Set<Address>;
   readonly related: Map<string, Related>;
+  /** Kinds of which the objection read a list: one more record of the kind could undo it. */
+  readonly lists: Set<string>;
   exception: string | null;
 }
 
@@ -109,7 +111,10 @@ function draft(
     return { ...base, verdict: "not judged", findings, because: finding(findings) };
   }
   if (!applies || trail.inapplicable) return { ...base, verdict: "not applicable" };
-  for (const objection of objections) addFinding(court, objection);
+  for (const objection of objections) {
+    addFinding(court, objection);
+    for (const kind of trail.lists) court.entries.get(objection.key)?.lists.add(kind);
+  }
   const findings = objections.map(({ key }) => key);
   const against = objections.filter(({ severity }) => severity !== "note");
   if (against.length === 0) return { ...base, verdict: "passed", findings };
@@ -152,6 +157,7 @@ export function addFinding(court: Court, finding: Finding): void {
       digests: new Set([finding.digest]),
       accuses: new Set(finding.accuses),
       related: new Map(finding.related.map((one) => [nameOf(one), one])),
+      lists: new Set(),
       exception: null,
     });
     return;

@@ -128,6 +128,7 @@ function advance(walk: Walk, step: Step, hit: Hit | null, filters: string): read
   switch (step.type) {
     case "all": {
       const records = [...(world.graph.byKind.get(step.kind)?.values() ?? [])];
+      trail.lists.add(step.kind);
       if (records.length === 0) miss(walk, noneInBook(step.kind, filters), null);
       return records.map((record) => startAt(world, record, ""));
     }
@@ -246,6 +247,7 @@ function back(walk: Walk, from: Hit, step: Extract<Step, { type: "back" }>, filt
   const hit = deref(walk, from);
   if (hit?.record == null) return [];
   const { record, pointer } = hit;
+  trail.lists.add(step.kind);
   const direct = world.graph.back.get(addressOf(record, pointer)) ?? [];
   const whole =
     pointer === "" ? [] : (world.graph.back.get(addressOf(record)) ?? []).filter((link) => link.toPointer === "");

@@ -51,7 +51,7 @@ export function gapFinding(world: World, gap: Gap, due: string): Finding {
     verdict: "not judged",
     subject: at?.subject ?? null,
     place: at?.place ?? { file: "book.json", pointer: "" },
-    message: messageOf(world, absence),
+    message: messageOf(world, gap),
     why: whyOf(gap, due),
     hint: hintOf(world, absence),
     basis: asked?.basis ?? owed,
@@ -65,10 +65,15 @@ export function gapFinding(world: World, gap: Gap, due: string): Finding {
   };
 }
 
-function messageOf(world: World, absence: Absence): string {
+function messageOf(world: World, { absence, wants }: Gap): string {
   const { owner, kind, step, filters, target, short } = absence;
   const title = `${titleOf(world, kind)}${words(filters)}`;
-  if (owner === null) return `the book holds no ${title}`;
+  if (owner === null) {
+    const named = wants.flatMap((want) => want.absence.target?.split(":")[1] ?? []);
+    const ids = [...new Set(named)].sort();
+    const list = `${ids.slice(0, 6).join(", ")}${ids.length > 6 ? ` and ${ids.length - 6} more` : ""}`;
+    return `the book holds no ${title}${ids.length === 0 ? "" : `; links name ${list}`}`;
+  }
   const own = `${owner.record.kind} ${owner.record.id}`;
   if (target !== null) return `${target.replace(":", " ")} is named by ${own}, but is not in the book`;
   const { where } = locate(world, owner.record, owner.pointer);

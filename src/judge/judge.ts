@@ -1,6 +1,7 @@
 import { applyCalculation } from "../compute/apply.ts";
 import { checkSheets } from "../compute/sheets.ts";
 import { linkRecords } from "../link/graph.ts";
+import { evidenceFingerprint } from "../model/fingerprint.ts";
 import type { JudgedBook, LoadedBook } from "../model/book.ts";
 import type { Definitions } from "../model/definitions.ts";
 import type { Finding } from "../model/finding.ts";
@@ -12,6 +13,7 @@ import { prepareExceptions } from "./exceptions.ts";
 import { applyFact } from "./facts.ts";
 import { checkPlausible, readValues } from "./fields.ts";
 import { gapKey } from "./gap-finding.ts";
+import { foldIncomplete } from "./incomplete.ts";
 import { newLedger } from "./ledger.ts";
 import { answerable } from "./lift.ts";
 import { calendarOf, checkListed, checkPassedOver } from "./milestones.ts";
@@ -23,12 +25,10 @@ import { applyRequirement } from "./register.ts";
 import { answersByFinding, reviewExceptions, sayReopened } from "./review.ts";
 import { applyRule } from "./rules.ts";
 import { addStillWaiting, settleGaps, settleOutcome, settleOwed, waitingByFinding, withWaiting } from "./settle.ts";
-import { countsOf, fingerprintOf, inOrder } from "./summary.ts";
+import { countsOf, inOrder } from "./summary.ts";
 import { tablesOf } from "./tables.ts";
 import { checkBases } from "./verified.ts";
 import { wantFields, wantLinks } from "./wants.ts";
-
-export { fingerprintOf } from "./summary.ts";
 
 /**
  * Judges a loaded book: links it, recomputes it and applies every definition, stage by stage, so that one root cause is
@@ -90,6 +90,7 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
 
   const { gaps, of } = foldAbsences(court);
   const results = settleGaps(court, gaps, calendar, issue, fileFaults(loaded));
+  foldIncomplete(court, results);
   const outcomes = court.outcomes.map((outcome) => settleOutcome(outcome, of, results));
   const waiting = waitingByFinding(court, outcomes);
   stage(court, () => checkBases(court, book, definitions, requirements, outcomes));
@@ -117,10 +118,10 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
     tables: tables.tables,
     findings,
     outcomes,
-    computed,
+    computed: computed.map((one) => ({ ...one, findings: one.findings.filter((key) => court.entries.has(key)) })),
     owed: owed.map((one) => settleOwed(court, one, outcomes)),
     counts: countsOf(findings, outcomes),
-    fingerprint: fingerprintOf(loaded.files),
+    fingerprint: evidenceFingerprint(loaded.files),
     exceptions: exceptions.map(({ record, answers: own }) => ({
       record,
       answers: own.map(({ finding }) => finding),

@@ -34,12 +34,13 @@ export function* subjectsOf(world: World, kindText: string): Generator<Case> {
 }
 
 /**
- * Whether a definition applies. False only when a condition that could be answered does not hold; when an absent or
- * doubted place leaves the answer open, the trail says so and the caller concludes *not judged*.
+ * Whether a definition applies: every condition holds. When one is false for certain, the trail holds no more than
+ * what made it so; when an absent or doubted place leaves the answer open, the trail says so, the caller concludes
+ * *not judged*, and nothing else is read.
  */
 export function holds(world: World, conditions: readonly Condition[] | undefined, start: Hit, trail: Trail): boolean {
   if (conditions === undefined || conditions.length === 0) return true;
-  const own = newTrail();
+  const all = newTrail();
   for (const condition of conditions) {
     const one = newTrail();
     const met = meets(world, condition, start, one);
@@ -47,10 +48,10 @@ export function holds(world: World, conditions: readonly Condition[] | undefined
       mergeTrail(trail, one);
       return false;
     }
-    mergeTrail(own, one);
+    mergeTrail(all, one);
   }
-  mergeTrail(trail, own);
-  return true;
+  mergeTrail(trail, all);
+  return clear(all);
 }
 
 function meets(world: World, condition: Condition, start: Hit, trail: Trail): boolean {

@@ -1,8 +1,6 @@
-import { createHash } from "node:crypto";
 import type { Counts } from "../model/book.ts";
 import type { Finding, Outcome } from "../model/finding.ts";
 import { byCodePoint } from "../model/order.ts";
-import type { BookFile } from "../model/record.ts";
 
 /** Findings that stand, by severity; those lifted; outcomes by verdict. */
 export function countsOf(findings: readonly Finding[], outcomes: readonly Outcome[]): Counts {
@@ -32,13 +30,4 @@ export function inOrder(findings: readonly Finding[]): readonly Finding[] {
   return [...findings].sort(
     (a, b) => byCodePoint(a.place.file, b.place.file) || byCodePoint(a.rule, b.rule) || byCodePoint(a.key, b.key),
   );
-}
-
-/** SHA-256 over the `sha256  path` lines of records and originals, without issue.json: what the book rests on. */
-export function fingerprintOf(files: readonly BookFile[]): string {
-  const lines = files
-    .filter(({ path }) => path !== "issue.json" && !path.startsWith("signing/"))
-    .sort((a, b) => byCodePoint(a.path, b.path))
-    .map(({ path, sha256 }) => `${sha256}  ${path}\n`);
-  return createHash("sha256").update(lines.join(""), "utf8").digest("hex");
 }

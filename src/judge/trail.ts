@@ -26,6 +26,8 @@ export interface Trail {
   readonly reasons: Map<string, Reason>;
   /** Values of the profile and of tables it rests on. */
   readonly bases: Map<string, Basis>;
+  /** Kinds of which it read all records that lead here, or all there are. */
+  readonly lists: Set<string>;
   /** A calculation it needs does not apply. */
   inapplicable: boolean;
 }
@@ -37,6 +39,7 @@ export function newTrail(): Trail {
     absences: new Map(),
     reasons: new Map(),
     bases: new Map(),
+    lists: new Set(),
     inapplicable: false,
   };
 }
@@ -65,6 +68,7 @@ export function mergeTrail(into: Trail, own: Trail): void {
   for (const [key, absence] of own.absences) into.absences.set(key, absence);
   for (const [key, reason] of own.reasons) into.reasons.set(key, reason);
   for (const [name, basis] of own.bases) into.bases.set(name, basis);
+  for (const kind of own.lists) into.lists.add(kind);
   into.inapplicable ||= own.inapplicable;
 }
 

@@ -1,7 +1,7 @@
 import type { Basis } from "./basis.ts";
 import type { Acceptance, Calculation, CalculationStep, Limit } from "./calculation.ts";
 import type { Definitions } from "./definitions.ts";
-import type { Finding, Outcome, Subject, Verdict } from "./finding.ts";
+import type { Finding, Outcome, Verdict } from "./finding.ts";
 import type { Graph } from "./graph.ts";
 import type { Locator } from "./place.ts";
 import type { Measure } from "./quantity.ts";
@@ -70,8 +70,18 @@ export interface Computed {
   readonly pointer: string;
   readonly inputs: ReadonlyMap<string, BoundInput>;
   readonly steps: readonly ComputedStep[];
-  readonly limits: readonly { readonly limit: Limit; readonly left: number; readonly right: number; readonly holds: boolean }[];
-  readonly accept: readonly { readonly acceptance: Acceptance; readonly left: number; readonly right: number; readonly holds: boolean }[];
+  readonly limits: readonly {
+    readonly limit: Limit;
+    readonly left: number;
+    readonly right: number;
+    readonly holds: boolean;
+  }[];
+  readonly accept: readonly {
+    readonly acceptance: Acceptance;
+    readonly left: number;
+    readonly right: number;
+    readonly holds: boolean;
+  }[];
   readonly crossCheck?: { readonly value: number; readonly agrees: boolean };
   readonly sheets: readonly { readonly record: BookRecord; readonly values: readonly ComparedValue[] }[];
   readonly verdict: Verdict;
@@ -111,7 +121,10 @@ export interface JudgedBook {
   readonly state: "interim" | "final";
   readonly profile: string;
   /** Parameters in force, with overrides applied. */
-  readonly parameters: ReadonlyMap<string, { readonly value: string; readonly basis: Basis; readonly overridden: boolean }>;
+  readonly parameters: ReadonlyMap<
+    string,
+    { readonly value: string; readonly basis: Basis; readonly overridden: boolean }
+  >;
   /** Tables in force: shipped ones, or the book's own. */
   readonly tables: ReadonlyMap<string, Table>;
   readonly findings: readonly Finding[];
@@ -122,7 +135,9 @@ export interface JudgedBook {
   /** Full SHA-256 of the evidence. */
   readonly fingerprint: string;
   /** Findings or outcomes that blocks nothing because an exception answers them. */
-  readonly exceptions: readonly { readonly record: BookRecord; readonly answers: readonly string[]; readonly lifts: boolean }[];
+  readonly exceptions: readonly {
+    readonly record: BookRecord;
+    readonly answers: readonly string[];
+    readonly lifts: boolean;
+  }[];
 }
-
-export type { Subject };

@@ -1,6 +1,5 @@
 import type { Basis } from "./basis.ts";
 import type { Condition, Inputs, Thing } from "./input.ts";
-import type { Measure } from "./quantity.ts";
 
 /** An input of a calculation. Its key in `inputs` is the symbol used in formulas. */
 export interface CalculationInput {
@@ -133,8 +132,6 @@ export interface Calculation {
   readonly owner?: string;
   readonly examples: readonly CalculationExample[];
 }
-
-export type { Measure };
 
 /** Names a calculation; its formulas, symbols and units are checked when the list of definitions is loaded. */
 export function calculation(definition: Calculation): Calculation {

@@ -45,10 +45,30 @@ export interface Handle {
   readonly id: string;
 }
 
-export const text = (path: string): Input<string> => ({ path, need: "required", many: false, reading: { type: "text" } });
-export const flag = (path: string): Input<boolean> => ({ path, need: "required", many: false, reading: { type: "flag" } });
-export const count = (path: string): Input<number> => ({ path, need: "required", many: false, reading: { type: "count" } });
-export const date = (path: string): Input<DateValue> => ({ path, need: "required", many: false, reading: { type: "date" } });
+export const text = (path: string): Input<string> => ({
+  path,
+  need: "required",
+  many: false,
+  reading: { type: "text" },
+});
+export const flag = (path: string): Input<boolean> => ({
+  path,
+  need: "required",
+  many: false,
+  reading: { type: "flag" },
+});
+export const count = (path: string): Input<number> => ({
+  path,
+  need: "required",
+  many: false,
+  reading: { type: "count" },
+});
+export const date = (path: string): Input<DateValue> => ({
+  path,
+  need: "required",
+  many: false,
+  reading: { type: "date" },
+});
 export const quantity = (path: string, unit: string): Input<Measure> => ({
   path,
   need: "required",
@@ -56,14 +76,20 @@ export const quantity = (path: string, unit: string): Input<Measure> => ({
   reading: { type: "quantity", unit },
 });
 /** Whether the path leads anywhere; never absent itself. */
-export const exists = (path: string): Input<boolean> => ({ path, need: "any", many: false, reading: { type: "exists" } });
+export const exists = (path: string): Input<boolean> => ({
+  path,
+  need: "any",
+  many: false,
+  reading: { type: "exists" },
+});
 export const thing = <I extends Inputs>(path: string, inputs: I): Input<Thing<I>> => ({
   path,
   need: "required",
   many: false,
   reading: { type: "thing", inputs },
 });
-export const things = <I extends Inputs>(path: string, inputs: I): Input<readonly Thing<I>[]> => list(thing(path, inputs));
+export const things = <I extends Inputs>(path: string, inputs: I): Input<readonly Thing<I>[]> =>
+  list(thing(path, inputs));
 
 /** All values the path leads to; an empty list counts as absent. */
 export const list = <T>(input: Input<T>): Input<readonly T[]> => ({

@@ -35,7 +35,11 @@ export function stablePath(kind: Pick<Kind, "fields">, value: JsonObject, pointe
 }
 
 /** The field a pointer leads to, through objects and lists; undefined where the schema knows none. */
-export function fieldOfPointer(fields: ReadonlyMap<string, Field> | undefined, value: JsonObject, pointer: string): Field | undefined {
+export function fieldOfPointer(
+  fields: ReadonlyMap<string, Field> | undefined,
+  value: JsonObject,
+  pointer: string,
+): Field | undefined {
   let field: Field | undefined;
   let inner = fields;
   let here: Json | undefined = value;

@@ -14,7 +14,9 @@ export interface Table {
   readonly title: string;
   readonly keys: readonly TableKey[];
   /** Columns: quantity text values, or lists of points. */
-  readonly columns: Readonly<Record<string, { readonly unit?: string; readonly means: string; readonly points?: readonly string[] }>>;
+  readonly columns: Readonly<
+    Record<string, { readonly unit?: string; readonly means: string; readonly points?: readonly string[] }>
+  >;
   readonly rows: readonly TableRow[];
   /** Standard and edition that the table renders; a `reference-table` record replaces it whole. */
   readonly standard: string;

@@ -1,4 +1,3 @@
-import type { Basis } from "../model/basis.ts";
 import type { Severity, Verdict } from "../model/finding.ts";
 import type { Display } from "../model/formula/typeset.ts";
 
@@ -309,5 +308,3 @@ export interface Publication {
   /** Tool name and version, for metadata. */
   readonly tool: string;
 }
-
-export type { Basis };

@@ -39,7 +39,12 @@ describe("the demonstration book", () => {
 });
 
 /** Definitions that an air receiver without these things does not exercise; each has its examples and, where possible, a fault. */
-const knownIdle: readonly string[] = ["heated-equipment-category"];
+const knownIdle: readonly string[] = [
+  "deviation-signatures",
+  "heat-treatment-after-welding",
+  "heated-equipment-category",
+  "ultrasonic-extent",
+];
 
 describe("the same book in mid-manufacture", () => {
   const interim = judgeBook(readBook(interimBook));

@@ -1,4 +1,4 @@
-import { cpSync, mkdtempSync, readFileSync, realpathSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, mkdtempSync, readFileSync, realpathSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { JudgedBook } from "../../src/model/book.ts";
@@ -48,5 +48,3 @@ export function newRoots(judged: JudgedBook, sound: JudgedBook): readonly Findin
 export function readJson(path: string): unknown {
   return JSON.parse(readFileSync(path, "utf8"));
 }
-
-export { writeFileSync };

@@ -1,6 +1,6 @@
-import type { InspectionStep } from "../../../src/generated/records.ts";
 import { stepsBeforeWelding } from "./plan-before-welding.ts";
 import { stepsFromWelding } from "./plan-from-welding.ts";
+import type { InspectionStep } from "../../../src/generated/records.ts";
 import type { Step } from "./plan-step.ts";
 
 type Point = NonNullable<InspectionStep["points"]>[number];

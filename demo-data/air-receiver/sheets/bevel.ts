@@ -1,4 +1,4 @@
-import { black, grey, height, left, right, rule, widthOf, write, type Sheet } from "../../paper/paper.ts";
+import { left, type Sheet } from "../../paper/paper.ts";
 import { label, outline, polyline, type Frame } from "./figures.ts";
 
 /** A weld preparation with its runs. */

@@ -1,5 +1,5 @@
 import { rgb } from "pdf-lib";
-import { black, grey, height, left, right, rule, widthOf, write, type Sheet } from "../../paper/paper.ts";
+import { black, height, rule, widthOf, write, type Sheet } from "../../paper/paper.ts";
 
 /** Maps a drawing in mm to the page: origin in points from the top left, points per mm. */
 export interface Frame {

@@ -2,7 +2,8 @@ import { article, fields, heading } from "../../paper/blocks.ts";
 import { signatures } from "../../paper/marks.ts";
 import { newSheet, type Paper } from "../../paper/paper.ts";
 import { nameOf } from "../facts/people.ts";
-import { procedures, type ProcedureText } from "../facts/procedures.ts";
+import type { ProcedureText } from "../facts/procedure.ts";
+import { procedures } from "../facts/procedures.ts";
 import { printed, type OriginalSheet } from "./original.ts";
 
 function drawProcedure(paper: Paper, { record, paragraphs }: ProcedureText): void {

@@ -1,6 +1,6 @@
 import { rgb } from "pdf-lib";
 import { sequenceOf } from "../../paper/marks.ts";
-import { black, grey, height, left, right, rule, widthOf, write, type Sheet } from "../../paper/paper.ts";
+import { height, left, right, widthOf, write, type Sheet } from "../../paper/paper.ts";
 
 export interface FilmView {
   readonly mark: string;

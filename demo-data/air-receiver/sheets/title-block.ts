@@ -1,13 +1,8 @@
 import { rgb } from "pdf-lib";
 import type { Drawing } from "../../../src/generated/records.ts";
-import { heading, paragraph, table } from "../../paper/blocks.ts";
-import { height, left, newSheet, right, rule, write, type Paper, type Sheet } from "../../paper/paper.ts";
-import { drawings } from "../facts/papers.ts";
+import { height, left, right, rule, write, type Sheet } from "../../paper/paper.ts";
 import { nameOf } from "../facts/people.ts";
-import { joints, parts } from "../facts/vessel.ts";
-import { balloon, dimension, label, outline, polyline, type Frame } from "./figures.ts";
-import { drawPlate } from "./nameplate.ts";
-import { printed, type OriginalSheet } from "./original.ts";
+import { printed } from "./original.ts";
 
 /** Revisions, title and number at the foot of a drawing. */
 export function titleBlock(sheet: Sheet, drawing: Drawing): void {

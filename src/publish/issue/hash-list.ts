@@ -1,5 +1,5 @@
 import { byCodePoint } from "../../model/order.ts";
-import { hashLines, sha256, type Hashed } from "./fingerprint.ts";
+import { hashLines, sha256, type Hashed } from "../../model/fingerprint.ts";
 import { IssueError } from "./issue-error.ts";
 import { hashListName, markerName, markerText, type Marker } from "./marker.ts";
 import { checkPaths, pathFault } from "./portable-path.ts";

@@ -1,4 +1,4 @@
-export { evidenceFingerprint, hashLines, sha256, type Hashed } from "./fingerprint.ts";
+export { evidenceFingerprint, hashLines, sha256, type Hashed } from "../../model/fingerprint.ts";
 export { IssueError, type IssueErrorCode } from "./issue-error.ts";
 export type { Content } from "./hash-list.ts";
 export type { Marker } from "./marker.ts";

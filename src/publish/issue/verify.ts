@@ -1,6 +1,6 @@
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
-import { evidenceFingerprint, type Hashed } from "./fingerprint.ts";
+import { evidenceFingerprint, type Hashed } from "../../model/fingerprint.ts";
 import { hashFile, listFolder, standingAt } from "./folder.ts";
 import { parseHashList } from "./hash-list.ts";
 import { IssueError } from "./issue-error.ts";

@@ -2,7 +2,7 @@ import { mkdir, rename, rm, symlink } from "node:fs/promises";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { IssueError, sha256, verifyIssue, writeIssue } from "../../../src/publish/issue/index.ts";
-import { hashLines } from "../../../src/publish/issue/fingerprint.ts";
+import { hashLines } from "../../../src/model/fingerprint.ts";
 import { contents, freshFolder, put, sampleFiles, sampleMarker } from "./folders.ts";
 
 async function published(): Promise<string> {

@@ -1,5 +1,5 @@
 import { createHash } from "node:crypto";
-import { byCodePoint } from "../../model/order.ts";
+import { byCodePoint } from "./order.ts";
 
 /** A file and the SHA-256 of its bytes, in lower-case hex. */
 export interface Hashed {

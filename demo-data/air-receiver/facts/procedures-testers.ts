@@ -1,0 +1,97 @@
+import { procedure, type Approval, type ProcedureText } from "./procedure.ts";
+
+const ndt = (date: string, on: string, reason = "yearly review"): Approval => ({
+  prepared: "N1",
+  checked: "N2",
+  approved: "N3",
+  date,
+  on,
+  reason,
+});
+export const testerProcedures: readonly ProcedureText[] = [
+  {
+    record: procedure(
+      "PRC-VT",
+      "ndt",
+      "GT-P-01",
+      "Visual testing of fusion welds",
+      "4",
+      ndt("2026-01-12", "2026-01-16"),
+      "VT",
+    ),
+    paragraphs: [
+      ["Scope", "All welds of ferritic vessels, both sides where accessible, over the full length, after cleaning."],
+      [
+        "Conditions",
+        "At least 500 lx on the surface, eye not farther than 600 mm, angle not below 30°. Weld gauge for reinforcement, undercut and throat.",
+      ],
+      ["Assessment", "Quality level stated on the weld map; the report names each joint with its length."],
+      ["Personnel", "Certified for method VT at level 2, near vision tested within twelve months."],
+    ],
+  },
+  {
+    record: procedure(
+      "PRC-RT",
+      "ndt",
+      "GT-P-02",
+      "Radiographic testing of butt welds, X-ray and film",
+      "3",
+      ndt("2026-01-12", "2026-01-16"),
+      "RT",
+    ),
+    paragraphs: [
+      ["Scope", "Butt welds of 5 mm to 20 mm in ferritic steel, single wall, film outside."],
+      [
+        "Technique",
+        "Class B. Film class C4 or better, lead screens 0.02 mm. Density 2.3 to 4.0 in the weld. Wire indicator on the source side, each film.",
+      ],
+      [
+        "Place",
+        "Films are numbered from the zero mark of the joint, clockwise seen from end 1; every crossing of seams lies on a film.",
+      ],
+      [
+        "Assessment",
+        "Quality level C: acceptance level 2. A rejected film is followed by two further lengths of the same welder.",
+      ],
+    ],
+  },
+  {
+    record: procedure(
+      "PRC-MT",
+      "ndt",
+      "GT-P-03",
+      "Magnetic particle testing of ferritic welds",
+      "3",
+      ndt("2026-01-12", "2026-01-16"),
+      "MT",
+    ),
+    paragraphs: [
+      ["Scope", "Fillet and branch welds of ferritic steel, with 20 mm of parent metal each side."],
+      [
+        "Technique",
+        "Yoke, alternating current, two directions at right angles, wet black ink on white contrast paint, field 2 kA/m to 6 kA/m.",
+      ],
+      ["Waiting time", "Not before 16 h after the last run."],
+      ["Assessment", "Acceptance level 2X. Every linear indication longer than 1.5 mm is recorded."],
+    ],
+  },
+  {
+    record: procedure(
+      "PRC-PT",
+      "ndt",
+      "GT-P-04",
+      "Penetrant testing, visible dye",
+      "2",
+      ndt("2026-01-12", "2026-01-16"),
+      "PT",
+    ),
+    paragraphs: [
+      ["Scope", "Excavations before repair welding, and surfaces a yoke cannot reach."],
+      [
+        "Technique",
+        "Red dye, solvent removable, developer from the can. Surface 10 °C to 50 °C, penetration 15 min, development 20 min.",
+      ],
+      ["Assessment", "An excavation must be free of any indication before it is welded."],
+    ],
+  },
+];

@@ -1,0 +1,50 @@
+import type { Gap } from "./absences.ts";
+import type { Court, DraftOutcome, Entry } from "./court.ts";
+import type { Result } from "./settle.ts";
+
+/**
+ * An objection that rests on the list of all records of a kind ("holds no certificate for …") is not shown by evidence
+ * while a record of that kind is named and absent. Where the book lacks exactly one, and one record only is objected to
+ * for what its list lacks, the objection is that absence seen from the other side: it waits for the gap. Where either is
+ * not the only one nothing tells which belongs to which, and all are said.
+ */
+export function foldIncomplete(court: Court, results: ReadonlyMap<Gap, Result>): void {
+  for (const [kind, gap] of onlyAbsent(court, results)) {
+    const resting = [...court.entries.values()].filter((entry) => restsOn(entry, kind));
+    const owners = new Set(resting.map(({ finding }) => finding.key.split("|")[1]));
+    if (owners.size !== 1) continue;
+    const folded = new Set(resting.map(({ finding }) => finding.key));
+    for (const key of folded) court.entries.delete(key);
+    court.outcomes.forEach((outcome, index) => {
+      court.outcomes[index] = without(outcome, folded, gap);
+    });
+  }
+}
+
+/** Of each kind of which one record only is named and absent: the key of its gap, if that stands. */
+function onlyAbsent(court: Court, results: ReadonlyMap<Gap, Result>): ReadonlyMap<string, string> {
+  const gaps = new Map<string, string[]>();
+  for (const [{ absence }, result] of results)
+    if (absence.target !== null && absence.kind !== null)
+      gaps.set(absence.kind, [...(gaps.get(absence.kind) ?? []), "finding" in result ? result.finding : ""]);
+  return new Map(
+    [...gaps].flatMap(([kind, [key = "", ...more]]) =>
+      more.length === 0 && court.entries.get(key)?.exception === null ? [[kind, key] as const] : [],
+    ),
+  );
+}
+
+const restsOn = ({ finding, lists, exception }: Entry, kind: string) =>
+  lists.has(kind) && exception === null && finding.severity !== "note";
+
+function without(outcome: DraftOutcome, folded: ReadonlySet<string>, gap: string): DraftOutcome {
+  const { because } = outcome;
+  if (because?.type === "finding" && because.keys.some((key) => folded.has(key))) {
+    const keys = [...new Set(because.keys.map((key) => (folded.has(key) ? gap : key)))].sort();
+    return { ...outcome, findings: outcome.findings.filter((key) => !folded.has(key)), because: { ...because, keys } };
+  }
+  if (!outcome.findings.some((key) => folded.has(key))) return outcome;
+  const findings = outcome.findings.filter((key) => !folded.has(key));
+  if (findings.length > 0) return { ...outcome, findings };
+  return { ...outcome, verdict: "not judged", findings, because: { type: "absent", keys: [gap] } };
+}
