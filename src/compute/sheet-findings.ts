@@ -99,7 +99,7 @@ export function notCompared(world: World, sheet: BookRecord, message: string, wh
     related: [],
     waiting: [],
     exception: null,
-    accuses: [],
+    accuses: [addressOf(sheet, "/calculation")],
   };
 }
 

@@ -49,6 +49,7 @@ export function compareSheets(
         for (const key of of.done.findings) trail.doubts.add(key);
         for (const absence of of.done.absences) trail.absences.set(absence.key, absence);
         conclude(court, nameOf(of, "results"), { kind: record.kind, id: record.id }, trail, []);
+        for (const one of statedOn(record)) if (!isKnown(of.calculation, one)) sayUnknown(court, of, record, one);
       } else sheets.push(pairsOf(court, of.done, of, record));
       seen.add(record);
     }
@@ -79,9 +80,11 @@ function sheetsOf(court: Court, { calculation, subject, pointer }: SheetCase): r
   );
 }
 
+const statedOn = (sheet: BookRecord) => [...statedIn(sheet, "inputs"), ...statedIn(sheet, "results")];
+
 /** What of a sheet can be compared; what cannot is said at once. */
 function pairsOf(court: Court, computed: Computed, of: SheetCase, record: BookRecord): Sheet {
-  const stated = [...statedIn(record, "inputs"), ...statedIn(record, "results")];
+  const stated = statedOn(record);
   const inputs: Pair[] = [];
   const results: Pair[] = [];
   const unknown: Stated[] = [];
@@ -92,13 +95,23 @@ function pairsOf(court: Court, computed: Computed, of: SheetCase, record: BookRe
   }
   const adopted = adoptedPair(computed, record);
   if (adopted !== null) results.push(adopted);
-  for (const finding of [
-    ...unknown.map((one) => unknownSymbol(court, of, record, one)),
-    ...leftOut(court, computed, of, record, stated, unknown),
-  ])
-    addFinding(court, finding);
+  for (const one of unknown) sayUnknown(court, of, record, one);
+  const trail = newTrail();
+  noteRead(court.world, trail, record, "/inputs", undefined);
+  const missing = leftOut(court, computed, of, record, stated, unknown);
+  conclude(court, nameOf(of, "inputs"), { kind: record.kind, id: record.id }, trail, missing);
   return { record, of, inputs, results, values: [] };
 }
+
+function sayUnknown(court: Court, of: SheetCase, record: BookRecord, stated: Stated): void {
+  const trail = newTrail();
+  noteRead(court.world, trail, record, stated.pointer, stated.text);
+  const subject = { kind: record.kind, id: `${record.id}#${stated.symbol}` };
+  conclude(court, nameOf(of, stated.list), subject, trail, [unknownSymbol(court, of, record, stated)]);
+}
+
+const isKnown = ({ inputs, steps }: Calculation, { symbol, text }: Stated) =>
+  text === "" || Object.hasOwn(inputs, symbol) || steps.some((step) => step.symbol === symbol);
 
 /** Compares one value. A result reads the sheet's inputs too, and an input the place our own value stands in. */
 function compare(court: Court, sheet: Sheet, pair: Pair, before: readonly Pair[]): void {
@@ -120,15 +133,11 @@ function compare(court: Court, sheet: Sheet, pair: Pair, before: readonly Pair[]
 }
 
 /** A symbol the calculation does not know, or has no value for: a query, since nobody can compare it. */
-function unknownSymbol(
-  court: Court,
-  of: SheetCase,
-  sheet: BookRecord,
-  { symbol, text, list, pointer }: Stated,
-): Finding {
+function unknownSymbol(court: Court, of: SheetCase, sheet: BookRecord, stated: Stated): Finding {
+  const { symbol, text, list, pointer } = stated;
   const { inputs, steps, title } = of.calculation;
   const symbols = [...Object.keys(inputs), ...steps.map((step) => step.symbol)];
-  const known = symbols.includes(symbol);
+  const known = isKnown(of.calculation, stated);
   return incomplete(court.world, sheet, of, list, pointer, "query", {
     name: `unknown ${symbol}`,
     message: known
@@ -155,7 +164,6 @@ function leftOut(
 ): readonly Finding[] {
   const listed = world.kinds.get(sheet.kind)?.fields.get("inputs");
   if (sheet.value["inputs"] === undefined && (listed?.due !== undefined || listed?.required === true)) return [];
-  if (world.ledger.doubts(addressOf(sheet, "/inputs")).length > 0) return [];
   const written = new Set(stated.filter(({ text }) => text !== "").map(({ symbol }) => symbol));
   const taken = [...computed.inputs.values()].filter(
     ({ value, origin }) => value !== undefined && (origin?.type === "record" || origin?.type === "calculation"),

@@ -54,7 +54,7 @@ export function parametersOf(book: BookRecord, profiles: readonly Profile[]): In
     const pointer = `/overrides/${index}`;
     const parameter =
       profile !== undefined && Object.hasOwn(profile.parameters, name) ? profile.parameters[name] : undefined;
-    const places = [addressOf(book, "/profile"), addressOf(book, pointer)];
+    const places = [addressOf(book, "/profile"), addressOf(book, `${pointer}/value`)];
     if (parameter === undefined) {
       findings.push(
         about(book, pointer, "profile-known", name, {

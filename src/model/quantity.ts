@@ -1,7 +1,7 @@
 import { quantityProblem, unitProblem, type ValueProblem } from "./quantity-problem.ts";
 import { convert, convertDifference, knownUnit, sameDimension, unitOf } from "./units.ts";
 
-export { atLeast, atMost, compare, holds, isSingle, near, within, type Answer, type Relation } from "./compare.ts";
+export { atLeast, atMost, compare, holds, isSingle, within } from "./compare.ts";
 export type { ValueProblem };
 
 /** A value as a record writes it. The digits are evidence: `text` is what is shown. */

@@ -23,16 +23,17 @@ export const markMaterial = rule({
     row: thing("certificateRow", { standard: text("standard"), grade: text("grade"), form: text("form") }),
   },
   *check({ part, row }, mark) {
-    for (const name of ["standard", "grade", "form"] as const)
-      if (part[name] !== row[name])
-        yield {
-          name,
-          at: [row, name],
-          message: `piece ${mark.id} is of ${name} ${row[name]}; part ${part.$.id} asks for ${part[name]}`,
-          why: `certificate row ${row.$.id} says ${row[name]}`,
-          hint: "compare the stamp with the certificate; correct the mark, or raise a nonconformity report and have the substitution approved",
-          related: [{ at: [part, name], message: `${part[name]} asked for here` }],
-        };
+    const other = (["standard", "grade", "form"] as const).filter((name) => part[name] !== row[name]);
+    const [first] = other;
+    if (first === undefined) return;
+    const said = (material: typeof part | typeof row) => other.map((name) => `${name} ${material[name]}`).join(", ");
+    yield {
+      at: [row, first],
+      message: `piece ${mark.id} is of ${said(row)}; part ${part.$.id} asks for ${said(part)}`,
+      why: `the piece names certificate row ${row.$.id}`,
+      hint: "compare the stamp with the certificate; correct the mark, or raise a nonconformity report and have the substitution approved",
+      related: [{ at: [part, first], message: `${part[first]} asked for here` }],
+    };
   },
   examples: [
     {
@@ -49,7 +50,17 @@ export const markMaterial = rule({
         part: { $: "1", standard: "EN 10028-2", grade: "P265GH", form: "plate" },
         row: { $: "CRT-001#84613", standard: "EN 10028-2", grade: "P235GH", form: "plate" },
       },
-      objections: ["piece X-01 is of grade P235GH; part 1 asks for P265GH"],
+      objections: ["piece X-01 is of grade P235GH; part 1 asks for grade P265GH"],
+    },
+    {
+      name: "the certificate of another material",
+      given: {
+        part: { $: "1", standard: "EN 10028-2", grade: "P265GH", form: "plate" },
+        row: { $: "CRT-002#70344", standard: "EN 10216-2", grade: "P265GH", form: "tube" },
+      },
+      objections: [
+        "piece X-01 is of standard EN 10216-2, form tube; part 1 asks for standard EN 10028-2, form plate",
+      ],
     },
   ],
 });
@@ -143,17 +154,20 @@ export const millApproved = rule({
   owner: "purchasing",
   inputs: {
     issued: date("issued"),
-    mill: text("mill"),
-    approvals: list(thing("mill.<mill-approval:mill>", { from: date("validFrom"), to: date("validTo") })),
+    mill: thing("mill", {
+      approvals: list(thing("<mill-approval:mill>", { from: date("validFrom"), to: date("validTo") })),
+    }),
   },
-  *check({ issued, mill, approvals }, certificate) {
+  *check({ issued, mill }, certificate) {
+    const { approvals } = mill;
     const inForce = approvals.some(
       ({ from, to }) => canPrecede(from, issued) === "yes" && canPrecede(issued, to) === "yes",
     );
     if (!inForce)
       yield {
         at: "issued",
-        message: `no approval of mill ${mill} was in force on ${issued.text}, the date of certificate ${certificate.id}`,
+        on: mill,
+        message: `no approval of mill ${mill.$.id} was in force on ${issued.text}, the date of certificate ${certificate.id}`,
         why: `approvals on record: ${approvals.map(({ $, from, to }) => `${$.id} from ${from.text} to ${to.text}`).join("; ")}`,
         hint: "ask for the approval that covers the date, or for a 3.2 certificate",
         related: approvals.map((approval) => ({ at: [approval, "to"] as const, message: `ends ${approval.to.text}` })),
@@ -162,12 +176,15 @@ export const millApproved = rule({
   examples: [
     {
       name: "on the last day",
-      given: { issued: "2026-03-31", mill: "M1", approvals: [{ from: "2023-04-01", to: "2026-03-31" }] },
+      given: { issued: "2026-03-31", mill: { $: "M1", approvals: [{ from: "2023-04-01", to: "2026-03-31" }] } },
       objections: [],
     },
     {
       name: "one day late",
-      given: { issued: "2026-04-01", mill: "M1", approvals: [{ $: "MA-01", from: "2023-04-01", to: "2026-03-31" }] },
+      given: {
+        issued: "2026-04-01",
+        mill: { $: "M1", approvals: [{ $: "MA-01", from: "2023-04-01", to: "2026-03-31" }] },
+      },
       objections: ["no approval of mill M1 was in force on 2026-04-01, the date of certificate X-01"],
     },
   ],

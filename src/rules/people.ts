@@ -1,4 +1,4 @@
-import { date, list, optional, text, thing } from "../model/input.ts";
+import { anyOf, date, list, optional, text, thing } from "../model/input.ts";
 import { rule, type Rule } from "../model/rule.ts";
 import { basis, hint, holds, person, said } from "./roles.ts";
 
@@ -63,12 +63,12 @@ export const postsHeld: readonly Rule[] = posts.map(({ id, kind, path, day, role
     kind,
     severity: "nonconformity",
     owner: "quality",
-    inputs: { day: date(day), people: list(thing(path, person)) },
+    inputs: { day: date(day), named: anyOf(list(text(path))), people: list(thing(path, person)) },
     *check({ day: on, people }, subject) {
       for (const who of people)
         if (!holds(who, roles, on))
           yield {
-            at: "people",
+            at: "named",
             on: who,
             message: `${who.$.id} ${did} ${subject.id} on ${on.text} without being registered as ${roles.join(" or ")}`,
             why: said(who),
@@ -118,23 +118,29 @@ export const stepSignatories = rule({
       thing("points[]", {
         party: text("party"),
         day: optional(date("date")),
+        named: optional(text("person")),
         person: optional(thing("person", person)),
       }),
     ),
   },
   *check({ points }, step) {
-    const signers = points.flatMap(({ party, day, person: who }) => (who === undefined ? [] : [{ party, day, who }]));
-    for (const { party, day, who } of signers) {
+    const signers = points.flatMap((point) => {
+      const { party, day, person: who } = point;
+      if (who === undefined) return [];
       const roles = parties[party];
-      const fault =
-        roles !== undefined && !holds(who, roles, day)
-          ? `signed step ${step.id} for the ${party}${day === undefined ? "" : ` on ${day.text}`} without that role`
-          : signers.some((other) => other.who.$.id === who.$.id && other.party < party)
-            ? `signed step ${step.id} for two parties`
-            : undefined;
+      return [{ point, party, day, who, strange: roles !== undefined && !holds(who, roles, day) }];
+    });
+    for (const { point, party, day, who, strange } of signers) {
+      const own = signers.filter((other) => other.who.$.id === who.$.id);
+      const fault = strange
+        ? `signed step ${step.id} for the ${party}${day === undefined ? "" : ` on ${day.text}`} without that role`
+        : // Who signs for a party without its role is told so; that the same hand signed elsewhere too is no second fault.
+          own.some((other) => other.party < party) && !own.some((other) => other.strange)
+          ? `signed step ${step.id} for two parties`
+          : undefined;
       if (fault !== undefined)
         yield {
-          at: "points",
+          at: [point, "named"],
           on: who,
           name: party,
           message: `${who.$.id} ${fault}`,
@@ -157,6 +163,11 @@ export const stepSignatories = rule({
       name: "one person for two",
       given: points(["inspection body", "P20", "inspection body"], ["maker", "P20", "inspection body"]),
       objections: ["P20 signed step X-01 for two parties"],
+    },
+    {
+      name: "the maker for itself and for the inspector",
+      given: points(["maker", "P05", "quality control"], ["inspection body", "P05", "quality control"]),
+      objections: ["P05 signed step X-01 for the inspection body without that role"],
     },
   ],
 });

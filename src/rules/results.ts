@@ -1,49 +1,63 @@
 import { ownChoice } from "../model/basis.ts";
-import { anyOf, list, text, type Input } from "../model/input.ts";
+import { anyOf, list, text, thing } from "../model/input.ts";
 import { rule, type Rule } from "../model/rule.ts";
 
 const basis = ownChoice("what was rejected is not evidence of conformity until it is put right on record");
 
-/** Tests and examinations whose record says that they were passed. */
-function accepted(
-  id: string,
-  title: string,
-  kind: string,
-  owner: string,
-  what: string,
-  results: Input<readonly string[]>,
-): Rule {
+const shared = { basis, severity: "nonconformity" } as const;
+const hint = "enter the result of the repetition, or raise a nonconformity report and have it decided";
+
+/** A test or examination whose record says that it was passed. */
+function accepted(id: string, title: string, kind: string, owner: string, what: string, path = "result"): Rule {
   return rule({
+    ...shared,
     id,
     title,
-    basis,
     kind,
-    severity: "nonconformity",
     owner,
-    inputs: { results },
-    *check({ results: found }, subject) {
-      if (found.includes("rejected"))
+    inputs: { result: text(path) },
+    *check({ result }, subject) {
+      if (result === "rejected")
+        yield { at: "result", message: `${what} ${subject.id} was rejected`, why: `recorded: ${result}`, hint };
+    },
+    examples: [
+      { name: "accepted", given: { result: "accepted" }, objections: [] },
+      { name: "rejected", given: { result: "rejected" }, objections: [`${what} X-01 was rejected`] },
+    ],
+  });
+}
+
+/** A record with a list of tests, each of which says that it was passed. */
+function allAccepted(id: string, title: string, kind: string, owner: string, what: string, path: string): Rule {
+  return rule({
+    ...shared,
+    id,
+    title,
+    kind,
+    owner,
+    inputs: { tests: anyOf(list(thing(path, { result: text("result") }))) },
+    *check({ tests }, subject) {
+      const failed = tests.find(({ result }) => result === "rejected");
+      if (failed !== undefined)
         yield {
-          at: "results",
+          at: [failed, "result"],
+          accuses: ["tests"],
           message: `${what} ${subject.id} was rejected`,
-          why: `recorded: ${found.join(", ")}`,
-          hint: "enter the result of the repetition, or raise a nonconformity report and have it decided",
+          why: `recorded: ${tests.map(({ result }) => result).join(", ")}`,
+          hint,
         };
     },
     examples: [
-      { name: "accepted", given: { results: ["accepted"] }, objections: [] },
-      { name: "rejected", given: { results: ["rejected"] }, objections: [`${what} X-01 was rejected`] },
+      { name: "no further test", given: { tests: [] }, objections: [] },
+      { name: "accepted", given: { tests: [{ result: "accepted" }] }, objections: [] },
       {
         name: "one of several rejected",
-        given: { results: ["accepted", "rejected"] },
+        given: { tests: [{ result: "accepted" }, { result: "rejected" }] },
         objections: [`${what} X-01 was rejected`],
       },
     ],
   });
 }
-
-const one = (path: string) => list(text(path));
-const some = (path: string) => anyOf(one(path));
 
 export const productionTestAccepted = accepted(
   "production-test-accepted",
@@ -51,15 +65,14 @@ export const productionTestAccepted = accepted(
   "production-test",
   "testing",
   "production test",
-  one("result"),
 );
-export const productionTestsAccepted = accepted(
+export const productionTestsAccepted = allAccepted(
   "production-test-parts-accepted",
   "Each further test of a production test is passed",
   "production-test",
   "testing",
   "a part of production test",
-  some("otherTests[].result"),
+  "otherTests[]",
 );
 export const heatTreatmentAccepted = accepted(
   "heat-treatment-accepted",
@@ -67,7 +80,6 @@ export const heatTreatmentAccepted = accepted(
   "heat-treatment",
   "welding coordination",
   "heat treatment",
-  one("result"),
 );
 export const dimensionsAccepted = accepted(
   "dimensions-accepted",
@@ -75,7 +87,6 @@ export const dimensionsAccepted = accepted(
   "dimension-check#rows",
   "quality",
   "dimension",
-  one("result"),
 );
 export const dimensionCheckAccepted = accepted(
   "dimension-check-accepted",
@@ -83,7 +94,6 @@ export const dimensionCheckAccepted = accepted(
   "dimension-check",
   "quality",
   "dimension check",
-  one("result"),
 );
 export const pressureTestAccepted = accepted(
   "pressure-test-accepted",
@@ -91,7 +101,6 @@ export const pressureTestAccepted = accepted(
   "pressure-test",
   "quality",
   "pressure test",
-  one("result"),
 );
 export const visualUnderPressureAccepted = accepted(
   "test-examination-accepted",
@@ -99,7 +108,7 @@ export const visualUnderPressureAccepted = accepted(
   "pressure-test",
   "quality",
   "the examination at pressure test",
-  one("visualExamination.result"),
+  "visualExamination.result",
 );
 export const seatTight = accepted(
   "valve-tight",
@@ -107,21 +116,21 @@ export const seatTight = accepted(
   "safety-valve",
   "supplier",
   "the seat of safety valve",
-  one("bench.seatTightness"),
+  "bench.seatTightness",
 );
-export const procedureTestAccepted = accepted(
+export const procedureTestAccepted = allAccepted(
   "procedure-test-accepted",
   "Each test of a procedure qualification is passed",
   "procedure-qualification",
   "welding coordination",
   "a test of procedure qualification",
-  some("tests[].result"),
+  "tests[]",
 );
-export const certificateTestAccepted = accepted(
+export const certificateTestAccepted = allAccepted(
   "certificate-test-accepted",
   "Each further test on a material certificate is passed",
   "material-certificate#rows",
   "purchasing",
   "a test of certificate row",
-  some("otherTests[].result"),
+  "otherTests[]",
 );

@@ -1,5 +1,5 @@
 import { fromMemory, ownChoice } from "../model/basis.ts";
-import { count, list, quantity } from "../model/input.ts";
+import { count, list, quantity, thing } from "../model/input.ts";
 import { holds, within, type Measure } from "../model/quantity.ts";
 import { rule } from "../model/rule.ts";
 
@@ -20,17 +20,19 @@ export const valveBench = rule({
     plate: quantity("plate.setPressure", "bar"),
     share: quantity("profile.setPressureTolerance", "1"),
     least: quantity("profile.setPressureToleranceLeast", "bar"),
-    pops: list(quantity("bench.readings[].pop", "bar")),
+    readings: list(thing("bench.readings[]", { pop: quantity("pop", "bar") })),
   },
-  *check({ set, plate, share, least, pops }, valve) {
+  *check({ set, plate, share, least, readings }, valve) {
     if (differ(set, plate)) return;
     const tolerance = Math.max(share.value * set.value, least.value);
-    const wide = pops.filter((pop) => within(pop, set.value - tolerance, set.value + tolerance) !== "yes");
-    if (wide.length > 0)
+    const wide = readings.filter(({ pop }) => within(pop, set.value - tolerance, set.value + tolerance) !== "yes");
+    const [first] = wide;
+    if (first !== undefined)
       yield {
-        at: "pops",
-        message: `safety valve ${valve.id} opened at ${wide.map((pop) => pop.text).join(" and ")}; set to ${set.text}, within ${Number(tolerance.toFixed(3))} bar`,
-        why: `openings: ${pops.map((pop) => pop.text).join(", ")}`,
+        at: [first, "pop"],
+        accuses: wide.map((one) => [one, "pop"] as const),
+        message: `safety valve ${valve.id} opened at ${wide.map(({ pop }) => pop.text).join(" and ")}; set to ${set.text}, within ${Number(tolerance.toFixed(3))} bar`,
+        why: `openings: ${readings.map(({ pop }) => pop.text).join(", ")}`,
         hint: "compare with the bench record; if it is true, have the valve set and tested again",
       };
   },
@@ -58,7 +60,7 @@ export const valveBench = rule({
 });
 
 function bench(set: string, pops: readonly string[]) {
-  return { set, plate: set, share: "3 %", least: "0.1 bar", pops };
+  return { set, plate: set, share: "3 %", least: "0.1 bar", readings: pops.map((pop) => ({ pop })) };
 }
 
 export const valveReseat = rule({
@@ -75,18 +77,20 @@ export const valveReseat = rule({
     least: quantity("profile.blowdownLeast", "1"),
     most: quantity("profile.blowdownMost", "1"),
     mostPressure: quantity("profile.blowdownMostPressure", "bar"),
-    reseats: list(quantity("bench.readings[].reseat", "bar")),
+    readings: list(thing("bench.readings[]", { reseat: quantity("reseat", "bar") })),
   },
-  *check({ set, plate, least, most, mostPressure, reseats }, valve) {
+  *check({ set, plate, least, most, mostPressure, readings }, valve) {
     if (differ(set, plate)) return;
     const highest = set.value * (1 - least.value);
     const lowest = set.value - Math.max(most.value * set.value, mostPressure.value);
-    const wide = reseats.filter((reseat) => within(reseat, lowest, highest) !== "yes");
-    if (wide.length > 0)
+    const wide = readings.filter(({ reseat }) => within(reseat, lowest, highest) !== "yes");
+    const [first] = wide;
+    if (first !== undefined)
       yield {
-        at: "reseats",
-        message: `safety valve ${valve.id} closed at ${wide.map((one) => one.text).join(" and ")}; set to ${set.text} it closes between ${Number(lowest.toFixed(3))} and ${Number(highest.toFixed(3))} bar`,
-        why: `closings: ${reseats.map((one) => one.text).join(", ")}`,
+        at: [first, "reseat"],
+        accuses: wide.map((one) => [one, "reseat"] as const),
+        message: `safety valve ${valve.id} closed at ${wide.map(({ reseat }) => reseat.text).join(" and ")}; set to ${set.text} it closes between ${Number(lowest.toFixed(3))} and ${Number(highest.toFixed(3))} bar`,
+        why: `closings: ${readings.map(({ reseat }) => reseat.text).join(", ")}`,
         hint: "compare with the bench record; if it is true, have the blowdown ring set and the valve tested again",
       };
   },
@@ -113,7 +117,7 @@ export const valveReseat = rule({
 });
 
 function reseat(set: string, reseats: readonly string[]) {
-  return { set, plate: set, least: "2 %", most: "15 %", mostPressure: "0.3 bar", reseats };
+  return { set, plate: set, least: "2 %", most: "15 %", mostPressure: "0.3 bar", readings: reseats.map((reseat) => ({ reseat })) };
 }
 
 export const valveReadings = rule({

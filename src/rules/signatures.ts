@@ -39,15 +39,21 @@ export const signaturesAuthorised: readonly Rule[] = signed.map((kind) =>
     inputs: {
       signatures: anyOf(
         list(
-          thing("signatures[]", { role: text("role"), day: optional(date("date")), person: thing("person", person) }),
+          thing("signatures[]", {
+            role: text("role"),
+            day: optional(date("date")),
+            named: optional(text("person")),
+            person: thing("person", person),
+          }),
         ),
       ),
     },
     *check({ signatures }, subject) {
-      for (const { role, day, person: who } of signatures)
+      for (const signature of signatures) {
+        const { role, day, person: who } = signature;
         if (!holds(who, [role], day))
           yield {
-            at: "signatures",
+            at: [signature, "named"],
             on: who,
             name: role,
             message: `${who.$.id} signed ${subject.id} as ${role}${day === undefined ? "" : ` on ${day.text}`} without that role`,
@@ -55,6 +61,7 @@ export const signaturesAuthorised: readonly Rule[] = signed.map((kind) =>
             hint,
             related: [{ at: who, message: "registered here" }],
           };
+      }
     },
     examples: [
       { name: "on the first day of the role", given: { signatures: [signature("2026-01-01")] }, objections: [] },

@@ -124,9 +124,9 @@ describe("tables", () => {
       owner: "design",
       severity: "nonconformity",
       kind: "plate",
-      inputs: { parts: optional(textOf("<part:plate>.grade")) },
-      *check() {
-        yield* [];
+      inputs: { grade: optional(textOf("<part:plate>.grade")) },
+      *check({ grade }) {
+        if (grade === "Z") yield { at: "grade", message: "m", why: "w", hint: "h" };
       },
       examples: [],
     });
@@ -232,8 +232,17 @@ describe("bounds", () => {
   test("the end on the unsafe side is put in, and it is said", () => {
     const book = run(both, { pressure: "<1 MPa" });
     expect(book.computed.find(({ calculation: { id } }) => id === "wall")?.inputs.get("p")).toMatchObject({ value: 1, bound: "high", written: "<1 MPa" });
-    expect(open(run(both, { thickness: ">6 mm" }))).toEqual([]);
-    expect(open(run(both, { thickness: ">4 mm" }))).toEqual(["nonconformity wall|part:P1|accept e >= t"]);
+    const least = calculation({
+      ...empty,
+      id: "least",
+      title: "Least",
+      appliesTo: { kind: "part" },
+      inputs: { e: { path: "thickness", unit: "mm", means: "thickness", unsafe: "high" } },
+      steps: [],
+      accept: [{ left: "e", relation: ">=", right: "5[mm]", means: "thick enough", accuses: "e" }],
+    });
+    expect(open(run([least], { thickness: ">6 mm" }))).toEqual([]);
+    expect(open(run([least], { thickness: ">4 mm" }))).toEqual(["nonconformity least|part:P1|accept e >= 5[mm]"]);
   });
   test("an open end is no value: a query", () => {
     expect(open(run(both, { pressure: ">1 MPa" }))[0]).toMatch(/^query value-usable\|part:P1\|pressure/);

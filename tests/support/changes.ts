@@ -1,4 +1,4 @@
-import { mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { mkdirSync, readdirSync, readFileSync, rmSync, statSync, symlinkSync, writeFileSync } from "node:fs";
 import { dirname, join, relative } from "node:path";
 
 /** One change to a book on disk. Records are found by kind and id, wherever they stand. */
@@ -8,12 +8,14 @@ export type Change =
   | { readonly add: unknown; readonly file: string }
   | { readonly file: string; readonly find: string; readonly replace: string }
   | { readonly file: string; readonly bytes: string }
+  | { readonly file: string; readonly leadsTo: string }
   | { readonly file: string; readonly gone: true };
 
 interface Json {
   [name: string]: unknown;
 }
 
+/** Record files of a book folder, with full paths. */
 export function jsonFiles(dir: string): string[] {
   return readdirSync(dir).flatMap((name) => {
     const path = join(dir, name);
@@ -64,37 +66,57 @@ function parentOf(record: Json, pointer: string): { readonly holder: Json | unkn
   return { holder, name };
 }
 
-/** Makes one change. Throws when what it changes is not there: a planted fault must be planted. */
-export function applyChange(dir: string, change: Change): void {
-  if ("set" in change) {
-    const found = findRecord(dir, change.set);
-    const { holder, name } = parentOf(found.record, change.at);
-    if (Array.isArray(holder)) holder[name === "-" ? holder.length : Number(name)] = change.to;
-    else holder[name] = change.to;
-    save(found);
-  } else if ("remove" in change) {
-    const found = findRecord(dir, change.remove);
-    if (change.at === undefined) {
-      if (found.list === null || found.list.length === 1) rmSync(found.path);
-      else {
-        found.list.splice(found.list.indexOf(found.record), 1);
-        save(found);
-      }
-      return;
-    }
-    const { holder, name } = parentOf(found.record, change.at);
-    if (Array.isArray(holder)) holder.splice(Number(name), 1);
-    else if (Object.hasOwn(holder, name)) Reflect.deleteProperty(holder, name);
-    else throw new Error(`${change.remove} has no ${change.at}`);
-    save(found);
-  } else if ("add" in change) {
-    mkdirSync(dirname(join(dir, change.file)), { recursive: true });
-    writeFileSync(join(dir, change.file), `${JSON.stringify(change.add, null, 2)}\n`);
+/**
+ * Makes one change and returns the file it changed. Throws when what it changes is not there: a planted fault must be
+ * planted.
+ */
+export function applyChange(dir: string, change: Change): string {
+  if ("set" in change) return setValue(dir, change.set, change.at, change.to);
+  if ("remove" in change) return change.at === undefined ? takeOut(dir, change.remove) : cut(dir, change.remove, change.at);
+  const path = join(dir, change.file);
+  if ("add" in change) {
+    mkdirSync(dirname(path), { recursive: true });
+    writeFileSync(path, `${JSON.stringify(change.add, null, 2)}\n`);
   } else if ("find" in change) {
-    const path = join(dir, change.file);
     const text = readFileSync(path, "utf8");
     if (!text.includes(change.find)) throw new Error(`${change.file} has no ${change.find}`);
-    writeFileSync(path, text.replace(change.find, change.replace));
-  } else if ("bytes" in change) writeFileSync(join(dir, change.file), Buffer.from(change.bytes, "base64"));
-  else rmSync(join(dir, change.file));
+    writeFileSync(path, text.replace(change.find, () => change.replace));
+  } else if ("bytes" in change) {
+    mkdirSync(dirname(path), { recursive: true });
+    writeFileSync(path, Buffer.from(change.bytes, "base64"));
+  } else {
+    if ("gone" in change || statSync(path, { throwIfNoEntry: false }) !== undefined) rmSync(path);
+    if ("leadsTo" in change) symlinkSync(change.leadsTo, path);
+  }
+  return change.file;
+}
+
+function setValue(dir: string, name: string, at: string, to: unknown): string {
+  const found = findRecord(dir, name);
+  const { holder, name: last } = parentOf(found.record, at);
+  if (Array.isArray(holder)) holder[last === "-" ? holder.length : Number(last)] = to;
+  else holder[last] = to;
+  save(found);
+  return relative(dir, found.path);
+}
+
+function takeOut(dir: string, name: string): string {
+  const found = findRecord(dir, name);
+  if (found.list === null || found.list.length === 1) rmSync(found.path);
+  else {
+    found.list.splice(found.list.indexOf(found.record), 1);
+    save(found);
+  }
+  return relative(dir, found.path);
+}
+
+function cut(dir: string, name: string, at: string): string {
+  const found = findRecord(dir, name);
+  const { holder, name: last } = parentOf(found.record, at);
+  const held = Array.isArray(holder) ? Number(last) < holder.length : Object.hasOwn(holder, last);
+  if (!held) throw new Error(`${name} has no ${at}`);
+  if (Array.isArray(holder)) holder.splice(Number(last), 1);
+  else Reflect.deleteProperty(holder, last);
+  save(found);
+  return relative(dir, found.path);
 }

@@ -1,6 +1,8 @@
-import { cpSync, mkdtempSync, readFileSync, realpathSync, rmSync } from "node:fs";
+import { cpSync, existsSync, mkdtempSync, readFileSync, realpathSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { afterAll } from "vitest";
+import { loadBook } from "../../src/load/book-files.ts";
 import type { JudgedBook } from "../../src/model/book.ts";
 import { blocks, type Finding } from "../../src/model/finding.ts";
 import { judgeBook, readBook } from "../../src/pipeline.ts";
@@ -9,40 +11,70 @@ import { applyChange, type Change } from "./changes.ts";
 export const demoBook = join(import.meta.dirname, "../../demo-data/air-receiver/book");
 export const interimBook = join(import.meta.dirname, "../../demo-data/air-receiver-interim/book");
 
-/** Judges a copy of a book with changes made to its files. The copy is gone afterwards. */
-export function judgeChanged(
-  book: string,
-  changes: readonly Change[],
-): { readonly judged: JudgedBook | null; readonly fatal: readonly Finding[] } {
+/** The demonstration as it is, judged once. */
+export const sound = judgeBook(readBook(demoBook));
+const { definitions } = sound;
+
+/** One copy of each book for all tests of a file: eighty originals are copied once. */
+const copies = new Map<string, string>();
+afterAll(() => {
+  for (const dir of copies.values()) rmSync(dir, { recursive: true, force: true });
+});
+
+function copyOf(book: string): string {
+  const known = copies.get(book);
+  if (known !== undefined) return known;
   const dir = realpathSync(mkdtempSync(join(tmpdir(), "databook-fault-")));
+  cpSync(book, dir, { recursive: true });
+  copies.set(book, dir);
+  return dir;
+}
+
+export interface JudgedCopy {
+  /** Null when the book could not be read at all: `fatal` says why. */
+  readonly judged: JudgedBook | null;
+  readonly fatal: readonly Finding[];
+  /** The source line a finding points at; of an object its first line too, which tells it from its neighbours. */
+  lineOf(finding: Finding): string;
+}
+
+/** Judges a copy of a book with changes made to its files. The copy is as before afterwards. */
+export function judgeChanged(book: string, changes: readonly Change[]): JudgedCopy {
+  const dir = copyOf(book);
+  const touched = new Set<string>();
   try {
-    cpSync(book, dir, { recursive: true });
-    for (const change of changes) applyChange(dir, change);
-    const read = readBook(dir);
-    if (read.fatal.length > 0) return { judged: null, fatal: read.fatal };
-    const judged = judgeBook(read);
-    // Lines are found in the files, which are about to go.
-    for (const finding of judged.findings) judged.loaded.locator.position(finding.place);
-    return { judged: { ...judged, loaded: { ...judged.loaded, locator: frozen(judged) } }, fatal: [] };
+    for (const change of changes) {
+      // Noted before: a change that fails half-way is put right too.
+      if ("file" in change) touched.add(change.file);
+      touched.add(applyChange(dir, change));
+    }
+    const loaded = loadBook(dir, definitions.kinds);
+    const lineOf = ({ place }: Finding) => {
+      const { line } = loaded.locator.position(place);
+      const text = (at: number) => loaded.locator.line(place.file, at)?.trim() ?? "";
+      return /^[[{]$/.test(text(line)) ? `${text(line)} ${text(line + 1)}` : text(line);
+    };
+    if (loaded.fatal.length > 0) return { judged: null, fatal: loaded.fatal, lineOf };
+    return { judged: judgeBook({ ...loaded, kinds: definitions.kinds }, definitions), fatal: [], lineOf };
   } finally {
-    rmSync(dir, { recursive: true, force: true });
+    for (const file of touched) restore(book, dir, file);
   }
 }
 
-function frozen(judged: JudgedBook): JudgedBook["loaded"]["locator"] {
-  const positions = new Map(
-    judged.findings.map(({ place }) => [`${place.file} ${place.pointer}`, judged.loaded.locator.position(place)]),
-  );
-  return {
-    position: ({ file, pointer }) => positions.get(`${file} ${pointer}`) ?? { line: 0, column: 0, length: 0 },
-    line: () => undefined,
-  };
+function restore(book: string, dir: string, file: string): void {
+  rmSync(join(dir, file), { force: true, recursive: true });
+  if (existsSync(join(book, file))) cpSync(join(book, file), join(dir, file));
+}
+
+/** Findings that are not in another judged book. */
+export function newFindings(judged: Pick<JudgedBook, "findings">, before: JudgedBook): readonly Finding[] {
+  const known = new Set(before.findings.map(({ key }) => key));
+  return judged.findings.filter((finding) => !known.has(finding.key));
 }
 
 /** Findings that block, and are not in the sound book. */
-export function newRoots(judged: JudgedBook, sound: JudgedBook): readonly Finding[] {
-  const known = new Set(sound.findings.map(({ key }) => key));
-  return judged.findings.filter((finding) => blocks(finding) && !known.has(finding.key));
+export function newRoots(judged: Pick<JudgedBook, "findings">, before: JudgedBook): readonly Finding[] {
+  return newFindings(judged, before).filter(blocks);
 }
 
 export function readJson(path: string): unknown {

@@ -1,0 +1,30 @@
+import type { Change } from "./changes.ts";
+import { demoBook, judgeChanged } from "./demo-book.ts";
+
+/** Written in a fault in place of a digest, where an exception answers a finding with the digest the check prints. */
+const asPrinted = "as printed";
+
+/** The changes with every such digest entered, as a person would copy it: from a check of the book without the exception. */
+export function answered(changes: readonly Change[]): readonly Change[] {
+  return changes.map((change, index) => {
+    if (!("add" in change) || !JSON.stringify(change.add).includes(`"${asPrinted}"`)) return change;
+    const { judged } = judgeChanged(demoBook, changes.slice(0, index));
+    const digests = new Map(judged?.findings.map(({ key, digest }) => [key, digest]));
+    return { ...change, add: enter(change.add, digests) };
+  });
+}
+
+function enter(value: unknown, digests: ReadonlyMap<string, string>): unknown {
+  if (Array.isArray(value)) return value.map((one) => enter(one, digests));
+  if (typeof value !== "object" || value === null) return value;
+  const entries = Object.entries(value);
+  const about = entries.find(([name]) => name === "finding")?.[1];
+  return Object.fromEntries(
+    entries.map(([name, one]) => {
+      if (name !== "digest" || one !== asPrinted) return [name, enter(one, digests)];
+      const digest = digests.get(String(about));
+      if (digest === undefined) throw new Error(`there is no finding ${String(about)} to answer`);
+      return [name, digest];
+    }),
+  );
+}
