@@ -112,7 +112,7 @@ const groups: readonly Group[] = [
 export const owedToCalculations: readonly Requirement[] = groups.flatMap(({ name, kind, when, due, owner, needs }) =>
   needs.map(([path, called]) => ({
     id: `${name}-${path.replaceAll(/[^A-Za-z]+/g, "-").replace(/-$/, "")}`.toLowerCase(),
-    title: `The ${called} is recorded`,
+    title: `The ${called} of each ${name.replaceAll("-", " ")} is recorded`,
     each: { kind, when },
     needs: path,
     due,

@@ -39,17 +39,24 @@ export const chains: readonly Chain[] = [
       },
       {
         what: "Welder, on that day",
-        paths: ["<weld-log:joint>.runs[].welders[]", "<weld-log:joint>"],
+        paths: [
+          "<weld-log:joint>.runs[].welders[]",
+          "<weld-log:joint>.runs[].welders[].<welder-qualification:person>",
+          "<weld-log:joint>",
+        ],
+        says: { "welder-qualification": ["designation", "validTo"], "weld-log": [] },
         judgedBy: ["welder-qualified", "welder-role", "welder-qualification"],
       },
       {
         what: "Filler and gas",
         paths: ["<weld-log:joint>.runs[].batches[]", "<weld-log:joint>"],
+        says: { "consumable-batch": ["designation", "batch", "received"], "weld-log": [] },
         judgedBy: ["filler-certified", "batch-usable"],
       },
       {
         what: "Tests required and done",
         paths: ["<ndt-report:rows[].joint>.^"],
+        says: { "ndt-report": ["method", "date"] },
         judgedBy: [
           "joint-visual",
           "visual-extent",
@@ -65,12 +72,27 @@ export const chains: readonly Chain[] = [
       },
       {
         what: "Tester, on that day",
-        paths: ["<ndt-report:rows[].joint>.^.operator", "<ndt-report:rows[].joint>.^"],
+        paths: [
+          "<ndt-report:rows[].joint>.^.operator",
+          "<ndt-report:rows[].joint>.^.operator.<ndt-personnel:person>",
+          "<ndt-report:rows[].joint>.^",
+        ],
+        says: { "ndt-personnel": ["method", "level", "validTo"], "ndt-report": ["method"] },
         judgedBy: ["tester-certified", "tester-role", "tester-certificate"],
       },
       {
         what: "Repairs and their re-tests",
-        paths: ["<repair:joint>"],
+        paths: [
+          "<repair:joint>",
+          "<repair:joint>.rejected",
+          "<repair:joint>.nonconformity",
+          "<ndt-report:rows[].repair>",
+        ],
+        says: {
+          repair: ["cause", "date"],
+          "nonconformity-report": ["title", "closed"],
+          "ndt-report": ["method", "date"],
+        },
         judgedBy: ["rejection-repaired", "repair-retested", "repair-cycle", "repair-welder-qualified"],
       },
       {

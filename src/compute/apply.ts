@@ -2,6 +2,7 @@ import type { Computed } from "../model/book.ts";
 import type { Calculation } from "../model/calculation.ts";
 import { conclude, endStage, type Court } from "../judge/court.ts";
 import { holds, subjectsOf, type Case } from "../judge/subjects.ts";
+import { readsOf } from "../judge/trail.ts";
 import { calculationKey, type Pending } from "../judge/world.ts";
 import { bindAll } from "./inputs.ts";
 import { judgeRun } from "./judge-run.ts";
@@ -47,7 +48,7 @@ function compute(
     return {
       pending: true,
       findings: outcome.because?.type === "finding" ? outcome.because.keys : [],
-      absences: outcome.because?.type === "absent" ? [...trail.absences.values()] : [],
+      absences: outcome.because?.type === "absent" ? trail.absences : [],
       notApplicable: outcome.verdict === "not applicable",
     };
   return {
@@ -62,7 +63,7 @@ function compute(
     sheets: [],
     verdict: outcome.verdict,
     findings: outcome.findings,
-    reads: new Set(trail.reads.keys()),
+    reads: new Set(readsOf(trail).keys()),
   };
 }
 

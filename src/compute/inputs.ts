@@ -50,7 +50,7 @@ function bindOne(world: World, symbol: string, input: CalculationInput, hit: Hit
   const origin = hit.origin === null ? {} : { origin: hit.origin };
   const refuse = (expected: string): null => {
     // An unreadable value was accused when it was first read; any other one is said here.
-    if (trail.doubts.size === 0) notUsable(world, trail, hit, written, expected);
+    if (trail.doubts.length === 0) notUsable(world, trail, hit, written, expected);
     return null;
   };
   if (input.options !== undefined) {

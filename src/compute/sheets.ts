@@ -3,7 +3,7 @@ import type { ComparedValue, Computed } from "../model/book.ts";
 import type { Finding } from "../model/finding.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { addFinding, conclude, endStage, type Court } from "../judge/court.ts";
-import { newTrail, noteRead, type Trail } from "../judge/trail.ts";
+import { newTrail, noteRead, noteValue, type Trail } from "../judge/trail.ts";
 import type { Pending } from "../judge/world.ts";
 import { disagreement, oursOf } from "./agree.ts";
 import { adoptedPair, pairOf, statedIn, type Pair, type Stated } from "./pairs.ts";
@@ -46,8 +46,8 @@ export function compareSheets(
         // Made for something it does not apply to: said with the sheets that nothing was compared with.
         if (of.done.notApplicable) continue;
         const trail = newTrail();
-        for (const key of of.done.findings) trail.doubts.add(key);
-        for (const absence of of.done.absences) trail.absences.set(absence.key, absence);
+        trail.doubts.push(...of.done.findings);
+        trail.absences.push(...of.done.absences);
         conclude(court, nameOf(of, "results"), { kind: record.kind, id: record.id }, trail, []);
         for (const one of statedOn(record)) if (!isKnown(of.calculation, one)) sayUnknown(court, of, record, one);
       } else sheets.push(pairsOf(court, of.done, of, record));
@@ -122,7 +122,7 @@ function compare(court: Court, sheet: Sheet, pair: Pair, before: readonly Pair[]
   for (const one of [...before, pair]) noteRead(world, trail, record, one.pointer, one.text);
   const origin = "pending" in of.done || pair.sort === "result" ? undefined : of.done.inputs.get(pair.symbol)?.origin;
   if (origin?.type === "record") noteRead(world, trail, origin.record, origin.pointer, String(pair.ours));
-  else trail.reads.set(`${of.calculation.id} ${pair.symbol}`, String(pair.ours));
+  else noteValue(trail, `${of.calculation.id} ${pair.symbol}`, String(pair.ours));
   const found = disagreement(pair);
   const objections = found === null ? [] : [disagrees(world, record, of, pair, found, trail)];
   const name = pair.sort === "adopted" ? "adopted" : pair.symbol;

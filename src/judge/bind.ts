@@ -123,7 +123,7 @@ function readOne(binding: Binding, reading: Reading, hit: Hit): unknown {
   const text = readText(world, hit, trail);
   const refuse = (expected: string): never => {
     // An unreadable value was accused when it was first read; any other one is said here.
-    if (trail.doubts.size === 0) notUsable(world, trail, hit, text ?? "a list or an object", expected);
+    if (trail.doubts.length === 0) notUsable(world, trail, hit, text ?? "a list or an object", expected);
     throw new Waiting();
   };
   switch (reading.type) {

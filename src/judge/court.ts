@@ -97,17 +97,19 @@ function draft(
   applies: boolean,
 ): DraftOutcome {
   const base = { definition: definition.id, subject, findings: [] } as const;
-  if (trail.doubts.size > 0) return { ...base, verdict: "not judged", because: finding([...trail.doubts]) };
-  if (trail.absences.size > 0) {
+  if (trail.doubts.length > 0) return { ...base, verdict: "not judged", because: finding(trail.doubts) };
+  if (trail.absences.length > 0) {
     const by = outcomeName(definition.id, subject);
-    for (const absence of trail.absences.values())
+    const absences = new Map(trail.absences.map((absence) => [absence.key, absence]));
+    for (const absence of absences.values())
       court.wants.push({ absence, by, due: null, basis: definition.basis, owner: definition.owner });
-    const keys = [...trail.absences.keys()].sort();
+    const keys = [...absences.keys()].sort();
     return { ...base, verdict: "not judged", because: { type: "absent", keys }, absences: keys };
   }
-  if (trail.reasons.size > 0) {
-    for (const reason of trail.reasons.values()) addFinding(court, ofReason(court.world, definition, subject, reason));
-    const findings = [...trail.reasons.keys()].sort();
+  if (trail.reasons.length > 0) {
+    const reasons = new Map(trail.reasons.map((reason) => [reason.key, reason]));
+    for (const reason of reasons.values()) addFinding(court, ofReason(court.world, definition, subject, reason));
+    const findings = [...reasons.keys()].sort();
     return { ...base, verdict: "not judged", findings, because: finding(findings) };
   }
   if (!applies || trail.inapplicable) return { ...base, verdict: "not applicable" };
@@ -122,7 +124,7 @@ function draft(
   return { ...base, verdict: "not judged", findings, because: finding(against.map(({ key }) => key)) };
 }
 
-const finding = (keys: readonly string[]) => ({ type: "finding", keys: [...keys].sort() }) as const;
+const finding = (keys: readonly string[]) => ({ type: "finding", keys: [...new Set(keys)].sort() }) as const;
 
 function ofReason(world: World, definition: DefinitionName, subject: Subject | null, reason: Reason): Finding {
   const { key, rule, message, why, hint, at, accuses } = reason;

@@ -1,5 +1,6 @@
 import type { Origin } from "../model/book.ts";
 import { atPointer, isList, isObject, pointerStep, type Json } from "../model/json.ts";
+import type { Link } from "../model/graph.ts";
 import type { Field } from "../model/kind.ts";
 import { printStep, printSteps, type Path, type Step } from "../model/path.ts";
 import { ProgramError } from "../model/program-error.ts";
@@ -9,7 +10,7 @@ import { absentTarget, missingField, noneBack, noneInBook } from "./absent.ts";
 import { lookUp } from "./look-up.ts";
 import { noRow, type Asked } from "./reasons.ts";
 import { resultsOf, symbolOf } from "./results.ts";
-import { clear, noteAddress, noteRead, type Trail } from "./trail.ts";
+import { clear, noteAddress, noteRead, noteValue, type Trail } from "./trail.ts";
 import type { Absence, World } from "./world.ts";
 
 /** Where a path has got to: a value in a record, or one that comes from a table, the profile or a calculation. */
@@ -88,11 +89,12 @@ function followGroup(walk: Walk, { head, tail, filters }: Group, hit: Hit | null
   let hits = head === null ? (hit === null ? [] : [hit]) : advance(walk, head, hit, filters);
   if (hits.length === 0 || tail.length === 0) return hits;
   const { absences, doubts } = walk.trail;
-  const open = absences.size + doubts.size;
+  const open = absences.length + doubts.length;
   for (const step of tail)
     hits = step.type === "filter" ? filtered(walk, step, hits) : hits.flatMap((one) => items(walk, one));
   // A candidate whose filter cannot be answered may be the one that is asked for.
-  if (hits.length === 0 && head !== null && absences.size + doubts.size === open) nothingLeft(walk, head, hit, filters);
+  if (hits.length === 0 && head !== null && absences.length + doubts.length === open)
+    nothingLeft(walk, head, hit, filters);
   return hits;
 }
 
@@ -128,7 +130,7 @@ function advance(walk: Walk, step: Step, hit: Hit | null, filters: string): read
   switch (step.type) {
     case "all": {
       const records = [...(world.graph.byKind.get(step.kind)?.values() ?? [])];
-      trail.lists.add(step.kind);
+      trail.lists.push(step.kind);
       if (records.length === 0) miss(walk, noneInBook(step.kind, filters), null);
       return records.map((record) => startAt(world, record, ""));
     }
@@ -136,8 +138,8 @@ function advance(walk: Walk, step: Step, hit: Hit | null, filters: string): read
       const parameter = world.parameters.get(step.name);
       if (parameter === undefined) throw new ProgramError(`the profile has no parameter "${step.name}"`);
       for (const place of parameter.places ?? []) noteAddress(world, trail, place, "");
-      trail.reads.set(`profile:${step.name}`, parameter.value);
-      trail.bases.set(`parameter ${step.name} of the profile`, parameter.basis);
+      noteValue(trail, `profile:${step.name}`, parameter.value);
+      trail.bases.push([`parameter ${step.name} of the profile`, parameter.basis]);
       return [outside(parameter.value, { type: "profile", name: step.name, basis: parameter.basis })];
     }
     case "table":
@@ -165,7 +167,7 @@ function miss({ world, trail, wanted }: Walk, absence: Absence, at: Absence["own
     noteAddress(world, trail, address, "absent");
     if (world.ledger.doubts(address).length > 0) return;
   }
-  if (wanted || always) trail.absences.set(absence.key, absence);
+  if (wanted || always) trail.absences.push(absence);
 }
 
 /** There were candidates, but the list is empty or none passes the filter: absent just as if there had been none. */
@@ -247,13 +249,11 @@ function back(walk: Walk, from: Hit, step: Extract<Step, { type: "back" }>, filt
   const hit = deref(walk, from);
   if (hit?.record == null) return [];
   const { record, pointer } = hit;
-  trail.lists.add(step.kind);
-  const direct = world.graph.back.get(addressOf(record, pointer)) ?? [];
-  const whole =
-    pointer === "" ? [] : (world.graph.back.get(addressOf(record)) ?? []).filter((link) => link.toPointer === "");
+  trail.lists.push(step.kind);
+  const direct = linksOf(world, addressOf(record, pointer), step);
+  const whole = pointer === "" ? [] : linksOf(world, addressOf(record), step).filter((link) => link.toPointer === "");
   const found = new Map<string, Hit>();
   for (const link of [...direct, ...whole]) {
-    if (link.from.kind !== step.kind || link.path !== step.field) continue;
     noteRead(world, trail, link.from, link.pointer, link.text);
     const object = link.pointer.replace(/(\/[^/]+)(\/\d+)?$/, "");
     const address = addressOf(link.from, object);
@@ -265,4 +265,24 @@ function back(walk: Walk, from: Hit, step: Extract<Step, { type: "back" }>, filt
 
 function recordOf(world: World, hit: Hit | null): Hit[] {
   return hit?.record == null ? [] : [startAt(world, hit.record, "")];
+}
+
+const byField = new WeakMap<readonly Link[], ReadonlyMap<string, readonly Link[]>>();
+
+/** Links of one field of one kind that lead to an address; sorted out once, since some records are named by thousands. */
+function linksOf(world: World, address: string, { kind, field }: Extract<Step, { type: "back" }>): readonly Link[] {
+  const all = world.graph.back.get(address);
+  if (all === undefined) return [];
+  let sorted = byField.get(all);
+  if (sorted === undefined) {
+    const fresh = new Map<string, Link[]>();
+    for (const link of all) {
+      const name = `${link.from.kind}:${link.path}`;
+      const list = fresh.get(name);
+      if (list === undefined) fresh.set(name, [link]);
+      else list.push(link);
+    }
+    byField.set(all, (sorted = fresh));
+  }
+  return sorted.get(`${kind}:${field}`) ?? [];
 }

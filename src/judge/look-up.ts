@@ -7,7 +7,7 @@ import { inInterval, type Table, type TableKey, type TableRow } from "../model/t
 import { follow, readText, type Hit } from "./follow.ts";
 import { noRow, type Asked } from "./reasons.ts";
 import { onlyOne } from "./single.ts";
-import { clear, mergeTrail, newTrail, type Trail } from "./trail.ts";
+import { clear, mergeTrail, newTrail, noteValue, type Trail } from "./trail.ts";
 import type { World } from "./world.ts";
 
 /**
@@ -41,15 +41,15 @@ export function lookUp(
     keys.set(key.name, text);
   }
   const own = world.ownTables?.get(table.id) ?? [];
-  for (const record of own) for (const key of world.ledger.doubtsWithin(addressOf(record))) trail.doubts.add(key);
+  for (const record of own) trail.doubts.push(...world.ledger.doubtsWithin(addressOf(record)));
   const asked = { table: table.id, keys: [...keys].map(([name, text]) => `${name} ${text}`).join(", "), at, addresses };
   const found = rowFor(table, keys, asked.keys);
   if (typeof found === "string") {
     noRow(trail, asked, found);
     return [];
   }
-  trail.reads.set(`table:${table.id}|${asked.keys}`, JSON.stringify(found.values));
-  trail.bases.set(`table ${table.id} (${found.basis.class})`, found.basis);
+  noteValue(trail, `table:${table.id}|${asked.keys}`, JSON.stringify(found.values));
+  trail.bases.push([`table ${table.id} (${found.basis.class})`, found.basis]);
   const origin = { type: "table", table: table.id, row: asked.keys, basis: found.basis } as const;
   return [{ value: found.values satisfies Json, field: null, origin, record: null, pointer: "", asked }];
 }

@@ -28,7 +28,7 @@ export interface Asked {
 /** A table has no row for the keys, or the row has no value in that column: no row is no pass. */
 export function noRow(trail: Trail, asked: Asked, problem: string, column = ""): void {
   const key = `table-row|${asked.table}|${asked.keys}${column === "" ? "" : ` ${column}`}`;
-  trail.reasons.set(key, {
+  trail.reasons.push({
     key,
     rule: "table-row",
     message: `table ${asked.table} has no ${column === "" ? "row" : column} for ${asked.keys}`,
@@ -50,7 +50,7 @@ export function severalValues(
   const at = start?.record == null ? null : { record: start.record, pointer: start.pointer };
   const key = `value-single|${nameOf(world, at)}|${path}`;
   const shown = [...new Set(texts)].sort();
-  trail.reasons.set(key, {
+  trail.reasons.push({
     key,
     rule: "value-single",
     message: `${path} gives ${shown.length} values, where one is read: ${shown.slice(0, 6).join(", ")}`,
@@ -66,7 +66,7 @@ export function notUsable(world: World, trail: Trail, hit: Hit, text: string, ex
   const at = hit.record === null ? null : { record: hit.record, pointer: hit.pointer };
   const name = at === null ? originOf(hit) : nameOf(world, at);
   const key = `value-usable|${name}|${expected}`;
-  trail.reasons.set(key, {
+  trail.reasons.push({
     key,
     rule: "value-usable",
     message: `${name} is ${text}; ${expected} is read there`,

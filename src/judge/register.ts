@@ -25,9 +25,9 @@ export function applyRequirement(court: Court, requirement: Requirement): DraftO
     const atLeast = requirement.atLeast ?? 1;
     if (evidence.length > 0 && evidence.length < atLeast) {
       const absence = shortfall(one, requirement, { found: evidence, atLeast });
-      trail.absences.set(absence.key, absence);
+      trail.absences.push(absence);
     }
-    const asks = [...trail.absences.values()].every((absence) => isAskedFor(absence, requirement));
+    const asks = trail.absences.every((absence) => isAskedFor(absence, requirement));
     const outcome = conclude(court, requirement, subject, trail, [], applies);
     court.outcomes[court.outcomes.length - 1] = { ...outcome, asks };
     // A want of the register gives the gap its basis, its words and its date.

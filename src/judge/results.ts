@@ -2,6 +2,7 @@ import type { Computed } from "../model/book.ts";
 import { addressOf } from "../model/record.ts";
 import { stablePath } from "../model/stable.ts";
 import type { Hit, Walk } from "./follow.ts";
+import { noteAddress, noteValue } from "./trail.ts";
 import { calculationKey } from "./world.ts";
 
 /** A calculation on what a path has reached. What it waits for, whoever reads it waits for too. */
@@ -14,15 +15,12 @@ export function resultsOf(walk: Walk, hit: Hit, id: string): readonly Hit[] {
     return [];
   }
   if ("pending" in done) {
-    for (const key of done.findings) trail.doubts.add(key);
-    for (const absence of done.absences) trail.absences.set(absence.key, absence);
+    trail.doubts.push(...done.findings);
+    trail.absences.push(...done.absences);
     walk.skipped ||= done.notApplicable;
     return [];
   }
-  for (const address of done.reads) {
-    if (!trail.reads.has(address)) trail.reads.set(address, "");
-    for (const key of world.ledger.doubts(address)) trail.doubts.add(key);
-  }
+  for (const address of done.reads) noteAddress(world, trail, address, "");
   return [{ value: {}, field: null, origin: { type: "calculation", of: done, symbol: "" }, record: null, pointer: "" }];
 }
 
@@ -35,7 +33,7 @@ export function symbolOf(walk: Walk, done: Computed, symbol: string): readonly H
   }
   const kind = walk.world.kinds.get(done.subject.kind);
   const row = kind === undefined ? done.pointer : stablePath(kind, done.subject.value, done.pointer);
-  walk.trail.reads.set(`${done.calculation.id} ${symbol} of ${addressOf(done.subject)} ${row}`, String(found.value));
+  noteValue(walk.trail, `${done.calculation.id} ${symbol} of ${addressOf(done.subject)} ${row}`, String(found.value));
   const value = found.step.options?.[found.value] ?? found.value;
   return [{ value, field: null, origin: { type: "calculation", of: done, symbol }, record: null, pointer: "" }];
 }

@@ -18,30 +18,29 @@ export interface Reason {
   readonly accuses: readonly Address[];
 }
 
-/** What one outcome read and missed on its way. */
+/** A place that was read, or (without a record) another value by its name. */
+export interface Read {
+  readonly record: BookRecord | null;
+  readonly pointer: string;
+  readonly value: string;
+}
+
+/** What one outcome read and missed on its way, as often as it did. There is one for each outcome: it is kept plain. */
 export interface Trail {
-  readonly reads: Map<Address, string>;
-  readonly doubts: Set<string>;
-  readonly absences: Map<string, Absence>;
-  readonly reasons: Map<string, Reason>;
+  readonly reads: Read[];
+  readonly doubts: string[];
+  readonly absences: Absence[];
+  readonly reasons: Reason[];
   /** Values of the profile and of tables it rests on. */
-  readonly bases: Map<string, Basis>;
+  readonly bases: (readonly [name: string, basis: Basis])[];
   /** Kinds of which it read all records that lead here, or all there are. */
-  readonly lists: Set<string>;
+  readonly lists: string[];
   /** A calculation it needs does not apply. */
   inapplicable: boolean;
 }
 
 export function newTrail(): Trail {
-  return {
-    reads: new Map(),
-    doubts: new Set(),
-    absences: new Map(),
-    reasons: new Map(),
-    bases: new Map(),
-    lists: new Set(),
-    inapplicable: false,
-  };
+  return { reads: [], doubts: [], absences: [], reasons: [], bases: [], lists: [], inapplicable: false };
 }
 
 /** Notes that a place was read, and which findings doubt it. */
@@ -52,24 +51,40 @@ export function noteRead(
   pointer: string,
   value: Json | undefined,
 ): void {
-  noteAddress(world, trail, addressOf(record, pointer), typeof value === "object" ? "" : String(value));
+  trail.reads.push({ record, pointer, value: typeof value === "object" ? "" : String(value) });
+  if (!world.ledger.empty) trail.doubts.push(...world.ledger.doubts(addressOf(record, pointer)));
 }
 
+/** As `noteRead`, for a place known by its address. */
 export function noteAddress(world: World, trail: Trail, address: Address, value: string): void {
-  if (trail.reads.has(address)) return;
-  trail.reads.set(address, value);
-  for (const key of world.ledger.doubts(address)) trail.doubts.add(key);
+  noteValue(trail, address, value);
+  trail.doubts.push(...world.ledger.doubts(address));
+}
+
+/** Notes a value that stands in no record. */
+export function noteValue(trail: Trail, name: string, value: string): void {
+  trail.reads.push({ record: null, pointer: name, value });
 }
 
 /** Adds what another trail noted. */
 export function mergeTrail(into: Trail, own: Trail): void {
-  for (const [address, value] of own.reads) into.reads.set(address, value);
-  for (const key of own.doubts) into.doubts.add(key);
-  for (const [key, absence] of own.absences) into.absences.set(key, absence);
-  for (const [key, reason] of own.reasons) into.reasons.set(key, reason);
-  for (const [name, basis] of own.bases) into.bases.set(name, basis);
-  for (const kind of own.lists) into.lists.add(kind);
+  into.reads.push(...own.reads);
+  into.doubts.push(...own.doubts);
+  into.absences.push(...own.absences);
+  into.reasons.push(...own.reasons);
+  into.bases.push(...own.bases);
+  into.lists.push(...own.lists);
   into.inapplicable ||= own.inapplicable;
+}
+
+/** Addresses of what was read, each with the value it was first read with. */
+export function readsOf({ reads }: Trail): ReadonlyMap<Address, string> {
+  const found = new Map<Address, string>();
+  for (const { record, pointer, value } of reads) {
+    const address = record === null ? pointer : addressOf(record, pointer);
+    if (!found.has(address)) found.set(address, value);
+  }
+  return found;
 }
 
 /** Digest of every value read, independent of the order of reading and of the rows between. */
@@ -77,7 +92,7 @@ export function digestOfReads(
   world: { readonly graph: Graph; readonly kinds: ReadonlyMap<string, Kind> },
   trail: Trail,
 ): string {
-  const lines = [...trail.reads].map(([address, value]) => `${stableAddress(world, address)}=${value}`);
+  const lines = [...readsOf(trail)].map(([address, value]) => `${stableAddress(world, address)}=${value}`);
   return digestOf(lines.sort().join("\n"));
 }
 
@@ -92,5 +107,6 @@ function stableAddress({ graph, kinds }: Parameters<typeof digestOfReads>[0], ad
 
 /** True when nothing stands in the way of a verdict. */
 export function clear(trail: Trail): boolean {
-  return trail.doubts.size === 0 && trail.absences.size === 0 && trail.reasons.size === 0 && !trail.inapplicable;
+  const { doubts, absences, reasons, inapplicable } = trail;
+  return doubts.length === 0 && absences.length === 0 && reasons.length === 0 && !inapplicable;
 }

@@ -9,6 +9,8 @@ export interface ChainStep {
   readonly what: string;
   /** Paths to the records that prove it. */
   readonly paths: readonly string[];
+  /** What is said of a record of a kind, in the order of these paths; else the columns of its kind. */
+  readonly says?: Readonly<Record<string, readonly string[]>>;
   /** Rules and requirements whose outcomes about the record, or about what the paths lead to, give the verdict. */
   readonly judgedBy: readonly string[];
 }

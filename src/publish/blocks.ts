@@ -197,6 +197,8 @@ export interface ContentsEntry {
   readonly title: string;
   readonly to: Target;
   readonly level: 1 | 2;
+  /** Only on paper, where no search and no section opening is a click away. */
+  readonly paperOnly?: boolean;
 }
 
 /** Geometry once, drawn as SVG and as PDF vectors. Units are px at 96/inch in SVG; the PDF scales to its width. */

@@ -4,7 +4,7 @@ import { date, optional, type Input } from "../model/input.ts";
 import type { DateValue } from "../model/dates.ts";
 import type { Severity } from "../model/finding.ts";
 import { rule, type Rule } from "../model/rule.ts";
-import { AKind } from "./words.ts";
+import { AKind, kindName } from "./words.ts";
 
 interface Order {
   readonly id: string;
@@ -184,7 +184,7 @@ export const afterOrder: readonly Rule[] = afterTheOrder.map(([kind, path]) =>
       if (canPrecede(ordered, day) === "no")
         yield {
           at: "day",
-          message: `${kind.replace("-", " ")} ${subject.id} is dated ${day.text}, before the order of ${ordered.text}`,
+          message: `${kindName(kind)} ${subject.id} is dated ${day.text}, before the order of ${ordered.text}`,
           why: "the order date is stated in book.json",
           hint: "correct the wrong date; if the work was begun before the order, record an order exception",
           related: [{ at: "ordered", message: `ordered on ${ordered.text}` }],
@@ -195,7 +195,7 @@ export const afterOrder: readonly Rule[] = afterTheOrder.map(([kind, path]) =>
       {
         name: "the day before",
         given: { day: "2026-01-11", ordered: "2026-01-12" },
-        objections: [`${kind.replace("-", " ")} X-01 is dated 2026-01-11, before the order of 2026-01-12`],
+        objections: [`${kindName(kind)} X-01 is dated 2026-01-11, before the order of 2026-01-12`],
       },
     ],
   }),

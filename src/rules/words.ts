@@ -1,7 +1,13 @@
+/** "weld log", "NDT report": a kind as a word. */
+export const kindName = (kind: string): string =>
+  kind
+    .split("-")
+    .map((word) => (word === "ndt" ? "NDT" : word))
+    .join(" ");
+
 /** "a weld log", "an NDT report", "an instrument": how a kind is named in a title. */
 export function aKind(kind: string): string {
-  const words = kind.split("-").map((word) => (word === "ndt" ? "NDT" : word));
-  const name = words.join(" ");
+  const name = kindName(kind);
   return `${/^([aeio]|NDT)/.test(name) ? "an" : "a"} ${name}`;
 }
 

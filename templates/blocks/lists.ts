@@ -42,12 +42,12 @@ export function judged(context: PageContext, { items }: JudgedBlock): Html {
 /** Contents; entries of the second level stand under the one before them. */
 export function contents(context: PageContext, entries: readonly ContentsEntry[]): Html {
   const parts: { readonly entry: ContentsEntry; readonly under: ContentsEntry[] }[] = [];
-  for (const entry of entries) {
+  for (const entry of entries.filter(({ paperOnly }) => paperOnly !== true)) {
     const last = parts.at(-1);
     if (entry.level === 2 && last !== undefined) last.under.push(entry);
     else parts.push({ entry, under: [] });
   }
-  const many = entries.length > 12;
+  const many = parts.length > 12;
   return html`<ol class="contents${many && " wide"}">
     ${parts.map(
       ({ entry, under }) =>

@@ -3,7 +3,7 @@ import type { Fact } from "../../src/model/fact.ts";
 import { calculation } from "../../src/model/calculation.ts";
 import { anyOf, date, list as listOf, quantity as quantityOf, text as textOf, thing, things } from "../../src/model/input.ts";
 import type { JsonObject } from "../../src/model/json.ts";
-import { atLeast, atMost } from "../../src/model/quantity.ts";
+import { atLeast } from "../../src/model/quantity.ts";
 import { rule } from "../../src/model/rule.ts";
 import { basis, define, owes, type Records } from "../support/small-book.ts";
 import { event, link, list, object, oneOf, quantity, text } from "../support/small-kinds.ts";

@@ -3,7 +3,7 @@ import type { BoundInput, ComparedValue, Computed, ComputedStep } from "../../mo
 import type { Comparison } from "../../model/calculation.ts";
 import { related, substitute, symbolDisplay, typeset } from "../../model/formula/typeset.ts";
 import { printAllowed, printNumber, printRequired } from "../../model/print-number.ts";
-import { figure, meaningOf, unitOfSymbol, withUnit } from "./numbers.ts";
+import { figure, unitOfSymbol, withUnit } from "./numbers.ts";
 import { formulaOf } from "../../compute/run.ts";
 import type { Block, CalculationStep, Cell, Note, Page, Row, Text } from "../blocks.ts";
 import { calculationPage } from "./address.ts";
@@ -87,16 +87,15 @@ function underOf(context: Context, computed: Computed): Text {
   ];
 }
 
-/** What was asked and what there is, of the first acceptance; without one, the last result. */
+/** The first acceptance in figures; without one, the last result. */
 function resultSentence(computed: Computed): string {
   const [first] = computed.accept;
   const last = computed.steps.at(-1);
   if (first === undefined) return last === undefined ? "" : `${upper(last.step.means)}: ${resultOf(last)}. `;
   const { acceptance, left, right } = first;
-  const unit = unitOfSymbol(computed, acceptance.left);
-  const asked =
-    unitOfSymbol(computed, acceptance.right) === unit ? meaningOf(computed, acceptance.right) : acceptance.right;
-  return `${upper(meaningOf(computed, acceptance.left))} ${withUnit(figure(left), unit)}, ${asked} ${withUnit(figure(right, 4), unit)}. `;
+  const own = unitOfSymbol(computed, acceptance.left);
+  const unit = own === "1" ? unitOfSymbol(computed, acceptance.right) : own;
+  return `${upper(acceptance.means)}: ${withUnit(figure(left, 5), unit)} against ${withUnit(figure(right, 5), unit)}. `;
 }
 
 /** "All passed.", or how many did not. */

@@ -57,9 +57,7 @@ export function calculationSummary(context: Context, all: readonly Computed[], n
           {
             type: "list",
             ordered: false,
-            items: calculation.accept.map(({ means, left, relation, right }) => [
-              `${means}: ${left} ${relation} ${right}`,
-            ]),
+            items: calculation.accept.map(({ means }) => [`${means.charAt(0).toUpperCase()}${means.slice(1)}.`]),
           },
         ];
   return {

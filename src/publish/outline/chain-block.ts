@@ -4,13 +4,15 @@ import type { Outcome } from "../../model/finding.ts";
 import { parsePath } from "../../model/path.ts";
 import { addressOf, type BookRecord } from "../../model/record.ts";
 import { fieldAt } from "../../model/kind.ts";
-import { isList } from "../../model/json.ts";
+import { atPointer, isList, isObject, type Json } from "../../model/json.ts";
+import { measure, parseQuantity } from "../../model/quantity.ts";
 import type { Block, ChainLink, Inline, Mark, Note, Text } from "../blocks.ts";
-import { kindOf, linkTo, markOf, titleOfOutcome, valueAt, worst, type Context } from "./context.ts";
+import { kindOf, linkTo, markOf, plain, titleOfOutcome, valueAt, worst, type Context } from "./context.ts";
 import { findingLinks } from "./finding-blocks.ts";
 import { lowerTitle } from "./titles.ts";
 import { walk } from "./walk.ts";
-import { textOf } from "./values.ts";
+import { figure } from "./numbers.ts";
+import { labelOfField, textOf } from "./values.ts";
 
 /**
  * The chain of evidence of a record: what proves it, link by link, each with its verdict. Kinds without a chain of their
@@ -71,7 +73,13 @@ function chainLink(context: Context, record: BookRecord, step: ChainStep): Chain
     step,
   );
   const marks = outcomes.map(markOf);
-  const mark = outcomes.length > 0 ? worst(marks) : reached.length > 0 ? "passed" : "not applicable";
+  const none = context.judged.state === "interim" ? "not due" : "not applicable";
+  const mark =
+    outcomes.length > 0 && (reached.length > 0 || worst(marks) !== "not applicable")
+      ? worst(marks)
+      : reached.length > 0
+        ? "passed"
+        : none;
   const bad = outcomes.filter(
     (outcome) => markOf(outcome) === mark && (mark === "failed" || mark === "not judged" || mark === "not due"),
   );
@@ -81,7 +89,7 @@ function chainLink(context: Context, record: BookRecord, step: ChainStep): Chain
   return {
     what: step.what,
     mark,
-    text: sentences(record, context, reached, outcomes, mark),
+    text: [...sentences(record, context, reached, step, mark), ...extentText(context, record, step)],
     ...(because.length > 0 && { because }),
     notes: notesOf(context, outcomes, mark),
   };
@@ -100,57 +108,106 @@ function sentences(
   subject: BookRecord,
   context: Context,
   reached: readonly { readonly record: BookRecord; readonly pointer: string }[],
-  outcomes: readonly Outcome[],
+  step: ChainStep,
   mark: Mark,
 ): Text[] {
   if (reached.length === 0) {
-    if (outcomes.length === 0) return [["Nothing is recorded, and nothing is owed."]];
-    if (mark === "not applicable") return [["Does not apply here."]];
-    return mark === "passed" ? [["Nothing is recorded here, and nothing is asked for."]] : [];
+    if (mark === "not due") return [["No evidence yet; it is not due."]];
+    if (mark === "not applicable")
+      return [["Nothing of this is recorded, and the loaded rules ask for nothing of it here."]];
+    return mark === "passed" ? [["None is recorded, and none is asked for."]] : [];
   }
   const shown = reached
     .slice(0, 8)
-    .map((hit): Text => [linkTo(context, hit.record, undefined, hit.pointer), ...says(context, hit.record, subject)]);
+    .map((hit): Text => [
+      linkTo(context, hit.record, undefined, hit.pointer),
+      ...says(context, hit.record, subject, step),
+    ]);
   const joined = shown.flatMap((one, index): Text => (index === 0 ? one : ["; ", ...one]));
   return [[...joined, reached.length > 8 ? `; and ${reached.length - 8} more.` : "."]];
 }
 
-/** A few words about a record: what its kind shows in tables, as far as it is short. */
-function says(context: Context, record: BookRecord, subject: BookRecord): Text {
+/** A few words about a record: what the step asks to be said of its kind, else what its kind shows in tables. */
+function says(context: Context, record: BookRecord, subject: BookRecord, step: ChainStep): Text {
   const kind = kindOf(context, record);
-  const parts = kind.columns.slice(0, 4).flatMap((path): Text[] => {
+  const asked = step.says?.[record.kind];
+  const parts = (asked ?? kind.columns.slice(0, 4)).flatMap((path): Text[] => {
     const field = fieldAt(kind, path);
     const value = valueAt(record.value, path);
-    if (field === undefined || value === undefined || isList(value) || typeof value === "object" || path === "id")
+    if (field === undefined || value === undefined || value === subject.id || value === record.id || path === "id")
       return [];
-    if (value === subject.id || value === record.id) return [];
-    return [textOf(context, record, field, value, `/${path.replaceAll(".", "/")}`)];
+    if (isList(value) && (asked === undefined || value.some((one) => typeof one === "object"))) return [];
+    if (typeof value === "object" && !isList(value)) return [];
+    const text = textOf(context, record, field, value, `/${path.replaceAll(".", "/")}`);
+    return [asked === undefined || path === kind.label ? text : [`${lowerTitle(labelOfField(field))} `, ...text]];
   });
-  return parts.slice(0, 3).flatMap((part): Text => [", ", ...part]);
+  return parts.slice(0, asked === undefined ? 3 : asked.length).flatMap((part): Text => [", ", ...part]);
+}
+
+/** What a joint asks of each test and what was done, in figures. */
+function extentText(context: Context, record: BookRecord, step: ChainStep): Text[] {
+  const asked = record.value["requiredTests"];
+  const length = millimetres(record.value["length"]);
+  if (!step.judgedBy.some((id) => id.endsWith("-extent")) || !isList(asked) || length === undefined) return [];
+  return asked.filter(isObject).flatMap((test): Text[] => {
+    const method = plain(test["method"]);
+    const percent = Number(/^[\d.]+/.exec(plain(test["extent"]))?.[0] ?? Number.NaN);
+    const done = testedLengths(context, record, method);
+    if (!Number.isFinite(percent)) return [];
+    const owed = `${method}: ${plain(test["extent"])} of ${figure(length)} mm is ${figure((percent / 100) * length)} mm`;
+    return [
+      [
+        {
+          type: "soft",
+          text:
+            done.length === 0
+              ? `${owed}; nothing is reported yet.`
+              : `${owed}; reported ${done.map((one) => figure(one)).join(" + ")}${done.length > 1 ? ` = ${figure(done.reduce((sum, one) => sum + one, 0))}` : ""} mm.`,
+        },
+      ],
+    ];
+  });
+}
+
+function testedLengths(context: Context, joint: BookRecord, method: string): number[] {
+  return (context.judged.graph.back.get(addressOf(joint)) ?? []).flatMap((link) => {
+    if (link.from.kind !== "ndt-report" || link.from.value["method"] !== method) return [];
+    const row = atPointer(link.from.value, link.pointer.replace(/\/[^/]+$/, ""));
+    const length = isObject(row) ? millimetres(row["length"]) : undefined;
+    return length === undefined ? [] : [length];
+  });
+}
+
+function millimetres(value: Json | undefined): number | undefined {
+  const parsed = parseQuantity(plain(value), { unit: "mm" });
+  return parsed.ok ? measure(parsed.quantity, "mm").value : undefined;
 }
 
 function notesOf(context: Context, outcomes: readonly Outcome[], mark: Mark): Note[] {
-  if (outcomes.length === 0) return [];
-  const titles = [...new Set(outcomes.map((outcome) => titleOfOutcome(context, outcome)))];
+  const applying = outcomes.filter(({ verdict }) => verdict !== "not applicable");
+  if (applying.length === 0 || mark === "not applicable") return [];
+  const titles = [...new Set(applying.map((outcome) => titleOfOutcome(context, outcome)))];
   const { rules, calculations, registers } = context.judged.definitions;
   const bases = [...rules, ...calculations, ...registers.flatMap((one) => one.requirements)];
+  // Reasons of our own are printed with the rule; here stands what others wrote.
   const used = [
     ...new Set(
-      outcomes.flatMap(({ definition }) =>
-        bases.filter(({ id }) => id === definition.split("/")[0]).map(({ basis }) => describeBasis(basis)),
+      applying.flatMap(({ definition }) =>
+        bases
+          .filter(({ id, basis }) => id === definition.split("/")[0] && basis.class !== "own choice")
+          .map(({ basis }) => describeBasis(basis)),
       ),
     ),
   ];
-  const passed = outcomes.filter(({ verdict }) => verdict === "passed").length;
+  const passed = applying.filter(({ verdict }) => verdict === "passed").length;
   return [
     {
+      lead: "Checked",
       text: [
-        `${passed} of ${outcomes.filter(({ verdict }) => verdict !== "not applicable").length} checks passed: ${titles.slice(0, 3).join("; ")}${titles.length > 3 ? " …" : ""}`,
+        `${titles.slice(0, 3).join("; ")}${titles.length > 3 ? `; and ${titles.length - 3} more` : ""}. ${passed} of ${applying.length} passed.`,
       ],
     },
-    ...(used.length === 0 || mark === "not applicable"
-      ? []
-      : [{ lead: "Basis", text: [used.slice(0, 2).join("; ")] } satisfies Note]),
+    ...(used.length === 0 ? [] : [{ lead: "Basis", text: [used.slice(0, 2).join("; ")] } satisfies Note]),
   ];
 }
 

@@ -32,13 +32,13 @@ export function findingsPageOf(context: Context, number: string, section: number
         ? []
         : [
             { type: "heading", level: 2, text: "Answered by an exception" } satisfies Block,
-            ...findingGroups(context, lifted),
+            ...lowered(findingGroups(context, lifted)),
           ]),
       ...(notes.length === 0
         ? []
         : [
             { type: "heading", level: 2, text: "Notes, which never block" } satisfies Block,
-            ...findingGroups(context, notes),
+            ...lowered(findingGroups(context, notes)),
           ]),
       { type: "heading", level: 2, text: "Checks in figures" },
       {
@@ -49,6 +49,11 @@ export function findingsPageOf(context: Context, number: string, section: number
       },
     ],
   };
+}
+
+/** Groups under a heading of their own stand one level lower. */
+function lowered(blocks: readonly Block[]): Block[] {
+  return blocks.map((block) => (block.type === "heading" ? { ...block, level: 3 } : block));
 }
 
 const marks: Readonly<Record<Owed["state"], Mark>> = {

@@ -20,6 +20,7 @@ export interface Context {
   readonly titles: ReadonlyMap<string, string>;
   /** Ids of the rows of the register. */
   readonly requirements: ReadonlySet<string>;
+  readonly calculations: ReadonlySet<string>;
   /** File and line of a place, as people cite it. */
   source(record: BookRecord, pointer?: string): string;
 }
@@ -54,6 +55,7 @@ export function contextOf(judged: JudgedBook, chains: readonly Chain[]): Context
       ].map(({ id, title }) => [id, title]),
     ),
     requirements: new Set(definitions.registers.flatMap(({ requirements }) => requirements.map(({ id }) => id))),
+    calculations: new Set(definitions.calculations.map(({ id }) => id)),
     source: (record, pointer = "") => {
       const place = { file: record.file, pointer: record.pointer + pointer };
       return `${record.file}:${loaded.locator.position(place).line}`;
@@ -82,7 +84,9 @@ export function rowOf(context: Context, record: BookRecord, pointer: string): st
 /** "Shell course 1": what a record is called beside its id; "" when its kind has no label or the record no such field. */
 export function labelOf(context: Context, record: BookRecord): string {
   const kind = kindOf(context, record);
-  return kind.label === undefined ? "" : plain(valueAt(record.value, kind.label));
+  const label = kind.label === undefined ? "" : plain(valueAt(record.value, kind.label));
+  // A label that the id says already is not said twice.
+  return record.id.includes(label) ? "" : label;
 }
 
 export function valueAt(value: Json, path: string): Json | undefined {

@@ -1,11 +1,13 @@
 import { isList, isObject } from "../../model/json.ts";
+import type { Kind } from "../../model/kind.ts";
 import type { BookRecord } from "../../model/record.ts";
 import type { Block, ContentsEntry, Fact, Page, Text } from "../blocks.ts";
 import { inWords } from "./chain-block.ts";
 import { linkTo, nameOf, plain, type Context } from "./context.ts";
 import { findingsPage } from "./finding-blocks.ts";
 import { linkOf, signatureBlock } from "./record-blocks.ts";
-import { countedTitle, lowerTitle } from "./titles.ts";
+import { awaitedBlocks, basisSentence, historyBlocks, holdingFacts, reportBlocks } from "./front-state.ts";
+import { lowerTitle } from "./titles.ts";
 import { labelOfField, textOf } from "./values.ts";
 
 export const cautions: readonly string[] = [
@@ -14,27 +16,33 @@ export const cautions: readonly string[] = [
 ];
 
 /** What it is, its limits, who made and checked it, its state, and what stands between it and release: exceptions first. */
-export function frontPage(context: Context, contents: readonly ContentsEntry[]): Page {
+export function frontPage(
+  context: Context,
+  contents: readonly ContentsEntry[],
+  sections: readonly { readonly title: string; readonly kinds: readonly Kind[] }[],
+): Page {
   const { judged } = context;
-  const { book, issue } = judged;
   const equipment = [...(judged.graph.byKind.get("equipment")?.values() ?? [])];
   return {
     url: "index.html",
     kindLine: "Manufacturing data book",
-    title: plain(book.value["title"]),
+    title: plain(judged.book.value["title"]),
     under: [underOf(context)],
     section: null,
     blocks: [
       ...stateBlocks(context),
       ...exceptionBlocks(context),
+      ...reportBlocks(context),
+      ...awaitedBlocks(context),
       ...equipment.flatMap((one) => [
         { type: "heading", level: 2, text: "The equipment and its limits" } satisfies Block,
         ...equipmentFacts(context, one),
       ]),
       { type: "heading", level: 2, text: "What the book holds" },
+      ...holdingFacts(context, sections),
       ...holdings(context),
-      { type: "heading", level: 2, text: "Signatures" },
-      ...(isList(issue.value["signatures"]) ? signatureBlock(context, issue) : [signatureLines(context)]),
+      ...historyBlocks(context),
+      ...signed(context),
       { type: "heading", level: 2, text: "How to verify this copy" },
       {
         type: "list",
@@ -174,42 +182,28 @@ function equipmentFacts(context: Context, equipment: BookRecord): Block[] {
 }
 
 function holdings(context: Context): Block[] {
-  const { graph, loaded, counts, outcomes, definitions } = context.judged;
-  const kinds = [...graph.byKind].filter(([kind]) => !["book", "issue", "original", "heat"].includes(kind));
-  const parts = kinds.map(([kind, records]) => countedTitle(records.size, definitions.kinds.get(kind)?.title ?? kind));
+  const { graph, loaded, counts, outcomes } = context.judged;
   const originals = graph.byKind.get("original")?.size ?? 0;
-  const checks = outcomes.length;
   return [
     {
       type: "paragraph",
       text: [
-        `${upper(parts.join(", "))}; with ${counted(originals, "original")}, in ${counted(loaded.files.filter(({ role }) => role === "record").length, "record file")}.`,
-      ],
-    },
-    {
-      type: "paragraph",
-      text: [
-        `The records were compared with each other and with the loaded rules in ${checks} checks. Of these ${counts.passed} passed, ${outcomes.filter(({ verdict }) => verdict === "failed").length} failed, ${counts.notJudged} could not be judged, ${counts.notDue} are not due and ${counts.notApplicable} do not apply. `,
+        `${counted(originals, "original")} and ${counted(loaded.files.filter(({ role }) => role === "record").length, "record file")} were compared with each other and with the loaded rules in ${outcomes.length} checks. Of these ${counts.passed} passed, ${outcomes.filter(({ verdict }) => verdict === "failed").length} failed, ${counts.notJudged} could not be judged, ${counts.notDue} are not due and ${counts.notApplicable} do not apply. `,
         { type: "link", to: { page: "not-checked.html" }, text: "What was not checked" },
         " is listed too.",
       ],
-      notes: [
-        {
-          lead: "Judged with",
-          text: [
-            {
-              type: "link",
-              to: { page: "judged-with.html" },
-              text: `${definitions.rules.length + definitions.calculations.length + definitions.facts.length} definitions, profile ${context.judged.profile}`,
-            },
-          ],
-        },
-      ],
     },
+    { type: "paragraph", text: basisSentence(context) },
   ];
 }
 
-const upper = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+/** A final issue is signed; an interim one is not for acceptance, so nobody signs it. */
+function signed(context: Context): Block[] {
+  const { issue, state } = context.judged;
+  if (state === "interim") return [];
+  const lines = isList(issue.value["signatures"]) ? signatureBlock(context, issue) : [signatureLines(context)];
+  return [{ type: "heading", level: 2, text: "Signatures" }, ...lines];
+}
 
 function signatureLines(context: Context): Block {
   const { book } = context.judged;

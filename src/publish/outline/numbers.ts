@@ -23,8 +23,3 @@ export function unitOfSymbol({ calculation }: Computed, expression: string): str
   const step = calculation.steps.find(({ symbol }) => symbol === expression);
   return step === undefined || step.options !== undefined ? "1" : step.unit;
 }
-
-/** What a symbol means, in the words of its calculation. */
-export function meaningOf({ calculation }: Computed, symbol: string): string {
-  return calculation.inputs[symbol]?.means ?? calculation.steps.find((step) => step.symbol === symbol)?.means ?? symbol;
-}

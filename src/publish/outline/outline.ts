@@ -22,19 +22,11 @@ export function outline(judged: JudgedBook, chains: readonly Chain[], tool: stri
   const sections = sectionsOf(judged.book, present);
   const laid = sections.map((section, index) => {
     const kinds = present.filter((kind) => kind.section === section.id);
-    return { section, pages: sectionPages(context, section, index, kinds, tool) };
+    return { section, kinds, pages: sectionPages(context, section, index, kinds, tool) };
   });
   const contents = laid.flatMap(({ section, pages }, index): ContentsEntry[] => [
     { number: String(index + 1), title: section.title, to: { page: openingUrl(index) }, level: 1 },
-    ...pages
-      .slice(1)
-      .filter(({ kindLine }) => kindLine === undefined)
-      .map((page): ContentsEntry => ({
-        number: page.number ?? "",
-        title: page.title,
-        to: { page: page.url },
-        level: 2,
-      })),
+    ...pages.slice(1).flatMap(contentsOf),
   ]);
   const { book, issue } = judged;
   const interim = judged.state === "interim";
@@ -60,7 +52,14 @@ export function outline(judged: JudgedBook, chains: readonly Chain[], tool: stri
       title: section.title,
       opening: openingUrl(index),
     })),
-    pages: [frontPage(context, contents), ...laid.flatMap(({ pages }) => pages)],
+    pages: [
+      frontPage(
+        context,
+        contents,
+        laid.map(({ section, kinds }) => ({ title: section.title, kinds })),
+      ),
+      ...laid.flatMap(({ pages }) => pages),
+    ],
     originals: originalsOf(context),
     tool,
   };
@@ -102,6 +101,17 @@ function sectionPages(
   ].map(numbered);
 }
 
+/** The line of a page in the contents; pages of single records are listed on paper only. */
+function contentsOf(page: Page): ContentsEntry[] {
+  if (page.screenOnly === true) return [];
+  const { number = "", kindLine, title, url } = page;
+  const named =
+    kindLine === undefined || title.startsWith(kindLine)
+      ? title
+      : `${title} (${kindLine.charAt(0).toLowerCase()}${kindLine.slice(1)})`;
+  return [{ number, title: named, to: { page: url }, level: 2, ...(kindLine !== undefined && { paperOnly: true }) }];
+}
+
 /** A page for each recomputation; what applies to many records gets one page for all, and theirs on screen. */
 function calculationPages(context: Context, next: () => string, section: number): Page[] {
   const byId = new Map<string, Computed[]>();
@@ -122,7 +132,8 @@ function calculationPages(context: Context, next: () => string, section: number)
 
 /** Gives the headings of a page the page's number and their own, so that people can say where something stands. */
 function numbered(page: Page): Page {
-  if (page.number === undefined) return page;
+  // The numbers of an opening belong to the pages behind it.
+  if (page.number === undefined || page.opening === true) return page;
   const { number } = page;
   let last = 0;
   return {

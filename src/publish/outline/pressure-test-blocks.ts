@@ -1,25 +1,23 @@
 import { isList, isObject } from "../../model/json.ts";
 import { parseDate } from "../../model/dates.ts";
 import { measure, parseQuantity } from "../../model/quantity.ts";
-import { addressOf, type BookRecord } from "../../model/record.ts";
+import type { BookRecord } from "../../model/record.ts";
 import type { Block } from "../blocks.ts";
 import { timeChart, type Series } from "../figures/time-chart.ts";
-import { pageOfComputed } from "./calculation-page.ts";
-import { figure as shown, unitOfSymbol, withUnit } from "./numbers.ts";
-import { markOf, plain, titleOfOutcome, type Context } from "./context.ts";
-import { findingLinks } from "./finding-blocks.ts";
+import { figure as shown } from "./numbers.ts";
+import { plain, type Context } from "./context.ts";
 import type { Extra } from "./extras.ts";
 import type { Numbering } from "./record-blocks.ts";
 
 /** The chart of both gauges with the band of the hold, and what was required beside what was done. */
-export function pressureTestBlocks(context: Context, record: BookRecord, next: Numbering): Extra {
+export function pressureTestBlocks(_context: Context, record: BookRecord, next: Numbering): Extra {
   const series = seriesOf(record);
   const first = series.start;
   const figure: Block[] =
     first === undefined || series.all.every(({ points }) => points.length < 2)
       ? []
       : [chart(record, series.all, first, next())];
-  return { before: [...figure, ...required(context, record)], after: [], skip: new Set(), judged: true };
+  return { before: figure, after: [], skip: new Set() };
 }
 
 function seriesOf(record: BookRecord): { readonly start: number | undefined; readonly all: readonly Series[] } {
@@ -94,31 +92,4 @@ function chart(record: BookRecord, series: readonly Series[], start: number, num
       clock,
     }),
   };
-}
-
-/** Every check of the test, and of the calculations about it, as sentences with their verdicts. */
-function required(context: Context, record: BookRecord): Block[] {
-  const steps = context.judged.computed
-    .filter(({ subject }) => subject === record)
-    .flatMap((computed) =>
-      computed.accept.map(({ acceptance, left, right, holds }) => ({
-        text: [
-          `${acceptance.means.charAt(0).toUpperCase()}${acceptance.means.slice(1)}: ${withUnit(shown(left, 5), unitOfSymbol(computed, acceptance.left))} against ${withUnit(shown(right, 5), unitOfSymbol(computed, acceptance.left))} `,
-          { type: "link" as const, to: { page: pageOfComputed(context, computed) }, text: computed.calculation.title },
-        ],
-        mark: holds ? ("passed" as const) : ("failed" as const),
-      })),
-    );
-  const outcomes = (context.outcomes.get(addressOf(record)) ?? []).filter(
-    ({ verdict }) => verdict !== "not applicable",
-  );
-  const rules = outcomes.map((outcome) => {
-    const because = findingLinks(context, outcome);
-    return { text: [titleOfOutcome(context, outcome)], mark: markOf(outcome), ...(because.length > 0 && { because }) };
-  });
-  if (steps.length + rules.length === 0) return [];
-  return [
-    { type: "heading", level: 2, text: "What was required and what was done" },
-    { type: "judged", items: [...steps, ...rules] },
-  ];
 }

@@ -1,8 +1,9 @@
 import type { Field } from "../../model/kind.ts";
 import { isList, isObject, type Json, type JsonObject } from "../../model/json.ts";
+import type { Outcome } from "../../model/finding.ts";
 import { addressOf, type BookRecord } from "../../model/record.ts";
 import { rowName } from "../../model/stable.ts";
-import type { Block, Column, Fact, Note, Row, TableBlock, Text } from "../blocks.ts";
+import type { Block, Cell, Column, Fact, Note, Row, TableBlock, Text } from "../blocks.ts";
 import { rowAnchor } from "./address.ts";
 import { kindOf, linkTo, markOf, nameOf, plain, titleOfOutcome, type Context } from "./context.ts";
 import { findingLinks } from "./finding-blocks.ts";
@@ -106,6 +107,53 @@ function nested(
   return tablesOfRows(context, record, field, value, pointer, layout);
 }
 
+/** A table with more columns is turned: fields become rows, if there are few enough rows to become columns. */
+const widest = 8;
+const fewRows = 6;
+
+interface NamedColumn extends Column {
+  readonly name: string;
+  readonly field: Field;
+}
+
+function turnedTable(
+  context: Context,
+  record: BookRecord,
+  field: Field,
+  rows: readonly Json[],
+  pointer: string,
+  columns: readonly NamedColumn[],
+  { next, prefix }: Layout,
+): Block[] {
+  const [key, ...rest] = columns;
+  const heads = rows.map((row, index) => rowName(field, row) ?? String(index + 1));
+  const anchors = heads.map((head): Block => ({ type: "anchor", anchor: `${prefix}${rowAnchor(head)}` }));
+  const table: TableBlock = {
+    type: "table",
+    number: next(),
+    title: labelOfField(field),
+    columns: [
+      { head: key === undefined ? "" : key.head, align: "left", width: 2 },
+      ...heads.map((head): Column => ({ head, align: "left", width: 2.4 })),
+    ],
+    groups: inFives(
+      rest.map(({ name, field: one, head }): Row => ({
+        cells: [
+          { type: "text", text: [head] },
+          ...rows.map((row, index): Cell => {
+            const value = isObject(row) ? row[name] : undefined;
+            return value === undefined
+              ? { type: "empty" }
+              : { type: "text", text: textOf(context, record, one, value, `${pointer}/${index}/${name}`) };
+          }),
+        ],
+      })),
+    ),
+    wide: rows.length > 3,
+  };
+  return [...anchors, table];
+}
+
 /** A list of objects as a table; lists inside a row that need room of their own follow as tables named by the row. */
 function tablesOfRows(
   context: Context,
@@ -125,7 +173,7 @@ function tablesOfRows(
   const deep = used.filter(
     ([name, one]) => one.type === "list" && one.item?.type === "object" && !skip.has(`${path}[].${name}`),
   );
-  const columns = own.map(([name, one]): Column & { readonly name: string; readonly field: Field } => {
+  const columns = own.map(([name, one]): NamedColumn => {
     const unit =
       one.type === "quantity" ? commonUnit(rows.map((row) => (isObject(row) ? row[name] : undefined))) : undefined;
     const number = (one.type === "quantity" && unit !== undefined) || one.type === "integer" || one.type === "number";
@@ -137,6 +185,17 @@ function tablesOfRows(
       ...(unit !== undefined && unit !== "" && { unit }),
     };
   });
+  const deeper = () =>
+    rows.flatMap((row, index) =>
+      deep.flatMap(([name, one]) => {
+        const value = isObject(row) ? row[name] : undefined;
+        if (!isList(value) || value.length === 0) return [];
+        const title = `${labelOfField(one)}, ${rowName(field, row) ?? String(index + 1)}`;
+        return tablesOfRows(context, record, { ...one, title }, value, `${pointer}/${index}/${name}`, layout);
+      }),
+    );
+  if (columns.length > widest && rows.length <= fewRows)
+    return [...turnedTable(context, record, field, rows, pointer, columns, layout), ...deeper()];
   const printedRows = rows.map((row, index): Row => {
     const name = rowName(field, row);
     return {
@@ -163,15 +222,7 @@ function tablesOfRows(
     groups: inFives(printedRows),
     wide: columns.length > 5,
   };
-  const more = rows.flatMap((row, index) =>
-    deep.flatMap(([name, one]) => {
-      const value = isObject(row) ? row[name] : undefined;
-      if (!isList(value) || value.length === 0) return [];
-      const title = `${labelOfField(one)}, ${rowName(field, row) ?? String(index + 1)}`;
-      return tablesOfRows(context, record, { ...one, title }, value, `${pointer}/${index}/${name}`, layout);
-    }),
-  );
-  return [...(columns.length > 0 ? [table] : []), ...more];
+  return [...(columns.length > 0 ? [table] : []), ...deeper()];
 }
 
 /** Rows without groups of their own are set in groups of five, so that the eye keeps its line. */
@@ -191,21 +242,27 @@ export function sourceNotes(context: Context, record: BookRecord): Note[] {
   if (original !== undefined)
     notes.push({
       lead: "Original",
-      text: [linkTo(context, original), ...(page === undefined ? [] : [`, page ${plain(page)}`]), ...compared(record)],
+      text: [
+        linkTo(context, original),
+        ...(page === undefined ? [] : [`, page ${plain(page)}`]),
+        ...compared(context, record),
+      ],
     });
   return notes;
 }
 
-function compared(record: BookRecord): string[] {
+function compared(context: Context, record: BookRecord): string[] {
   const transcription = record.value["transcription"];
   if (!isObject(transcription)) return [". Not yet compared with the data by a person"];
+  const who = linkOf(context, record, "/transcription/comparedBy");
   return [
-    `, compared with the data by ${plain(transcription["comparedBy"]) || "nobody yet"}${transcription["date"] === undefined ? "" : ` on ${plain(transcription["date"])}`}`,
+    `, compared with the data by ${who === undefined ? plain(transcription["comparedBy"]) || "nobody yet" : `${plain(who.value["name"])} (${who.id})`}${transcription["date"] === undefined ? "" : ` on ${plain(transcription["date"])}`}`,
   ];
 }
 
-export function comparedSentence(record: BookRecord): string {
-  return compared(record)
+export function comparedSentence(context: Context, record: BookRecord): string {
+  if (!isObject(record.value["source"])) return "";
+  return compared(context, record)
     .join("")
     .replace(/^[,.] /, "");
 }
@@ -226,7 +283,11 @@ export function scanBlocks(context: Context, record: BookRecord): Block[] {
     ...originals.map((original): Block => {
       const page = isObject(record.value["source"]) ? record.value["source"]["page"] : undefined;
       const isSource = linkOf(context, record, "/source/original") === original;
-      return scanOf(original, typeof page === "number" && isSource ? page : undefined, comparedSentence(record));
+      return scanOf(
+        original,
+        typeof page === "number" && isSource ? page : undefined,
+        comparedSentence(context, record),
+      );
     }),
   ];
 }
@@ -248,15 +309,21 @@ export function scanOf(
   };
 }
 
+/**
+ * The checks of a record that its page lists and counts. A requirement that is met is seen from the record itself, and
+ * the register lists it; a calculation stands with its figures.
+ */
+export function shownOutcomes(context: Context, record: BookRecord): readonly Outcome[] {
+  return (context.outcomes.get(addressOf(record)) ?? []).filter(
+    ({ definition, verdict }) =>
+      verdict !== "passed" || !(context.requirements.has(definition) || context.calculations.has(definition)),
+  );
+}
+
 /** What was judged about this record, sentence by sentence, gravest first. */
 export function judgedBlock(context: Context, record: BookRecord, heading = "What was judged"): Block[] {
-  const outcomes = context.outcomes.get(addressOf(record)) ?? [];
-  const applying = outcomes.filter(({ verdict }) => verdict !== "not applicable");
-  const none = outcomes.length - applying.length;
-  // A requirement that is met is seen from the record itself; the register lists it.
-  const shown = applying.filter(
-    ({ definition, verdict }) => verdict !== "passed" || !context.requirements.has(definition),
-  );
+  const shown = shownOutcomes(context, record).filter(({ verdict }) => verdict !== "not applicable");
+  const none = shownOutcomes(context, record).length - shown.length;
   if (shown.length === 0) return [];
   const rank = { failed: 0, "not judged": 1, "not due": 2, passed: 3, "not applicable": 4 } as const;
   const items = shown

@@ -6,6 +6,7 @@ import { groupPage } from "./address.ts";
 import { chainBlock } from "./chain-block.ts";
 import { extraBlocks } from "./extras.ts";
 import { kindOf, labelOf, linkTo, markOf, targetOf, valueAt, worst, type Context } from "./context.ts";
+import { computedBlocks } from "./computed-blocks.ts";
 import { counted } from "./front-page.ts";
 import {
   inFives,
@@ -14,6 +15,7 @@ import {
   numbering,
   recordBlocks,
   scanBlocks,
+  shownOutcomes,
   signatureBlock,
   type Numbering,
 } from "./record-blocks.ts";
@@ -84,8 +86,16 @@ export function recordsOf(context: Context, kind: Kind): readonly BookRecord[] {
   return [...(context.judged.graph.byKind.get(kind.name)?.values() ?? [])];
 }
 
-export function recordMark(context: Context, record: BookRecord): Mark {
-  return worst((context.outcomes.get(addressOf(record)) ?? []).map(markOf));
+/** The gravest mark of a record's checks; none when nothing was checked of it. */
+function recordMark(context: Context, record: BookRecord): Mark | undefined {
+  const outcomes = context.outcomes.get(addressOf(record)) ?? [];
+  return outcomes.length === 0 ? undefined : worst(outcomes.map(markOf));
+}
+
+function markCell(mark: Mark | undefined): Cell {
+  return mark === undefined
+    ? { type: "text", text: [{ type: "soft", text: "no check of its own" }] }
+    : { type: "mark", mark };
 }
 
 /** All records of a kind in a table of its `x-columns`, with the verdict of each. */
@@ -125,7 +135,7 @@ export function summaryTable(context: Context, kind: Kind, next: Numbering): Blo
               field.type === "quantity" ? (unit ?? "") : undefined,
             );
       }),
-      { type: "mark", mark: recordMark(context, record) },
+      markCell(recordMark(context, record)),
     ],
   }));
   const table: TableBlock = {
@@ -163,6 +173,7 @@ export function recordPage(context: Context, record: BookRecord, number: string,
       ...(chained ? [{ type: "heading", level: 2, text: "As recorded" } satisfies Block] : []),
       ...recordBlocks(context, record, next, "", skip),
       ...after,
+      ...computedBlocks(context, record),
       ...(chained || judged ? [] : judgedBlock(context, record)),
       ...signatureBlock(context, record),
       ...scanBlocks(context, record),
@@ -172,7 +183,7 @@ export function recordPage(context: Context, record: BookRecord, number: string,
 }
 
 function underOf(context: Context, record: BookRecord): Text {
-  const outcomes = context.outcomes.get(addressOf(record)) ?? [];
+  const outcomes = shownOutcomes(context, record);
   const count = (mark: Mark) => outcomes.filter((outcome) => markOf(outcome) === mark).length;
   const applying = outcomes.length - count("not applicable");
   if (applying === 0) return [kindOf(context, record).description];
@@ -211,6 +222,7 @@ export function groupPages(context: Context, kind: Kind, number: () => string, s
           ...before,
           ...recordBlocks(context, record, next, `${record.id}.`, skip),
           ...after,
+          ...lower(computedBlocks(context, record)),
           ...lower(judgedBlock(context, record)),
           ...signatureBlock(context, record),
           ...lower(scanBlocks(context, record)),

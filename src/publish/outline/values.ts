@@ -3,7 +3,7 @@ import { isList, isObject, type Json } from "../../model/json.ts";
 import { rowName } from "../../model/stable.ts";
 import type { BookRecord } from "../../model/record.ts";
 import type { Cell, Inline, Text } from "../blocks.ts";
-import { linkTo, plain, type Context } from "./context.ts";
+import { kindOf, linkTo, plain, type Context } from "./context.ts";
 
 /** "insideDiameter" → "Inside diameter"; a title of the schema wins. */
 export function labelOfField(field: Pick<Field, "name" | "title">): string {
@@ -42,7 +42,13 @@ export function linkInline(context: Context, record: BookRecord, pointer: string
       : revision !== undefined
         ? `${link.target.id}, revision ${revision}`
         : link.target.id;
-  return linkTo(context, link.to, shown, link.toPointer ?? "");
+  return linkTo(context, link.to, nameInText(context, link.to) ?? shown, link.toPointer ?? "");
+}
+
+/** "J. Fennimarsh (N2)": kinds whose records must have a name are called by it. */
+function nameInText(context: Context, record: BookRecord): string | undefined {
+  const field = kindOf(context, record).fields.get("name");
+  return field?.required === true ? `${plain(record.value["name"])} (${record.id})` : undefined;
 }
 
 /** An object in one line: its scalar values, named. */

@@ -86,9 +86,9 @@ function* pagePieces(setter: PageSetter, page: Page): Generator<Piece> {
 
 function addOriginalsList(flow: Flow, setter: PageSetter, book: Publication): void {
   flow.begin(originalsDest, "Originals");
-  const entries = book.originals.map(({ id, title, path }) => ({
-    number: id,
-    title,
+  const entries = book.originals.map(({ id, title, path }, index) => ({
+    number: String(index + 1),
+    title: `${title} (${id})`,
     to: { page: path, anchor: "page=1" },
     level: 2 as const,
   }));

@@ -1,0 +1,125 @@
+import { isList, isObject } from "../../model/json.ts";
+import { isVerified } from "../../model/basis.ts";
+import type { Kind } from "../../model/kind.ts";
+import type { Block, Fact, Row, Text } from "../blocks.ts";
+import { inWords } from "./chain-block.ts";
+import { nameOf, plain, type Context } from "./context.ts";
+import { inFives } from "./record-blocks.ts";
+import { countedTitle } from "./titles.ts";
+
+/** What is awaited, by milestone: an interim issue says first what is still to come. */
+export function awaitedBlocks(context: Context): Block[] {
+  const { issue, outcomes, state } = context.judged;
+  if (state !== "interim") return [];
+  const listed = issue.value["milestones"];
+  const waits = new Map<string, number>();
+  for (const { because } of outcomes)
+    if (because?.type === "not due") waits.set(because.milestone, (waits.get(because.milestone) ?? 0) + 1);
+  const rows = (isList(listed) ? listed : []).filter(isObject).map((one): Row => {
+    const name = plain(one["name"]);
+    const reached = plain(one["reached"]);
+    return {
+      cells: [
+        { type: "text", text: [name] },
+        {
+          type: "text",
+          text: [reached === "" ? { type: "soft", text: "not reached" } : { type: "whole", text: reached }],
+        },
+        { type: "number", text: String(waits.get(name) ?? 0) },
+      ],
+    };
+  });
+  if (rows.length === 0) return [];
+  return [
+    { type: "heading", level: 2, text: "Milestones, and what waits for them" },
+    {
+      type: "table",
+      number: "1",
+      title: "Evidence becomes due when its milestone is reached",
+      columns: [
+        { head: "Milestone", align: "left", width: 2 },
+        { head: "Reached", align: "left", width: 2 },
+        { head: "Checks that wait", align: "number", width: 1.4 },
+      ],
+      groups: inFives(rows),
+    },
+  ];
+}
+
+/** Nonconformity reports and repairs: what a reviewer looks for first. */
+export function reportBlocks(context: Context): Block[] {
+  const of = (kind: string) => [...(context.judged.graph.byKind.get(kind)?.values() ?? [])];
+  const reports = of("nonconformity-report");
+  const repairs = of("repair");
+  const heading: Block = { type: "heading", level: 2, text: "Nonconformity reports and repairs" };
+  if (reports.length + repairs.length === 0) return [heading, { type: "paragraph", text: ["None is recorded."] }];
+  return [
+    heading,
+    {
+      type: "list",
+      ordered: false,
+      items: [
+        ...reports.map((report): Text => [
+          nameOf(context, report),
+          `: ${plain(report.value["title"])}, ${plain(report.value["state"])}${report.value["closed"] === undefined ? "" : ` ${plain(report.value["closed"])}`}.`,
+        ]),
+        ...repairs.map((repair): Text => [
+          nameOf(context, repair),
+          ` of joint ${plain(repair.value["joint"])}: ${plain(repair.value["cause"])}`,
+        ]),
+      ],
+    },
+  ];
+}
+
+/** The issues of this book so far, as its own record lists them. */
+export function historyBlocks(context: Context): Block[] {
+  const listed = context.judged.issue.value["history"];
+  if (!isList(listed) || listed.length === 0) return [];
+  return [
+    { type: "heading", level: 2, text: "Issues of this book" },
+    {
+      type: "table",
+      number: "2",
+      title: "Revision history",
+      columns: [
+        { head: "Revision", align: "left", width: 1 },
+        { head: "State", align: "left", width: 1 },
+        { head: "Date", align: "left", width: 1.4 },
+        { head: "Reason", align: "left", width: 4 },
+      ],
+      groups: inFives(
+        listed.filter(isObject).map((one): Row => ({
+          cells: ["revision", "state", "date", "reason"].map((name) => ({
+            type: "text",
+            text: [name === "reason" ? plain(one[name]) : { type: "whole", text: plain(one[name]) }],
+          })),
+        })),
+      ),
+    },
+  ];
+}
+
+/** What the book holds, section by section. */
+export function holdingFacts(
+  context: Context,
+  sections: readonly { readonly title: string; readonly kinds: readonly Kind[] }[],
+): Block[] {
+  const facts = sections.flatMap(({ title, kinds }): Fact[] => {
+    const counts = kinds.map((kind) => countedTitle(context.judged.graph.byKind.get(kind.name)?.size ?? 0, kind.title));
+    return counts.length === 0 ? [] : [{ label: title, value: [counts.join(", ")] }];
+  });
+  return facts.length === 0 ? [] : [{ type: "facts", facts }];
+}
+
+/** On how much of what judged the book a reader may lean. */
+export function basisSentence(context: Context): Text {
+  const { rules, facts, calculations } = context.judged.definitions;
+  const all = [...rules, ...facts, ...calculations];
+  const weak = all.filter(({ basis }) => !isVerified(basis)).length;
+  return [
+    `${inWords(weak)} of ${all.length} definitions rest on memory, common practice, an excerpt or a choice of our own, and say so where they are printed: `,
+    { type: "link", to: { page: "judged-with.html" }, text: "what judged this book" },
+    ".",
+  ];
+}
