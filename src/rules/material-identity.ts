@@ -58,9 +58,7 @@ export const markMaterial = rule({
         part: { $: "1", standard: "EN 10028-2", grade: "P265GH", form: "plate" },
         row: { $: "CRT-002#70344", standard: "EN 10216-2", grade: "P265GH", form: "tube" },
       },
-      objections: [
-        "piece X-01 is of standard EN 10216-2, form tube; part 1 asks for standard EN 10028-2, form plate",
-      ],
+      objections: ["piece X-01 is of standard EN 10216-2, form tube; part 1 asks for standard EN 10028-2, form plate"],
     },
   ],
 });

@@ -117,7 +117,14 @@ export const valveReseat = rule({
 });
 
 function reseat(set: string, reseats: readonly string[]) {
-  return { set, plate: set, least: "2 %", most: "15 %", mostPressure: "0.3 bar", readings: reseats.map((reseat) => ({ reseat })) };
+  return {
+    set,
+    plate: set,
+    least: "2 %",
+    most: "15 %",
+    mostPressure: "0.3 bar",
+    readings: reseats.map((reseat) => ({ reseat })),
+  };
 }
 
 export const valveReadings = rule({

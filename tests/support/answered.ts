@@ -6,12 +6,15 @@ const asPrinted = "as printed";
 
 /** The changes with every such digest entered, as a person would copy it: from a check of the book without the exception. */
 export function answered(changes: readonly Change[]): readonly Change[] {
-  return changes.map((change, index) => {
-    if (!("add" in change) || !JSON.stringify(change.add).includes(`"${asPrinted}"`)) return change;
-    const { judged } = judgeChanged(demoBook, changes.slice(0, index));
-    const digests = new Map(judged?.findings.map(({ key, digest }) => [key, digest]));
-    return { ...change, add: enter(change.add, digests) };
-  });
+  const done: Change[] = [];
+  for (const change of changes) {
+    if ("add" in change && JSON.stringify(change.add).includes(`"${asPrinted}"`)) {
+      const { judged } = judgeChanged(demoBook, done);
+      const digests = new Map(judged?.findings.map(({ key, digest }) => [key, digest]));
+      done.push({ ...change, add: enter(change.add, digests) });
+    } else done.push(change);
+  }
+  return done;
 }
 
 function enter(value: unknown, digests: ReadonlyMap<string, string>): unknown {

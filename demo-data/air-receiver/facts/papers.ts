@@ -34,7 +34,7 @@ const drawn = (
 
 const twice = (reason: string): Revision[] => [
   drawn("A", "2026-03-10", "2026-03-16", "superseded", "first issue"),
-  drawn("B", "2026-05-04", "2026-05-08", "as-built", reason),
+  drawn("B", "2026-05-04", "2026-05-08", "for-construction", reason),
 ];
 
 export const drawings: readonly Drawing[] = [

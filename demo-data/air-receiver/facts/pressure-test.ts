@@ -64,6 +64,7 @@ export const pressureTest: PressureTest = {
   signatures: [
     { role: "quality control", person: "D2", date: day },
     { role: "inspection body", person: "E1", date: day },
+    { role: "client", person: "P1", date: day },
   ],
 };
 
