@@ -4,8 +4,10 @@ import type { Field } from "../model/kind.ts";
 import { printStep, printSteps, type Path, type Step } from "../model/path.ts";
 import {
   filterOn,
+  filtersOf,
   freeOfCalculation,
   freeOfTable,
+  inItem,
   isCovered,
   outside,
   standAround,
@@ -98,10 +100,12 @@ function take(
   const { definitions, coverage, required } = schemas;
   switch (step.type) {
     case "all": {
-      draft.whole = draft.crosses = true;
+      const single = ["book", "issue"].includes(step.kind);
+      // What the book says of itself is known to every record, as the profile is: reading it compares no records.
+      if (!single) draft.whole = draft.crosses = true;
       const next = standAt(definitions, step.kind);
       if (next === null) problem(`there is no kind "${step.kind}"`);
-      else if (required && !["book", "issue"].includes(step.kind)) {
+      else if (required && !single) {
         const text = printStep(step) + filtersOf(rest);
         if (!isCovered(coverage, [{ kind: "book", text, conditions: [] }]))
           problem(`${text} is read as required, but no row of the register owes one`);
@@ -173,15 +177,6 @@ function take(
   }
 }
 
-const filtersOf = (rest: readonly Step[]) => {
-  const end = rest.findIndex(({ type }) => type !== "filter" && type !== "items");
-  return rest
-    .slice(0, end < 0 ? rest.length : end)
-    .filter(({ type }) => type === "filter")
-    .map(printStep)
-    .join("");
-};
-
 function takeField(
   schemas: Schemas,
   draft: Draft,
@@ -217,17 +212,6 @@ function takeField(
     list: field.type === "list" && at.list === "" ? name : at.list,
     anchors,
   };
-}
-
-/** At an item of a list; an object in a list of the record itself is a row that the register may know by its own. */
-function inItem(definitions: Definitions, at: Standing, text: string): Standing {
-  const item = at.field?.item ?? null;
-  const before = text === "" ? at.anchors : stepOn(at, text);
-  const list = `${at.kind ?? ""}#${at.field?.name ?? ""}`;
-  const row = item?.type === "object" ? standAt(definitions, list, [], before) : null;
-  // Only a list of the record itself: the same name deeper down is another list.
-  if (row !== null && row.field === item) return row;
-  return { ...at, field: item, fields: item?.fields ?? null, anchors: before };
 }
 
 /** Behind a link, at what it names; anywhere else where it is. */

@@ -1,15 +1,16 @@
 import type { Origin } from "../model/book.ts";
 import { atPointer, isList, isObject, pointerStep, type Json } from "../model/json.ts";
-import type { Link } from "../model/graph.ts";
 import type { Field } from "../model/kind.ts";
 import { printStep, printSteps, type Path, type Step } from "../model/path.ts";
 import { ProgramError } from "../model/program-error.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { fieldOfPointer } from "../model/stable.ts";
 import { absentTarget, missingField, noneBack, noneInBook } from "./absent.ts";
+import { linksOf } from "./links-back.ts";
 import { lookUp } from "./look-up.ts";
 import { noRow, type Asked } from "./reasons.ts";
 import { resultsOf, symbolOf } from "./results.ts";
+import { groupsOf, type Group } from "./step-groups.ts";
 import { clear, noteAddress, noteRead, noteValue, type Trail } from "./trail.ts";
 import type { Absence, World } from "./world.ts";
 
@@ -57,32 +58,6 @@ export function follow(world: World, path: Pick<Path, "steps">, start: Hit | nul
   // Silence is never a pass: whatever ends a path must have said why.
   if (clear(trail)) throw new ProgramError(`path "${printSteps(path.steps)}" leads to nothing and does not say why`);
   return found;
-}
-
-/** A step with the list step and filters that follow it: what is missing is the step *so filtered*. */
-interface Group {
-  readonly head: Step | null;
-  readonly tail: readonly Step[];
-  readonly filters: string;
-}
-
-const grouped = new WeakMap<readonly Step[], readonly Group[]>();
-
-function groupsOf(steps: readonly Step[]): readonly Group[] {
-  const known = grouped.get(steps);
-  if (known !== undefined) return known;
-  const found: { head: Step | null; tail: Step[] }[] = [];
-  for (const step of steps) {
-    if (step.type !== "items" && step.type !== "filter") found.push({ head: step, tail: [] });
-    else if (found.length === 0) found.push({ head: null, tail: [step] });
-    else found.at(-1)?.tail.push(step);
-  }
-  const groups = found.map((group) => ({
-    ...group,
-    filters: printSteps(group.tail.filter((step) => step.type === "filter")),
-  }));
-  grouped.set(steps, groups);
-  return groups;
 }
 
 function followGroup(walk: Walk, { head, tail, filters }: Group, hit: Hit | null): readonly Hit[] {
@@ -265,24 +240,4 @@ function back(walk: Walk, from: Hit, step: Extract<Step, { type: "back" }>, filt
 
 function recordOf(world: World, hit: Hit | null): Hit[] {
   return hit?.record == null ? [] : [startAt(world, hit.record, "")];
-}
-
-const byField = new WeakMap<readonly Link[], ReadonlyMap<string, readonly Link[]>>();
-
-/** Links of one field of one kind that lead to an address; sorted out once, since some records are named by thousands. */
-function linksOf(world: World, address: string, { kind, field }: Extract<Step, { type: "back" }>): readonly Link[] {
-  const all = world.graph.back.get(address);
-  if (all === undefined) return [];
-  let sorted = byField.get(all);
-  if (sorted === undefined) {
-    const fresh = new Map<string, Link[]>();
-    for (const link of all) {
-      const name = `${link.from.kind}:${link.path}`;
-      const list = fresh.get(name);
-      if (list === undefined) fresh.set(name, [link]);
-      else list.push(link);
-    }
-    byField.set(all, (sorted = fresh));
-  }
-  return sorted.get(`${kind}:${field}`) ?? [];
 }

@@ -2,7 +2,7 @@ import type { Calculation } from "../model/calculation.ts";
 import type { Definitions } from "../model/definitions.ts";
 import type { Condition } from "../model/input.ts";
 import type { Field } from "../model/kind.ts";
-import { parsePath, printSteps } from "../model/path.ts";
+import { parsePath, printStep, printSteps, type Step } from "../model/path.ts";
 import type { Table } from "../model/table.ts";
 
 /** Where a path stands while it is walked over the schemas, before any book is read. */
@@ -129,6 +129,27 @@ export function filterOn(at: Standing, text: string, condition: Condition): read
       : { ...anchor, text: anchor.text + text },
   );
 }
+
+/** At an item of a list; an object in a list of the record itself is a row that the register may know by its own. */
+export function inItem(definitions: Pick<Definitions, "kinds">, at: Standing, text: string): Standing {
+  const item = at.field?.item ?? null;
+  const before = text === "" ? at.anchors : stepOn(at, text);
+  const list = `${at.kind ?? ""}#${at.field?.name ?? ""}`;
+  const row = item?.type === "object" ? standAt(definitions, list, [], before) : null;
+  // Only a list of the record itself: the same name deeper down is another list.
+  if (row !== null && row.field === item) return row;
+  return { ...at, field: item, fields: item?.fields ?? null, anchors: before };
+}
+
+/** Filters that follow a step, as they are written. */
+export const filtersOf = (rest: readonly Step[]): string => {
+  const end = rest.findIndex(({ type }) => type !== "filter" && type !== "items");
+  return rest
+    .slice(0, end < 0 ? rest.length : end)
+    .filter(({ type }) => type === "filter")
+    .map(printStep)
+    .join("");
+};
 
 /** What the registers owe, by kind: paths, with the conditions under which they are owed. */
 export type Coverage = ReadonlyMap<string, readonly { readonly needs: string; readonly when: readonly Condition[] }[]>;

@@ -4,7 +4,18 @@ import { calculation, type Calculation, type ListFunction } from "../../src/mode
 import { optional, quantity as quantityOf, text as textOf } from "../../src/model/input.ts";
 import { rule } from "../../src/model/rule.ts";
 import type { Table } from "../../src/model/table.ts";
-import { answering, basis, define, fault, finding, judged, open, owes, verdicts, type SmallBook } from "../support/small-book.ts";
+import {
+  answering,
+  basis,
+  define,
+  fault,
+  finding,
+  judged,
+  open,
+  owes,
+  verdicts,
+  type SmallBook,
+} from "../support/small-book.ts";
 import { flag, link, list, object, oneOf, quantity, text } from "../support/small-kinds.ts";
 
 const kinds = {
@@ -60,10 +71,25 @@ const wall = calculation({
   limits: [{ left: "t", relation: "<=", right: "D/10", means: "the wall is thin" }],
   accept: [{ left: "e", relation: ">=", right: "t", means: "the wall is thick enough", accuses: "e" }],
 });
-const sound = { thickness: "10 mm", diameter: "1000 mm", pressure: "1 MPa", grade: "A", class: "I", bearing: true, readings: [{ value: "10 mm" }] };
-const run = (calculations: readonly Calculation[], part: object, more: Partial<SmallBook> & { readonly define?: object } = {}) => {
+const sound = {
+  thickness: "10 mm",
+  diameter: "1000 mm",
+  pressure: "1 MPa",
+  grade: "A",
+  class: "I",
+  bearing: true,
+  readings: [{ value: "10 mm" }],
+};
+const run = (
+  calculations: readonly Calculation[],
+  part: object,
+  more: Partial<SmallBook> & { readonly define?: object } = {},
+) => {
   const { define: own = {}, ...book } = more;
-  return judged(define({ kinds, calculations, tables: [strength], ...own }), { ...book, records: { part: { P1: { ...sound, ...part } }, ...more.records } });
+  return judged(define({ kinds, calculations, tables: [strength], ...own }), {
+    ...book,
+    records: { part: { P1: { ...sound, ...part } }, ...more.records },
+  });
 };
 const both = [wall, stress];
 
@@ -71,19 +97,34 @@ describe("inputs before results", () => {
   test("whatever the order of the list", () => {
     const book = run(both, {});
     expect(verdicts(book)).toEqual({ "stress|part:P1": "passed", "wall|part:P1": "passed" });
-    expect(book.computed.map(({ calculation: { id }, steps }) => [id, steps[0]?.value])).toEqual([["stress", 100], ["wall", 5]]);
+    expect(book.computed.map(({ calculation: { id }, steps }) => [id, steps[0]?.value])).toEqual([
+      ["stress", 100],
+      ["wall", 5],
+    ]);
   });
   test("a result carries every place it rests on", () => {
     const wallDone = run(both, {}).computed.find(({ calculation: { id } }) => id === "wall");
-    expect([...(wallDone?.reads ?? [])]).toEqual(expect.arrayContaining(["part:P1/pressure", "part:P1/grade", "part:P1/thickness"]));
+    expect([...(wallDone?.reads ?? [])]).toEqual(
+      expect.arrayContaining(["part:P1/pressure", "part:P1/grade", "part:P1/thickness"]),
+    );
   });
   test("a circle is refused, by name", () => {
-    const a = { ...stress, id: "a", inputs: { x: { path: "calculation(b).f", unit: "MPa", means: "x" } }, steps: [{ symbol: "f", unit: "MPa", means: "f", formula: "x" }] };
+    const a = {
+      ...stress,
+      id: "a",
+      inputs: { x: { path: "calculation(b).f", unit: "MPa", means: "x" } },
+      steps: [{ symbol: "f", unit: "MPa", means: "f", formula: "x" }],
+    };
     const b = { ...a, id: "b", inputs: { x: { path: "calculation(a).f", unit: "MPa", means: "x" } } };
-    expect(() => planOf(define({ kinds, calculations: [a, b] }))).toThrow("calculations need each other in a circle: a, b");
+    expect(() => planOf(define({ kinds, calculations: [a, b] }))).toThrow(
+      "calculations need each other in a circle: a, b",
+    );
   });
   test("a circle by way of a table's key is one too", () => {
-    const byKey = { ...stress, inputs: { R: { path: "table(strength, grade, calculation(wall).t).yield", unit: "MPa", means: "R" } } };
+    const byKey = {
+      ...stress,
+      inputs: { R: { path: "table(strength, grade, calculation(wall).t).yield", unit: "MPa", means: "R" } },
+    };
     expect(() => planOf(define({ kinds, calculations: [byKey, wall], tables: [strength] }))).toThrow("in a circle");
   });
   test("what the first waits for, the second waits for too", () => {
@@ -99,7 +140,10 @@ describe("inputs before results", () => {
     expect(finding(book, "missing|part:P1|grade").waiting).toEqual(["stress|part:P1", "wall|part:P1"]);
   });
   test("not applicable hands on: what reads it does not apply either", () => {
-    expect(verdicts(run(both, { bearing: false }))).toEqual({ "stress|part:P1": "not applicable", "wall|part:P1": "not applicable" });
+    expect(verdicts(run(both, { bearing: false }))).toEqual({
+      "stress|part:P1": "not applicable",
+      "wall|part:P1": "not applicable",
+    });
   });
 });
 
@@ -112,9 +156,17 @@ describe("tables", () => {
   });
   test("two subjects with the same keys share it, others have their own", () => {
     const records = { part: { P2: { ...sound, grade: "B" }, P3: { ...sound, grade: "C" } } };
-    const book = judged(define({ kinds, calculations: [stress], tables: [strength] }), { records: { part: { P1: { ...sound, grade: "B" }, ...records.part } } });
-    expect(open(book)).toEqual(["query table-row|strength|grade B, thickness 10 mm", "query table-row|strength|grade C, thickness 10 mm"]);
-    expect(finding(book, "table-row|strength|grade B, thickness 10 mm").waiting).toEqual(["stress|part:P1", "stress|part:P2"]);
+    const book = judged(define({ kinds, calculations: [stress], tables: [strength] }), {
+      records: { part: { P1: { ...sound, grade: "B" }, ...records.part } },
+    });
+    expect(open(book)).toEqual([
+      "query table-row|strength|grade B, thickness 10 mm",
+      "query table-row|strength|grade C, thickness 10 mm",
+    ]);
+    expect(finding(book, "table-row|strength|grade B, thickness 10 mm").waiting).toEqual([
+      "stress|part:P1",
+      "stress|part:P2",
+    ]);
   });
   test("it accuses the keys: later stages wait", () => {
     const other = rule({
@@ -130,7 +182,11 @@ describe("tables", () => {
       },
       examples: [],
     });
-    const book = run([stress], { grade: "B", plate: "PL1" }, { records: { plate: { PL1: { grade: "A" } } }, define: { rules: [other] } });
+    const book = run(
+      [stress],
+      { grade: "B", plate: "PL1" },
+      { records: { plate: { PL1: { grade: "A" } } }, define: { rules: [other] } },
+    );
     expect(verdicts(book)["grade-known|plate:PL1"]).toBe("not judged: table-row|strength|grade B, thickness 10 mm");
   });
   test.each([
@@ -141,10 +197,15 @@ describe("tables", () => {
     expect(run([stress], { thickness }).computed[0]?.steps[0]?.value).toBe(f);
   });
   test("beyond the last interval there is no row", () => {
-    expect(open(run([stress], { thickness: "40.1 mm" }))).toEqual(["query table-row|strength|grade A, thickness 40.1 mm"]);
+    expect(open(run([stress], { thickness: "40.1 mm" }))).toEqual([
+      "query table-row|strength|grade A, thickness 40.1 mm",
+    ]);
   });
   test("an empty cell is not judged", () => {
-    const hot = { ...stress, inputs: { R: { path: "table(strength, grade, thickness).hot", unit: "MPa", means: "hot" } } };
+    const hot = {
+      ...stress,
+      inputs: { R: { path: "table(strength, grade, thickness).hot", unit: "MPa", means: "hot" } },
+    };
     expect(open(run([hot], {}))).toEqual([]);
     expect(open(run([hot], { thickness: "20 mm" }))).toEqual(["query table-row|strength|grade A, thickness 20 mm hot"]);
   });
@@ -159,7 +220,9 @@ describe("limits of validity", () => {
     expect(book.computed.map(({ calculation: { id } }) => id)).toEqual(["stress"]);
   });
   test("at the limit it is inside", () => {
-    expect(open(run(both, { ...thick, pressure: "20 MPa", thickness: "16 mm" }))).toEqual(["nonconformity wall|part:P1|accept e >= t"]);
+    expect(open(run(both, { ...thick, pressure: "20 MPa", thickness: "16 mm" }))).toEqual([
+      "nonconformity wall|part:P1|accept e >= t",
+    ]);
   });
   const reader = rule({
     id: "reads-wall",
@@ -183,12 +246,17 @@ describe("limits of validity", () => {
     const answered = run(both, thick, { define: { rules: [reader] }, records: { "answered-query": { Q1: answer } } });
     expect(open(answered)).toEqual([`gap waiting|${key}`]);
     const waiver = answering(answered, [`waiting|${key}`]);
-    const accepted = run(both, thick, { define: { rules: [reader] }, records: { "answered-query": { Q1: answer }, waiver: { V1: waiver } } });
+    const accepted = run(both, thick, {
+      define: { rules: [reader] },
+      records: { "answered-query": { Q1: answer }, waiver: { V1: waiver } },
+    });
     expect(open(accepted)).toEqual([]);
     expect(accepted.counts).toMatchObject({ lifted: 2, notJudged: 2 });
   });
   test("a rule gets a result in its own unit", () => {
-    expect(open(run(both, { pressure: "3 MPa", thickness: "15 mm" }, { define: { rules: [reader] } }))).toEqual(["nonconformity reads-wall|part:P1|"]);
+    expect(open(run(both, { pressure: "3 MPa", thickness: "15 mm" }, { define: { rules: [reader] } }))).toEqual([
+      "nonconformity reads-wall|part:P1|",
+    ]);
     expect(open(run(both, { pressure: "2 MPa" }, { define: { rules: [reader] } }))).toEqual([]);
   });
 });
@@ -208,7 +276,11 @@ describe("acceptance", () => {
     examples: [],
   });
   test("failing accuses the judged value, before later stages look at it", () => {
-    const book = run(both, { thickness: "4.9 mm", plate: "PL1" }, { records: { plate: { PL1: { grade: "A" } } }, define: { rules: [tolerance] } });
+    const book = run(
+      both,
+      { thickness: "4.9 mm", plate: "PL1" },
+      { records: { plate: { PL1: { grade: "A" } } }, define: { rules: [tolerance] } },
+    );
     const key = "wall|part:P1|accept e >= t";
     expect(open(book)).toEqual([`nonconformity ${key}`]);
     expect(finding(book, key).place).toEqual({ file: "part/P1.json", pointer: "/thickness" });
@@ -219,19 +291,30 @@ describe("acceptance", () => {
     expect(open(run(both, { thickness: "4.999999 mm" }))).toEqual(["nonconformity wall|part:P1|accept e >= t"]);
   });
   test("an optional input that is absent takes its default, and is seen when it is there", () => {
-    expect(open(run(both, { thickness: "5 mm", allowance: "0.1 mm" }))).toEqual(["nonconformity wall|part:P1|accept e >= t"]);
+    expect(open(run(both, { thickness: "5 mm", allowance: "0.1 mm" }))).toEqual([
+      "nonconformity wall|part:P1|accept e >= t",
+    ]);
   });
   test("one that needs an optional input is skipped without it", () => {
-    const asks = { ...wall, accept: [{ left: "c", relation: ">=", right: "1[mm]", means: "allowance", accuses: "c", needs: "c" }] } satisfies Calculation;
+    const asks = {
+      ...wall,
+      accept: [{ left: "c", relation: ">=", right: "1[mm]", means: "allowance", accuses: "c", needs: "c" }],
+    } satisfies Calculation;
     expect(open(run([asks, stress], {}))).toEqual([]);
-    expect(open(run([asks, stress], { allowance: "0.5 mm" }))).toEqual(["nonconformity wall|part:P1|accept c >= 1[mm]"]);
+    expect(open(run([asks, stress], { allowance: "0.5 mm" }))).toEqual([
+      "nonconformity wall|part:P1|accept c >= 1[mm]",
+    ]);
   });
 });
 
 describe("bounds", () => {
   test("the end on the unsafe side is put in, and it is said", () => {
     const book = run(both, { pressure: "<1 MPa" });
-    expect(book.computed.find(({ calculation: { id } }) => id === "wall")?.inputs.get("p")).toMatchObject({ value: 1, bound: "high", written: "<1 MPa" });
+    expect(book.computed.find(({ calculation: { id } }) => id === "wall")?.inputs.get("p")).toMatchObject({
+      value: 1,
+      bound: "high",
+      written: "<1 MPa",
+    });
     const least = calculation({
       ...empty,
       id: "least",
@@ -273,7 +356,9 @@ describe("classes and rows", () => {
       examples: [],
     });
     expect(open(run([byClass], {}, { define: { rules: [named] } }))).toEqual([]);
-    expect(finding(run([byClass], { class: "II" }, { define: { rules: [named] } }), "named|part:P1|").message).toBe("next is III");
+    expect(finding(run([byClass], { class: "II" }, { define: { rules: [named] } }), "named|part:P1|").message).toBe(
+      "next is III",
+    );
   });
   test("a class the calculation does not know is a query, never a number", () => {
     expect(open(run([byClass], { class: "III" }))).toEqual(["query value-usable|part:P1|class|one of I, II"]);
@@ -285,9 +370,11 @@ describe("classes and rows", () => {
     parameters: [{ name: "readings", unit: "rows" }],
     unit: "mm",
     compute: (rows) => {
-      if (typeof rows === "number" || rows === undefined) throw new Error("rows expected");
+      if (!Array.isArray(rows)) throw new Error("rows expected");
       const values = rows.map((row) => (row as unknown as { value: { value: number } }).value.value);
-      return values.length < 2 ? { refused: `${values.length} reading, two are needed` } : { value: Math.min(...values), lines: [`least of ${values.join(", ")}`] };
+      return values.length < 2
+        ? { refused: `${values.length} reading, two are needed` }
+        : { value: Math.min(...values), lines: [`least of ${values.join(", ")}`] };
     },
   };
   const measured = calculation({
@@ -295,7 +382,9 @@ describe("classes and rows", () => {
     id: "measured",
     title: "Measured",
     appliesTo: { kind: "part" },
-    inputs: { readings: { path: "readings[]", unit: "rows", means: "readings", rows: { value: quantityOf("value", "mm") } } },
+    inputs: {
+      readings: { path: "readings[]", unit: "rows", means: "readings", rows: { value: quantityOf("value", "mm") } },
+    },
     functions: [least],
     steps: [{ symbol: "m", unit: "mm", means: "least", formula: "least(readings)" }],
   });
@@ -331,7 +420,16 @@ test("a formula that has no value is refused, not a number", () => {
 });
 
 test("a calculation of something that is owed by the register alone", () => {
-  const noted = { ...stress, inputs: { R: { path: "plate.grade", unit: "1", means: "R", options: ["A", "B"] } }, steps: [{ symbol: "f", unit: "1", means: "f", formula: "R" }], appliesTo: { kind: "part" } } satisfies Calculation;
-  const book = run([noted], { plate: "PL1" }, { records: { plate: { PL1: { grade: "A" } } }, define: { owed: [owes("plate", "part", "plate")] } });
+  const noted = {
+    ...stress,
+    inputs: { R: { path: "plate.grade", unit: "1", means: "R", options: ["A", "B"] } },
+    steps: [{ symbol: "f", unit: "1", means: "f", formula: "R" }],
+    appliesTo: { kind: "part" },
+  } satisfies Calculation;
+  const book = run(
+    [noted],
+    { plate: "PL1" },
+    { records: { plate: { PL1: { grade: "A" } } }, define: { owed: [owes("plate", "part", "plate")] } },
+  );
   expect(verdicts(book)).toEqual({ "stress|part:P1": "passed", "plate|part:P1": "passed" });
 });

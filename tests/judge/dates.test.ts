@@ -3,10 +3,16 @@ import { define, judged, milestones, open, type SmallBook } from "../support/sma
 import { day, event, list, object, text } from "../support/small-kinds.ts";
 
 const kinds = {
-  log: { date: event(), planned: day({ date: "plan" }), until: day({ date: "limit" }), runs: list(object({ run: text({ required: true }), date: event() }), { rowKey: "run" }) },
+  log: {
+    date: event(),
+    planned: day({ date: "plan" }),
+    until: day({ date: "limit" }),
+    runs: list(object({ run: text({ required: true }), date: event() }), { rowKey: "run" }),
+  },
   part: { note: text({ due: "later" }) },
 };
-const run = (value: object, issue: SmallBook["issue"] = {}) => judged(define({ kinds }), { records: { log: { L1: value as never } }, issue });
+const run = (value: object, issue: SmallBook["issue"] = {}) =>
+  judged(define({ kinds }), { records: { log: { L1: value as never } }, issue });
 const interim = (list: readonly object[]) => ({ state: "interim", milestones: list }) as SmallBook["issue"];
 
 test.each([
@@ -23,7 +29,8 @@ test("a day that the calendar does not have", () => {
 });
 
 const later = { records: { part: { P1: { note: "x" } } } };
-const states = (issue: SmallBook["issue"]) => open(judged(define({ kinds }), { ...later, ...(issue !== undefined && { issue }) }));
+const states = (issue: SmallBook["issue"]) =>
+  open(judged(define({ kinds }), { ...later, ...(issue !== undefined && { issue }) }));
 
 test("a milestone that is used and not listed", () => {
   expect(states({ milestones: [{ name: "early" }] })).toEqual(["nonconformity milestone-listed|issue:ISSUE|later"]);
@@ -35,7 +42,9 @@ test("a milestone that only kinds without records use need not be listed", () =>
 
 test("one passed over by a later one: a query for each", () => {
   const reached = "2026-05-01";
-  expect(states(interim([{ name: "early" }, { name: "later", reached }]))).toEqual(["query milestone-order|issue:ISSUE|early"]);
+  expect(states(interim([{ name: "early" }, { name: "later", reached }]))).toEqual([
+    "query milestone-order|issue:ISSUE|early",
+  ]);
   expect(states(interim([{ name: "first" }, { name: "early" }, { name: "later", reached }]))).toEqual([
     "query milestone-order|issue:ISSUE|early",
     "query milestone-order|issue:ISSUE|first",

@@ -3,11 +3,31 @@ import { date, optional, quantity as quantityOf, text as textOf, thing } from ".
 import { canPrecede } from "../../src/model/dates.ts";
 import { rule } from "../../src/model/rule.ts";
 import type { JsonObject } from "../../src/model/json.ts";
-import { answering, basis, define, fault, finding, judged, lifted, milestones, open, owes, verdicts, type SmallBook } from "../support/small-book.ts";
+import {
+  answering,
+  basis,
+  define,
+  fault,
+  finding,
+  judged,
+  lifted,
+  milestones,
+  open,
+  owes,
+  verdicts,
+  type SmallBook,
+} from "../support/small-book.ts";
 import { event, link, quantity, text } from "../support/small-kinds.ts";
 
 const kinds = {
-  part: { thickness: quantity("mm", { plausible: ["1 mm", "100 mm"] }), note: text({ due: "later" }), cut: event(), marked: event(), plate: link("plate"), link: link("plate") },
+  part: {
+    thickness: quantity("mm", { plausible: ["1 mm", "100 mm"] }),
+    note: text({ due: "later" }),
+    cut: event(),
+    marked: event(),
+    plate: link("plate"),
+    link: link("plate"),
+  },
   plate: { thickness: quantity("mm"), grade: text({ due: "now" }) },
 };
 const frame = { basis, owner: "shop", severity: "nonconformity", kind: "part", examples: [] } as const;
@@ -25,9 +45,13 @@ const asPlate = rule({
   ...frame,
   id: "as-plate",
   title: "as plate",
-  inputs: { thickness: optional(quantityOf("thickness", "mm")), plate: optional(thing("plate", { thickness: optional(quantityOf("thickness", "mm")), grade: textOf("grade") })) },
+  inputs: {
+    thickness: optional(quantityOf("thickness", "mm")),
+    plate: optional(thing("plate", { thickness: optional(quantityOf("thickness", "mm")), grade: textOf("grade") })),
+  },
   *check({ thickness, plate }) {
-    if (plate?.thickness !== undefined && plate.thickness.value !== thickness?.value) yield { at: "thickness", message: "not as its plate", ...words };
+    if (plate?.thickness !== undefined && plate.thickness.value !== thickness?.value)
+      yield { at: "thickness", message: "not as its plate", ...words };
   },
 });
 const graded = rule({
@@ -45,13 +69,20 @@ const marked = rule({
   title: "marked before it was cut",
   inputs: { cut: optional(date("cut")), marked: optional(date("marked")) },
   *check({ cut, marked: mark }) {
-    if (cut !== undefined && mark !== undefined && canPrecede(mark, cut) === "no") yield { at: "marked", message: "late", ...words };
+    if (cut !== undefined && mark !== undefined && canPrecede(mark, cut) === "no")
+      yield { at: "marked", message: "late", ...words };
   },
 });
 const rules = [thick, asPlate, graded, marked];
 const run = (book: SmallBook) => judged(define({ kinds, rules }), book);
 const sound = { thickness: "10 mm", note: "x" };
-const withException = (records: SmallBook["records"], kind: string, keys: readonly string[], more: JsonObject = {}, issue: JsonObject = {}) => {
+const withException = (
+  records: SmallBook["records"],
+  kind: string,
+  keys: readonly string[],
+  more: JsonObject = {},
+  issue: JsonObject = {},
+) => {
   const before = run({ records, issue });
   return run({ records: { ...records, [kind]: { E1: answering(before, keys, more) } }, issue });
 };
@@ -59,7 +90,12 @@ const thin = { part: { P1: { ...sound, thickness: "7 mm" } } };
 const odd = { part: { P1: { ...sound, thickness: "0.5 mm" } } };
 const lacking = { part: { P1: { thickness: "10 mm" } } };
 const late = { part: { P1: { ...sound, cut: "2026-03-01", marked: "2026-03-02" } } };
-const keys = { thin: "thick|part:P1|", odd: "value-plausible|part:P1|thickness", lacking: "missing|part:P1|note", late: "marked|part:P1|" };
+const keys = {
+  thin: "thick|part:P1|",
+  odd: "value-plausible|part:P1|thickness",
+  lacking: "missing|part:P1|note",
+  late: "marked|part:P1|",
+};
 
 describe("each kind of exception answers its own sort and no other", () => {
   test.each([
@@ -85,7 +121,9 @@ describe("each kind of exception answers its own sort and no other", () => {
   ])("%s does not lift a finding of another sort", (kind, records, key, severity) => {
     const book = withException(records, kind, [key]);
     expect(lifted(book)).toEqual([]);
-    expect(open(book)).toEqual([`${severity} ${key}`, `nonconformity exception-fits|${kind}:E1|answers[${key}]`].sort());
+    expect(open(book)).toEqual(
+      [`${severity} ${key}`, `nonconformity exception-fits|${kind}:E1|answers[${key}]`].sort(),
+    );
   });
   test("an order-exception answers rules about an order of dates only", () => {
     expect(open(withException(thin, "order-exception", [keys.thin]))).toEqual([
@@ -100,10 +138,14 @@ describe("the digest", () => {
   test("another value revives the finding, which says so", () => {
     const book = run({ records: { part: { P1: { ...sound, thickness: "6 mm" } }, deviation: { E1: deviation } } });
     expect(open(book)).toEqual([`nonconformity ${keys.thin}`]);
-    expect(finding(book, keys.thin).why).toMatch(/^w; deviation E1 answered it for other values \(digest [0-9a-f]{16}, now [0-9a-f]{16}\)$/);
+    expect(finding(book, keys.thin).why).toMatch(
+      /^w; deviation E1 answered it for other values \(digest [0-9a-f]{16}, now [0-9a-f]{16}\)$/,
+    );
   });
   test("a value the outcome did not read does not", () => {
-    const book = run({ records: { part: { P1: { ...sound, thickness: "7 mm", note: "changed" } }, deviation: { E1: deviation } } });
+    const book = run({
+      records: { part: { P1: { ...sound, thickness: "7 mm", note: "changed" } }, deviation: { E1: deviation } },
+    });
     expect(open(book)).toEqual([]);
   });
   test("two exceptions for one finding: the one that fits counts", () => {
@@ -127,7 +169,9 @@ describe("an exception with a fault lifts nothing", () => {
     const exception = Object.fromEntries(Object.entries(whole).filter(([, value]) => (value as unknown) !== undefined));
     const book = run({ records: { ...thin, deviation: { E1: exception } } });
     expect(open(book)).toEqual([fault1, `nonconformity ${keys.thin}`].sort());
-    expect(finding(book, keys.thin).why).toContain(`deviation E1 answers it, but lifts nothing because of ${fault1.split(" ")[1] ?? ""}`);
+    expect(finding(book, keys.thin).why).toContain(
+      `deviation E1 answers it, but lifts nothing because of ${fault1.split(" ")[1] ?? ""}`,
+    );
   });
   test("an exception holds on its last day: final, the day of issue; interim, the cut-off", () => {
     expect(open(withException(thin, "deviation", [keys.thin], { end: "2026-07-31" }))).toEqual([]);
@@ -155,19 +199,28 @@ describe("an exception with a fault lifts nothing", () => {
     const definitions = define({ kinds, rules: [...rules, signed] });
     const deviation = answering(run({ records: thin }), [keys.thin]);
     expect(open(judged(definitions, { records: { ...thin, deviation: { E1: deviation } } }))).toEqual([]);
-    const other = judged(definitions, { records: { ...thin, deviation: { E1: { ...deviation, authority: "a call" } } } });
+    const other = judged(definitions, {
+      records: { ...thin, deviation: { E1: { ...deviation, authority: "a call" } } },
+    });
     expect(open(other)).toEqual(["nonconformity minutes|deviation:E1|", `nonconformity ${keys.thin}`]);
   });
 });
 
 describe("what no exception answers", () => {
   test.each([
-    ["a schema", { findings: [fault("record-schema", ["part", "P1"], "/note")], records: thin }, "record-schema|part:P1|note"],
+    [
+      "a schema",
+      { findings: [fault("record-schema", ["part", "P1"], "/note")], records: thin },
+      "record-schema|part:P1|note",
+    ],
     ["a link", { records: { part: { P1: { ...sound, plate: "pl 1" } } } }, "link-form|part:P1|plate"],
     ["a quantity", { records: { part: { P1: { ...sound, thickness: "7,5 mm" } } } }, "quantity-form|part:P1|thickness"],
     [
       "a hash",
-      { records: { ...thin, original: { O1: { path: "files/a.pdf", sha256: "aa" } } }, files: [{ path: "files/a.pdf", size: 1, sha256: "bb", role: "original" as const }] },
+      {
+        records: { ...thin, original: { O1: { path: "files/a.pdf", sha256: "aa" } } },
+        files: [{ path: "files/a.pdf", size: 1, sha256: "bb", role: "original" as const }],
+      },
       "original-unchanged|original:O1|sha256",
     ],
     ["a milestone nobody listed", { records: thin, issue: { milestones: [] } }, "milestone-listed|issue:ISSUE|later"],
@@ -175,7 +228,9 @@ describe("what no exception answers", () => {
     const before = run(book);
     const after = run({ ...book, records: { ...book.records, deviation: { E1: answering(before, [key]) } } });
     expect(lifted(after)).toEqual([]);
-    expect(open(after)).toEqual(expect.arrayContaining([`nonconformity ${key}`, `nonconformity exception-fits|deviation:E1|answers[${key}]`]));
+    expect(open(after)).toEqual(
+      expect.arrayContaining([`nonconformity ${key}`, `nonconformity exception-fits|deviation:E1|answers[${key}]`]),
+    );
   });
   test("a finding about an exception", () => {
     const first = { ...answering(run({ records: thin }), [keys.thin]), end: "2026-06-01" };
@@ -186,7 +241,10 @@ describe("what no exception answers", () => {
     expect(open(book)).toContain(`nonconformity exception-fits|deviation:E2|answers[${key}]`);
   });
   test("what an exception itself lacks is one fault of it, not a gap as well", () => {
-    const own = define({ kinds: { ...kinds, waiver: { answers: kinds.part.note, reason: text({ due: "now" }) } }, rules });
+    const own = define({
+      kinds: { ...kinds, waiver: { answers: kinds.part.note, reason: text({ due: "now" }) } },
+      rules,
+    });
     const first = judged(own, { records: { waiver: { W1: {} } } });
     expect(open(first)).toEqual(["nonconformity exception-sound|waiver:W1|"]);
   });
@@ -194,13 +252,28 @@ describe("what no exception answers", () => {
 
 describe("an exception that is not needed", () => {
   test("is one query, however many answers", () => {
-    const exception = { reason: "r", authority: "a", by: "b", date: "2026-06-01", answers: [{ finding: "thick|part:P1|", digest: "0000000000000000" }, { finding: "thick|part:P9|", digest: "0000000000000000" }] };
+    const exception = {
+      reason: "r",
+      authority: "a",
+      by: "b",
+      date: "2026-06-01",
+      answers: [
+        { finding: "thick|part:P1|", digest: "0000000000000000" },
+        { finding: "thick|part:P9|", digest: "0000000000000000" },
+      ],
+    };
     const book = run({ records: { part: { P1: sound }, deviation: { E1: exception } } });
     expect(open(book)).toEqual(["query exception-needed|deviation:E1|answers"]);
     expect(book.exceptions).toMatchObject([{ lifts: false }]);
   });
   test("it may be needed while the outcome is not judged", () => {
-    const exception = { reason: "r", authority: "a", by: "b", date: "2026-06-01", answers: [{ finding: "thick|part:P1|", digest: "0000000000000000" }] };
+    const exception = {
+      reason: "r",
+      authority: "a",
+      by: "b",
+      date: "2026-06-01",
+      answers: [{ finding: "thick|part:P1|", digest: "0000000000000000" }],
+    };
     const book = run({ records: { part: { P1: { ...sound, thickness: "7,5 mm" } }, deviation: { E1: exception } } });
     expect(open(book)).toEqual(["nonconformity quantity-form|part:P1|thickness"]);
   });
@@ -208,27 +281,40 @@ describe("an exception that is not needed", () => {
     const waiver = answering(run({ records: lacking }), [keys.lacking]);
     const interim = { state: "interim", ...milestones(["early"], ["later"]) };
     expect(open(run({ records: { ...lacking, waiver: { V1: waiver } }, issue: interim }))).toEqual([]);
-    expect(open(run({ records: { part: { P1: sound }, waiver: { V1: waiver } } }))).toEqual(["query exception-needed|waiver:V1|answers"]);
+    expect(open(run({ records: { part: { P1: sound }, waiver: { V1: waiver } } }))).toEqual([
+      "query exception-needed|waiver:V1|answers",
+    ]);
   });
 });
 
 describe("what depended on an answered finding", () => {
   test("is judged, when the evidence is there", () => {
-    const records = { part: { P1: { ...sound, thickness: "7 mm", plate: "PL1" } }, plate: { PL1: { thickness: "9 mm", grade: "A" } } };
+    const records = {
+      part: { P1: { ...sound, thickness: "7 mm", plate: "PL1" } },
+      plate: { PL1: { thickness: "9 mm", grade: "A" } },
+    };
     const before = run({ records });
-    expect(verdicts(before)).toMatchObject({ "thick|part:P1": "failed", "as-plate|part:P1": "not judged: thick|part:P1|" });
+    expect(verdicts(before)).toMatchObject({
+      "thick|part:P1": "failed",
+      "as-plate|part:P1": "not judged: thick|part:P1|",
+    });
     const after = withException(records, "deviation", [keys.thin]);
     expect(open(after)).toEqual(["nonconformity as-plate|part:P1|"]);
   });
   test("what still cannot be judged is one gap, unless it is accepted too", () => {
-    const records = { part: { P1: { ...sound, plate: "PL1" }, P2: { ...sound, plate: "PL1" } }, plate: { PL1: { thickness: "10 mm" } } };
+    const records = {
+      part: { P1: { ...sound, plate: "PL1" }, P2: { ...sound, plate: "PL1" } },
+      plate: { PL1: { thickness: "10 mm" } },
+    };
     const key = "missing|plate:PL1|grade";
     const before = run({ records });
     expect(open(before)).toEqual([`gap ${key}`]);
     expect(finding(before, key).waiting).toEqual(["graded|part:P1", "graded|part:P2"]);
     const waived = withException(records, "waiver", [key]);
     expect(open(waived)).toEqual([`gap waiting|${key}`]);
-    expect(finding(waived, `waiting|${key}`).message).toBe("2 outcomes cannot be judged because plate PL1 has no grade");
+    expect(finding(waived, `waiting|${key}`).message).toBe(
+      "2 outcomes cannot be judged because plate PL1 has no grade",
+    );
     const all = run({ records: { ...records, waiver: { E1: answering(waived, [key, `waiting|${key}`]) } } });
     expect(open(all)).toEqual([]);
     expect(all.counts).toMatchObject({ gap: 0, lifted: 2, notJudged: 2 });
@@ -257,7 +343,9 @@ describe("what depended on an answered finding", () => {
     const records = { part: { P1: { ...sound, plate: "PL9" } }, plate: { PL1: { grade: "A" } } };
     const definitions = define({ kinds, owed });
     const before = judged(definitions, { records });
-    const book = judged(definitions, { records: { ...records, waiver: { V1: answering(before, ["missing|plate:PL9"]) } } });
+    const book = judged(definitions, {
+      records: { ...records, waiver: { V1: answering(before, ["missing|plate:PL9"]) } },
+    });
     expect(open(book)).toEqual(["gap waiting|missing|plate:PL9"]);
   });
 });

@@ -19,13 +19,20 @@ const pressure: Fact = {
   owner: "design",
   statements: ["book.item.pressure", "book.plate.pressure", "book.paper.pressure", "book.drawing.pressure"],
 };
-const run = (records: Records, fact: Fact = pressure, more = {}) => judged(define({ kinds, facts: [fact], ...more }), { records });
+const run = (records: Records, fact: Fact = pressure, more = {}) =>
+  judged(define({ kinds, facts: [fact], ...more }), { records });
 const stating = (...texts: readonly (string | null)[]): Records =>
-  Object.fromEntries(["item", "plate", "paper", "drawing"].map((kind, index) => [kind, { X1: texts[index] == null ? {} : { pressure: texts[index] ?? "" } }]));
+  Object.fromEntries(
+    ["item", "plate", "paper", "drawing"].map((kind, index) => [
+      kind,
+      { X1: texts[index] == null ? {} : { pressure: texts[index] ?? "" } },
+    ]),
+  );
 const accused = (book: ReturnType<typeof run>, key = "pressure|book|") => [...finding(book, key).accuses].sort();
 
 describe("one fact, several records", () => {
-  test("all agree", () => expect(verdicts(run(stating("11 bar", "11 bar", "11 bar", "11 bar")))).toEqual({ pressure: "passed" }));
+  test("all agree", () =>
+    expect(verdicts(run(stating("11 bar", "11 bar", "11 bar", "11 bar")))).toEqual({ pressure: "passed" }));
   test("units differ, values do not", () => {
     expect(open(run(stating("11 bar", "1.1 MPa", "1100 kPa", "11.0 bar")))).toEqual([]);
   });
@@ -38,7 +45,8 @@ describe("one fact, several records", () => {
     expect(one.message).toBe("the pressure is 12 bar in paper X1, but 11 bar in 3 other records");
     expect(one.owner).toBe("design");
   });
-  test("two against one of three is one odd", () => expect(accused(run(stating("11 bar", "12 bar", "11 bar", null)))).toEqual(["plate:X1/pressure"]));
+  test("two against one of three is one odd", () =>
+    expect(accused(run(stating("11 bar", "12 bar", "11 bar", null)))).toEqual(["plate:X1/pressure"]));
   test("two against two: all are accused", () => {
     expect(accused(run(stating("11 bar", "11 bar", "12 bar", "12 bar")))).toHaveLength(4);
   });
@@ -47,7 +55,8 @@ describe("one fact, several records", () => {
     expect(open(book)).toEqual(["nonconformity pressure|book|"]);
     expect(accused(book)).toEqual(["item:X1/pressure", "paper:X1/pressure", "plate:X1/pressure"]);
   });
-  test("two only: both are accused", () => expect(accused(run(stating("11 bar", null, "12 bar", null)))).toEqual(["item:X1/pressure", "paper:X1/pressure"]));
+  test("two only: both are accused", () =>
+    expect(accused(run(stating("11 bar", null, "12 bar", null)))).toEqual(["item:X1/pressure", "paper:X1/pressure"]));
   test("absent statements are no difference", () => {
     expect(verdicts(run(stating("11 bar", null, "11 bar", null)))).toEqual({ pressure: "passed" });
     expect(verdicts(run(stating("11 bar", null, null, null)))).toEqual({ pressure: "not applicable" });
@@ -59,7 +68,10 @@ describe("one fact, several records", () => {
   });
   test("a statement that was accused before: not judged because of it", () => {
     const wrong = fault("record-schema", ["plate", "X1"], "/pressure");
-    const book = judged(define({ kinds, facts: [pressure] }), { records: stating("11 bar", "12 bar", "11 bar", null), findings: [wrong] });
+    const book = judged(define({ kinds, facts: [pressure] }), {
+      records: stating("11 bar", "12 bar", "11 bar", null),
+      findings: [wrong],
+    });
     expect(open(book)).toEqual(["nonconformity record-schema|plate:X1|pressure"]);
     expect(verdicts(book)).toEqual({ pressure: "not judged: record-schema|plate:X1|pressure" });
   });
@@ -71,34 +83,64 @@ describe("one fact, several records", () => {
       owner: "design",
       severity: "nonconformity",
       kind: "item",
-      inputs: { own: optional(quantityOf("pressure", "bar")), plate: optional(quantityOf("<plate:of>.pressure", "bar")) },
+      inputs: {
+        own: optional(quantityOf("pressure", "bar")),
+        plate: optional(quantityOf("<plate:of>.pressure", "bar")),
+      },
       *check({ own, plate }) {
         if ((own?.value ?? 0) + (plate?.value ?? 0) > 1000) yield { at: "own", message: "m", why: "w", hint: "h" };
       },
       examples: [],
     });
-    const records = { ...stating("11 bar", "12 bar", "11 bar", "11 bar"), plate: { X1: { pressure: "12 bar", of: "X1" } } };
+    const records = {
+      ...stating("11 bar", "12 bar", "11 bar", "11 bar"),
+      plate: { X1: { pressure: "12 bar", of: "X1" } },
+    };
     expect(verdicts(run(records, pressure, { rules: [high] }))["high|item:X1"]).toBe("not judged: pressure|book|");
-    const other = { ...records, plate: { X1: { pressure: "11 bar", of: "X1" } }, drawing: { X1: { pressure: "12 bar" } } };
+    const other = {
+      ...records,
+      plate: { X1: { pressure: "11 bar", of: "X1" } },
+      drawing: { X1: { pressure: "12 bar" } },
+    };
     expect(verdicts(run(other, pressure, { rules: [high] }))["high|item:X1"]).toBe("passed");
   });
 });
 
 describe("other readings", () => {
   test("dates: a day and another", () => {
-    const made: Fact = { ...pressure, id: "made", reading: { type: "date" }, statements: ["book.item.made", "book.plate.made"] };
-    expect(open(run({ item: { X1: { made: "2026-03-01" } }, plate: { X1: { made: "2026-03-01" } } }, made))).toEqual([]);
-    expect(open(run({ item: { X1: { made: "2026-03-01" } }, plate: { X1: { made: "2026-03-02" } } }, made))).toEqual(["nonconformity made|book|"]);
+    const made: Fact = {
+      ...pressure,
+      id: "made",
+      reading: { type: "date" },
+      statements: ["book.item.made", "book.plate.made"],
+    };
+    expect(open(run({ item: { X1: { made: "2026-03-01" } }, plate: { X1: { made: "2026-03-01" } } }, made))).toEqual(
+      [],
+    );
+    expect(open(run({ item: { X1: { made: "2026-03-01" } }, plate: { X1: { made: "2026-03-02" } } }, made))).toEqual([
+      "nonconformity made|book|",
+    ]);
   });
   test("texts, to the letter", () => {
-    const serial: Fact = { ...pressure, id: "serial", reading: { type: "text" }, statements: ["book.item.serial", "book.plate.serial"] };
+    const serial: Fact = {
+      ...pressure,
+      id: "serial",
+      reading: { type: "text" },
+      statements: ["book.item.serial", "book.plate.serial"],
+    };
     expect(open(run({ item: { X1: { serial: "A-1" } }, plate: { X1: { serial: "A-1" } } }, serial))).toEqual([]);
-    expect(open(run({ item: { X1: { serial: "A-1" } }, plate: { X1: { serial: "A1" } } }, serial))).toEqual(["nonconformity serial|book|"]);
+    expect(open(run({ item: { X1: { serial: "A-1" } }, plate: { X1: { serial: "A1" } } }, serial))).toEqual([
+      "nonconformity serial|book|",
+    ]);
   });
 });
 
 describe("statements about several things", () => {
-  const each: Fact = { ...pressure, statements: ["book.item.pressure", "book.plate.pressure", "book.paper.pressure"], about: "of" };
+  const each: Fact = {
+    ...pressure,
+    statements: ["book.item.pressure", "book.plate.pressure", "book.paper.pressure"],
+    about: "of",
+  };
   const ofItems: Fact = { ...each, statements: ["book.plate.pressure", "book.paper.pressure"] };
   const records = (second: string) => ({
     item: { A: {}, B: {} },
@@ -106,12 +148,18 @@ describe("statements about several things", () => {
     paper: { Q1: { of: "A", pressure: "11 bar" }, Q2: { of: "B", pressure: second } },
   });
   test("are compared thing by thing", () => {
-    expect(verdicts(run(records("6 bar"), ofItems))).toEqual({ "pressure|item:A": "passed", "pressure|item:B": "passed" });
+    expect(verdicts(run(records("6 bar"), ofItems))).toEqual({
+      "pressure|item:A": "passed",
+      "pressure|item:B": "passed",
+    });
     expect(open(run(records("7 bar"), ofItems))).toEqual(["nonconformity pressure|item:B|"]);
   });
   test("a thing in doubt does not stop the others", () => {
     const wrong = fault("record-schema", ["plate", "P1"], "/pressure");
     const book = judged(define({ kinds, facts: [ofItems] }), { records: records("7 bar"), findings: [wrong] });
-    expect(verdicts(book)).toEqual({ "pressure|item:A": "not judged: record-schema|plate:P1|pressure", "pressure|item:B": "failed" });
+    expect(verdicts(book)).toEqual({
+      "pressure|item:A": "not judged: record-schema|plate:P1|pressure",
+      "pressure|item:B": "failed",
+    });
   });
 });

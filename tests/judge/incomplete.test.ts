@@ -9,7 +9,9 @@ const naming = (id: string): Records => ({
   ...plant([]),
   // The label's item is fine; the sheet's subject link stands for any link to the missing record.
   joint: { ...sound["joint"], JX: { ...sound["joint"]?.["JC"], process: "135" } },
-  report: { VT1: { method: "VT", date: "2026-03-20", rows: ["JA", "JC", "JE", "JX"].map((joint) => ({ joint, result: "ok" })) } },
+  report: {
+    VT1: { method: "VT", date: "2026-03-20", rows: ["JA", "JC", "JE", "JX"].map((joint) => ({ joint, result: "ok" })) },
+  },
   ...(id === "" ? {} : { plan: { S1: { evidence: id } } }),
 });
 const withPlan = {
@@ -21,7 +23,19 @@ const withPlan = {
       {
         ...(definitions.kinds.get("label") as NonNullable<ReturnType<typeof definitions.kinds.get>>),
         name: "plan",
-        fields: new Map([["evidence", { name: "evidence", title: "", description: "", type: "link" as const, required: true, targets: ["qualification"] }]]),
+        fields: new Map([
+          [
+            "evidence",
+            {
+              name: "evidence",
+              title: "",
+              description: "",
+              type: "link" as const,
+              required: true,
+              targets: ["qualification"],
+            },
+          ],
+        ]),
       },
     ],
   ]),
@@ -39,11 +53,20 @@ describe("an objection that rests on a list of which a record is missing", () =>
     expect(open(judged(withPlan, { records: naming("QAB") }))).toEqual(["nonconformity qualified|welder:WCD|135"]);
   });
   test("is said when two are missing, since nobody can tell which", () => {
-    const book = judged(withPlan, { records: { ...naming("QX"), plan: { S1: { evidence: "QX" }, S2: { evidence: "QY" } } } });
-    expect(open(book)).toEqual(["gap missing|qualification:QX", "gap missing|qualification:QY", "nonconformity qualified|welder:WCD|135"]);
+    const book = judged(withPlan, {
+      records: { ...naming("QX"), plan: { S1: { evidence: "QX" }, S2: { evidence: "QY" } } },
+    });
+    expect(open(book)).toEqual([
+      "gap missing|qualification:QX",
+      "gap missing|qualification:QY",
+      "nonconformity qualified|welder:WCD|135",
+    ]);
   });
   test("is said when another record is objected to as well", () => {
-    const lapsed = { ...naming("QX"), qualification: { ...qualifications, QAB: { ...extra, welder: "WAB", until: "2026-01-01" } } };
+    const lapsed = {
+      ...naming("QX"),
+      qualification: { ...qualifications, QAB: { ...extra, welder: "WAB", until: "2026-01-01" } },
+    };
     expect(open(judged(withPlan, { records: lapsed }))).toEqual([
       "gap missing|qualification:QX",
       "nonconformity qualified|welder:WAB|135",
@@ -53,10 +76,14 @@ describe("an objection that rests on a list of which a record is missing", () =>
   test("is said when the gap is waived: what depended on it is judged", () => {
     const before = judged(withPlan, { records: naming("QX") });
     const waiver = answering(before, ["missing|qualification:QX"]);
-    expect(open(judged(withPlan, { records: { ...naming("QX"), waiver: { V1: waiver } } }))).toEqual(["nonconformity qualified|welder:WCD|135"]);
+    expect(open(judged(withPlan, { records: { ...naming("QX"), waiver: { V1: waiver } } }))).toEqual([
+      "nonconformity qualified|welder:WCD|135",
+    ]);
   });
   test("passes once the record is there", () => {
-    expect(open(judged(withPlan, { records: { ...naming("QX"), qualification: { ...qualifications, QX: extra } } }))).toEqual([]);
+    expect(
+      open(judged(withPlan, { records: { ...naming("QX"), qualification: { ...qualifications, QX: extra } } })),
+    ).toEqual([]);
   });
 });
 

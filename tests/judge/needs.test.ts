@@ -1,5 +1,14 @@
 import { describe, expect, test } from "vitest";
-import { anyOf, exists, list as listOf, optional, quantity as quantityOf, text as textOf, thing, things } from "../../src/model/input.ts";
+import {
+  anyOf,
+  exists,
+  list as listOf,
+  optional,
+  quantity as quantityOf,
+  text as textOf,
+  thing,
+  things,
+} from "../../src/model/input.ts";
 import { rule, type Rule } from "../../src/model/rule.ts";
 import { basis, define, fault, judged, open, owes, verdicts, type Records } from "../support/small-book.ts";
 import { flag, link, list, object, oneOf, quantity, text } from "../support/small-kinds.ts";
@@ -10,7 +19,13 @@ const kinds = {
     mark: text({ due: "later" }),
     note: text(),
     marks: list(text()),
-    rows: list(object({ row: text({ required: true }), value: quantity("mm", { due: "now" }), method: oneOf(["RT", "UT"], { due: "now" }) })),
+    rows: list(
+      object({
+        row: text({ required: true }),
+        value: quantity("mm", { due: "now" }),
+        method: oneOf(["RT", "UT"], { due: "now" }),
+      }),
+    ),
     pressure: flag({ due: "now" }),
     plate: link("plate"),
     other: link("plate"),
@@ -32,15 +47,20 @@ const needing = (inputs: Rule["inputs"], more: Partial<Rule> = {}): Rule =>
     kind: "part",
     inputs,
     *check(values) {
-      for (const value of Object.values(values)) value;
+      Object.values(values);
       yield* [];
     },
     ...more,
   });
 
-const run = (one: Rule, records: Records, more: Parameters<typeof define>[0] | object = {}, findings = [] as ReturnType<typeof fault>[]) =>
-  judged(define({ kinds, rules: [one], ...more }), { records, findings });
-const part = (value: object) => ({ part: { P1: { thickness: "8 mm", mark: "A", pressure: true, ...value } } }) as Records;
+const run = (
+  one: Rule,
+  records: Records,
+  more: Parameters<typeof define>[0] | object = {},
+  findings = [] as ReturnType<typeof fault>[],
+) => judged(define({ kinds, rules: [one], ...more }), { records, findings });
+const part = (value: object) =>
+  ({ part: { P1: { thickness: "8 mm", mark: "A", pressure: true, ...value } } }) as Records;
 const only = (book: ReturnType<typeof run>) => verdicts(book)["r|part:P1"];
 
 describe("required", () => {
@@ -54,12 +74,19 @@ describe("required", () => {
     expect(only(book)).toBe("not judged: missing|part:P1|note");
   });
   test("an empty list is absent", () => {
-    const book = run(needing({ marks: listOf(textOf("marks[]")) }), part({ marks: [] }), { owed: [owes("row", "part", "marks")] });
+    const book = run(needing({ marks: listOf(textOf("marks[]")) }), part({ marks: [] }), {
+      owed: [owes("row", "part", "marks")],
+    });
     expect(open(book)).toEqual(["gap missing|part:P1|marks"]);
-    expect(verdicts(book)).toEqual({ "r|part:P1": "not judged: missing|part:P1|marks", "row|part:P1": "not judged: missing|part:P1|marks" });
+    expect(verdicts(book)).toEqual({
+      "r|part:P1": "not judged: missing|part:P1|marks",
+      "row|part:P1": "not judged: missing|part:P1|marks",
+    });
   });
   test("an input that the code never reads is still needed", () => {
-    expect(only(run(needing({ note: textOf("note") }, silent), part({}), rowNeeds))).toBe("not judged: missing|part:P1|note");
+    expect(only(run(needing({ note: textOf("note") }, silent), part({}), rowNeeds))).toBe(
+      "not judged: missing|part:P1|note",
+    );
   });
   test("read as what it is not: a query, not judged", () => {
     const kindsAny = { ...kinds, part: { ...kinds.part, thickness: quantity("any", { due: "now" }) } };
@@ -74,7 +101,9 @@ describe("any", () => {
     expect(only(run(needing({ marks: anyOf(listOf(textOf("marks[]"))) }), part({ marks: [] })))).toBe("passed");
   });
   test("no list at all is fine", () => {
-    expect(only(run(needing({ reports: anyOf(things("<report:part>", { result: optional(textOf("result")) })) }), part({})))).toBe("passed");
+    expect(
+      only(run(needing({ reports: anyOf(things("<report:part>", { result: optional(textOf("result")) })) }), part({}))),
+    ).toBe("passed");
   });
   test("a link on the way that leads nowhere is not", () => {
     const records = { ...part({ plate: "PL9" }), plate: { PL1: { grade: "A" } } };
@@ -87,12 +116,15 @@ describe("any", () => {
 describe("optional", () => {
   test("absent: the code sees nothing, and is judged", () => {
     const seen: unknown[] = [];
-    const one = needing({ note: optional(textOf("note")) }, {
-      *check(values) {
-        seen.push(Object.values(values)[0]);
-        yield* [];
+    const one = needing(
+      { note: optional(textOf("note")) },
+      {
+        *check(values) {
+          seen.push(Object.values(values)[0]);
+          yield* [];
+        },
       },
-    });
+    );
     expect(only(run(one, part({})))).toBe("passed");
     expect(seen).toEqual([undefined, undefined]);
   });
@@ -103,7 +135,9 @@ describe("optional", () => {
   });
   test("an accused place is not absent: not judged", () => {
     const wrong = fault("record-schema", ["part", "P1"], "/note");
-    expect(only(run(needing({ note: optional(textOf("note")) }), part({}), {}, [wrong]))).toBe("not judged: record-schema|part:P1|note");
+    expect(only(run(needing({ note: optional(textOf("note")) }), part({}), {}, [wrong]))).toBe(
+      "not judged: record-schema|part:P1|note",
+    );
   });
 });
 
@@ -114,26 +148,33 @@ describe("exists", () => {
     ["an empty list", {}, false],
   ])("%s", (_, value, expected) => {
     const seen: unknown[] = [];
-    const one = needing({ has: exists("note") }, {
-      *check(values) {
-        seen.push(values["has" as never]);
-        yield* [];
+    const one = needing(
+      { has: exists("note") },
+      {
+        *check(values) {
+          seen.push(values["has" as never]);
+          yield* [];
+        },
       },
-    });
+    );
     expect(only(run(one, part(value)))).toBe("passed");
     expect(seen[0]).toBe(expected);
   });
   test("an accused place: not judged", () => {
     const wrong = fault("record-schema", ["part", "P1"], "/note");
-    expect(only(run(needing({ has: exists("note") }), part({ note: "x" }), {}, [wrong]))).toBe("not judged: record-schema|part:P1|note");
+    expect(only(run(needing({ has: exists("note") }), part({ note: "x" }), {}, [wrong]))).toBe(
+      "not judged: record-schema|part:P1|note",
+    );
   });
 });
 
 describe("when", () => {
-  const when = (...conditions: NonNullable<Rule["when"]>) => needing({ t: quantityOf("thickness", "mm") }, { when: conditions });
+  const when = (...conditions: NonNullable<Rule["when"]>) =>
+    needing({ t: quantityOf("thickness", "mm") }, { when: conditions });
   const pressure = { path: "pressure", equals: true };
   test("true: judged", () => expect(only(run(when(pressure), part({})))).toBe("passed"));
-  test("false: not applicable", () => expect(only(run(when(pressure), part({ pressure: false })))).toBe("not applicable"));
+  test("false: not applicable", () =>
+    expect(only(run(when(pressure), part({ pressure: false })))).toBe("not applicable"));
   test("absent: not judged, never false", () => {
     const book = run(when(pressure), { part: { P1: { thickness: "8 mm", mark: "A" } } });
     expect(only(book)).toBe("not judged: missing|part:P1|pressure");
@@ -141,10 +182,15 @@ describe("when", () => {
   });
   test("accused: not judged, never false", () => {
     const wrong = fault("record-schema", ["part", "P1"], "/pressure");
-    expect(only(run(when(pressure), part({ pressure: false }), {}, [wrong]))).toBe("not judged: record-schema|part:P1|pressure");
+    expect(only(run(when(pressure), part({ pressure: false }), {}, [wrong]))).toBe(
+      "not judged: record-schema|part:P1|pressure",
+    );
   });
   test("false is false though another condition cannot be answered, in either order", () => {
-    const records = { part: { P1: { thickness: "8 mm", mark: "A", pressure: false, plate: "PL1" } }, plate: { PL1: {} } };
+    const records = {
+      part: { P1: { thickness: "8 mm", mark: "A", pressure: false, plate: "PL1" } },
+      plate: { PL1: {} },
+    };
     const grade = { path: "mark", equals: "B" };
     const open1 = { path: "pressure", equals: false };
     const owed = { owed: [owes("row", "part", "note")] };
@@ -169,19 +215,30 @@ describe("when", () => {
 });
 
 describe("filters", () => {
-  const rows = { rows: [{ row: "1", value: "1 mm", method: "RT" }, { row: "2", value: "2 mm" }] };
+  const rows = {
+    rows: [
+      { row: "1", value: "1 mm", method: "RT" },
+      { row: "2", value: "2 mm" },
+    ],
+  };
   test("a filter that cannot be answered is not judged, for lists that may be empty too", () => {
     const book = run(needing({ values: anyOf(listOf(quantityOf('rows[method="UT"].value', "mm"))) }), part(rows));
     expect(only(book)).toBe("not judged: missing|part:P1|rows[2] method");
     expect(open(book)).toEqual(["gap missing|part:P1|rows[2] method"]);
   });
   test("a candidate that may be the one asked for is no second gap", () => {
-    const book = run(needing({ values: listOf(quantityOf('rows[method="UT"].value', "mm")) }), part(rows), { owed: [owes("ut", "part", "rows")] });
+    const book = run(needing({ values: listOf(quantityOf('rows[method="UT"].value', "mm")) }), part(rows), {
+      owed: [owes("ut", "part", "rows")],
+    });
     expect(open(book)).toEqual(["gap missing|part:P1|rows[2] method"]);
   });
   test("none passes: absent", () => {
     const owed = [owes("ut", "part", 'rows[method="UT"]')];
-    const book = run(needing({ values: listOf(quantityOf('rows[method="UT"].value', "mm")) }), part({ rows: [rows.rows[0]] }), { owed });
+    const book = run(
+      needing({ values: listOf(quantityOf('rows[method="UT"].value', "mm")) }),
+      part({ rows: [rows.rows[0]] }),
+      { owed },
+    );
     expect(open(book)).toEqual(['gap missing|part:P1|rows[method="UT"]']);
   });
 });

@@ -1,12 +1,13 @@
 import { describe, expect, test } from "vitest";
 import { judge } from "../../src/judge/judge.ts";
 import type { LoadedBook } from "../../src/model/book.ts";
+import { isList } from "../../src/model/json.ts";
 import { smallBook } from "../support/small-book.ts";
 import { definitions, faults, plant, type Planted } from "./sound-book.ts";
 
 /** Numbers that look random and are the same on every run. */
 function* numbers(seed: number): Generator<number> {
-  for (let state = seed; ; ) {
+  for (let state = seed; ;) {
     state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
     yield state / 2 ** 32;
   }
@@ -14,7 +15,10 @@ function* numbers(seed: number): Generator<number> {
 
 function shuffled<T>(list: readonly T[], seed: number): readonly T[] {
   const random = numbers(seed);
-  return list.map((one) => [random.next().value as number, one] as const).sort(([a], [b]) => a - b).map(([, one]) => one);
+  return list
+    .map((one) => [random.next().value as number, one] as const)
+    .sort(([a], [b]) => a - b)
+    .map(([, one]) => one);
 }
 
 const said = (book: LoadedBook) => {
@@ -24,7 +28,12 @@ const said = (book: LoadedBook) => {
     counts,
     owed: owed.map(({ requirement, subject, state }) => [requirement.id, subject?.id, state]),
     outcomes,
-    computed: computed.map(({ calculation, subject, steps, sheets }) => [calculation.id, subject.id, steps.map(({ value }) => value), sheets.map(({ record }) => record.id)]),
+    computed: computed.map(({ calculation, subject, steps, sheets }) => [
+      calculation.id,
+      subject.id,
+      steps.map(({ value }) => value),
+      sheets.map(({ record }) => record.id),
+    ]),
   });
 };
 
@@ -40,11 +49,15 @@ describe("the order of files and of records in them plays no part", () => {
 });
 
 describe("keys and digests stay when something is put in between", () => {
-  const keysOf = (book: LoadedBook) => new Map(judge(book, definitions).findings.map(({ key, digest }) => [key, digest]));
+  const keysOf = (book: LoadedBook) =>
+    new Map(judge(book, definitions).findings.map(({ key, digest }) => [key, digest]));
   test.each(faults.map((fault) => [`${fault.at.join("/")} → ${fault.root}`, fault] as const))("%s", (_, fault) => {
     const book = smallBook({ records: plant([fault]) });
     const before = keysOf(book);
-    const after = keysOf({ ...book, records: book.records.map((record) => ({ ...record, value: withFirstRows(record.kind, record.value) })) });
+    const after = keysOf({
+      ...book,
+      records: book.records.map((record) => ({ ...record, value: withFirstRows(record.kind, record.value) })),
+    });
     for (const [key, digest] of before) {
       // Rows of a report have no name of their own; what they say is found by its place.
       if (key.includes("rows[0]") || key.includes("rows[1]") || key.includes("rows[2]")) continue;
@@ -54,14 +67,15 @@ describe("keys and digests stay when something is put in between", () => {
 
   function withFirstRows(kind: string, value: LoadedBook["records"][number]["value"]) {
     const { rows } = value;
-    if (kind !== "certificate" || !Array.isArray(rows)) return value;
+    if (kind !== "certificate" || !isList(rows)) return value;
     return { ...value, rows: [{ heat: "H0", strength: "260 MPa", thickness: "8 mm" }, ...rows] };
   }
 });
 
 test("lines say where things stand now: a place follows its row, the key does not", () => {
   const fault = faults.find(({ root }) => root.startsWith("row-strong"));
-  const find = (records: ReturnType<typeof plant>) => judge(smallBook({ records }), definitions).findings.find(({ rule }) => rule === "row-strong");
+  const find = (records: ReturnType<typeof plant>) =>
+    judge(smallBook({ records }), definitions).findings.find(({ rule }) => rule === "row-strong");
   const planted = plant(fault === undefined ? [] : [fault]);
   const moved = structuredClone(planted) as unknown as { certificate: { CRT: { rows: unknown[] } } };
   moved.certificate.CRT.rows.unshift({ heat: "H0", strength: "260 MPa", thickness: "8 mm" });

@@ -2,7 +2,18 @@ import { describe, expect, test } from "vitest";
 import { builtInRules } from "../../src/judge/built-in.ts";
 import { planOf } from "../../src/judge/plan.ts";
 import { calculation } from "../../src/model/calculation.ts";
-import { anyOf, date, exists, list as listOf, optional, quantity as quantityOf, text as textOf, thing, things, type Inputs } from "../../src/model/input.ts";
+import {
+  anyOf,
+  date,
+  exists,
+  list as listOf,
+  optional,
+  quantity as quantityOf,
+  text as textOf,
+  thing,
+  things,
+  type Inputs,
+} from "../../src/model/input.ts";
 import { rule, type Rule } from "../../src/model/rule.ts";
 import { basis, define, owes, type SmallDefinitions } from "../support/small-book.ts";
 import { event, flag, link, list, object, oneOf, quantity, text } from "../support/small-kinds.ts";
@@ -17,12 +28,17 @@ const kinds = {
     plate: link("plate", { due: "early" }),
     any: link(["plate", "report"]),
     rise: quantity("K", { difference: true, due: "early" }),
-    rows: list(object({ value: quantity("mm", { due: "early" }), extra: text(), mode: oneOf(["a", "b"]) }), { due: "early" }),
+    rows: list(object({ value: quantity("mm", { due: "early" }), extra: text(), mode: oneOf(["a", "b"]) }), {
+      due: "early",
+    }),
     dims: object({ width: quantity("mm", { due: "early" }) }, { due: "early" }),
     made: event({ due: "early" }),
   },
   plate: { grade: text({ due: "early" }), spare: text() },
-  report: { method: oneOf(["VT", "RT"], { required: true }), rows: list(object({ part: link("part", { required: true }) })) },
+  report: {
+    method: oneOf(["VT", "RT"], { required: true }),
+    rows: list(object({ part: link("part", { required: true }) })),
+  },
 };
 const making = (inputs: Inputs, more: Partial<Rule> = {}): Rule =>
   rule({
@@ -45,10 +61,16 @@ const problems = (more: Partial<SmallDefinitions>): readonly string[] => {
     plan(more);
     return [];
   } catch (reason) {
-    return reason instanceof Error ? reason.message.split("\n").slice(1).map((line) => line.trim()) : [];
+    return reason instanceof Error
+      ? reason.message
+          .split("\n")
+          .slice(1)
+          .map((line) => line.trim())
+      : [];
   }
 };
-const read = (inputs: Inputs, more: Partial<Rule> = {}, owed: SmallDefinitions["owed"] = []) => problems({ rules: [making(inputs, more)], owed });
+const read = (inputs: Inputs, more: Partial<Rule> = {}, owed: SmallDefinitions["owed"] = []) =>
+  problems({ rules: [making(inputs, more)], owed });
 
 describe("stages follow from what a definition reads", () => {
   test.each([
@@ -59,7 +81,9 @@ describe("stages follow from what a definition reads", () => {
     ["chain", { r: anyOf(things("<report:rows[].part>", {})) }],
     ["whole", { r: anyOf(things("book.part", { t: quantityOf("thickness", "mm") })) }],
   ] as const)("%s", (stage, inputs) => {
-    const profiles = [{ id: "p", title: "p", parameters: { least: { value: "8 mm", means: "", cautious: "high", basis } } }] as const;
+    const profiles = [
+      { id: "p", title: "p", parameters: { least: { value: "8 mm", means: "", cautious: "high", basis } } },
+    ] as const;
     const made = plan({ rules: [making(inputs)], profiles });
     expect(made[stage].map(({ id }) => id)).toEqual(["r"]);
     expect(made.within.length + made.chain.length + made.whole.length).toBe(1);
@@ -76,22 +100,31 @@ describe("stages follow from what a definition reads", () => {
 });
 
 describe("what is read as required must be owed", () => {
-  const missing = (name: string) => `rule r: path "${name}" of part: "${name}" is read as required, but neither the schema nor an unconditional row of the register owes it`;
+  const missing = (name: string) =>
+    `rule r: path "${name}" of part: "${name}" is read as required, but neither the schema nor an unconditional row of the register owes it`;
   test("by the schema", () => expect(read({ t: quantityOf("thickness", "mm") })).toEqual([]));
   test("or not at all", () => expect(read({ n: textOf("note") })).toEqual([missing("note")]));
   test("optional and any ask nobody", () => {
     expect(read({ n: optional(textOf("note")), r: anyOf(listOf(textOf("rows[].extra"))) })).toEqual([]);
     expect(read({ n: exists("note") })).toEqual([]);
   });
-  test("by a row of the register", () => expect(read({ n: textOf("note") }, {}, [owes("row", "part", "note")])).toEqual([]));
+  test("by a row of the register", () =>
+    expect(read({ n: textOf("note") }, {}, [owes("row", "part", "note")])).toEqual([]));
   test("by a row under the same conditions, in any words that mean them", () => {
-    const row = [owes("row", "part", "note", "early", { each: { kind: "part", when: [{ path: "role", equals: ["shell", "end"] }] } })];
+    const row = [
+      owes("row", "part", "note", "early", {
+        each: { kind: "part", when: [{ path: "role", equals: ["shell", "end"] }] },
+      }),
+    ];
     expect(read({ n: textOf("note") }, {}, row)).toEqual([missing("note")]);
     expect(read({ n: textOf("note") }, { when: [{ path: "role", equals: "shell" }] }, row)).toEqual([]);
     expect(read({ n: textOf("note") }, { when: [{ path: "bearing", equals: true }] }, row)).toEqual([missing("note")]);
   });
   test("by a row about what a filter leaves", () => {
-    const row = [owes("parts", "book", "book.part"), owes("row", "part", "diameter", "early", { each: { kind: "part", when: [{ path: "role", equals: "shell" }] } })];
+    const row = [
+      owes("parts", "book", "book.part"),
+      owes("row", "part", "diameter", "early", { each: { kind: "part", when: [{ path: "role", equals: "shell" }] } }),
+    ];
     const shells = (path: string) => ({ all: listOf(thing(path, { d: quantityOf("diameter", "mm") })) });
     expect(read(shells('book.part[role="shell"]'), { kind: "book" }, row)).toEqual([]);
     expect(read(shells("book.part"), { kind: "book" }, row)).toHaveLength(1);
@@ -105,11 +138,17 @@ describe("what is read as required must be owed", () => {
     expect(read({ plate: thing("plate", { spare: textOf("spare") }) })).toHaveLength(1);
     expect(read({ plate: thing("plate", { spare: optional(textOf("spare")) }) })).toEqual([]);
     expect(read({ rows: listOf(thing("rows[]", { extra: textOf("extra") })) })).toHaveLength(1);
-    expect(read({ rows: listOf(thing("rows[]", { extra: textOf("extra") })) }, {}, [owes("row", "part#rows", "extra")])).toEqual([]);
+    expect(
+      read({ rows: listOf(thing("rows[]", { extra: textOf("extra") })) }, {}, [owes("row", "part#rows", "extra")]),
+    ).toEqual([]);
   });
   test("links back", () => {
     expect(read({ r: listOf(thing("<report:rows[].part>", {})) })).toHaveLength(1);
-    expect(read({ r: listOf(thing("<report:rows[].part>", {})) }, {}, [owes("row", "part", '<report:rows[].part>[^.method="VT"]')])).toEqual([]);
+    expect(
+      read({ r: listOf(thing("<report:rows[].part>", {})) }, {}, [
+        owes("row", "part", '<report:rows[].part>[^.method="VT"]'),
+      ]),
+    ).toEqual([]);
   });
   test("conditions and filters", () => {
     expect(read({}, { when: [{ path: "note", equals: "x" }] })).toHaveLength(1);
@@ -141,7 +180,8 @@ describe("how a value is read must fit what stands there", () => {
     ["a difference as a temperature", optional(quantityOf("rise", "K")), /a value in ΔK, but is read in K/],
     ["in an unknown unit", optional(quantityOf("thickness", "furlong")), /no unit/],
   ])("%s", (_, input, message) => expect(read({ x: input }).join()).toMatch(message));
-  test("in another unit of the same dimension", () => expect(read({ x: quantityOf("thickness", "m"), y: quantityOf("rise", "ΔK") })).toEqual([]));
+  test("in another unit of the same dimension", () =>
+    expect(read({ x: quantityOf("thickness", "m"), y: quantityOf("rise", "ΔK") })).toEqual([]));
 });
 
 describe("calculations", () => {
@@ -163,46 +203,157 @@ describe("calculations", () => {
   const bad = (more: object) => problems({ calculations: [made(more)] }).join();
   test("a sound one", () => expect(bad({})).toBe(""));
   test.each([
-    ["an undeclared symbol", { steps: [{ symbol: "x", unit: "mm", means: "x", formula: "2*f" }] }, /step x: "f" is neither an input nor an earlier step/],
-    ["a later step", { steps: [{ symbol: "x", unit: "mm", means: "x", formula: "y" }, { symbol: "y", unit: "mm", means: "y", formula: "e" }] }, /step x/],
-    ["units that do not multiply out", { steps: [{ symbol: "x", unit: "mm", means: "x", formula: "e*e" }] }, /declared is mm/],
+    [
+      "an undeclared symbol",
+      { steps: [{ symbol: "x", unit: "mm", means: "x", formula: "2*f" }] },
+      /step x: "f" is neither an input nor an earlier step/,
+    ],
+    [
+      "a later step",
+      {
+        steps: [
+          { symbol: "x", unit: "mm", means: "x", formula: "y" },
+          { symbol: "y", unit: "mm", means: "y", formula: "e" },
+        ],
+      },
+      /step x/,
+    ],
+    [
+      "units that do not multiply out",
+      { steps: [{ symbol: "x", unit: "mm", means: "x", formula: "e*e" }] },
+      /declared is mm/,
+    ],
     ["units of another scale", { steps: [{ symbol: "x", unit: "m", means: "x", formula: "e" }] }, /factor of 1000/],
-    ["a symbol declared twice", { steps: [{ symbol: "e", unit: "mm", means: "x", formula: "2*e" }] }, /step e: is declared twice/],
-    ["a limit of mixed units", { limits: [{ left: "e", relation: "<=", right: "3", means: "small" }] }, /limit "small"/],
-    ["an acceptance that accuses no input", { accept: [{ left: "e", relation: ">=", right: "x", means: "enough", accuses: "x" }] }, /accuses "x", which is no input/],
-    ["an acceptance that needs no input", { accept: [{ left: "e", relation: ">=", right: "x", means: "enough", accuses: "e", needs: "q" }] }, /needs "q"/],
+    [
+      "a symbol declared twice",
+      { steps: [{ symbol: "e", unit: "mm", means: "x", formula: "2*e" }] },
+      /step e: is declared twice/,
+    ],
+    [
+      "a limit of mixed units",
+      { limits: [{ left: "e", relation: "<=", right: "3", means: "small" }] },
+      /limit "small"/,
+    ],
+    [
+      "an acceptance that accuses no input",
+      { accept: [{ left: "e", relation: ">=", right: "x", means: "enough", accuses: "x" }] },
+      /accuses "x", which is no input/,
+    ],
+    [
+      "an acceptance that needs no input",
+      { accept: [{ left: "e", relation: ">=", right: "x", means: "enough", accuses: "e", needs: "q" }] },
+      /needs "q"/,
+    ],
     ["a comparison with no step", { compared: [{ symbol: "e", unsafe: "low" }] }, /"e" is no step/],
     ["an adopted value that is no input", { adopted: "x" }, /"x" is no input/],
-    ["a second method in other units", { crossCheck: { means: "m", symbol: "x", formula: "e*e", unit: "mm", within: "0.1[mm]", basis } }, /second method/],
-    ["a second method of an unknown symbol", { crossCheck: { means: "m", symbol: "z", formula: "e", unit: "mm", within: "0.1[mm]", basis } }, /second method: "z" is no symbol/],
-    ["a function with other parameters", { functions: [{ name: "f", means: "f", basis, parameters: [{ name: "a", unit: "bar" }], unit: "mm", compute: () => ({ refused: "" }) }], steps: [{ symbol: "x", unit: "mm", means: "x", formula: "f(e)" }] }, /step x/],
-    ["a function with another result", { functions: [{ name: "f", means: "f", basis, parameters: [{ name: "a", unit: "mm" }], unit: "bar", compute: () => ({ refused: "" }) }], steps: [{ symbol: "x", unit: "mm", means: "x", formula: "f(e)" }] }, /step x/],
-    ["an input in another dimension than its field", { inputs: { e: { path: "thickness", unit: "bar", means: "e" } }, steps: [] }, /a value in mm, but is read in bar/],
-    ["a table's column in another dimension", { inputs: { e: { path: "calculation(c).x", unit: "bar", means: "e" } }, steps: [] }, /has no "x"/],
+    [
+      "a second method in other units",
+      { crossCheck: { means: "m", symbol: "x", formula: "e*e", unit: "mm", within: "0.1[mm]", basis } },
+      /second method/,
+    ],
+    [
+      "a second method of an unknown symbol",
+      { crossCheck: { means: "m", symbol: "z", formula: "e", unit: "mm", within: "0.1[mm]", basis } },
+      /second method: "z" is no symbol/,
+    ],
+    [
+      "a function with other parameters",
+      {
+        functions: [
+          {
+            name: "f",
+            means: "f",
+            basis,
+            parameters: [{ name: "a", unit: "bar" }],
+            unit: "mm",
+            compute: () => ({ refused: "" }),
+          },
+        ],
+        steps: [{ symbol: "x", unit: "mm", means: "x", formula: "f(e)" }],
+      },
+      /step x/,
+    ],
+    [
+      "a function with another result",
+      {
+        functions: [
+          {
+            name: "f",
+            means: "f",
+            basis,
+            parameters: [{ name: "a", unit: "mm" }],
+            unit: "bar",
+            compute: () => ({ refused: "" }),
+          },
+        ],
+        steps: [{ symbol: "x", unit: "mm", means: "x", formula: "f(e)" }],
+      },
+      /step x/,
+    ],
+    [
+      "an input in another dimension than its field",
+      { inputs: { e: { path: "thickness", unit: "bar", means: "e" } }, steps: [] },
+      /a value in mm, but is read in bar/,
+    ],
+    [
+      "a table's column in another dimension",
+      { inputs: { e: { path: "calculation(c).x", unit: "bar", means: "e" } }, steps: [] },
+      /has no "x"/,
+    ],
   ])("%s", (_, more, message) => expect(bad(more)).toMatch(message));
   test("an empirical step is trusted in its units, not in its names", () => {
     expect(bad({ steps: [{ symbol: "x", unit: "bar", means: "x", formula: "3*e^2", empirical: true }] })).toBe("");
-    expect(bad({ steps: [{ symbol: "x", unit: "bar", means: "x", formula: "3*f^2", empirical: true }] })).toMatch(/"f" is neither/);
+    expect(bad({ steps: [{ symbol: "x", unit: "bar", means: "x", formula: "3*f^2", empirical: true }] })).toMatch(
+      /"f" is neither/,
+    );
   });
   test("applied to what it is not about", () => {
-    expect(problems({ calculations: [made({})], rules: [making({ x: optional(quantityOf("calculation(c).x", "mm")) }, { kind: "plate" })] }).join()).toMatch(/applies to part, not to plate/);
+    expect(
+      problems({
+        calculations: [made({})],
+        rules: [making({ x: optional(quantityOf("calculation(c).x", "mm")) }, { kind: "plate" })],
+      }).join(),
+    ).toMatch(/applies to part, not to plate/);
   });
 });
 
 describe("registers and facts", () => {
   test("a row that leads nowhere", () => expect(problems({ owed: [owes("row", "part", "nothing")] })).toHaveLength(1));
   test("a row whose condition nobody owes", () => {
-    expect(problems({ owed: [owes("row", "part", "note", "now", { each: { kind: "part", when: [{ path: "note", equals: "x" }] } })] })).toHaveLength(1);
+    expect(
+      problems({
+        owed: [owes("row", "part", "note", "now", { each: { kind: "part", when: [{ path: "note", equals: "x" }] } })],
+      }),
+    ).toHaveLength(1);
   });
   test("a fact that starts at no kind of the book", () => {
-    const fact = { id: "f", title: "f", basis, reading: { type: "text" }, owner: "o", statements: ["profile.x"] } as const;
+    const fact = {
+      id: "f",
+      title: "f",
+      basis,
+      reading: { type: "text" },
+      owner: "o",
+      statements: ["profile.x"],
+    } as const;
     expect(problems({ facts: [fact] }).join()).toMatch(/does not start at book/);
   });
-  test("one id twice", () => expect(problems({ rules: [making({}), making({})] })).toEqual(['definitions: the id "r" is used twice']));
+  test("one id twice", () =>
+    expect(problems({ rules: [making({}), making({})] })).toEqual(['definitions: the id "r" is used twice']));
 });
 
 test("everything built in is listed once, with a severity and a basis", () => {
   const ids = builtInRules.map(({ id }) => id);
   expect(new Set(ids).size).toBe(ids.length);
-  expect(ids).toEqual(expect.arrayContaining(["link-exact", "missing", "waiting", "table-row", "exception-fits", "basis-verified", "sheet-compared", "milestone-order"]));
+  expect(ids).toEqual(
+    expect.arrayContaining([
+      "link-exact",
+      "missing",
+      "waiting",
+      "table-row",
+      "exception-fits",
+      "basis-verified",
+      "sheet-compared",
+      "milestone-order",
+    ]),
+  );
 });

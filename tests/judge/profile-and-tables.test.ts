@@ -6,7 +6,17 @@ import { rule } from "../../src/model/rule.ts";
 import type { Table } from "../../src/model/table.ts";
 import { fromMemory, published } from "../../src/model/basis.ts";
 import { parseInterval } from "../../src/judge/own-rows.ts";
-import { answering, basis, define, finding, judged, open, owes, verdicts, type SmallBook } from "../support/small-book.ts";
+import {
+  answering,
+  basis,
+  define,
+  finding,
+  judged,
+  open,
+  owes,
+  verdicts,
+  type SmallBook,
+} from "../support/small-book.ts";
 import { quantity, text } from "../support/small-kinds.ts";
 
 const kinds = { part: { thickness: quantity("mm", { due: "now" }), grade: text({ due: "now" }) } };
@@ -24,9 +34,18 @@ const table: Table = {
   title: "Grades",
   standard: "S 2",
   edition: "2019",
-  keys: [{ name: "grade", match: "equal" }, { name: "thickness", match: "interval", unit: "mm" }],
+  keys: [
+    { name: "grade", match: "equal" },
+    { name: "thickness", match: "interval", unit: "mm" },
+  ],
   columns: { limit: { unit: "mm", means: "limit" }, curve: { means: "curve", points: ["t", "v"] } },
-  rows: [{ keys: { grade: "A", thickness: { upTo: 50 } }, values: { limit: "5 mm" }, basis: published("S 2", "2019", "table 1") }],
+  rows: [
+    {
+      keys: { grade: "A", thickness: { upTo: 50 } },
+      values: { limit: "5 mm" },
+      basis: published("S 2", "2019", "table 1"),
+    },
+  ],
 };
 const frame = { basis, owner: "design", severity: "nonconformity", kind: "part", examples: [] } as const;
 const byProfile = rule({
@@ -42,14 +61,31 @@ const byTable = rule({
   ...frame,
   id: "by-table",
   title: "by table",
-  inputs: { thickness: quantityOf("thickness", "mm"), limit: quantityOf("table(grades, grade, thickness).limit", "mm"), most: optional(quantityOf("profile.most", "mm")) },
+  inputs: {
+    thickness: quantityOf("thickness", "mm"),
+    limit: quantityOf("table(grades, grade, thickness).limit", "mm"),
+    most: optional(quantityOf("profile.most", "mm")),
+  },
   *check({ thickness, limit }) {
     if (thickness.value < limit.value) yield { at: "thickness", message: "below the table", why: "w", hint: "h" };
   },
 });
 const definitions = define({ kinds, rules: [byProfile, byTable], profiles: [cautious], tables: [table] });
-const run = (book: JsonObject, more: SmallBook["records"] = {}, thickness = "8 mm") => judged(definitions, { records: { part: { P1: { thickness, grade: "A" } }, ...more }, book });
-const override = (parameter: string, value: string) => ({ profile: "cautious", overrides: [{ parameter, value, basis: { class: "contract", document: "order 7" }, by: "DC", authority: "order 7", date: "2026-01-02" }] });
+const run = (book: JsonObject, more: SmallBook["records"] = {}, thickness = "8 mm") =>
+  judged(definitions, { records: { part: { P1: { thickness, grade: "A" } }, ...more }, book });
+const override = (parameter: string, value: string) => ({
+  profile: "cautious",
+  overrides: [
+    {
+      parameter,
+      value,
+      basis: { class: "contract", document: "order 7" },
+      by: "DC",
+      authority: "order 7",
+      date: "2026-01-02",
+    },
+  ],
+});
 
 describe("the profile", () => {
   test("gives the value", () => {
@@ -64,9 +100,14 @@ describe("the profile", () => {
   test("an override more cautious than the default", () => {
     const book = run(override("least", "9 mm"));
     expect(open(book)).toEqual(["nonconformity by-profile|part:P1|"]);
-    expect(book.parameters.get("least")).toMatchObject({ value: "9 mm", overridden: true, basis: { class: "contract" } });
+    expect(book.parameters.get("least")).toMatchObject({
+      value: "9 mm",
+      overridden: true,
+      basis: { class: "contract" },
+    });
   });
-  test("in another unit", () => expect(open(run(override("least", "0.9 cm")))).toEqual(["nonconformity by-profile|part:P1|"]));
+  test("in another unit", () =>
+    expect(open(run(override("least", "0.9 cm")))).toEqual(["nonconformity by-profile|part:P1|"]));
   test("one less cautious is a query, on either side", () => {
     expect(open(run(override("least", "7 mm"), {}, "7.5 mm"))).toEqual(["query profile-cautious|book:BOOK|least"]);
     expect(open(run(override("most", "31 mm")))).toEqual(["query profile-cautious|book:BOOK|most"]);
@@ -83,11 +124,20 @@ describe("the profile", () => {
     expect(open(book)).toEqual(["nonconformity profile-known|book:BOOK|least"]);
     expect(verdicts(book)["by-profile|part:P1"]).toBe("not judged: profile-known|book:BOOK|least");
   });
-  test("a parameter there is not", () => expect(open(run(override("lest", "9 mm")))).toEqual(["nonconformity profile-known|book:BOOK|lest"]));
+  test("a parameter there is not", () =>
+    expect(open(run(override("lest", "9 mm")))).toEqual(["nonconformity profile-known|book:BOOK|lest"]));
 });
 
 const cell = (name: string, value: string) => ({ name, value });
-const own = (rows: readonly JsonObject[], more: JsonObject = {}): JsonObject => ({ table: "grades", standard: "S 2", edition: "2021", checkedBy: "MT", date: "2026-01-05", rows, ...more });
+const own = (rows: readonly JsonObject[], more: JsonObject = {}): JsonObject => ({
+  table: "grades",
+  standard: "S 2",
+  edition: "2021",
+  checkedBy: "MT",
+  date: "2026-01-05",
+  rows,
+  ...more,
+});
 const row = (name: string, ...cells: readonly JsonObject[]) => ({ row: name, cells });
 const limit9 = own([row("1", cell("grade", "A"), cell("thickness", "over 3 up to 16"), cell("limit", "9 mm"))]);
 
@@ -95,17 +145,38 @@ describe("a table of the book's own", () => {
   test("replaces the shipped one whole", () => {
     const book = run({}, { "reference-table": { T1: limit9 } });
     expect(open(book)).toEqual(["nonconformity by-table|part:P1|"]);
-    expect(book.tables.get("grades")).toMatchObject({ edition: "2021", rows: [{ basis: { class: "user table", checkedBy: "MT" } }] });
-    expect(open(run({}, { "reference-table": { T1: limit9 } }, "20 mm"))).toEqual(["query table-row|grades|grade A, thickness 20 mm"]);
+    expect(book.tables.get("grades")).toMatchObject({
+      edition: "2021",
+      rows: [{ basis: { class: "user table", checkedBy: "MT" } }],
+    });
+    expect(open(run({}, { "reference-table": { T1: limit9 } }, "20 mm"))).toEqual([
+      "query table-row|grades|grade A, thickness 20 mm",
+    ]);
   });
   test.each([
     ["an unknown table", own([], { table: "grade" }), "table"],
     ["no rows", own([]), "rows"],
     ["a key left out", own([row("1", cell("grade", "A"), cell("limit", "9 mm"))]), "rows"],
-    ["an interval in other words", own([row("1", cell("grade", "A"), cell("thickness", "3-16"), cell("limit", "9 mm"))]), "rows"],
-    ["an unknown column", own([row("1", cell("grade", "A"), cell("thickness", "up to 16"), cell("limt", "9 mm"))]), "rows"],
-    ["a value of another dimension", own([row("1", cell("grade", "A"), cell("thickness", "up to 16"), cell("limit", "9 bar"))]), "rows"],
-    ["a curve without points", own([row("1", cell("grade", "A"), cell("thickness", "up to 16"), cell("curve", "9"))]), "rows"],
+    [
+      "an interval in other words",
+      own([row("1", cell("grade", "A"), cell("thickness", "3-16"), cell("limit", "9 mm"))]),
+      "rows",
+    ],
+    [
+      "an unknown column",
+      own([row("1", cell("grade", "A"), cell("thickness", "up to 16"), cell("limt", "9 mm"))]),
+      "rows",
+    ],
+    [
+      "a value of another dimension",
+      own([row("1", cell("grade", "A"), cell("thickness", "up to 16"), cell("limit", "9 bar"))]),
+      "rows",
+    ],
+    [
+      "a curve without points",
+      own([row("1", cell("grade", "A"), cell("thickness", "up to 16"), cell("curve", "9"))]),
+      "rows",
+    ],
   ])("%s: a finding, and what asks the table waits", (_, record, where) => {
     const book = run({}, { "reference-table": { T1: record } });
     const key = `reference-table-form|reference-table:T1|${where}`;
@@ -114,8 +185,12 @@ describe("a table of the book's own", () => {
   });
   test("points of a curve", () => {
     const points = [{ values: [cell("t", "20 °C"), cell("v", "5 mm")] }];
-    const curve = own([row("1", cell("grade", "A"), cell("thickness", "up to 16"), cell("limit", "9 mm"), { name: "curve", points })]);
-    expect(run({}, { "reference-table": { T1: curve } }).tables.get("grades")?.rows[0]?.values["curve"]).toEqual([{ t: "20 °C", v: "5 mm" }]);
+    const curve = own([
+      row("1", cell("grade", "A"), cell("thickness", "up to 16"), cell("limit", "9 mm"), { name: "curve", points }),
+    ]);
+    expect(run({}, { "reference-table": { T1: curve } }).tables.get("grades")?.rows[0]?.values["curve"]).toEqual([
+      { t: "20 °C", v: "5 mm" },
+    ]);
   });
   test("entered twice, in whatever edition: nobody can say which counts", () => {
     const book = run({}, { "reference-table": { T1: limit9, T2: { ...limit9, edition: "2022" } } });
@@ -132,26 +207,36 @@ describe("intervals as they are written", () => {
     ["over 40", { over: 40 }],
     ["below -10.5", { below: -10.5 }],
   ])("%s", (words, interval) => expect(parseInterval(words)).toEqual(interval));
-  test.each(["", "3 to 16", "over", "over three", "> 3", "up to 16 over 3"])("no interval: %s", (words) => expect(parseInterval(words)).toBeUndefined());
+  test.each(["", "3 to 16", "over", "over three", "> 3", "up to 16 over 3"])("no interval: %s", (words) =>
+    expect(parseInterval(words)).toBeUndefined(),
+  );
 });
 
 describe("a book that asks for verified bases", () => {
   const owed = [owes("row", "part", "grade", "now", { basis: published("S 3") })];
   const all = define({ kinds, rules: [byProfile, byTable], profiles: [cautious], tables: [table], owed });
-  const asks = (book: JsonObject, records: SmallBook["records"] = {}) => judged(all, { records: { part: { P1: { thickness: "8 mm", grade: "A" } }, ...records }, book: { requireVerifiedBasis: true, ...book } });
+  const asks = (book: JsonObject, records: SmallBook["records"] = {}) =>
+    judged(all, {
+      records: { part: { P1: { thickness: "8 mm", grade: "A" } }, ...records },
+      book: { requireVerifiedBasis: true, ...book },
+    });
   test("each definition, and each value that was read, that rests on less is a gap", () => {
     expect(open(asks({}))).toEqual([
       "gap basis-verified|book:BOOK|parameter least of the profile",
       "gap basis-verified|book:BOOK|rule by-profile",
       "gap basis-verified|book:BOOK|rule by-table",
     ]);
-    expect(finding(asks({}), "basis-verified|book:BOOK|parameter least of the profile").message).toBe("parameter least of the profile rests on S 1 (from memory)");
+    expect(finding(asks({}), "basis-verified|book:BOOK|parameter least of the profile").message).toBe(
+      "parameter least of the profile rests on S 1 (from memory)",
+    );
   });
   test("what gave no verdict is not asked for", () => {
     expect(open(judged(all, { records: {}, book: { requireVerifiedBasis: true } }))).toEqual([]);
   });
   test("an override from the contract is verified", () => {
-    expect(open(asks(override("least", "8 mm")))).not.toContain("gap basis-verified|book:BOOK|parameter least of the profile");
+    expect(open(asks(override("least", "8 mm")))).not.toContain(
+      "gap basis-verified|book:BOOK|parameter least of the profile",
+    );
   });
   test("a waiver answers one, and one only", () => {
     const key = "basis-verified|book:BOOK|rule by-table";

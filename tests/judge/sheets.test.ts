@@ -1,6 +1,17 @@
 import { describe, expect, test } from "vitest";
 import { calculation, type Calculation } from "../../src/model/calculation.ts";
-import { answering, basis, define, fault, finding, judged, notes, open, owes, verdicts } from "../support/small-book.ts";
+import {
+  answering,
+  basis,
+  define,
+  fault,
+  finding,
+  judged,
+  notes,
+  open,
+  owes,
+  verdicts,
+} from "../support/small-book.ts";
 import { flag, oneOf, quantity } from "../support/small-kinds.ts";
 
 const kinds = {
@@ -55,7 +66,9 @@ interface Sheet {
   readonly calculation?: string;
 }
 const rows = (values: Readonly<Record<string, string>>) =>
-  Object.entries(values).map(([symbol, text]) => (/^[a-zI]/.test(text) ? { symbol, word: text } : { symbol, value: text }));
+  Object.entries(values).map(([symbol, text]) =>
+    /^[a-zI]/.test(text) ? { symbol, word: text } : { symbol, value: text },
+  );
 const sheet = ({ inputs: ins = inputs, results = {}, ...rest }: Sheet) => ({
   calculation: "wall",
   subject: "part:P1",
@@ -64,7 +77,9 @@ const sheet = ({ inputs: ins = inputs, results = {}, ...rest }: Sheet) => ({
   ...rest,
 });
 const run = (one: Sheet, more: object = {}, calculations: readonly Calculation[] = [wall, stress], extra = {}) =>
-  judged(define({ kinds, calculations }), { records: { part: { P1: { ...part, ...more } }, "calculation-sheet": { S1: sheet(one) }, ...extra } });
+  judged(define({ kinds, calculations }), {
+    records: { part: { P1: { ...part, ...more } }, "calculation-sheet": { S1: sheet(one) }, ...extra },
+  });
 
 describe("results, half a unit of the last digit on the unsafe side, a whole one on the safe side", () => {
   test.each([
@@ -73,8 +88,18 @@ describe("results, half a unit of the last digit on the unsafe side, a whole one
     ["5.65 mm", "safe, beyond: 0.0944 above, 0.01 allowed", ["query wall/results|calculation-sheet:S1|result t"], []],
     ["6 mm", "safe: 0.444 above, 1 allowed", [], []],
     ["7 mm", "safe, beyond: 1.444 above, 1 allowed", ["query wall/results|calculation-sheet:S1|result t"], []],
-    ["5.555 mm", "unsafe: 0.00056 below, 0.0005 allowed", ["nonconformity wall/results|calculation-sheet:S1|result t"], []],
-    ["5.5555 mm", "unsafe: 0.00006 below, 0.00005 allowed", ["nonconformity wall/results|calculation-sheet:S1|result t"], []],
+    [
+      "5.555 mm",
+      "unsafe: 0.00056 below, 0.0005 allowed",
+      ["nonconformity wall/results|calculation-sheet:S1|result t"],
+      [],
+    ],
+    [
+      "5.5555 mm",
+      "unsafe: 0.00006 below, 0.00005 allowed",
+      ["nonconformity wall/results|calculation-sheet:S1|result t"],
+      [],
+    ],
     ["5.5 mm", "unsafe: 0.056 below, 0.05 allowed", ["nonconformity wall/results|calculation-sheet:S1|result t"], []],
     ["0.55555556 cm", "in another unit", [], []],
     ["<6 mm", "a bound", ["query wall/results|calculation-sheet:S1|result t"], []],
@@ -96,26 +121,40 @@ describe("results, half a unit of the last digit on the unsafe side, a whole one
   test("the calculation's own tolerance counts on both sides", () => {
     const own: Calculation = { ...wall, compared: [{ symbol: "t", unsafe: "low", within: 0.06 }] };
     expect(open(run({ results: { t: "5.5 mm" } }, {}, [own, stress]))).toEqual([]);
-    expect(open(run({ results: { t: "5.49 mm" } }, {}, [own, stress]))).toEqual(["nonconformity wall/results|calculation-sheet:S1|result t"]);
+    expect(open(run({ results: { t: "5.49 mm" } }, {}, [own, stress]))).toEqual([
+      "nonconformity wall/results|calculation-sheet:S1|result t",
+    ]);
     expect(open(run({ results: { t: "5.61 mm" } }, {}, [own, stress]))).toEqual([]);
-    expect(open(run({ results: { t: "5.62 mm" } }, {}, [own, stress]))).toEqual(["query wall/results|calculation-sheet:S1|result t"]);
+    expect(open(run({ results: { t: "5.62 mm" } }, {}, [own, stress]))).toEqual([
+      "query wall/results|calculation-sheet:S1|result t",
+    ]);
   });
   test("unsafe when too high", () => {
     const own: Calculation = { ...wall, compared: [{ symbol: "t", unsafe: "high" }] };
     expect(open(run({ results: { t: "5.6 mm" } }, {}, [own, stress]))).toEqual([]);
-    expect(open(run({ results: { t: "5.62 mm" } }, {}, [own, stress]))).toEqual(["nonconformity wall/results|calculation-sheet:S1|result t"]);
+    expect(open(run({ results: { t: "5.62 mm" } }, {}, [own, stress]))).toEqual([
+      "nonconformity wall/results|calculation-sheet:S1|result t",
+    ]);
     expect(open(run({ results: { t: "5.5 mm" } }, {}, [own, stress]))).toEqual([]);
-    expect(open(run({ results: { t: "5.4 mm" } }, {}, [own, stress]))).toEqual(["query wall/results|calculation-sheet:S1|result t"]);
+    expect(open(run({ results: { t: "5.4 mm" } }, {}, [own, stress]))).toEqual([
+      "query wall/results|calculation-sheet:S1|result t",
+    ]);
   });
   test("unsafe on both sides: half a unit, no note", () => {
     const own: Calculation = { ...wall, compared: [{ symbol: "t", unsafe: "any" }] };
     expect(open(run({ results: { t: "5.56 mm" } }, {}, [own, stress]))).toEqual([]);
-    expect(open(run({ results: { t: "5.55 mm" } }, {}, [own, stress]))).toEqual(["nonconformity wall/results|calculation-sheet:S1|result t"]);
-    expect(open(run({ results: { t: "5.57 mm" } }, {}, [own, stress]))).toEqual(["nonconformity wall/results|calculation-sheet:S1|result t"]);
+    expect(open(run({ results: { t: "5.55 mm" } }, {}, [own, stress]))).toEqual([
+      "nonconformity wall/results|calculation-sheet:S1|result t",
+    ]);
+    expect(open(run({ results: { t: "5.57 mm" } }, {}, [own, stress]))).toEqual([
+      "nonconformity wall/results|calculation-sheet:S1|result t",
+    ]);
   });
   test("a class agrees by its name", () => {
     expect(open(run({ results: { cat: "high" } }))).toEqual([]);
-    expect(open(run({ results: { cat: "low" } }))).toEqual(["nonconformity wall/results|calculation-sheet:S1|result cat"]);
+    expect(open(run({ results: { cat: "low" } }))).toEqual([
+      "nonconformity wall/results|calculation-sheet:S1|result cat",
+    ]);
   });
 });
 
@@ -129,14 +168,20 @@ describe("inputs", () => {
   test("within half a unit where that is at most 0.5 % of the value", () => {
     // 1000.4 mm rounded to 1000 mm: half a unit is 0.05 %.
     expect(open(run({}, { diameter: "1000.4 mm" }))).toEqual([]);
-    expect(open(run({}, { diameter: "1000.6 mm" }))).toEqual(["nonconformity wall/inputs|calculation-sheet:S1|input D"]);
+    expect(open(run({}, { diameter: "1000.6 mm" }))).toEqual([
+      "nonconformity wall/inputs|calculation-sheet:S1|input D",
+    ]);
     // 10.4 mm rounded to 10 mm: half a unit is 5 %.
     expect(open(run({}, { thickness: "10.4 mm" }))).toEqual(["nonconformity wall/inputs|calculation-sheet:S1|input e"]);
   });
   test("an input that another calculation computes is judged like a result", () => {
     expect(open(run({ inputs: { ...inputs, f: "89 MPa" } }))).toEqual([]);
-    expect(open(run({ inputs: { ...inputs, f: "88 MPa" } }))).toEqual(["query wall/inputs|calculation-sheet:S1|input f"]);
-    expect(open(run({ inputs: { ...inputs, f: "91 MPa" } }))).toEqual(["nonconformity wall/inputs|calculation-sheet:S1|input f"]);
+    expect(open(run({ inputs: { ...inputs, f: "88 MPa" } }))).toEqual([
+      "query wall/inputs|calculation-sheet:S1|input f",
+    ]);
+    expect(open(run({ inputs: { ...inputs, f: "91 MPa" } }))).toEqual([
+      "nonconformity wall/inputs|calculation-sheet:S1|input f",
+    ]);
   });
   test("one wrong input is one finding: the results wait for it", () => {
     // The maker put in 2 MPa and computed rightly from there.
@@ -168,14 +213,20 @@ describe("inputs", () => {
   });
   test("an optional input that no record gives need not be stated, and cannot be compared", () => {
     expect(open(run({}))).toEqual([]);
-    expect(open(run({ inputs: { ...inputs, c: "1 mm" } }))).toEqual(["query wall/inputs|calculation-sheet:S1|unknown c"]);
+    expect(open(run({ inputs: { ...inputs, c: "1 mm" } }))).toEqual([
+      "query wall/inputs|calculation-sheet:S1|unknown c",
+    ]);
     expect(open(run({ inputs: { ...inputs, c: "1 mm" } }, { allowance: "1 mm" }))).toEqual([]);
     expect(open(run({}, { allowance: "1 mm" }))).toEqual(["gap wall/inputs|calculation-sheet:S1|left out"]);
   });
   test("an unknown symbol is a query; one that may be an input misspelt is no gap as well", () => {
-    expect(open(run({ inputs: { ...inputs, x: "1 mm" } }))).toEqual(["query wall/inputs|calculation-sheet:S1|unknown x"]);
+    expect(open(run({ inputs: { ...inputs, x: "1 mm" } }))).toEqual([
+      "query wall/inputs|calculation-sheet:S1|unknown x",
+    ]);
     const { D: _, ...rest } = inputs;
-    expect(open(run({ inputs: { ...rest, d: "1000 mm" } }))).toEqual(["query wall/inputs|calculation-sheet:S1|unknown d"]);
+    expect(open(run({ inputs: { ...rest, d: "1000 mm" } }))).toEqual([
+      "query wall/inputs|calculation-sheet:S1|unknown d",
+    ]);
   });
   test("an unknown result is a query", () => {
     expect(open(run({ results: { s: "5 mm" } }))).toEqual(["query wall/results|calculation-sheet:S1|unknown s"]);
@@ -183,7 +234,9 @@ describe("inputs", () => {
   test("an input repeated among the results is compared as an input", () => {
     const { e: _, ...rest } = inputs;
     expect(open(run({ inputs: rest, results: { e: "10 mm" } }))).toEqual([]);
-    expect(open(run({ inputs: rest, results: { e: "11 mm" } }))).toEqual(["nonconformity wall/inputs|calculation-sheet:S1|input e"]);
+    expect(open(run({ inputs: rest, results: { e: "11 mm" } }))).toEqual([
+      "nonconformity wall/inputs|calculation-sheet:S1|input e",
+    ]);
   });
 });
 
@@ -197,7 +250,10 @@ describe("the adopted value", () => {
     const book = run({ inputs: { ...inputs, e: "10 mm" }, adopted: "10 mm" }, { thickness: "5 mm" });
     expect(open(book)).toEqual(["nonconformity wall|part:P1|accept e >= t"]);
     const because = "not judged: wall|part:P1|accept e >= t";
-    expect(verdicts(book)).toMatchObject({ "wall/inputs|calculation-sheet:S1#e": because, "wall/results|calculation-sheet:S1#adopted": because });
+    expect(verdicts(book)).toMatchObject({
+      "wall/inputs|calculation-sheet:S1#e": because,
+      "wall/results|calculation-sheet:S1#adopted": because,
+    });
   });
 });
 
@@ -207,12 +263,20 @@ describe("every sheet is compared", () => {
       "calculation-sheet": { S1: sheet({ results: { t: "5.6 mm" } }), S2: sheet({ results: { t: "4 mm" } }) },
     });
     expect(open(book)).toEqual(["nonconformity wall/results|calculation-sheet:S2|result t"]);
-    expect(book.computed.find((one) => one.calculation.id === "wall")?.sheets.map(({ record }) => record.id)).toEqual(["S1", "S2"]);
+    expect(book.computed.find((one) => one.calculation.id === "wall")?.sheets.map(({ record }) => record.id)).toEqual([
+      "S1",
+      "S2",
+    ]);
   });
   test("no sheet: the calculation still runs, and the missing sheet is a gap", () => {
     const owed = [owes("sheet", "part", '<calculation-sheet:subject>[calculation="wall"]')];
     const book = judged(define({ kinds, calculations: [wall, stress], owed }), {
-      records: { part: { P1: part }, "calculation-sheet": { S9: { calculation: "stress", subject: "part:P1", inputs: [{ symbol: "k", word: "I" }] } } },
+      records: {
+        part: { P1: part },
+        "calculation-sheet": {
+          S9: { calculation: "stress", subject: "part:P1", inputs: [{ symbol: "k", word: "I" }] },
+        },
+      },
     });
     expect(open(book)).toEqual(['gap missing|part:P1|<calculation-sheet:subject>[calculation="wall"]']);
     expect(verdicts(book)["wall|part:P1"]).toBe("passed");
@@ -222,12 +286,17 @@ describe("every sheet is compared", () => {
     expect(open(run({}, { bearing: false }))).toEqual(["query sheet-compared|calculation-sheet:S1|"]);
   });
   test("one whose part is not in the book: that gap alone", () => {
-    const book = judged(define({ kinds, calculations: [wall, stress] }), { records: { part: { P1: part }, "calculation-sheet": { S1: { ...sheet({}), subject: "part:P77" } } } });
+    const book = judged(define({ kinds, calculations: [wall, stress] }), {
+      records: { part: { P1: part }, "calculation-sheet": { S1: { ...sheet({}), subject: "part:P77" } } },
+    });
     expect(open(book)).toEqual(["gap missing|part:P77"]);
   });
   test("one whose calculation waits: it waits for the same", () => {
     const wrong = fault("record-schema", ["part", "P1"], "/pressure");
-    const book = judged(define({ kinds, calculations: [wall, stress] }), { records: { part: { P1: part }, "calculation-sheet": { S1: sheet({ results: { t: "1 mm" } }) } }, findings: [wrong] });
+    const book = judged(define({ kinds, calculations: [wall, stress] }), {
+      records: { part: { P1: part }, "calculation-sheet": { S1: sheet({ results: { t: "1 mm" } }) } },
+      findings: [wrong],
+    });
     expect(open(book)).toEqual(["nonconformity record-schema|part:P1|pressure"]);
     expect(verdicts(book)["wall/results|calculation-sheet:S1"]).toBe("not judged: record-schema|part:P1|pressure");
   });

@@ -1,7 +1,15 @@
 import { canPrecede } from "../../src/model/dates.ts";
 import type { Fact } from "../../src/model/fact.ts";
 import { calculation } from "../../src/model/calculation.ts";
-import { anyOf, date, list as listOf, quantity as quantityOf, text as textOf, thing, things } from "../../src/model/input.ts";
+import {
+  anyOf,
+  date,
+  list as listOf,
+  quantity as quantityOf,
+  text as textOf,
+  thing,
+  things,
+} from "../../src/model/input.ts";
 import type { JsonObject } from "../../src/model/json.ts";
 import { atLeast } from "../../src/model/quantity.ts";
 import { rule } from "../../src/model/rule.ts";
@@ -11,7 +19,11 @@ import { event, link, list, object, oneOf, quantity, text } from "../support/sma
 /** A small sound book with a dozen definitions of every sort, for planting faults in it. */
 const kinds = {
   item: { pressure: quantity("bar", { due: "now", plausible: ["1 bar", "100 bar"] }), serial: text({ due: "now" }) },
-  label: { item: link("item", { required: true }), pressure: quantity("bar", { due: "now" }), serial: text({ due: "now" }) },
+  label: {
+    item: link("item", { required: true }),
+    pressure: quantity("bar", { due: "now" }),
+    serial: text({ due: "now" }),
+  },
   paper: { item: link("item", { required: true }), pressure: quantity("bar", { due: "now" }) },
   part: {
     item: link("item", { required: true }),
@@ -21,12 +33,35 @@ const kinds = {
   },
   certificate: {
     issued: event({ due: "now" }),
-    rows: list(object({ heat: text({ required: true }), strength: quantity("MPa", { due: "now" }), thickness: quantity("mm", { due: "now" }) }), { rowKey: "heat", due: "now" }),
+    rows: list(
+      object({
+        heat: text({ required: true }),
+        strength: quantity("MPa", { due: "now" }),
+        thickness: quantity("mm", { due: "now" }),
+      }),
+      { rowKey: "heat", due: "now" },
+    ),
   },
-  joint: { part: link("part", { required: true }), welded: event({ due: "now" }), welder: link("welder", { due: "now" }), process: oneOf(["135", "141"], { due: "now" }) },
+  joint: {
+    part: link("part", { required: true }),
+    welded: event({ due: "now" }),
+    welder: link("welder", { due: "now" }),
+    process: oneOf(["135", "141"], { due: "now" }),
+  },
   welder: { name: text({ due: "now" }) },
-  qualification: { welder: link("welder", { required: true }), process: oneOf(["135", "141"], { due: "now" }), from: event({ due: "now" }), until: text({ due: "now" }) },
-  report: { method: oneOf(["VT", "RT"], { required: true }), date: event({ due: "now" }), rows: list(object({ joint: link("joint", { required: true }), result: oneOf(["ok", "bad"], { due: "now" }) }), { due: "now" }) },
+  qualification: {
+    welder: link("welder", { required: true }),
+    process: oneOf(["135", "141"], { due: "now" }),
+    from: event({ due: "now" }),
+    until: text({ due: "now" }),
+  },
+  report: {
+    method: oneOf(["VT", "RT"], { required: true }),
+    date: event({ due: "now" }),
+    rows: list(object({ joint: link("joint", { required: true }), result: oneOf(["ok", "bad"], { due: "now" }) }), {
+      due: "now",
+    }),
+  },
 };
 const frame = { basis, owner: "shop", severity: "nonconformity", examples: [] } as const;
 const say = (message: string) => ({ message, why: "w", hint: "h" });
@@ -37,7 +72,10 @@ const rules = [
     id: "plate-thick",
     title: "the plate is as thick as the part",
     kind: "part",
-    inputs: { thickness: quantityOf("thickness", "mm"), heat: thing("heat", { thickness: quantityOf("thickness", "mm") }) },
+    inputs: {
+      thickness: quantityOf("thickness", "mm"),
+      heat: thing("heat", { thickness: quantityOf("thickness", "mm") }),
+    },
     *check({ thickness, heat }) {
       if (atLeast(heat.thickness, thickness) === "no") yield { at: "thickness", on: heat, ...say("plate too thin") };
     },
@@ -70,11 +108,18 @@ const rules = [
     inputs: {
       welded: date("welded"),
       process: textOf("process"),
-      welder: thing("welder", { qualifications: listOf(thing("<qualification:welder>", { process: textOf("process"), from: date("from"), until: textOf("until") })) }),
+      welder: thing("welder", {
+        qualifications: listOf(
+          thing("<qualification:welder>", { process: textOf("process"), from: date("from"), until: textOf("until") }),
+        ),
+      }),
     },
     *check({ welded, process, welder }) {
-      const fits = welder.qualifications.filter((one) => one.process === process && canPrecede(one.from, welded) === "yes" && welded.text <= one.until);
-      if (fits.length === 0) yield { at: "welded", on: welder, name: process, ...say(`welder ${welder.$.id} not qualified`) };
+      const fits = welder.qualifications.filter(
+        (one) => one.process === process && canPrecede(one.from, welded) === "yes" && welded.text <= one.until,
+      );
+      if (fits.length === 0)
+        yield { at: "welded", on: welder, name: process, ...say(`welder ${welder.$.id} not qualified`) };
     },
   }),
   rule({
@@ -82,9 +127,13 @@ const rules = [
     id: "tested-after",
     title: "tested after it was welded",
     kind: "joint",
-    inputs: { welded: date("welded"), tests: listOf(thing('<report:rows[].joint>[^.method="VT"]', { date: date("^.date") })) },
+    inputs: {
+      welded: date("welded"),
+      tests: listOf(thing('<report:rows[].joint>[^.method="VT"]', { date: date("^.date") })),
+    },
     *check({ welded, tests }) {
-      if (tests.some((one) => canPrecede(welded, one.date) === "no")) yield { at: "welded", ...say("tested before it was welded") };
+      if (tests.some((one) => canPrecede(welded, one.date) === "no"))
+        yield { at: "welded", ...say("tested before it was welded") };
     },
   }),
   rule({
@@ -104,7 +153,8 @@ const rules = [
     kind: "book",
     inputs: { parts: anyOf(things("book.part", { thickness: quantityOf("thickness", "mm") })) },
     *check({ parts }) {
-      if (parts.reduce((sum, { thickness }) => sum + thickness.value, 0) > 150) yield { at: "parts", ...say("too heavy") };
+      if (parts.reduce((sum, { thickness }) => sum + thickness.value, 0) > 150)
+        yield { at: "parts", ...say("too heavy") };
     },
   }),
   rule({
@@ -152,7 +202,10 @@ export const definitions = define({
   kinds,
   rules,
   calculations: [wall],
-  facts: [fact("pressure-agrees", "the pressure", { type: "quantity", unit: "bar" }, "pressure", ["item", "label", "paper"]), fact("serial-agrees", "the serial", { type: "text" }, "serial", ["item", "label"])],
+  facts: [
+    fact("pressure-agrees", "the pressure", { type: "quantity", unit: "bar" }, "pressure", ["item", "label", "paper"]),
+    fact("serial-agrees", "the serial", { type: "text" }, "serial", ["item", "label"]),
+  ],
   owed: [
     owes("book-item", "book", "book.item"),
     owes("book-parts", "book", "book.part"),
@@ -164,12 +217,22 @@ export const definitions = define({
   ],
 });
 
-const joint = (part: string, welder: string, process: string): JsonObject => ({ part, welder, process, welded: "2026-03-10" });
+const joint = (part: string, welder: string, process: string): JsonObject => ({
+  part,
+  welder,
+  process,
+  welded: "2026-03-10",
+});
 /** t = 1 · 1000 / 250 = 4 mm */
 const sheet = (part: string): JsonObject => ({
   calculation: "wall",
   subject: `part:${part}`,
-  inputs: [{ symbol: "p", value: "1 MPa" }, { symbol: "D", value: "1000 mm" }, { symbol: "R", value: "250 MPa" }, { symbol: "e", value: "8 mm" }],
+  inputs: [
+    { symbol: "p", value: "1 MPa" },
+    { symbol: "D", value: "1000 mm" },
+    { symbol: "R", value: "250 MPa" },
+    { symbol: "e", value: "8 mm" },
+  ],
   results: [{ symbol: "t", value: "4.0 mm" }],
   adopted: "8 mm",
 });
@@ -180,14 +243,32 @@ export const sound: Records = {
   label: { N1: { item: "V1", pressure: "10 bar", serial: "S-17" } },
   paper: { D1: { item: "V1", pressure: "1.0 MPa" } },
   part: { SHELL: part("CRT#H1"), "HEAD-A": part("CRT#H2"), "HEAD-B": part("CRT#H2") },
-  certificate: { CRT: { issued: "2026-02-01", rows: [{ heat: "H1", strength: "250 MPa", thickness: "8 mm" }, { heat: "H2", strength: "250 MPa", thickness: "8 mm" }] } },
+  certificate: {
+    CRT: {
+      issued: "2026-02-01",
+      rows: [
+        { heat: "H1", strength: "250 MPa", thickness: "8 mm" },
+        { heat: "H2", strength: "250 MPa", thickness: "8 mm" },
+      ],
+    },
+  },
   joint: { JA: joint("SHELL", "WAB", "135"), JC: joint("HEAD-A", "WCD", "141"), JE: joint("HEAD-B", "WCD", "141") },
   welder: { WAB: { name: "A" }, WCD: { name: "B" } },
   qualification: {
     QAB: { welder: "WAB", process: "135", from: "2025-01-01", until: "2027-01-01" },
     QCD: { welder: "WCD", process: "141", from: "2025-01-01", until: "2027-01-01" },
   },
-  report: { VT1: { method: "VT", date: "2026-03-20", rows: [{ joint: "JA", result: "ok" }, { joint: "JC", result: "ok" }, { joint: "JE", result: "ok" }] } },
+  report: {
+    VT1: {
+      method: "VT",
+      date: "2026-03-20",
+      rows: [
+        { joint: "JA", result: "ok" },
+        { joint: "JC", result: "ok" },
+        { joint: "JE", result: "ok" },
+      ],
+    },
+  },
   "calculation-sheet": { CSA: sheet("SHELL"), CSC: sheet("HEAD-A"), CSE: sheet("HEAD-B") },
 };
 
@@ -198,8 +279,15 @@ export interface Planted {
   readonly root: string;
 }
 
-const set = (path: string, to: unknown, root: string): Planted => ({ at: path.split("/").map((step) => (/^\d+$/.test(step) ? Number(step) : step)), to, root });
-const out = (path: string, root: string): Planted => ({ at: path.split("/").map((step) => (/^\d+$/.test(step) ? Number(step) : step)), root });
+const set = (path: string, to: unknown, root: string): Planted => ({
+  at: path.split("/").map((step) => (/^\d+$/.test(step) ? Number(step) : step)),
+  to,
+  root,
+});
+const out = (path: string, root: string): Planted => ({
+  at: path.split("/").map((step) => (/^\d+$/.test(step) ? Number(step) : step)),
+  root,
+});
 
 export const faults: readonly Planted[] = [
   out("item/V1/pressure", "missing|item:V1|pressure"),
@@ -246,6 +334,31 @@ export const faults: readonly Planted[] = [
   set("calculation-sheet/CSC/results/0/value", "3 mm", "wall/results|calculation-sheet:CSC|result t"),
   set("calculation-sheet/CSE/adopted", "9 mm", "wall/results|calculation-sheet:CSE|adopted e"),
   set("calculation-sheet/CSE/inputs/1/symbol", "d", "wall/inputs|calculation-sheet:CSE|unknown d"),
+  out("part/SHELL/diameter", "missing|part:SHELL|diameter"),
+  out("label/N1/pressure", "missing|label:N1|pressure"),
+  out("paper/D1/pressure", "missing|paper:D1|pressure"),
+  out("item/V1/serial", "missing|item:V1|serial"),
+  out("joint/JE/process", "missing|joint:JE|process"),
+  out("qualification/QCD/process", "missing|qualification:QCD|process"),
+  out("qualification/QCD/from", "missing|qualification:QCD|from"),
+  out("qualification/QAB/until", "missing|qualification:QAB|until"),
+  out("qualification/QCD", "missing|welder:WCD|<qualification:welder>"),
+  out("welder/WCD", "missing|welder:WCD"),
+  out("calculation-sheet/CSC", 'missing|part:HEAD-A|<calculation-sheet:subject>[calculation="wall"]'),
+  out("report/VT1/rows/0/result", "missing|report:VT1|rows[0] result"),
+  out("certificate/CRT/rows/1/thickness", "missing|certificate:CRT|rows[H2] thickness"),
+  set("paper/D1/pressure", "0.9 MPa", "pressure-agrees|book|"),
+  set("paper/D1/pressure", "1 MPa gauge", "quantity-form|paper:D1|pressure"),
+  set("qualification/QCD/from", "2026-03-11", "qualified|welder:WCD|141"),
+  set("joint/JC/part", "HEAD-Z", "missing|part:HEAD-Z"),
+  set("joint/JA/part", "S-HELL", "link-exact|joint:JA|part"),
+  set("label/N1/item", "V9", "missing|item:V9"),
+  set("paper/D1/item", "V-1", "link-exact|paper:D1|item"),
+  set("calculation-sheet/CSA/subject", "part:SHELF", "missing|part:SHELF"),
+  set("calculation-sheet/CSE/inputs/2/value", "260 MPa", "wall/inputs|calculation-sheet:CSE|input R"),
+  set("calculation-sheet/CSA/inputs/3/value", "8 bar", "wall/inputs|calculation-sheet:CSA|input e"),
+  set("report/VT1/rows/0/joint", "JZZ", "missing|joint:JZZ"),
+  set("qualification/QAB/welder", "WA8", "link-exact|qualification:QAB|welder"),
   set("calculation-sheet/CSA/calculation", "wal", "sheet-compared|calculation-sheet:CSA|"),
 ];
 
@@ -259,7 +372,7 @@ export function plant(planted: readonly Planted[]): Records {
     if (here === undefined || here === null || last === undefined) continue;
     if ("to" in fault) (here as Record<string, unknown>)[String(last)] = fault.to;
     else if (Array.isArray(here)) here.splice(Number(last), 1);
-    else Reflect.deleteProperty(here as object, String(last));
+    else Reflect.deleteProperty(here, String(last));
   }
   return records as Records;
 }

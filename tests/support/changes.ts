@@ -72,7 +72,8 @@ function parentOf(record: Json, pointer: string): { readonly holder: Json | unkn
  */
 export function applyChange(dir: string, change: Change): string {
   if ("set" in change) return setValue(dir, change.set, change.at, change.to);
-  if ("remove" in change) return change.at === undefined ? takeOut(dir, change.remove) : cut(dir, change.remove, change.at);
+  if ("remove" in change)
+    return change.at === undefined ? takeOut(dir, change.remove) : cut(dir, change.remove, change.at);
   const path = join(dir, change.file);
   if ("add" in change) {
     mkdirSync(dirname(path), { recursive: true });
@@ -80,7 +81,10 @@ export function applyChange(dir: string, change: Change): string {
   } else if ("find" in change) {
     const text = readFileSync(path, "utf8");
     if (!text.includes(change.find)) throw new Error(`${change.file} has no ${change.find}`);
-    writeFileSync(path, text.replace(change.find, () => change.replace));
+    writeFileSync(
+      path,
+      text.replace(change.find, () => change.replace),
+    );
   } else if ("bytes" in change) {
     mkdirSync(dirname(path), { recursive: true });
     writeFileSync(path, Buffer.from(change.bytes, "base64"));
