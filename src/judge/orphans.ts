@@ -20,7 +20,19 @@ export function namedKinds(definitions: Pick<Definitions, "kinds">): ReadonlySet
   const targets = new Set(
     [...definitions.kinds.values()].flatMap((kind) => (kind.derived ? [] : targetsIn(kind.fields.values()))),
   );
-  return new Set([...targets].filter((name) => !aboutAnother(definitions.kinds.get(name))));
+  return new Set(
+    [...targets].filter(
+      (name) => !aboutAnother(definitions.kinds.get(name)) && !isSequence(definitions.kinds.get(name)),
+    ),
+  );
+}
+
+/** Records that follow one another (the steps of a plan) have a last one, which nothing names. */
+function isSequence(kind: Kind | undefined): boolean {
+  return [...(kind?.fields.values() ?? [])].some((field) => {
+    const targets = field.targets ?? field.item?.targets ?? [];
+    return targets.length === 1 && targets[0] === kind?.name;
+  });
 }
 
 export function targetsIn(fields: Iterable<Field>): string[] {

@@ -1,4 +1,4 @@
-import { cpSync, existsSync, mkdtempSync, readFileSync, realpathSync, rmSync } from "node:fs";
+import { cpSync, existsSync, mkdtempSync, realpathSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll } from "vitest";
@@ -75,8 +75,4 @@ export function newFindings(judged: Pick<JudgedBook, "findings">, before: Judged
 /** Findings that block, and are not in the sound book. */
 export function newRoots(judged: Pick<JudgedBook, "findings">, before: JudgedBook): readonly Finding[] {
   return newFindings(judged, before).filter(blocks);
-}
-
-export function readJson(path: string): unknown {
-  return JSON.parse(readFileSync(path, "utf8"));
 }

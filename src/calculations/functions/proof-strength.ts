@@ -1,6 +1,6 @@
 import { ownChoice } from "../../model/basis.ts";
 import type { ListFunction, ListResult } from "../../model/calculation.ts";
-import { list, quantity, thing } from "../../model/input.ts";
+import { quantity } from "../../model/input.ts";
 import { quantityIn, rowsThenNumbers, type Row } from "./arguments.ts";
 
 /** What a point of the proof-strength table is read with. */
@@ -8,9 +8,6 @@ export const proofStrengthPoint = {
   temperature: quantity("temperature", "°C"),
   proofStrength: quantity("proofStrength", "MPa"),
 } as const;
-
-/** Input of the points, for tests that bind rows themselves. */
-export const proofStrengthPoints = list(thing("points[]", proofStrengthPoint));
 
 interface Point {
   readonly temperature: number;

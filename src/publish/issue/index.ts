@@ -1,6 +1,6 @@
-export { evidenceFingerprint, hashLines, sha256, type Hashed } from "../../model/fingerprint.ts";
-export { IssueError, type IssueErrorCode } from "./issue-error.ts";
+export { evidenceFingerprint, hashLines, sha256 } from "../../model/fingerprint.ts";
+export { IssueError } from "./issue-error.ts";
 export type { Content } from "./hash-list.ts";
 export type { Marker } from "./marker.ts";
 export { verifyIssue, type Verification } from "./verify.ts";
-export { checkTarget, issueFolder, writeIssue, type Target, type Written } from "./write.ts";
+export { checkTarget, writeIssue, type Target, type Written } from "./write.ts";
