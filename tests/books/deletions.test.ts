@@ -1,9 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { judgeBook, readBook } from "../../src/pipeline.ts";
 import { allRecords, type Change } from "../support/changes.ts";
-import { demoBook, judgeChanged, newRoots } from "../support/demo-book.ts";
+import { demoBook, judgeChanged, newRoots, sound } from "../support/demo-book.ts";
 
-const sound = judgeBook(readBook(demoBook));
 const records = allRecords(demoBook).filter(({ kind }) => kind !== "book" && kind !== "issue");
 const kinds = [...new Set(records.map(({ kind }) => kind))].sort();
 

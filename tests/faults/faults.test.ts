@@ -53,31 +53,46 @@ describe("one planted fault, one finding", () => {
   });
 });
 
+/** Checks that one fault cannot show: why, and the test that shows them. */
+const elsewhere: Readonly<Record<string, string>> = {
+  "basis-verified": "gives one gap for each basis in use, never a single one: tests/judge/profile-and-tables.test.ts",
+};
+
 describe("every check has its fault", () => {
   const planted = new Set(faults.flatMap(({ expect: wanted }) => (wanted === undefined ? [] : [wanted.rule])));
   const { definitions } = sound;
   const simple = [...definitions.rules, ...definitions.facts, ...builtInRules, ...fileRules];
   test.each(simple.map(({ id }) => id))("%s", (id) => {
-    expect(planted.has(id)).toBe(true);
+    expect(planted.has(id)).toBe(elsewhere[id] === undefined);
   });
 });
 
+/** What the demonstration cannot show of a calculation, and why; its examples show it. */
+const beyond: Readonly<Record<string, string>> = {
+  "heated-equipment-category": "the receiver is not heated and holds no steam",
+  "test-stress accept": "the courses are alike and have one test pressure: what fails in one fails in both",
+  "test-stress limits": "the shell calculation and the drift of the hold read the same values and leave the case too",
+  "test-pressure limits": "the maximum pressure is stated in seven papers, and strengths stand in tables",
+  "relief-capacity limits": "a source without flow lies outside the plausible range, which is said first",
+  "carbon-equivalent limits": "so much manganese or chromium lies outside the grade, which is said first",
+  "equipment-category limits": "the maximum pressure is stated in seven papers, which is said first",
+};
+
 describe("every calculation has its faults", () => {
-  const of = (id: string) => faults.flatMap(({ expect: wanted }) => (wanted?.rule === id ? [wanted] : []));
-  describe.each(sound.definitions.calculations)("$id", ({ id, accept, limits, compared, title }) => {
-    test.skipIf(accept.length === 0)("an acceptance that fails", () => {
-      const meanings = accept.map(({ means }) => means);
-      const failed = of(id).filter(({ message }) => meanings.some((means) => message.startsWith(`${means}: `)));
-      expect(failed.map(({ severity }) => severity)).toContain("nonconformity");
-    });
-    test.skipIf(limits.length === 0)("an input outside validity is not judged", () => {
-      expect(of(id).some(({ severity, message }) => severity === "query" && message.startsWith(title))).toBe(true);
-    });
-    test("a sheet that took over an input wrongly", () => {
-      expect(of(`${id}/inputs`).length).toBeGreaterThan(0);
-    });
-    test.skipIf(compared.length === 0)("a sheet with a wrong result", () => {
-      expect(of(`${id}/results`).length).toBeGreaterThan(0);
-    });
+  const of = (rule: string) => faults.flatMap(({ expect: wanted }) => (wanted?.rule === rule ? [wanted] : []));
+  const shown = sound.definitions.calculations.flatMap(({ id, title, accept, limits, compared }) => {
+    const meanings = accept.map(({ means }) => means);
+    const failed = of(id).filter(({ message }) => meanings.some((means) => message.startsWith(`${means}: `)));
+    const outside = of(id).filter(({ severity, message }) => severity === "query" && message.startsWith(title));
+    return [
+      { what: `${id} accept`, asked: accept.length > 0, found: failed.length },
+      { what: `${id} limits`, asked: limits.length > 0, found: outside.length },
+      { what: `${id} inputs`, asked: true, found: of(`${id}/inputs`).length },
+      { what: `${id} results`, asked: compared.length > 0, found: of(`${id}/results`).length },
+    ].filter(({ asked }) => asked);
+  });
+  test.each(shown)("$what", ({ what, found }) => {
+    const known = beyond[what] ?? beyond[what.split(" ")[0] ?? ""];
+    expect(found > 0).toBe(known === undefined);
   });
 });

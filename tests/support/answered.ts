@@ -20,7 +20,7 @@ export function answered(changes: readonly Change[]): readonly Change[] {
 function enter(value: unknown, digests: ReadonlyMap<string, string>): unknown {
   if (Array.isArray(value)) return value.map((one) => enter(one, digests));
   if (typeof value !== "object" || value === null) return value;
-  const entries = Object.entries(value);
+  const entries: readonly (readonly [string, unknown])[] = Object.entries(value);
   const about = entries.find(([name]) => name === "finding")?.[1];
   return Object.fromEntries(
     entries.map(([name, one]) => {

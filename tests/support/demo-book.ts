@@ -35,7 +35,7 @@ export interface JudgedCopy {
   readonly judged: JudgedBook | null;
   readonly fatal: readonly Finding[];
   /** The source line a finding points at; of an object its first line too, which tells it from its neighbours. */
-  lineOf(finding: Finding): string;
+  readonly lineOf: (finding: Finding) => string;
 }
 
 /** Judges a copy of a book with changes made to its files. The copy is as before afterwards. */
