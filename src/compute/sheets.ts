@@ -3,7 +3,7 @@ import type { ComparedValue, Computed } from "../model/book.ts";
 import type { Finding } from "../model/finding.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { addFinding, conclude, endStage, type Court } from "../judge/court.ts";
-import { newTrail, noteRead, noteValue, type Trail } from "../judge/trail.ts";
+import { noteAddress, newTrail, noteRead, noteValue, type Trail } from "../judge/trail.ts";
 import type { Pending } from "../judge/world.ts";
 import { disagreement, oursOf } from "./agree.ts";
 import { adoptedPair, pairOf, statedIn, type Pair, type Stated } from "./pairs.ts";
@@ -121,6 +121,9 @@ function compare(court: Court, sheet: Sheet, pair: Pair, before: readonly Pair[]
   noteRead(world, trail, record, "/id", record.id);
   for (const one of [...before, pair]) noteRead(world, trail, record, one.pointer, one.text);
   const origin = "pending" in of.done || pair.sort === "result" ? undefined : of.done.inputs.get(pair.symbol)?.origin;
+  // Our result rests on every place it was computed from: where one of them is doubted, so is the comparison.
+  if (!("pending" in of.done) && pair.sort === "result")
+    for (const address of of.done.reads) noteAddress(world, trail, address, "");
   if (origin?.type === "record") noteRead(world, trail, origin.record, origin.pointer, String(pair.ours));
   else noteValue(trail, `${of.calculation.id} ${pair.symbol}`, String(pair.ours));
   const found = disagreement(pair);

@@ -46,7 +46,7 @@ export const chemistryLimits = rule({
       if (found.length < values.length) {
         if (report === "always")
           yield {
-            name: `${element} ${bound}`,
+            name: element,
             at: "chemistry",
             accuses: [],
             message: `${row.id} reports no ${partsOf(element)
@@ -65,7 +65,7 @@ export const chemistryLimits = rule({
       const [first] = found;
       if (!holds && first !== undefined)
         yield {
-          name: `${element} ${bound}`,
+          name: element,
           at: [first, "value"],
           accuses: found.map((one) => [one, "value"] as const),
           message: `${element} is ${found.length === 1 ? first.value.text : `${Number(high.toFixed(6))} %`} on ${row.id}; ${grade} wants ${range}`,

@@ -187,16 +187,13 @@ function notesOf(context: Context, outcomes: readonly Outcome[], mark: Mark): No
   const applying = outcomes.filter(({ verdict }) => verdict !== "not applicable");
   if (applying.length === 0 || mark === "not applicable") return [];
   const titles = [...new Set(applying.map((outcome) => titleOfOutcome(context, outcome)))];
-  const { rules, calculations, registers } = context.judged.definitions;
-  const bases = [...rules, ...calculations, ...registers.flatMap((one) => one.requirements)];
   // Reasons of our own are printed with the rule; here stands what others wrote.
   const used = [
     ...new Set(
-      applying.flatMap(({ definition }) =>
-        bases
-          .filter(({ id, basis }) => id === definition.split("/")[0] && basis.class !== "own choice")
-          .map(({ basis }) => describeBasis(basis)),
-      ),
+      applying.flatMap(({ definition }) => {
+        const basis = context.bases.get(definition.split("/")[0] ?? definition);
+        return basis === undefined || basis.class === "own choice" ? [] : [describeBasis(basis)];
+      }),
     ),
   ];
   const passed = applying.filter(({ verdict }) => verdict === "passed").length;

@@ -1,3 +1,4 @@
+import type { Basis } from "../../model/basis.ts";
 import type { JudgedBook } from "../../model/book.ts";
 import type { Chain } from "../../model/chain.ts";
 import type { Finding, Outcome, Subject } from "../../model/finding.ts";
@@ -18,6 +19,8 @@ export interface Context {
   /** Outcomes by `kind:id` of their subject; rows (`kind:id#row`) under their record as well. */
   readonly outcomes: ReadonlyMap<string, readonly Outcome[]>;
   readonly titles: ReadonlyMap<string, string>;
+  /** Bases of definitions, by id. */
+  readonly bases: ReadonlyMap<string, Basis>;
   /** Ids of the rows of the register. */
   readonly requirements: ReadonlySet<string>;
   readonly calculations: ReadonlySet<string>;
@@ -53,6 +56,14 @@ export function contextOf(judged: JudgedBook, chains: readonly Chain[]): Context
         ...definitions.facts,
         ...definitions.registers.flatMap((one) => one.requirements),
       ].map(({ id, title }) => [id, title]),
+    ),
+    bases: new Map(
+      [
+        ...definitions.rules,
+        ...definitions.calculations,
+        ...definitions.facts,
+        ...definitions.registers.flatMap((one) => one.requirements),
+      ].map(({ id, basis }) => [id, basis]),
     ),
     requirements: new Set(definitions.registers.flatMap(({ requirements }) => requirements.map(({ id }) => id))),
     calculations: new Set(definitions.calculations.map(({ id }) => id)),
