@@ -10,16 +10,23 @@ import { run, type Run } from "./run.ts";
 import { compareSheets, type SheetCase } from "./sheets.ts";
 
 /**
- * Applies a calculation to everything it is about, then compares the maker's sheets with the results. Results that
- * stand are kept for the calculations and rules after it. The recomputation never reads a sheet.
+ * Does every calculation on everything it is about, inputs before results, then compares the maker's sheets with all of
+ * them: what a calculation doubts, no sheet reports once more. The recomputation never reads a sheet.
  */
-export function applyCalculation(court: Court, calculation: Calculation, seen: Set<object>): readonly Computed[] {
-  const cases = [...subjectsOf(court.world, calculation.appliesTo.kind)].map((one): SheetCase => {
-    const done = compute(court, calculation, one);
-    court.world.computed.set(calculationKey(calculation.id, one.record, one.pointer), done);
-    return { calculation, subject: one.record, pointer: one.pointer, done };
+export function applyCalculations(
+  court: Court,
+  calculations: readonly Calculation[],
+  seen: Set<object>,
+): readonly Computed[] {
+  const cases = calculations.flatMap((calculation) => {
+    const all = [...subjectsOf(court.world, calculation.appliesTo.kind)].map((one): SheetCase => {
+      const done = compute(court, calculation, one);
+      court.world.computed.set(calculationKey(calculation.id, one.record, one.pointer), done);
+      return { calculation, subject: one.record, pointer: one.pointer, done };
+    });
+    endStage(court);
+    return all;
   });
-  endStage(court);
   const sheets = compareSheets(court, cases, seen);
   return cases.flatMap((one) => ("pending" in one.done ? [] : [{ ...one.done, sheets: sheets.get(one) ?? [] }]));
 }

@@ -1,4 +1,4 @@
-import { applyCalculation } from "../compute/apply.ts";
+import { applyCalculations } from "../compute/apply.ts";
 import { checkSheets } from "../compute/sheets.ts";
 import { linkRecords } from "../link/graph.ts";
 import { evidenceFingerprint } from "../model/fingerprint.ts";
@@ -79,7 +79,7 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
   stage(court, () => plan.within.forEach((rule) => applyRule(court, rule, true)));
   stage(court, () => definitions.facts.forEach((fact) => applyFact(court, fact)));
   const sheets = new Set<object>();
-  const computed = plan.calculations.flatMap((calculation) => applyCalculation(court, calculation, sheets));
+  const computed = applyCalculations(court, plan.calculations, sheets);
   stage(court, () => checkSheets(court, definitions.calculations, sheets));
   stage(court, () => plan.chain.forEach((rule) => applyRule(court, rule, false)));
   stage(court, () => plan.whole.forEach((rule) => applyRule(court, rule, false)));
