@@ -1,6 +1,7 @@
 import type { Calculation, Comparison } from "../model/calculation.ts";
 import type { Finding } from "../model/finding.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
+import { unitLabel } from "../model/units.ts";
 import { keyOf, locate } from "../judge/court.ts";
 import type { Hit } from "../judge/follow.ts";
 import { digestOfReads, type Trail } from "../judge/trail.ts";
@@ -77,13 +78,15 @@ function notAccepted(
   const hit = hits.get(of.accuses);
   const accused = hit?.record == null ? null : { record: hit.record, pointer: hit.pointer };
   const at = accused ?? { record, pointer };
+  const unit = unitIn(calculation, of.left) ?? unitIn(calculation, of.right) ?? "1";
+  const names = namesIn(calculation, of.left) ?? namesIn(calculation, of.right);
   return {
     ...open(
       world,
       applied,
       `accept ${textOf(of)}`,
-      `${of.means}: ${short(left)} is not ${of.relation} ${short(right)}`,
-      `${of.left} = ${short(left)}, ${of.right} = ${short(right)}`,
+      `${of.means}: ${said(left, unit, names)} is not ${of.relation} ${said(right, unit, names)}`,
+      `${of.left} = ${said(left, unit, names)}, ${of.right} = ${said(right, unit, names)}`,
     ),
     severity: "nonconformity",
     verdict: "failed",
@@ -128,3 +131,16 @@ function open(
     accuses: [],
   };
 }
+
+/** Unit of a symbol; undefined for an expression, and for a class that has names instead of numbers. */
+function unitIn({ inputs, steps }: Calculation, symbol: string): string | undefined {
+  const own = inputs[symbol] ?? steps.find((step) => step.symbol === symbol);
+  return own === undefined || own.options !== undefined || own.unit === "rows" ? undefined : own.unit;
+}
+
+/** Names of the values 0, 1, 2 … of a symbol that is a class. */
+const namesIn = ({ inputs, steps }: Calculation, symbol: string): readonly string[] | undefined =>
+  (inputs[symbol] ?? steps.find((step) => step.symbol === symbol))?.options;
+
+const said = (value: number, unit: string, names: readonly string[] | undefined): string =>
+  names?.[value] ?? `${short(value)} ${unitLabel(unit)}`.trimEnd();
