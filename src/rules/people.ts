@@ -1,6 +1,7 @@
 import { anyOf, date, list, optional, text, thing } from "../model/input.ts";
 import { rule, type Rule } from "../model/rule.ts";
 import { basis, hint, holds, person, said } from "./roles.ts";
+import { aKind } from "./words.ts";
 
 interface Post {
   readonly id: string;
@@ -58,7 +59,7 @@ const posts: readonly Post[] = [
 export const postsHeld: readonly Rule[] = posts.map(({ id, kind, path, day, roles, did }) =>
   rule({
     id,
-    title: `Who ${did} a ${kind.replace("#", ", one of its ").replaceAll("-", " ")} is registered for it`,
+    title: `Who ${did} ${kind === "weld-log#runs" ? "a run" : aKind(kind)} is registered for it on that day`,
     basis,
     kind,
     severity: "nonconformity",

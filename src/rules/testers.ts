@@ -11,7 +11,7 @@ const personnel = fromMemory(
 
 export const testerCertified = rule({
   id: "tester-certified",
-  title: "A tester holds a certificate for the method on that day, and could see",
+  title: "A tester holds a certificate for the method on that day, and a vision test in force",
   basis: personnel,
   kind: "ndt-report",
   severity: "nonconformity",

@@ -260,6 +260,12 @@ export function notCheckedPage(context: Context, number: string, section: number
   const idle = definitions.calculations.filter(
     ({ id }) => !context.judged.computed.some(({ calculation }) => calculation.id === id),
   );
+  // A part without an acceptance of its own was drawn, but its strength was not recomputed.
+  const bare = [...(graph.byKind.get("part")?.values() ?? [])].filter(
+    (part) =>
+      part.value["pressureBearing"] === true &&
+      !context.judged.computed.some(({ subject, accept }) => subject === part && accept.length > 0),
+  );
   const names = (list: readonly string[]): Text => [list.length === 0 ? "None." : `${list.join(", ")}.`];
   return {
     url: "not-checked.html",
@@ -298,6 +304,21 @@ export function notCheckedPage(context: Context, number: string, section: number
                 ...(outcome.subject === null ? ["the book"] : subjectText(context, outcome.subject)),
               ]),
           },
+      { type: "heading", level: 2, text: "Pressure parts whose thickness was not recomputed" },
+      {
+        type: "paragraph",
+        text:
+          bare.length === 0
+            ? ["None."]
+            : [
+                ...bare.flatMap((part, index): Text => [
+                  index === 0 ? "" : ", ",
+                  nameOf(context, part),
+                  ` (${plain(part.value["name"])})`,
+                ]),
+                ". Openings and their reinforcement are not covered by the loaded calculations; where the maker calculated them, the document is among the records.",
+              ],
+      },
       { type: "heading", level: 2, text: "Kinds that are read, linked and checked for form only" },
       { type: "paragraph", text: names(unjudged.map((kind) => definitions.kinds.get(kind)?.title ?? kind)) },
       { type: "heading", level: 2, text: "Calculations that apply to nothing here" },
