@@ -83,9 +83,12 @@ function chainLink(context: Context, record: BookRecord, step: ChainStep): Chain
   const bad = outcomes.filter(
     (outcome) => markOf(outcome) === mark && (mark === "failed" || mark === "not judged" || mark === "not due"),
   );
-  const because = bad
-    .slice(0, 3)
-    .flatMap((outcome, index): Inline[] => [...(index === 0 ? [] : ["; "]), ...findingLinks(context, outcome)]);
+  const reasons = [
+    ...new Map(
+      bad.map((outcome) => findingLinks(context, outcome)).map((links) => [JSON.stringify(links), links]),
+    ).values(),
+  ];
+  const because = reasons.slice(0, 3).flatMap((links, index): Inline[] => [...(index === 0 ? [] : ["; "]), ...links]);
   return {
     what: step.what,
     mark,
