@@ -43,15 +43,8 @@ import { testerApproved, testerCertified, testerPeriod, testLevel } from "./test
 import { weldCoefficientExtent } from "./weld-coefficient.ts";
 import { welderApproved, welderRoute } from "./welder-approval.ts";
 import { repairWelderQualified, welderQualified } from "./welders.ts";
-import {
-  fillerCertified,
-  jointInProcedure,
-  partThickness,
-  procedureInForce,
-  procedureQualified,
-  weldLogComplete,
-  weldLogProcedure,
-} from "./welding.ts";
+import { fillerCertified, weldLogComplete, weldLogProcedure } from "./weld-log.ts";
+import { jointInProcedure, partThickness, procedureInForce, procedureQualified } from "./welding-procedures.ts";
 
 /** Every shipped rule, in the order people read them. A test checks that no rule of this folder is left out. */
 export const rules: readonly Rule[] = [
