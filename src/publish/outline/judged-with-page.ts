@@ -12,9 +12,11 @@ export function judgedWithPage(
   definitionsHash: string,
 ): Page {
   const { definitions, parameters, profile, book } = context.judged;
+  const meaning = (name: string) =>
+    definitions.profiles.flatMap(({ parameters: own }) => own[name]?.means ?? [])[0] ?? "";
   const parameterRows = [...parameters].map(([name, { value, basis, overridden }]): Row => ({
     cells: [
-      wordsCell(name),
+      { type: "text", text: [`${meaning(name)} `, { type: "code", text: name }] },
       { type: "text", text: [{ type: "whole", text: value }] },
       wordsCell(overridden ? "the book" : `profile ${profile}`),
       wordsCell(describeBasis(basis)),
@@ -63,7 +65,7 @@ export function judgedWithPage(
       plainTable(
         `${number}.1`,
         `Parameters in force, profile ${profile}`,
-        { Parameter: 2, Value: 1, From: 1.4, Basis: 5 },
+        { Parameter: 5, Value: 1, From: 1.4, Basis: 4 },
         parameterRows,
       ),
       { type: "heading", level: 2, text: "Tables" },

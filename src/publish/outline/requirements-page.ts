@@ -1,7 +1,9 @@
 import { describeBasis } from "../../model/basis.ts";
+import { registerOf } from "../../model/requirement.ts";
 import type { Owed } from "../../model/book.ts";
 import type { Cell, Mark, Page, Row } from "../blocks.ts";
 import { nameOf, type Context } from "./context.ts";
+import { termOf } from "./values.ts";
 import { plainTable, wordsCell } from "./plain-table.ts";
 
 const marks: Readonly<Record<Owed["state"], Mark>> = {
@@ -19,7 +21,7 @@ const count = (value: number): Cell => ({ type: "number", text: String(value) })
 /** The register, row by row: what it asks, of how many, and what became of it. */
 export function requirementsPage(context: Context, number: string, section: number): Page {
   const { owed, definitions, book } = context.judged;
-  const register = definitions.registers.find(({ id }) => id === book.value["register"]) ?? definitions.registers[0];
+  const register = registerOf(book.value["register"], definitions.registers);
   const rows = (register?.requirements ?? []).map((requirement): Row => {
     const about = owed.filter((one) => one.requirement === requirement);
     const applying = about.filter(({ state }) => state !== "not applicable");
@@ -33,7 +35,7 @@ export function requirementsPage(context: Context, number: string, section: numb
       anchor: requirement.id,
       cells: [
         { type: "text", text: [requirement.title] },
-        wordsCell(requirement.due),
+        wordsCell(termOf(requirement.due)),
         ...(applying.length === 0 ? [nothing, nothing] : [count(met), count(applying.length)]),
         missing.length === 0
           ? { type: "empty" }
