@@ -3,8 +3,9 @@ import type { Computed } from "../../model/book.ts";
 import { related, symbolDisplay, typeset } from "../../model/formula/typeset.ts";
 import { formulaOf } from "../../compute/formula-of.ts";
 import type { Block, Cell, Column, Page, Row } from "../blocks.ts";
-import { formsOf, pageOfComputed, resultOf, verdictSentence } from "./calculation-page.ts";
-import { kindOf, rowOf, type Context } from "./context.ts";
+import { resultOf } from "./calculation-steps.ts";
+import { formsOf } from "./calculation-symbols.ts";
+import { kindOf, pageOfComputed, rowOf, type Context } from "./context.ts";
 import { figure } from "./numbers.ts";
 import { inFives } from "./record-blocks.ts";
 import { countedTitle } from "./titles.ts";
@@ -102,6 +103,12 @@ export function calculationSummary(context: Context, all: readonly Computed[], n
       },
     ],
   };
+}
+
+/** "All passed.", or how many did not. */
+function verdictSentence(all: readonly Computed[]): string {
+  const failed = all.filter(({ verdict }) => verdict === "failed").length;
+  return failed === 0 ? "All passed." : `${failed} failed.`;
 }
 
 function plainSymbol(symbol: string, forms: ReadonlyMap<string, string>): string {

@@ -1,8 +1,7 @@
 import type { Computed } from "../../model/book.ts";
 import type { BookRecord } from "../../model/record.ts";
 import type { Block, Text } from "../blocks.ts";
-import { pageOfComputed } from "./calculation-page.ts";
-import type { Context } from "./context.ts";
+import { pageOfComputed, type Context } from "./context.ts";
 import { figure, unitOfSymbol, withUnit } from "./numbers.ts";
 
 /** What was recomputed about a record: each acceptance with its figures, and a link to the calculation. */

@@ -1,5 +1,5 @@
 import type { Basis } from "../../model/basis.ts";
-import type { JudgedBook } from "../../model/book.ts";
+import type { Computed, JudgedBook } from "../../model/book.ts";
 import type { Chain } from "../../model/chain.ts";
 import type { Finding, Outcome, Subject } from "../../model/finding.ts";
 import type { Kind } from "../../model/kind.ts";
@@ -7,7 +7,7 @@ import type { BookRecord } from "../../model/record.ts";
 import { atPointer, type Json } from "../../model/json.ts";
 import { rowName } from "../../model/stable.ts";
 import type { Inline, Mark, Target } from "../blocks.ts";
-import { addressOfRecord } from "./address.ts";
+import { addressOfRecord, calculationPage } from "./address.ts";
 import { lowerTitle } from "./titles.ts";
 
 /** The judged book with the indexes pages are made from. */
@@ -82,6 +82,11 @@ export function kindOf(context: Context, record: Pick<BookRecord, "kind">): Kind
 
 export function targetOf(context: Context, record: BookRecord, pointer = ""): Target {
   return addressOfRecord(kindOf(context, record), record, rowOf(context, record, pointer));
+}
+
+/** Page of a calculation about a record or one of its rows. */
+export function pageOfComputed(context: Context, { calculation, subject, pointer }: Computed): string {
+  return calculationPage(calculation.id, subject, rowOf(context, subject, pointer) ?? "");
 }
 
 /** Name of the row a pointer leads into, or undefined. */

@@ -24,3 +24,6 @@ export function severalOf(title: string): string {
 /** "11 joints", "1 certificate of the body". */
 export const countedTitle = (count: number, title: string): string =>
   `${count} ${count === 1 ? lowerTitle(title) : severalOf(title)}`;
+
+/** "thickness" → "Thickness": the head of a sentence. */
+export const upper = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);

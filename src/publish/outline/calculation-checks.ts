@@ -1,0 +1,87 @@
+import { describeBasis } from "../../model/basis.ts";
+import type { Computed } from "../../model/book.ts";
+import type { Comparison } from "../../model/calculation.ts";
+import { related, typeset } from "../../model/formula/typeset.ts";
+import { formulaOf } from "../../compute/run.ts";
+import type { Block, Text } from "../blocks.ts";
+import { formsOf } from "./calculation-symbols.ts";
+import { figure, withUnit } from "./numbers.ts";
+import { upper } from "./titles.ts";
+
+export function acceptance(computed: Computed): Block[] {
+  if (computed.accept.length === 0) return [];
+  return [
+    { type: "heading", level: 2, text: "Acceptance" },
+    {
+      type: "judged",
+      items: computed.accept.map(({ acceptance: one, left, right, holds }) => ({
+        text: [
+          `${upper(one.means)}. `,
+          ...comparisonText(computed, one, left, right),
+          `, margin ${figure(Math.abs(left - right), 4)}.`,
+        ],
+        mark: holds ? "passed" : "failed",
+      })),
+    },
+  ];
+}
+
+export function limits(computed: Computed): Block[] {
+  if (computed.limits.length === 0) return [];
+  return [
+    { type: "heading", level: 2, text: "Limits of validity" },
+    {
+      type: "judged",
+      items: computed.limits.map(({ limit, left, right, holds }) => ({
+        text: [`${upper(limit.means)}. `, ...comparisonText(computed, limit, left, right), "."],
+        mark: holds ? "passed" : "failed",
+      })),
+      notes: [
+        ...new Set(
+          computed.limits.flatMap(({ limit }) => (limit.basis === undefined ? [] : [describeBasis(limit.basis)])),
+        ),
+      ].map((basis) => ({ lead: "Basis", text: [basis] })),
+    },
+  ];
+}
+
+/** The same quantity by a second method. */
+export function crossCheck(computed: Computed): Block[] {
+  const second = computed.calculation.crossCheck;
+  if (second === undefined || computed.crossCheck === undefined) return [];
+  const { value, agrees } = computed.crossCheck;
+  const first = computed.steps.find(({ step }) => step.symbol === second.symbol)?.value ?? Number.NaN;
+  return [
+    { type: "heading", level: 2, text: "Second method" },
+    {
+      type: "judged",
+      items: [
+        {
+          text: [
+            `${upper(second.means)}: ${withUnit(figure(value), second.unit)} against ${withUnit(figure(first), second.unit)}.`,
+          ],
+          mark: agrees ? "passed" : "failed",
+        },
+      ],
+      notes: [{ lead: "Basis", text: [describeBasis(second.basis)] }],
+    },
+  ];
+}
+
+const signs = { "<=": "≤", "<": "<", ">=": "≥", ">": ">", "=": "=" } as const;
+
+function comparisonText(
+  computed: Computed,
+  { left, relation, right }: Comparison,
+  leftValue: number,
+  rightValue: number,
+): Text {
+  const display = formsOf(computed);
+  return [
+    {
+      type: "symbol",
+      display: related(typeset(formulaOf(left), display), signs[relation], typeset(formulaOf(right), display)),
+    },
+    `: ${figure(leftValue)} ${signs[relation]} ${figure(rightValue)}`,
+  ];
+}

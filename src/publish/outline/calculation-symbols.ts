@@ -1,0 +1,91 @@
+import { describeBasis } from "../../model/basis.ts";
+import type { BoundInput, Computed } from "../../model/book.ts";
+import { symbolDisplay } from "../../model/formula/typeset.ts";
+import type { Block, Cell, Row, Text } from "../blocks.ts";
+import { nameOf, pageOfComputed, type Context } from "./context.ts";
+import { figure } from "./numbers.ts";
+
+/** The inputs of a calculation: symbol, value, unit, meaning, and where each comes from. */
+export function symbolsTable(context: Context, computed: Computed, next: () => string): Block {
+  const rows = Object.entries(computed.calculation.inputs).flatMap(([symbol, input]): Row[] => {
+    const bound = computed.inputs.get(symbol);
+    if (bound === undefined) return [];
+    const value: Cell =
+      bound.rows !== undefined
+        ? { type: "text", text: [`${bound.rows} rows`] }
+        : input.options !== undefined
+          ? { type: "text", text: [bound.written ?? ""] }
+          : { type: "number", text: shortNumber(bound) };
+    return [
+      {
+        cells: [
+          { type: "text", text: [{ type: "symbol", display: symbolDisplay(symbol, input.display) }] },
+          value,
+          { type: "text", text: [input.unit === "1" || input.unit === "rows" ? "" : input.unit] },
+          { type: "text", text: [input.means, ...writtenAs(bound, input.unit)] },
+          { type: "text", text: originText(context, bound) },
+        ],
+      },
+    ];
+  });
+  return {
+    type: "table",
+    number: next(),
+    title: "Symbols, values, and where they come from",
+    columns: [
+      { head: "Symbol", align: "left", width: 1 },
+      { head: "Value", align: "number", width: 1.2 },
+      { head: "Unit", align: "left", width: 1 },
+      { head: "Meaning", align: "left", width: 4 },
+      { head: "Where it comes from", align: "left", width: 3 },
+    ],
+    groups: [rows],
+    wide: true,
+  };
+}
+
+/** The value as the record has it, when the formula wants another unit. */
+function writtenAs({ written, measure }: BoundInput, unit: string): Text {
+  const own = written === undefined ? undefined : /^[<>]?-?[\d.]+ (.+)$/.exec(written)?.[1];
+  if (written === undefined || measure === undefined || own === undefined || own === unit) return [];
+  return [", recorded as ", { type: "whole", text: written }];
+}
+
+function originText(context: Context, { origin }: BoundInput): Text {
+  switch (origin?.type) {
+    case "record":
+      return [
+        nameOf(context, origin.record),
+        " ",
+        { type: "code", text: context.source(origin.record, origin.pointer) },
+      ];
+    case "profile":
+      return [`profile, ${origin.name}: ${describeBasis(origin.basis)}`];
+    case "table":
+      return [`table ${origin.table}, ${origin.row}: ${describeBasis(origin.basis)}`];
+    case "calculation":
+      return [
+        { type: "link", to: { page: pageOfComputed(context, origin.of) }, text: origin.of.calculation.title },
+        ` of ${origin.of.subject.kind} ${origin.of.subject.id}`,
+      ];
+    case "default":
+      return ["not recorded; this value is assumed"];
+    case undefined:
+      return ["rows of the records named in the step"];
+  }
+}
+
+/** Display forms of the symbols of a calculation. */
+export function formsOf(computed: Computed): Map<string, string> {
+  const list = [
+    ...Object.entries(computed.calculation.inputs),
+    ...computed.calculation.steps.map((step) => [step.symbol, step] as const),
+  ];
+  return new Map(list.flatMap(([symbol, { display }]) => (display === undefined ? [] : [[symbol, display] as const])));
+}
+
+/** The digits as recorded where the formula takes them unconverted; else the figure of the value. */
+export const shortNumber = ({ value = 0, written }: BoundInput) => {
+  const digits = written === undefined ? undefined : /^-?\d+(\.\d+)?/.exec(written)?.[0];
+  return digits !== undefined && Number(digits) === value ? digits : figure(value);
+};
