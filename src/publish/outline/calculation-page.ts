@@ -7,9 +7,10 @@ import { sheets } from "./calculation-sheets.ts";
 import { resultOf, stepBlock } from "./calculation-steps.ts";
 import { symbolsTable } from "./calculation-symbols.ts";
 import { kindOf, labelOf, linkTo, pageOfComputed, rowOf, type Context } from "./context.ts";
+import { scanBlocks } from "./evidence-blocks.ts";
 import { findingGroups } from "./finding-blocks.ts";
 import { figure, unitOfSymbol, withUnit } from "./numbers.ts";
-import { numbering, scanBlocks } from "./record-blocks.ts";
+import { numbering } from "./record-blocks.ts";
 import { lowerTitle, upper } from "./titles.ts";
 
 /** One calculation as an inspector wants it: symbols, steps, limits, acceptance, recorded against recomputed, caution. */

@@ -7,7 +7,7 @@ import { resultOf } from "./calculation-steps.ts";
 import { formsOf } from "./calculation-symbols.ts";
 import { kindOf, pageOfComputed, rowOf, type Context } from "./context.ts";
 import { figure } from "./numbers.ts";
-import { inFives } from "./record-blocks.ts";
+import { inFives } from "./row-tables.ts";
 import { countedTitle } from "./titles.ts";
 
 /** From so many subjects on, a calculation is printed once with a table; the page of each subject stays on screen. */

@@ -4,7 +4,7 @@ import type { Kind } from "../../model/kind.ts";
 import type { Block, Fact, Row, Text } from "../blocks.ts";
 import { inWords } from "./chain-block.ts";
 import { nameOf, plain, type Context } from "./context.ts";
-import { inFives } from "./record-blocks.ts";
+import { inFives } from "./row-tables.ts";
 import { countedTitle } from "./titles.ts";
 import { termOf } from "./values.ts";
 

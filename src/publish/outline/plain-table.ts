@@ -1,5 +1,5 @@
 import type { Cell, Column, Row, TableBlock } from "../blocks.ts";
-import { inFives } from "./record-blocks.ts";
+import { inFives } from "./row-tables.ts";
 
 /** Heads of columns with their widths; a head that ends in "#" is a column of numbers. */
 export type Heads = Readonly<Record<string, number>>;

@@ -7,18 +7,11 @@ import { chainBlock } from "./chain-block.ts";
 import { extraBlocks } from "./extras.ts";
 import { kindOf, labelOf, linkTo, markOf, targetOf, valueAt, worst, type Context } from "./context.ts";
 import { computedBlocks } from "./computed-blocks.ts";
+import { namedBy, scanBlocks, signatureBlock } from "./evidence-blocks.ts";
 import { counted } from "./front-page.ts";
-import {
-  inFives,
-  judgedBlock,
-  namedBy,
-  numbering,
-  recordBlocks,
-  scanBlocks,
-  shownOutcomes,
-  signatureBlock,
-  type Numbering,
-} from "./record-blocks.ts";
+import { judgedBlock, shownOutcomes } from "./judged-block.ts";
+import { numbering, recordBlocks, type Numbering } from "./record-blocks.ts";
+import { inFives } from "./row-tables.ts";
 import { countedTitle } from "./titles.ts";
 import { cellOf, commonUnit, labelOfField } from "./values.ts";
 

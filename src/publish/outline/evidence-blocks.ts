@@ -1,0 +1,109 @@
+import { isList, isObject } from "../../model/json.ts";
+import { addressOf, type BookRecord } from "../../model/record.ts";
+import type { Block, Note } from "../blocks.ts";
+import { linkTo, nameOf, plain, type Context } from "./context.ts";
+
+/** Where the record stands, which original it was taken from, and who compared the two. */
+export function sourceNotes(context: Context, record: BookRecord): Note[] {
+  const notes: Note[] = [{ lead: "Source", text: [{ type: "code", text: context.source(record) }] }];
+  const original = linkOf(context, record, "/source/original");
+  const page = isObject(record.value["source"]) ? record.value["source"]["page"] : undefined;
+  if (original !== undefined)
+    notes.push({
+      lead: "Original",
+      text: [
+        linkTo(context, original),
+        ...(page === undefined ? [] : [`, page ${plain(page)}`]),
+        ...compared(context, record),
+      ],
+    });
+  return notes;
+}
+
+function compared(context: Context, record: BookRecord): string[] {
+  const transcription = record.value["transcription"];
+  if (!isObject(transcription)) return [". Not yet compared with the data by a person"];
+  const who = linkOf(context, record, "/transcription/comparedBy");
+  return [
+    `, compared with the data by ${who === undefined ? plain(transcription["comparedBy"]) || "nobody yet" : `${plain(who.value["name"])} (${who.id})`}${transcription["date"] === undefined ? "" : ` on ${plain(transcription["date"])}`}`,
+  ];
+}
+
+function comparedSentence(context: Context, record: BookRecord): string {
+  if (!isObject(record.value["source"])) return "";
+  return compared(context, record)
+    .join("")
+    .replace(/^[,.] /, "");
+}
+
+export function linkOf(context: Context, record: BookRecord, pointer: string): BookRecord | undefined {
+  return context.judged.graph.out.get(record)?.get(pointer)?.to;
+}
+
+/** Originals the record was taken from or that are attached to it. */
+export function scanBlocks(context: Context, record: BookRecord): Block[] {
+  const links = [...(context.judged.graph.out.get(record)?.values() ?? [])].filter(
+    (link) => link.to?.kind === "original",
+  );
+  const originals = [...new Set(links.flatMap((link) => link.to ?? []))];
+  if (originals.length === 0) return [];
+  return [
+    { type: "heading", level: 2, text: originals.length === 1 ? "Original" : "Originals" },
+    ...originals.map((original): Block => {
+      const page = isObject(record.value["source"]) ? record.value["source"]["page"] : undefined;
+      const isSource = linkOf(context, record, "/source/original") === original;
+      return scanOf(
+        original,
+        typeof page === "number" && isSource ? page : undefined,
+        comparedSentence(context, record),
+      );
+    }),
+  ];
+}
+
+function scanOf(original: BookRecord, page: number | undefined, comparedBy: string): Extract<Block, { type: "scan" }> {
+  const { title, path, sha256, pages } = original.value;
+  return {
+    type: "scan",
+    title: `${original.id}, ${plain(title)}`,
+    path: plain(path),
+    sha256: plain(sha256),
+    pages: typeof pages === "number" ? pages : 0,
+    compared: comparedBy,
+    ...(page !== undefined && { page }),
+  };
+}
+
+export function signatureBlock(context: Context, record: BookRecord): Block[] {
+  const listed = record.value["signatures"];
+  if (!isList(listed) || listed.length === 0) return [];
+  return [
+    {
+      type: "signatures",
+      rows: listed.flatMap((one, index) => {
+        if (!isObject(one)) return [];
+        const person = linkOf(context, record, `/signatures/${index}/person`);
+        const name =
+          person === undefined ? plain(one["person"]) : `${plain(person.value["name"]) || person.id} (${person.id})`;
+        return [{ for: plain(one["role"]), that: "signed the original", date: plain(one["date"]), by: name }];
+      }),
+    },
+  ];
+}
+
+/** Who names this record: links back, by kind. */
+export function namedBy(context: Context, record: BookRecord): Block[] {
+  const links = context.judged.graph.back.get(addressOf(record)) ?? [];
+  const from = [...new Set(links.map((link) => link.from))].filter((one) => one !== record);
+  if (from.length === 0) return [];
+  const shown = from.slice(0, 60).map((one) => nameOf(context, one));
+  return [
+    { type: "heading", level: 2, text: "Named by" },
+    {
+      type: "paragraph",
+      text: shown
+        .flatMap((one, index) => (index === 0 ? [one] : [", ", one]))
+        .concat(from.length > 60 ? [` and ${from.length - 60} more.`] : ["."]),
+    },
+  ];
+}

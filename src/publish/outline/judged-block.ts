@@ -1,0 +1,44 @@
+import type { Outcome } from "../../model/finding.ts";
+import { addressOf, type BookRecord } from "../../model/record.ts";
+import type { Block, Text } from "../blocks.ts";
+import { markOf, titleOfOutcome, type Context } from "./context.ts";
+import { findingLinks } from "./finding-blocks.ts";
+
+/**
+ * The checks of a record that its page lists and counts. A requirement that is met is seen from the record itself, and
+ * the register lists it; a calculation stands with its figures.
+ */
+export function shownOutcomes(context: Context, record: BookRecord): readonly Outcome[] {
+  return (context.outcomes.get(addressOf(record)) ?? []).filter(
+    ({ definition, verdict }) =>
+      verdict !== "passed" || !(context.requirements.has(definition) || context.calculations.has(definition)),
+  );
+}
+
+/** What was judged about this record, sentence by sentence, gravest first. */
+export function judgedBlock(context: Context, record: BookRecord, heading = "What was judged"): Block[] {
+  const shown = shownOutcomes(context, record).filter(({ verdict }) => verdict !== "not applicable");
+  const none = shownOutcomes(context, record).length - shown.length;
+  if (shown.length === 0) return [];
+  const rank = { failed: 0, "not judged": 1, "not due": 2, passed: 3, "not applicable": 4 } as const;
+  const items = shown
+    .map((outcome) => {
+      const row = outcome.subject?.id.split("#")[1];
+      const mark = markOf(outcome);
+      const because = findingLinks(context, outcome);
+      return {
+        text: [titleOfOutcome(context, outcome), ...(row === undefined ? [] : [` (${row})`])] as Text,
+        mark,
+        ...(because.length > 0 && { because }),
+      };
+    })
+    .sort((a, b) => rank[a.mark] - rank[b.mark]);
+  return [
+    { type: "heading", level: 2, text: heading },
+    {
+      type: "judged",
+      items,
+      ...(none > 0 && { notes: [{ text: [`${none} more check${none === 1 ? " does" : "s do"} not apply here.`] }] }),
+    },
+  ];
+}
