@@ -8,9 +8,11 @@ import { checkedByAnother, drawingInForce, repairProcedureInForce, testProcedure
 import { heatTreatmentAfterWelding, heatTreatmentPlanned, heatTreatmentTimes } from "./heat-treatment.ts";
 import { calibrated, gaugeAsRegistered } from "./instruments.ts";
 import { batchUsable, fitUpAfterCut, markBeforeCut, weldAfterFitUp } from "./manufacture-order.ts";
+import { chemistryLimits } from "./material-chemistry.ts";
 import { materialDates } from "./material-dates.ts";
 import { certificateThickness, certificateType, markMaterial, millApproved } from "./material-identity.ts";
-import { chemistryLimits, printedMean, tensileLimits } from "./material-values.ts";
+import { printedMean } from "./material-impact.ts";
+import { tensileLimits } from "./material-strength.ts";
 import { nameplateMark, nameplateValve } from "./nameplate.ts";
 import { magneticExtent, penetrantExtent, radiographicExtent, ultrasonicExtent, visualExtent } from "./ndt-extent.ts";
 import { rowLength, rowVerdict, testAfterWelding, testDelay } from "./ndt-order.ts";

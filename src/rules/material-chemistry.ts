@@ -1,0 +1,157 @@
+import { fromMemory } from "../model/basis.ts";
+import { list, quantity, text, thing } from "../model/input.ts";
+import { rule } from "../model/rule.ts";
+import { tested } from "../requirements/conditions.ts";
+
+const ladle = fromMemory(
+  "EN 10028-2 and its sister standards",
+  undefined,
+  "limits of the ladle analysis; each row of the table says its own basis",
+);
+
+/** What a row of the table limits: an element, or a sum of elements written with "+". */
+const partsOf = (element: string): readonly string[] => element.split("+");
+
+/**
+ * Certificate values are compared as printed, unrounded: rounding to the digits of the limit would be the laxer reading,
+ * and the digits of a limit are not always known.
+ */
+export const chemistryLimits = rule({
+  id: "chemistry-limits",
+  title: "Every element the grade limits is reported, and lies within its limits",
+  basis: ladle,
+  kind: "material-certificate#rows",
+  when: [tested],
+  severity: "nonconformity",
+  owner: "purchasing",
+  inputs: {
+    limits: list(
+      thing("table(grade-chemistry, standard, edition, grade).limits[]", {
+        element: text("element"),
+        bound: text("bound"),
+        content: quantity("content", "%"),
+        report: text("report"),
+      }),
+    ),
+    chemistry: list(thing("chemistry[]", { element: text("element"), value: quantity("value", "%") })),
+    grade: text("grade"),
+  },
+  *check({ limits, chemistry, grade }, row) {
+    for (const { element, bound, content, report } of limits) {
+      const least = bound === "least";
+      const range = `${least ? "at least" : "at most"} ${content.text}`;
+      const values = partsOf(element).map((part) => chemistry.find((one) => one.element === part));
+      const found = values.filter((one) => one !== undefined);
+      if (found.length < values.length) {
+        if (report === "always")
+          yield {
+            name: element,
+            at: "chemistry",
+            accuses: [],
+            message: `${row.id} reports no ${partsOf(element)
+              .filter((part) => !found.some((one) => one.element === part))
+              .join(", ")}, which ${grade} limits`,
+            why: `${element}: ${range}`,
+            hint: "ask the mill for the missing figure; an element that is not reported is not within its limit",
+          };
+        continue;
+      }
+      const low = found.reduce((sum, one) => sum + one.value.low, 0);
+      const high = found.reduce((sum, one) => sum + one.value.high, 0);
+      const guard = 1e-9;
+      const holds = least ? low >= content.value - guard : high <= content.value + guard;
+      const fails = least ? high < content.value - guard : low > content.value + guard;
+      const [first] = found;
+      if (!holds && first !== undefined)
+        yield {
+          name: element,
+          at: [first, "value"],
+          accuses: found.map((one) => [one, "value"] as const),
+          message: `${element} is ${found.length === 1 ? first.value.text : `${Number(high.toFixed(6))} %`} on ${row.id}; ${grade} wants ${range}`,
+          why: "ladle analysis as printed, unrounded",
+          hint: "compare with the certificate; if it says so, raise a nonconformity report with the mill",
+          unsure: !fails,
+        };
+    }
+  },
+  examples: [
+    {
+      name: "on the limit",
+      given: {
+        grade: "P265GH",
+        limits: [{ element: "C", bound: "most", content: "0.20 %", report: "always" }],
+        chemistry: [{ element: "C", value: "0.20 %" }],
+      },
+      objections: [],
+    },
+    {
+      name: "over the limit",
+      given: {
+        grade: "P265GH",
+        limits: [{ element: "C", bound: "most", content: "0.20 %", report: "always" }],
+        chemistry: [{ element: "C", value: "0.204 %" }],
+      },
+      objections: ["C is 0.204 % on X-01; P265GH wants at most 0.20 %"],
+    },
+    {
+      name: "on the least",
+      given: {
+        grade: "P265GH",
+        limits: [{ element: "Al", bound: "least", content: "0.020 %", report: "always" }],
+        chemistry: [{ element: "Al", value: "0.020 %" }],
+      },
+      objections: [],
+    },
+    {
+      name: "under the least",
+      given: {
+        grade: "P265GH",
+        limits: [{ element: "Al", bound: "least", content: "0.020 %", report: "always" }],
+        chemistry: [{ element: "Al", value: "0.012 %" }],
+      },
+      objections: ["Al is 0.012 % on X-01; P265GH wants at least 0.020 %"],
+    },
+    {
+      name: "known only as less than, below the limit",
+      given: {
+        grade: "P265GH",
+        limits: [{ element: "Nb", bound: "most", content: "0.030 %", report: "always" }],
+        chemistry: [{ element: "Nb", value: "<0.003 %" }],
+      },
+      objections: [],
+    },
+    {
+      name: "not reported",
+      given: {
+        grade: "P265GH",
+        limits: [{ element: "Mo", bound: "most", content: "0.08 %", report: "always" }],
+        chemistry: [{ element: "C", value: "0.14 %" }],
+      },
+      objections: ["X-01 reports no Mo, which P265GH limits"],
+    },
+    {
+      name: "a sum on its limit",
+      given: {
+        grade: "P265GH",
+        limits: [{ element: "Cr+Ni", bound: "most", content: "0.30 %", report: "always" }],
+        chemistry: [
+          { element: "Cr", value: "0.10 %" },
+          { element: "Ni", value: "0.20 %" },
+        ],
+      },
+      objections: [],
+    },
+    {
+      name: "a sum over its limit",
+      given: {
+        grade: "P265GH",
+        limits: [{ element: "Cr+Ni", bound: "most", content: "0.30 %", report: "always" }],
+        chemistry: [
+          { element: "Cr", value: "0.11 %" },
+          { element: "Ni", value: "0.20 %" },
+        ],
+      },
+      objections: ["Cr+Ni is 0.31 % on X-01; P265GH wants at most 0.30 %"],
+    },
+  ],
+});
