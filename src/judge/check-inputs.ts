@@ -4,7 +4,9 @@ import type { Condition, Input, Inputs, Reading } from "../model/input.ts";
 import { parseQuantity } from "../model/quantity.ts";
 import { sameDimension, unitOf } from "../model/units.ts";
 import { pathOf } from "./bind.ts";
-import { through, unknownKind, walkPath, type PathFacts, type Schemas, type WalkedPath } from "./check-paths.ts";
+import { walkPath } from "./check-paths.ts";
+import { through } from "./field-step.ts";
+import { unknownKind, type PathFacts, type Schemas, type WalkedPath } from "./path-facts.ts";
 import { standAt, type Coverage, type Standing } from "./standing.ts";
 
 /** All paths a definition's inputs read, those of things from where their own path ends. */

@@ -1,7 +1,8 @@
 import type { Definitions } from "../model/definitions.ts";
 import type { Condition } from "../model/input.ts";
-import type { Field } from "../model/kind.ts";
 import { printStep, printSteps, type Path, type Step } from "../model/path.ts";
+import { takeField, through } from "./field-step.ts";
+import { unknownKind, type Draft, type Problem, type Schemas, type WalkedPath } from "./path-facts.ts";
 import {
   filterOn,
   filtersOf,
@@ -17,39 +18,6 @@ import {
   type Standing,
 } from "./standing.ts";
 
-export { coverageOf, type Coverage } from "./standing.ts";
-
-/** What is known of a path before any book is read. */
-export interface PathFacts {
-  /** Leads through a link, back along one, or over the whole book. */
-  readonly crosses: boolean;
-  /** Starts at the book. */
-  readonly whole: boolean;
-  /** Calculations it reads. */
-  readonly calculations: readonly string[];
-  /** Why it cannot be followed, or (for a required path) which step nobody owes. */
-  readonly problems: readonly string[];
-}
-
-/** As `PathFacts`, with where the path ends: null when it cannot be followed. */
-export interface WalkedPath extends PathFacts {
-  readonly end: Standing | null;
-}
-
-interface Draft {
-  crosses: boolean;
-  whole: boolean;
-  readonly calculations: string[];
-  readonly problems: string[];
-}
-
-/** What paths are checked against, and whether every step must be owed. */
-export interface Schemas {
-  readonly definitions: Definitions;
-  readonly coverage: Coverage;
-  readonly required: boolean;
-}
-
 /** Walks a path over the schemas. `conditions` are those under which it is read. */
 export function checkPath(
   definitions: Definitions,
@@ -64,14 +32,6 @@ export function checkPath(
   return walkPath({ definitions, coverage, required }, start, path);
 }
 
-export const unknownKind = (kind: string): WalkedPath => ({
-  crosses: false,
-  whole: false,
-  calculations: [],
-  problems: [`there is no kind "${kind}"`],
-  end: null,
-});
-
 /** Walks a path from where another one ended. */
 export function walkPath(schemas: Schemas, start: Standing, path: Path): WalkedPath {
   const draft: Draft = { crosses: false, whole: false, calculations: [], problems: [] };
@@ -85,8 +45,6 @@ export function walkPath(schemas: Schemas, start: Standing, path: Path): WalkedP
   }
   return { ...draft, end: at };
 }
-
-type Problem = (text: string) => void;
 
 function take(
   schemas: Schemas,
@@ -175,63 +133,6 @@ function take(
       return outside(freeOfCalculation(step.id, found));
     }
   }
-}
-
-function takeField(
-  schemas: Schemas,
-  draft: Draft,
-  from: Standing,
-  name: string,
-  rest: readonly Step[],
-  problem: Problem,
-): Standing | null {
-  const at = through(schemas.definitions, draft, from, problem);
-  if (at.free !== null) {
-    const free = at.free.names?.get(name);
-    if (free === undefined) problem(`${at.free.of} has no "${name}"`);
-    return free === undefined ? null : outside(free);
-  }
-  const field: Field | undefined = at.fields?.get(name);
-  if (field === undefined) {
-    problem(`${at.kind ?? "it"}${at.list === "" ? "" : `#${at.list}`} has no field "${name}"`);
-    return null;
-  }
-  const { required, coverage } = schemas;
-  const anchors = stepOn(at, name);
-  const owed =
-    field.required ||
-    field.due !== undefined ||
-    isCovered(coverage, anchors) ||
-    isCovered(coverage, stepOn(at, name + filtersOf(rest)));
-  if (required && !owed)
-    problem(`"${name}" is read as required, but neither the schema nor an unconditional row of the register owes it`);
-  return {
-    ...at,
-    field,
-    fields: field.fields ?? null,
-    list: field.type === "list" && at.list === "" ? name : at.list,
-    anchors,
-  };
-}
-
-/** Behind a link, at what it names; anywhere else where it is. */
-export function through(
-  definitions: Definitions,
-  draft: Pick<Draft, "crosses">,
-  at: Standing,
-  problem: Problem,
-): Standing {
-  if (at.field?.type !== "link") return at;
-  draft.crosses = true;
-  const targets = at.field.targets ?? [];
-  const [kind = "", list = ""] = (targets[0] ?? "").split(/[#@]/);
-  const next =
-    targets.length === 1 ? standAt(definitions, list === "" ? kind : `${kind}#${list}`, [], at.anchors) : null;
-  if (next !== null) return next;
-  problem(
-    `"${at.field.name}" names ${targets.length === 1 ? `"${targets[0] ?? ""}", which is no kind` : "several kinds; a path cannot go on behind it"}`,
-  );
-  return outside({ of: at.field.name, names: null });
 }
 
 /** A filter compares a field that is owed, and that has its values from a list. */

@@ -6,9 +6,9 @@ import { ProgramError } from "../model/program-error.ts";
 import type { Rule } from "../model/rule.ts";
 import { pathOf } from "./bind.ts";
 import { checkCalculationInputs, checkCondition, checkInputs } from "./check-inputs.ts";
-import { checkPath, coverageOf, type Coverage } from "./check-paths.ts";
+import { checkPath } from "./check-paths.ts";
 import { answerable } from "./lift.ts";
-import { standAt } from "./standing.ts";
+import { coverageOf, standAt, type Coverage } from "./standing.ts";
 
 /** Definitions in the order they are judged in. Derived from what each reads; nobody assigns a stage. */
 export interface Plan {

@@ -2,7 +2,8 @@ import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { chains, shippedDefinitions } from "../../src/definitions.ts";
 import { pathOf } from "../../src/judge/bind.ts";
-import { checkPath, coverageOf } from "../../src/judge/check-paths.ts";
+import { checkPath } from "../../src/judge/check-paths.ts";
+import { coverageOf } from "../../src/judge/standing.ts";
 import { loadKinds } from "../../src/load/kinds.ts";
 
 const definitions = shippedDefinitions(loadKinds([join(import.meta.dirname, "../../schemas")]));

@@ -1,0 +1,63 @@
+import type { Definitions } from "../model/definitions.ts";
+import type { Field } from "../model/kind.ts";
+import type { Step } from "../model/path.ts";
+import type { Draft, Problem, Schemas } from "./path-facts.ts";
+import { filtersOf, isCovered, outside, standAt, stepOn, type Standing } from "./standing.ts";
+
+/** One step on to a field of a record, a row or a result; a required one must be owed by somebody. */
+export function takeField(
+  schemas: Schemas,
+  draft: Draft,
+  from: Standing,
+  name: string,
+  rest: readonly Step[],
+  problem: Problem,
+): Standing | null {
+  const at = through(schemas.definitions, draft, from, problem);
+  if (at.free !== null) {
+    const free = at.free.names?.get(name);
+    if (free === undefined) problem(`${at.free.of} has no "${name}"`);
+    return free === undefined ? null : outside(free);
+  }
+  const field: Field | undefined = at.fields?.get(name);
+  if (field === undefined) {
+    problem(`${at.kind ?? "it"}${at.list === "" ? "" : `#${at.list}`} has no field "${name}"`);
+    return null;
+  }
+  const { required, coverage } = schemas;
+  const anchors = stepOn(at, name);
+  const owed =
+    field.required ||
+    field.due !== undefined ||
+    isCovered(coverage, anchors) ||
+    isCovered(coverage, stepOn(at, name + filtersOf(rest)));
+  if (required && !owed)
+    problem(`"${name}" is read as required, but neither the schema nor an unconditional row of the register owes it`);
+  return {
+    ...at,
+    field,
+    fields: field.fields ?? null,
+    list: field.type === "list" && at.list === "" ? name : at.list,
+    anchors,
+  };
+}
+
+/** Behind a link, at what it names; anywhere else where it is. */
+export function through(
+  definitions: Definitions,
+  draft: Pick<Draft, "crosses">,
+  at: Standing,
+  problem: Problem,
+): Standing {
+  if (at.field?.type !== "link") return at;
+  draft.crosses = true;
+  const targets = at.field.targets ?? [];
+  const [kind = "", list = ""] = (targets[0] ?? "").split(/[#@]/);
+  const next =
+    targets.length === 1 ? standAt(definitions, list === "" ? kind : `${kind}#${list}`, [], at.anchors) : null;
+  if (next !== null) return next;
+  problem(
+    `"${at.field.name}" names ${targets.length === 1 ? `"${targets[0] ?? ""}", which is no kind` : "several kinds; a path cannot go on behind it"}`,
+  );
+  return outside({ of: at.field.name, names: null });
+}
