@@ -6,7 +6,7 @@ import { loadKinds } from "./load/kinds.ts";
 import type { JudgedBook, LoadedBook } from "./model/book.ts";
 import type { Definitions } from "./model/definitions.ts";
 import type { Kind } from "./model/kind.ts";
-import type { Publication } from "./publish/blocks.ts";
+import type { Publication } from "./publish/publication.ts";
 import { chainOf, outline } from "./publish/outline/outline.ts";
 import { packageRoot, toolName } from "./root.ts";
 

@@ -1,10 +1,14 @@
 import type { Severity, Verdict } from "../model/finding.ts";
 import type { Display } from "../model/formula/typeset.ts";
+import type { Figure } from "./figures/shapes.ts";
 
 /**
  * What a page says, before it is HTML or PDF. `outline.ts` makes these values and decides everything; the two
  * publications print them and decide nothing.
  */
+
+// The templates lie outside src/, and take whatever they print from here.
+export type { Page, Publication } from "./publication.ts";
 
 /** Running text with marks. A plain string is text; nothing in it is ever markup. */
 export type Inline =
@@ -199,114 +203,4 @@ export interface ContentsEntry {
   readonly level: 1 | 2;
   /** Only on paper, where no search and no section opening is a click away. */
   readonly paperOnly?: boolean;
-}
-
-/** Geometry once, drawn as SVG and as PDF vectors. Units are px at 96/inch in SVG; the PDF scales to its width. */
-export interface Figure {
-  readonly title: string;
-  readonly description: string;
-  /** Drawn twice: about 900 and 350 units wide. The PDF prints the wide one. */
-  readonly wide: Drawing;
-  readonly narrow: Drawing;
-}
-
-export interface Drawing {
-  readonly width: number;
-  readonly height: number;
-  readonly shapes: readonly Shape[];
-}
-
-/** One ink. Weights: 0.6 ticks, dimensions, limits · 1 axis · 2 data, seams · 3 value stroke. */
-export type Shape =
-  | {
-      readonly type: "line";
-      readonly from: readonly [number, number];
-      readonly to: readonly [number, number];
-      readonly weight: number;
-      readonly broken?: boolean;
-      /** Open arrow heads of a dimension line. */
-      readonly arrows?: "both" | "end";
-    }
-  | {
-      readonly type: "path";
-      readonly points: readonly (readonly [number, number])[];
-      readonly weight: number;
-      readonly closed?: boolean;
-      readonly broken?: boolean;
-    }
-  | { readonly type: "ring"; readonly at: readonly [number, number]; readonly radius: number; readonly weight: number }
-  /** A region hatched at 45°, never filled. */
-  | { readonly type: "hatch"; readonly x: number; readonly y: number; readonly width: number; readonly height: number }
-  | {
-      readonly type: "text";
-      readonly at: readonly [number, number];
-      readonly text: string;
-      readonly size: number;
-      readonly anchor: "start" | "middle" | "end";
-      readonly turned?: boolean;
-      readonly strong?: boolean;
-      readonly to?: Target;
-    };
-
-/** One page of the site, and one run of pages of the PDF. */
-export interface Page {
-  /** Path in the issue, such as `joint/r-L1.html`. */
-  readonly url: string;
-  /** "7.3" */
-  readonly number?: string;
-  /** Small line over the title: "Joint". */
-  readonly kindLine?: string;
-  readonly title: string;
-  /** Sentence under the title. */
-  readonly under?: Text;
-  readonly blocks: readonly Block[];
-  /** Section of the book the page belongs to; index into `Publication.sections`, or null for front matter. */
-  readonly section: number | null;
-  /** Opening page of a section (large number). */
-  readonly opening?: boolean;
-  /** Left out of the PDF (pages that only serve navigation on screen). */
-  readonly screenOnly?: boolean;
-}
-
-export interface Section {
-  readonly number: string;
-  readonly title: string;
-  readonly opening: string;
-}
-
-/** An original to append to the PDF, and to copy beside the site. */
-export interface Appendix {
-  readonly id: string;
-  readonly title: string;
-  readonly path: string;
-  readonly sha256: string;
-  readonly pages: number;
-  readonly mediaType: string;
-  /** Page of the site that describes it. */
-  readonly page: Target;
-}
-
-/** The whole publication as a value. */
-export interface Publication {
-  /** "TQ423-01" */
-  readonly number: string;
-  readonly title: string;
-  /** "revision 0, final" */
-  readonly state: string;
-  readonly interim: boolean;
-  /** "Interim issue P3, not for acceptance. Evidence recorded up to 18 June 2026." */
-  readonly interimLine?: string;
-  readonly demonstration: boolean;
-  /** Full SHA-256 of the evidence. */
-  readonly fingerprint: string;
-  readonly issueDate: string;
-  readonly dataCutOff: string;
-  readonly maker: string;
-  readonly client: string;
-  readonly language: string;
-  readonly sections: readonly Section[];
-  readonly pages: readonly Page[];
-  readonly originals: readonly Appendix[];
-  /** Tool name and version, for metadata. */
-  readonly tool: string;
 }

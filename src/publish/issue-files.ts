@@ -8,7 +8,7 @@ import { toolName } from "../root.ts";
 import { siteFiles } from "./html/index.ts";
 import { sha256 } from "./issue/index.ts";
 import { bookPdf } from "./pdf/index.ts";
-import type { Publication } from "./blocks.ts";
+import type { Publication } from "./publication.ts";
 import { ChangedWhileBuilding } from "./changed.ts";
 
 /**

@@ -1,4 +1,4 @@
-import type { Drawing, Figure, Shape } from "../../src/publish/blocks.ts";
+import type { Drawing, Figure, Shape } from "../../src/publish/figures/shapes.ts";
 
 /** Every kind of shape, at a given width. */
 function everyShape(width: number): Drawing {

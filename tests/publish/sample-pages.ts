@@ -1,4 +1,5 @@
-import type { Block, Cell, ChainLink, Page, Text } from "../../src/publish/blocks.ts";
+import type { Block, Cell, ChainLink, Text } from "../../src/publish/blocks.ts";
+import type { Page } from "../../src/publish/publication.ts";
 import { pressureFigure } from "./sample-figures.ts";
 import { formulas, symbol } from "./sample-formulas.ts";
 import { chemistry, weldLog, wideTable } from "./sample-tables.ts";

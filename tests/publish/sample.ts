@@ -1,4 +1,5 @@
-import type { Block, ContentsEntry, FindingItem, Page, Publication } from "../../src/publish/blocks.ts";
+import type { Block, ContentsEntry, FindingItem } from "../../src/publish/blocks.ts";
+import type { Page, Publication } from "../../src/publish/publication.ts";
 import {
   calculationPage,
   certificatePage,

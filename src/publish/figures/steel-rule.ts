@@ -1,7 +1,8 @@
 import { scaleLinear } from "d3-scale";
 import type { Computed } from "../../model/book.ts";
 import { figure } from "../outline/numbers.ts";
-import type { Block, Drawing, Shape } from "../blocks.ts";
+import type { Block } from "../blocks.ts";
+import type { Drawing, Shape } from "./shapes.ts";
 
 /** A value and the limits it is held against, in one unit. */
 interface Level {

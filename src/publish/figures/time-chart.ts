@@ -1,6 +1,6 @@
 import { scaleLinear } from "d3-scale";
 import { printNumber } from "../../model/print-number.ts";
-import type { Drawing, Figure, Shape } from "../blocks.ts";
+import type { Drawing, Figure, Shape } from "./shapes.ts";
 
 export interface Series {
   readonly label: string;

@@ -1,4 +1,5 @@
-import type { Block, Cell, Page, Publication, Text } from "../blocks.ts";
+import type { Block, Cell, Text } from "../blocks.ts";
+import type { Page, Publication } from "../publication.ts";
 import { plainText } from "../../model/formula/plain-text.ts";
 
 /** Page number in the list, anchor ("" is the page itself), and the text looked through. */

@@ -3,7 +3,7 @@ import { findBody } from "../../../templates/find-page.ts";
 import { frame, type Place } from "../../../templates/frame.ts";
 import { pageBody } from "../../../templates/page.ts";
 import { printStyles } from "../../../templates/print-styles.ts";
-import type { Page, Publication } from "../blocks.ts";
+import type { Page, Publication } from "../publication.ts";
 import { findIndex } from "./find-index.ts";
 import { fontFiles } from "./fonts.ts";
 import { checkLinks, relativePath } from "./links.ts";

@@ -1,4 +1,5 @@
-import type { Drawing, Figure, Shape, Target } from "../blocks.ts";
+import type { Target } from "../blocks.ts";
+import type { Drawing, Figure, Shape } from "../figures/shapes.ts";
 import { attribute, html, type Html } from "../../../templates/html.ts";
 
 type Point = readonly [number, number];

@@ -1,6 +1,7 @@
 import { describeBasis } from "../../model/basis.ts";
 import type { Computed } from "../../model/book.ts";
-import type { Block, Page, Text } from "../blocks.ts";
+import type { Block, Text } from "../blocks.ts";
+import type { Page } from "../publication.ts";
 import { thicknessFigure } from "../figures/steel-rule.ts";
 import { acceptance, crossCheck, limits } from "./calculation-checks.ts";
 import { sheets } from "./calculation-sheets.ts";

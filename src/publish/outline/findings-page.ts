@@ -1,5 +1,6 @@
 import { blocks as isOpen } from "../../model/finding.ts";
-import type { Block, Page } from "../blocks.ts";
+import type { Block } from "../blocks.ts";
+import type { Page } from "../publication.ts";
 import { inWords } from "./chain-block.ts";
 import type { Context } from "./context.ts";
 import { findingGroups, findingsPage } from "./finding-blocks.ts";

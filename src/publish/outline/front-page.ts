@@ -1,7 +1,8 @@
 import { isList, isObject } from "../../model/json.ts";
 import type { Kind } from "../../model/kind.ts";
 import type { BookRecord } from "../../model/record.ts";
-import type { Block, ContentsEntry, Fact, Page, Text } from "../blocks.ts";
+import type { Block, ContentsEntry, Fact, Text } from "../blocks.ts";
+import type { Page } from "../publication.ts";
 import { inWords } from "./chain-block.ts";
 import { linkTo, nameOf, plain, type Context } from "./context.ts";
 import { linkOf, signatureBlock } from "./evidence-blocks.ts";

@@ -1,4 +1,5 @@
-import type { Page, Row } from "../blocks.ts";
+import type { Row } from "../blocks.ts";
+import type { Page } from "../publication.ts";
 import { linkTo, plain, type Context } from "./context.ts";
 import { plainTable } from "./plain-table.ts";
 

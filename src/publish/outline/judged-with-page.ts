@@ -1,5 +1,6 @@
 import { describeBasis, isVerified } from "../../model/basis.ts";
-import type { Page, Row } from "../blocks.ts";
+import type { Row } from "../blocks.ts";
+import type { Page } from "../publication.ts";
 import { plain, type Context } from "./context.ts";
 import { plainTable, wordsCell } from "./plain-table.ts";
 

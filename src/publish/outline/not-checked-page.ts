@@ -1,4 +1,5 @@
-import type { Page, Text } from "../blocks.ts";
+import type { Text } from "../blocks.ts";
+import type { Page } from "../publication.ts";
 import { linkTo, nameOf, plain, recordOf, type Context } from "./context.ts";
 
 /** What the checks leave out: said aloud, since silence is never a pass. */

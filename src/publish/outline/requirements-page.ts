@@ -1,7 +1,8 @@
 import { describeBasis } from "../../model/basis.ts";
 import { registerOf } from "../../model/requirement.ts";
 import type { Owed } from "../../model/book.ts";
-import type { Cell, Mark, Page, Row } from "../blocks.ts";
+import type { Cell, Mark, Row } from "../blocks.ts";
+import type { Page } from "../publication.ts";
 import { nameOf, type Context } from "./context.ts";
 import { termOf } from "./values.ts";
 import { plainTable, wordsCell } from "./plain-table.ts";

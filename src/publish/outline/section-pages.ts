@@ -1,7 +1,8 @@
 import { fieldAt, type Kind } from "../../model/kind.ts";
 import { atPointer } from "../../model/json.ts";
 import { addressOf, type BookRecord } from "../../model/record.ts";
-import type { Block, Cell, Column, Mark, Page, Row, TableBlock, Text } from "../blocks.ts";
+import type { Block, Cell, Column, Mark, Row, TableBlock, Text } from "../blocks.ts";
+import type { Page } from "../publication.ts";
 import { groupPage } from "./address.ts";
 import { chainBlock } from "./chain-block.ts";
 import { extraBlocks } from "./extras.ts";

@@ -2,7 +2,7 @@ import { Buffer } from "node:buffer";
 import { createHash } from "node:crypto";
 import { PDFHexString, PDFStreamWriter, type PDFContext, type PDFRef } from "pdf-lib";
 import { ProgramError } from "../../model/program-error.ts";
-import type { Publication } from "../blocks.ts";
+import type { Publication } from "../publication.ts";
 import { bookmarksOf, writeBookmarks } from "./bookmarks.ts";
 import { newCanvas, type LateDrawing, type LinkArea, type LinkTo } from "./canvas.ts";
 import { writeDestinations, type Destination } from "./destinations.ts";

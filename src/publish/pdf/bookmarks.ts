@@ -1,5 +1,5 @@
 import type { PDFContext, PDFRef } from "pdf-lib";
-import type { Appendix, Page, Publication } from "../blocks.ts";
+import type { Appendix, Page, Publication } from "../publication.ts";
 import { literal, refText, source, textString } from "./objects.ts";
 import { copyDest } from "./scans.ts";
 

@@ -1,4 +1,4 @@
-import type { Publication } from "../blocks.ts";
+import type { Publication } from "../publication.ts";
 import type { Piece } from "./flow.ts";
 import { fullWidth, mm, rules, styles, textWidth, type TextStyle } from "./measures.ts";
 import { blank, drawRule, pile, shifted, stack, type PageSetter } from "./paragraphs.ts";

@@ -1,4 +1,5 @@
-import type { Block, Drawing, Shape } from "../blocks.ts";
+import type { Block } from "../blocks.ts";
+import type { Drawing, Shape } from "../figures/shapes.ts";
 import { destOf } from "./atoms.ts";
 import type { Canvas, Pen } from "./canvas.ts";
 import type { Piece } from "./flow.ts";

@@ -1,4 +1,4 @@
-import type { Publication } from "../blocks.ts";
+import type { Publication } from "../publication.ts";
 import type { Canvas } from "./canvas.ts";
 import type { Fonts } from "./fonts.ts";
 import { mm, rules } from "./measures.ts";

@@ -1,4 +1,5 @@
-import type { Block, Page } from "../blocks.ts";
+import type { Block } from "../blocks.ts";
+import type { Page } from "../publication.ts";
 import type { Piece } from "./flow.ts";
 import { fullWidth, mm, styles, textWidth, type TextStyle } from "./measures.ts";
 import { baselineIn, blank, landing, pile, shifted, stack, type PageSetter } from "./paragraphs.ts";

@@ -1,6 +1,6 @@
 import { Buffer } from "node:buffer";
 import { PDFContext } from "pdf-lib";
-import type { Page, Publication } from "../blocks.ts";
+import type { Page, Publication } from "../publication.ts";
 import { assemble, type Leaf } from "./assemble.ts";
 import { destOf } from "./atoms.ts";
 import { coverDest, originalsDest } from "./bookmarks.ts";

@@ -1,6 +1,6 @@
 import { Buffer } from "node:buffer";
 import type { PDFContext, PDFRef } from "pdf-lib";
-import type { Publication } from "../blocks.ts";
+import type { Publication } from "../publication.ts";
 import { refText, source, textString } from "./objects.ts";
 
 interface Described {

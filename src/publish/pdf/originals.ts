@@ -1,6 +1,6 @@
 import { Buffer } from "node:buffer";
 import { PDFRef, type PDFContext } from "pdf-lib";
-import type { Appendix } from "../blocks.ts";
+import type { Appendix } from "../publication.ts";
 import { newCanvas, type Canvas } from "./canvas.ts";
 import type { Sheet } from "./flow.ts";
 import { copyPdfPages, type Copy } from "./foreign-pages.ts";

@@ -1,7 +1,8 @@
 import { HtmlValidate } from "html-validate";
 import { runInNewContext } from "node:vm";
 import { beforeAll, describe, expect, test } from "vitest";
-import type { Block, Page, Publication } from "../../../src/publish/blocks.ts";
+import type { Block } from "../../../src/publish/blocks.ts";
+import type { Page, Publication } from "../../../src/publish/publication.ts";
 import { siteFiles } from "../../../src/publish/html/index.ts";
 import { deadLinks, relativeLink, relativePath } from "../../../src/publish/html/links.ts";
 import { renderSite } from "../../../src/publish/html/site.ts";

@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
 import { afterEach, expect, test } from "vitest";
-import type { Publication } from "../../../src/publish/blocks.ts";
+import type { Publication } from "../../../src/publish/publication.ts";
 import { bookPdf } from "../../../src/publish/pdf/index.ts";
 import { samplePublication } from "../sample.ts";
 import { pdfWith } from "./awkward.ts";

@@ -1,6 +1,6 @@
 import { Buffer } from "node:buffer";
 import { expect, test } from "vitest";
-import type { Appendix, Publication } from "../../../src/publish/blocks.ts";
+import type { Appendix, Publication } from "../../../src/publish/publication.ts";
 import { bookPdf } from "../../../src/publish/pdf/index.ts";
 import { samplePublication } from "../sample.ts";
 import { greyPng, pdfCut, pdfHalfBroken, pdfWith, pdfWithScripts, pdfWithStamp } from "./awkward.ts";

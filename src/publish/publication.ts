@@ -1,0 +1,64 @@
+import type { Block, Target, Text } from "./blocks.ts";
+
+/** One page of the site, and one run of pages of the PDF. */
+export interface Page {
+  /** Path in the issue, such as `joint/r-L1.html`. */
+  readonly url: string;
+  /** "7.3" */
+  readonly number?: string;
+  /** Small line over the title: "Joint". */
+  readonly kindLine?: string;
+  readonly title: string;
+  /** Sentence under the title. */
+  readonly under?: Text;
+  readonly blocks: readonly Block[];
+  /** Section of the book the page belongs to; index into `Publication.sections`, or null for front matter. */
+  readonly section: number | null;
+  /** Opening page of a section (large number). */
+  readonly opening?: boolean;
+  /** Left out of the PDF (pages that only serve navigation on screen). */
+  readonly screenOnly?: boolean;
+}
+
+export interface Section {
+  readonly number: string;
+  readonly title: string;
+  readonly opening: string;
+}
+
+/** An original to append to the PDF, and to copy beside the site. */
+export interface Appendix {
+  readonly id: string;
+  readonly title: string;
+  readonly path: string;
+  readonly sha256: string;
+  readonly pages: number;
+  readonly mediaType: string;
+  /** Page of the site that describes it. */
+  readonly page: Target;
+}
+
+/** The whole publication as a value. */
+export interface Publication {
+  /** "TQ423-01" */
+  readonly number: string;
+  readonly title: string;
+  /** "revision 0, final" */
+  readonly state: string;
+  readonly interim: boolean;
+  /** "Interim issue P3, not for acceptance. Evidence recorded up to 18 June 2026." */
+  readonly interimLine?: string;
+  readonly demonstration: boolean;
+  /** Full SHA-256 of the evidence. */
+  readonly fingerprint: string;
+  readonly issueDate: string;
+  readonly dataCutOff: string;
+  readonly maker: string;
+  readonly client: string;
+  readonly language: string;
+  readonly sections: readonly Section[];
+  readonly pages: readonly Page[];
+  readonly originals: readonly Appendix[];
+  /** Tool name and version, for metadata. */
+  readonly tool: string;
+}
