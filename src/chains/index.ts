@@ -1,3 +1,4 @@
+import { extentFigures } from "./extent.ts";
 import type { Chain } from "../model/chain.ts";
 
 /** The walks an inspector takes, kind by kind. A kind without one gets a chain of what it names and what it owes. */
@@ -69,6 +70,7 @@ export const chains: readonly Chain[] = [
           "test-level",
           "test-row-verdict",
         ],
+        figures: extentFigures,
       },
       {
         what: "Tester, on that day",

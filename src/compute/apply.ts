@@ -40,9 +40,7 @@ function compute(
   const bound = applies ? bindAll(court.world, calculation, hit, trail) : null;
   const done = bound === null ? null : run(calculation, bound.given);
   const findings =
-    bound === null || done === null
-      ? []
-      : judgeRun(court.world, { calculation, record, pointer, trail }, bound.hits, done);
+    bound === null || done === null ? [] : judgeRun(court.world, { calculation, record, pointer, trail }, bound, done);
   const named = { id: calculation.id, basis: calculation.basis, owner: calculation.owner ?? "design" };
   const outcome = conclude(court, named, subject, trail, findings, applies);
   if (

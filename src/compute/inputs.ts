@@ -2,7 +2,7 @@ import type { BoundInput } from "../model/book.ts";
 import type { Calculation, CalculationInput, ListArgument } from "../model/calculation.ts";
 import type { Inputs, Thing } from "../model/input.ts";
 import { isSingle, type Measure } from "../model/quantity.ts";
-import { bindInputs, measureOf, pathOf, Waiting } from "../judge/bind.ts";
+import { bindInputs, measureOf, pathOf, Waiting, type Places } from "../judge/bind.ts";
 import { follow, readText, type Hit } from "../judge/follow.ts";
 import { notUsable } from "../judge/reasons.ts";
 import { onlyOne } from "../judge/single.ts";
@@ -13,6 +13,8 @@ export interface BoundCalculation {
   readonly given: ReadonlyMap<string, ListArgument>;
   readonly inputs: ReadonlyMap<string, BoundInput>;
   readonly hits: ReadonlyMap<string, Hit>;
+  /** Where a row that a named function got stands. */
+  placeOf(row: object): Hit | undefined;
 }
 
 /** Binds every input; null when one is absent, doubted or of no use (the trail says which). */
@@ -20,12 +22,14 @@ export function bindAll(world: World, calculation: Calculation, start: Hit, trai
   const given = new Map<string, ListArgument>();
   const inputs = new Map<string, BoundInput>();
   const hits = new Map<string, Hit>();
+  const places: Places[] = [];
   for (const [symbol, input] of Object.entries(calculation.inputs)) {
     if (input.rows !== undefined) {
       const rows = bindRows(world, input, input.rows, start, trail);
       if (rows === null) continue;
-      given.set(symbol, rows);
-      inputs.set(symbol, { symbol, rows: rows.length });
+      places.push(rows.places);
+      given.set(symbol, rows.things);
+      inputs.set(symbol, { symbol, rows: rows.things.length });
       continue;
     }
     const found = follow(world, pathOf(input.path), start, trail, input.need !== "optional");
@@ -42,7 +46,9 @@ export function bindAll(world: World, calculation: Calculation, start: Hit, trai
     inputs.set(symbol, bound);
     if (bound.value !== undefined) given.set(symbol, bound.value);
   }
-  return clear(trail) ? { given, inputs, hits } : null;
+  if (!clear(trail)) return null;
+  const placeOf = (row: object) => places.map((one) => one.thing(row)?.hit).find((hit) => hit !== undefined);
+  return { given, inputs, hits, placeOf };
 }
 
 function bindOne(world: World, symbol: string, input: CalculationInput, hit: Hit, trail: Trail): BoundInput | null {
@@ -88,7 +94,7 @@ function bindRows(
   rows: Inputs,
   hit: Hit,
   trail: Trail,
-): readonly Thing<Inputs>[] | null {
+): { readonly things: readonly Thing<Inputs>[]; readonly places: Places } | null {
   const need = input.need === "optional" ? "any" : "required";
   const reading = { type: "thing", inputs: rows } as const;
   const bound = bindInputs(world, { rows: { path: input.path, need, many: true, reading } }, hit, trail);
@@ -98,7 +104,7 @@ function bindRows(
     if (!areThings(things)) return null;
     // Named functions must not wait in the middle: everything they may read is read now.
     for (const thing of things) Object.values(thing);
-    return things;
+    return { things, places: bound.places };
   } catch (reason) {
     if (reason instanceof Waiting) return null;
     throw reason;

@@ -3,9 +3,10 @@ import type { Finding } from "../model/finding.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { unitLabel } from "../model/units.ts";
 import { keyOf, locate } from "../judge/court.ts";
-import type { Hit } from "../judge/follow.ts";
 import { digestOfReads, type Trail } from "../judge/trail.ts";
 import type { World } from "../judge/world.ts";
+import { accusedBy, groundsOf, type Place } from "./blame.ts";
+import type { BoundCalculation } from "./inputs.ts";
 import type { Run } from "./run.ts";
 
 /** A calculation on one subject. */
@@ -17,43 +18,19 @@ export interface Applied {
 }
 
 /** Limits of validity (outside: not judged), acceptance, and agreement with the second method. */
-export function judgeRun(
-  world: World,
-  applied: Applied,
-  hits: ReadonlyMap<string, Hit>,
-  done: Run,
-): readonly Finding[] {
+export function judgeRun(world: World, applied: Applied, bound: BoundCalculation, done: Run): readonly Finding[] {
   const { calculation } = applied;
-  if (done.refused !== undefined)
-    return [
-      open(
-        world,
-        applied,
-        "refused",
-        `${calculation.title}: ${done.refused}`,
-        "without a result nothing can be compared",
-      ),
-    ];
-  const outside = done.limits
-    .filter(({ holds }) => !holds)
-    .map(({ of, left, right }) => {
-      const why = `${of.left} is ${short(left)}; it must be ${of.relation} ${of.right} (${short(right)})`;
-      return {
-        ...open(
-          world,
-          applied,
-          `limit ${textOf(of)}`,
-          `${calculation.title} does not cover this case: ${of.means}`,
-          why,
-        ),
-        ...(of.basis !== undefined && { basis: of.basis }),
-      };
-    });
+  if (done.refused !== undefined) {
+    const grounds = groundsOf(calculation, bound, applied.record, [done.refusedStep?.formula ?? ""]);
+    const why = "without a result nothing can be compared";
+    return [open(world, applied, "refused", `${calculation.title}: ${done.refused}`, why, grounds)];
+  }
+  const outside = done.limits.filter(({ holds }) => !holds);
   // Outside its limits the result says nothing, so nothing is accepted or refused by it.
-  if (outside.length > 0) return outside;
+  if (outside.length > 0) return outside.map((one) => notCovered(world, applied, bound, one));
   const cross = done.crossCheck?.agrees === false ? done.crossCheck.value : undefined;
   return [
-    ...done.accept.filter(({ holds }) => !holds).map((one) => notAccepted(world, applied, hits, one)),
+    ...notAccepted(world, applied, bound, done),
     ...(cross === undefined
       ? []
       : [
@@ -68,33 +45,65 @@ export function judgeRun(
   ];
 }
 
-function notAccepted(
+function notCovered(
   world: World,
   applied: Applied,
-  hits: ReadonlyMap<string, Hit>,
-  { of, left, right }: Run["accept"][number],
+  bound: BoundCalculation,
+  { of, left, right }: Run["limits"][number],
 ): Finding {
-  const { calculation, record, pointer } = applied;
-  const hit = hits.get(of.accuses);
-  const accused = hit?.record == null ? null : { record: hit.record, pointer: hit.pointer };
-  const at = accused ?? { record, pointer };
-  const unit = unitIn(calculation, of.left) ?? unitIn(calculation, of.right) ?? "1";
-  const names = namesIn(calculation, of.left) ?? namesIn(calculation, of.right);
+  const { calculation, record } = applied;
   return {
     ...open(
       world,
       applied,
-      `accept ${textOf(of)}`,
-      `${of.means}: ${said(left, unit, names)} is not ${of.relation} ${said(right, unit, names)}`,
-      `${of.left} = ${said(left, unit, names)}, ${of.right} = ${said(right, unit, names)}`,
+      `limit ${textOf(of)}`,
+      `${calculation.title} does not cover this case: ${of.means}`,
+      `${of.left} is ${short(left)}; it must be ${of.relation} ${of.right} (${short(right)})`,
+      groundsOf(calculation, bound, record, [of.left, of.right]),
+    ),
+    ...(of.basis !== undefined && { basis: of.basis }),
+  };
+}
+
+type Refusal = Run["accept"][number];
+
+/** Acceptances that fail, one finding for each value they accuse: a reading too thin for two reasons is one reading. */
+function notAccepted(world: World, applied: Applied, bound: BoundCalculation, done: Run): readonly Finding[] {
+  const byPlace = new Map<string, { readonly at: Place | undefined; readonly failed: Refusal[] }>();
+  for (const one of done.accept.filter(({ holds }) => !holds)) {
+    const at = accusedBy(bound, done, one.of);
+    const address = at === undefined ? one.of.accuses : addressOf(at.record, at.pointer);
+    const group = byPlace.get(address) ?? { at, failed: [] };
+    byPlace.set(address, group);
+    group.failed.push(one);
+  }
+  return [...byPlace.values()].map(({ at, failed }) => refuse(world, applied, at, failed));
+}
+
+function refuse(world: World, applied: Applied, accused: Place | undefined, failed: readonly Refusal[]): Finding {
+  const { calculation, record, pointer } = applied;
+  const at = accused ?? { record, pointer };
+  const [first] = failed;
+  const sides = failed.map(({ of, left, right }) => {
+    const unit = unitIn(calculation, of.left) ?? unitIn(calculation, of.right) ?? "1";
+    const names = namesIn(calculation, of.left) ?? namesIn(calculation, of.right);
+    return { of, left: said(left, unit, names), right: said(right, unit, names) };
+  });
+  return {
+    ...open(
+      world,
+      applied,
+      failed.map(({ of }) => `accept ${textOf(of)}`).join(" and "),
+      sides.map(({ of, left, right }) => `${of.means}: ${left} is not ${of.relation} ${right}`).join("; "),
+      sides.map(({ of, left, right }) => `${of.left} = ${left}, ${of.right} = ${right}`).join("; "),
     ),
     severity: "nonconformity",
     verdict: "failed",
     place: locate(world, at.record, at.pointer).place,
     hint: "design to decide: correct the record if it was copied wrongly, else raise a nonconformity report",
-    ...(of.basis !== undefined && { basis: of.basis }),
-    owner: of.owner ?? calculation.owner ?? "design",
-    accuses: accused === null ? [] : [addressOf(accused.record, accused.pointer)],
+    ...(first?.of.basis !== undefined && { basis: first.of.basis }),
+    owner: first?.of.owner ?? calculation.owner ?? "design",
+    accuses: accused === undefined ? [] : [addressOf(accused.record, accused.pointer)],
   };
 }
 
@@ -103,21 +112,31 @@ const short = (value: number) => String(Number(value.toPrecision(6)));
 /** A comparison as a stable name: its formulas, not its wording. */
 const textOf = ({ left, relation, right }: Comparison) => `${left} ${relation} ${right}`;
 
+/**
+ * A reason for no verdict. It accuses the values it rests on, and is shown at the only one; several subjects that meet
+ * one value of another record share one finding about that record.
+ */
 function open(
   world: World,
   { calculation, record, pointer, trail }: Applied,
   name: string,
   message: string,
   why: string,
+  grounds: readonly Place[] = [],
 ): Finding {
   const { subject, place, where } = locate(world, record, pointer);
+  const [only, ...more] = grounds;
+  const single = only === undefined || more.length > 0 ? undefined : only;
+  const foreign =
+    single === undefined || single.record === record ? undefined : locate(world, single.record, single.pointer);
+  const on = foreign === undefined ? record : (single?.record ?? record);
   return {
-    key: keyOf(calculation.id, record, [where, name].filter((part) => part !== "").join(" ")),
+    key: keyOf(calculation.id, on, [foreign?.where ?? where, name].filter((part) => part !== "").join(" ")),
     rule: calculation.id,
     severity: "query",
     verdict: "not judged",
     subject,
-    place,
+    place: single === undefined ? place : locate(world, single.record, single.pointer).place,
     message,
     why,
     hint: "correct the input if it was copied wrongly; else have the case decided by design, and record the answer",
@@ -128,7 +147,7 @@ function open(
     related: [],
     waiting: [],
     exception: null,
-    accuses: [],
+    accuses: grounds.map((one) => addressOf(one.record, one.pointer)),
   };
 }
 

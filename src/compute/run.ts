@@ -31,13 +31,23 @@ export interface Run {
   readonly limits: readonly Comparative<Calculation["limits"][number]>[];
   readonly accept: readonly Comparative<Calculation["accept"][number]>[];
   readonly crossCheck?: { readonly value: number; readonly agrees: boolean };
+  /** Rows that decided the value of a step, as its named function says, by symbol. */
+  readonly decisive: ReadonlyMap<string, Rows>;
   /** Why the calculation came to no result: a named function refused its rows, or the mathematics failed. */
   readonly refused?: string;
+  /** The step that was refused. */
+  readonly refusedStep?: CalculationStep;
 }
 
 type Rows = Extract<ListArgument, readonly unknown[]>;
 
-class Refused extends Error {}
+class Refused extends Error {
+  readonly step: CalculationStep;
+  constructor(step: CalculationStep, message: string) {
+    super(message);
+    this.step = step;
+  }
+}
 
 /**
  * Does a calculation with given values. Steps whose optional inputs are absent are left out, and so are the limits and
@@ -56,17 +66,18 @@ export function run(calculation: Calculation, given: GivenValues): Run {
   const both = ({ left, right }: Comparison) => known(formulaOf(left)) && known(formulaOf(right));
   const applies = ({ when }: CalculationStep) => when === undefined || (both(when) && compared(when, values).holds);
   const steps: ComputedStep[] = [];
+  const decisive = new Map<string, Rows>();
   try {
     for (const step of calculation.steps) {
       const formula = formulaOf(step.formula);
       if (!known(formula) || !applies(step)) continue;
-      const done = doStep(step, formula, { values, rows, functions: new Map() }, calculation.functions ?? []);
+      const done = doStep(step, formula, { values, rows, functions: new Map() }, calculation.functions ?? [], decisive);
       values.set(step.symbol, done.value);
       steps.push(done);
     }
   } catch (reason) {
     if (!(reason instanceof Refused)) throw reason;
-    return { values, steps, limits: [], accept: [], refused: reason.message };
+    return { values, steps, limits: [], accept: [], decisive, refused: reason.message, refusedStep: reason.step };
   }
   const check = <C extends Comparison>(list: readonly C[]): Comparative<C>[] =>
     list.filter(both).map((one) => compared(one, values));
@@ -79,6 +90,7 @@ export function run(calculation: Calculation, given: GivenValues): Run {
   return {
     values,
     steps,
+    decisive,
     limits: check(calculation.limits),
     accept: check(calculation.accept.filter(needed)),
     ...(cross !== undefined &&
@@ -98,6 +110,7 @@ function doStep(
   formula: Formula,
   scope: Scope<Rows>,
   named: readonly ListFunction[],
+  decisive: Map<string, Rows>,
 ): ComputedStep {
   const lines: string[] = [];
   const functions = new Map(
@@ -105,8 +118,9 @@ function doStep(
       one.name,
       (...args: readonly ListArgument[]) => {
         const result = one.compute(...args);
-        if ("refused" in result) throw new Refused(result.refused);
+        if ("refused" in result) throw new Refused(step, result.refused);
         lines.push(...result.lines);
+        if (result.at !== undefined) decisive.set(step.symbol, result.at);
         return result.value;
       },
     ]),
@@ -115,7 +129,7 @@ function doStep(
   const decided = governing(formula, (argument) => evaluate<Rows>(argument, full));
   const value = decided === undefined ? evaluate<Rows>(formula, full) : (decided.values[decided.index] ?? Number.NaN);
   if (!Number.isFinite(value))
-    throw new Refused(`${step.means}: ${step.symbol} = ${step.formula} has no value for these inputs`);
+    throw new Refused(step, `${step.means}: ${step.symbol} = ${step.formula} has no value for these inputs`);
   return {
     step,
     value,

@@ -139,11 +139,26 @@ function foldLinks(world: World, groups: Groups, merge: Merge): void {
   };
   const lost = world.graph.links.filter((link) => link.state !== "found" && bySteps.has(stepOf(link)));
   const others = lost.filter((link) => !take(link, byLikeness.get(`${stepOf(link)} ${likeness(link)}`)));
+  for (const [step, list] of bySteps)
+    for (const doubts of unlinked(world, step)) {
+      const group = list.find(({ explained }) => explained.length === 0);
+      if (group !== undefined) group.explained = doubts;
+    }
   const queues = new Map([...bySteps].map(([step, list]) => [step, [...list].reverse()]));
   for (const link of others) {
     const queue = queues.get(stepOf(link)) ?? [];
     while (queue.length > 0 && !take(link, queue.slice(-1))) queue.pop();
   }
+}
+
+/** Records whose link a step goes back along is missing, with the findings that say so. */
+function unlinked(world: World, step: string): readonly (readonly string[])[] {
+  const [, kind = "", field = ""] = /^<([^:]+):(\w+)>$/.exec(step) ?? [];
+  return [...(world.graph.byKind.get(kind)?.values() ?? [])].flatMap((record) => {
+    if (Object.hasOwn(record.value, field)) return [];
+    const doubts = world.ledger.doubts(addressOf(record, `/${field}`));
+    return doubts.length === 0 ? [] : [doubts];
+  });
 }
 
 function add(map: Map<string, Group[]>, key: string, group: Group): void {

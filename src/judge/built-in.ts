@@ -9,6 +9,7 @@ import { originalRules } from "./originals.ts";
 import { orphanRules } from "./orphans.ts";
 import { profileRules } from "./profile.ts";
 import { reasonRules } from "./reasons.ts";
+import { registerRules } from "./register.ts";
 import { tableRules } from "./tables.ts";
 import { verifiedRules } from "./verified.ts";
 
@@ -19,6 +20,7 @@ export const builtInRules: readonly BuiltIn[] = [
   ...originalRules,
   ...exceptionRules,
   ...profileRules,
+  ...registerRules,
   ...tableRules,
   ...milestoneRules,
   ...gapRules,

@@ -107,9 +107,9 @@ function draft(
     return { ...base, verdict: "not judged", because: { type: "absent", keys }, absences: keys };
   }
   if (trail.reasons.length > 0) {
-    const reasons = new Map(trail.reasons.map((reason) => [reason.key, reason]));
+    const reasons = new Map(trail.reasons.map((reason) => [`${reason.key} ${reason.message}`, reason]));
     for (const reason of reasons.values()) addFinding(court, ofReason(court.world, definition, subject, reason));
-    const findings = [...reasons.keys()].sort();
+    const findings = [...new Set(trail.reasons.map(({ key }) => key))].sort();
     return { ...base, verdict: "not judged", findings, because: finding(findings) };
   }
   if (!applies || trail.inapplicable) return { ...base, verdict: "not applicable" };

@@ -65,6 +65,20 @@ export function gapFinding(world: World, gap: Gap, due: string): Finding {
   };
 }
 
+/** "equipment E1 has 1 visual test; at least 2 are owed": of a kind its title, of a longer path the path. */
+function shortMessage(
+  world: World,
+  name: string,
+  { step, filters, kind }: Absence,
+  short: NonNullable<Absence["short"]>,
+) {
+  const of = kind ?? /^book\.([\w-]+)/.exec(step)?.[1] ?? null;
+  const rest = kind === null && of !== null ? step.slice(`book.${of}`.length) : "";
+  const what = of === null ? step : `${titleOf(world, of)}${words(`${filters}${rest}`)}`;
+  const where = step.startsWith("book.") ? "the book holds" : `${name} has`;
+  return `${where} ${short.found.length} ${what}; at least ${short.atLeast} are owed`;
+}
+
 function messageOf(world: World, { absence, wants }: Gap): string {
   const { owner, kind, step, filters, target, short } = absence;
   const title = `${titleOf(world, kind)}${words(filters)}`;
@@ -79,7 +93,7 @@ function messageOf(world: World, { absence, wants }: Gap): string {
   const { where } = locate(world, owner.record, owner.pointer);
   const name = `${own}${where === "" ? "" : `, ${where},`}`;
   const what = kind === null ? `${step}${words(filters)}` : title;
-  if (short !== undefined) return `${name} has ${short.found.length} of ${short.atLeast} ${what}`;
+  if (short !== undefined) return shortMessage(world, name, absence, short);
   return `${name} has no ${what}`;
 }
 

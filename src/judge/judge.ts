@@ -21,7 +21,7 @@ import { noteOrphans, openKinds } from "./orphans.ts";
 import { originalsSound } from "./originals.ts";
 import { planOf } from "./plan.ts";
 import { parametersOf } from "./profile.ts";
-import { applyRequirement } from "./register.ts";
+import { applyRequirement, registerInForce } from "./register.ts";
 import { answersByFinding, reviewExceptions, sayReopened } from "./review.ts";
 import { applyRule } from "./rules.ts";
 import { addStillWaiting, settleGaps, settleOutcome, settleOwed, waitingByFinding, withWaiting } from "./settle.ts";
@@ -41,7 +41,7 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
   const profile = parametersOf(book, definitions.profiles);
   const tables = tablesOf(graph, definitions.tables);
   const calendar = calendarOf(issue);
-  const requirements = registerOf(book, definitions);
+  const { requirements, findings: unknown } = registerInForce(book, definitions.registers);
   const court = newCourt({
     graph,
     definitions,
@@ -60,7 +60,7 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
   stage(court, () => addUnlessDoubted(court, faults));
   stage(court, () => readValues(court));
   stage(court, () => {
-    addUnlessDoubted(court, wrong);
+    addUnlessDoubted(court, [...wrong, ...unknown]);
     originalsSound(court, loaded.files);
     checkListed(court, issue, calendar, requirements);
   });
@@ -141,12 +141,6 @@ const textOf = (record: BookRecord, field: string): string => {
   const value = record.value[field];
   return typeof value === "string" ? value : "";
 };
-
-/** The register the book names, or the first one. */
-function registerOf(book: BookRecord, { registers }: Definitions) {
-  const register = registers.find(({ id }) => id === book.value["register"]) ?? registers[0];
-  return register?.requirements ?? [];
-}
 
 function apart(findings: readonly Finding[], first: (finding: Finding) => boolean) {
   return [findings.filter(first), findings.filter((finding) => !first(finding))] as const;

@@ -6,6 +6,8 @@ import type { Field } from "../model/kind.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import type { Requirement } from "../model/requirement.ts";
 import { digestOf } from "../model/stable.ts";
+import { nearestIds } from "../link/alike.ts";
+import { byCodePoint } from "../model/order.ts";
 import { addFinding, keyOf, locate, type Court } from "./court.ts";
 import type { World } from "./world.ts";
 
@@ -71,23 +73,35 @@ export function checkListed(
   register: readonly Requirement[],
 ): void {
   if (court.world.ledger.doubts(addressOf(issue, "/milestones")).length > 0) return;
-  const used = new Set(register.map(({ due }) => due));
-  for (const kind of court.world.graph.byKind.keys()) dueIn(court.world.kinds.get(kind)?.fields.values() ?? [], used);
-  for (const name of [...used].sort())
-    if (!calendar.isListed(name))
-      say(court, issue, "milestone-listed", name, {
-        message: `issue.json lists no milestone "${name}"`,
-        why: "fields or rows of the register become due at it",
-        hint: `add {"name": "${name}"} at its place in the order, with "reached" once it is`,
-      });
+  const used = new Map<string, Set<string>>();
+  for (const { due, title } of register) add(used, due, `"${title}" of the register`);
+  for (const kind of court.world.graph.byKind.keys())
+    dueIn(court.world.kinds.get(kind)?.fields.values() ?? [], kind, used);
+  for (const [name, users] of [...used].sort(([a], [b]) => byCodePoint(a, b))) {
+    if (calendar.isListed(name)) continue;
+    const [first = "", ...more] = users;
+    const [near] = nearestIds(name, calendar.names);
+    say(court, issue, "milestone-listed", name, {
+      message: `issue.json lists no milestone "${name}"`,
+      why: `${first}${more.length === 0 ? "" : ` and ${more.length} more`} become due at it`,
+      hint: `add {"name": "${name}"} at its place in the order, with "reached" once it is${
+        near === undefined ? "" : `; or, if "${near}" is meant, correct the name where it is used`
+      }`,
+    });
+  }
 }
 
-function dueIn(fields: Iterable<Field>, used: Set<string>): void {
+function dueIn(fields: Iterable<Field>, owner: string, used: Map<string, Set<string>>): void {
   for (const field of fields) {
-    if (field.due !== undefined) used.add(field.due);
-    dueIn(field.fields?.values() ?? [], used);
-    if (field.item !== undefined) dueIn([field.item], used);
+    const name = `${owner}.${field.name}`;
+    if (field.due !== undefined) add(used, field.due, name);
+    dueIn(field.fields?.values() ?? [], name, used);
+    if (field.item !== undefined) dueIn(field.item.fields?.values() ?? [], `${name}[]`, used);
   }
+}
+
+function add(used: Map<string, Set<string>>, milestone: string, user: string): void {
+  used.set(milestone, (used.get(milestone) ?? new Set()).add(user));
 }
 
 /** A milestone that is not reached though a later one is: what is due at it would stay out of sight. */

@@ -129,7 +129,8 @@ function doubles(definitions: Definitions): readonly string[] {
     ...definitions.rules.map(({ id }) => id),
     ...definitions.calculations.map(({ id }) => id),
     ...definitions.facts.map(({ id }) => id),
-    ...definitions.registers.flatMap(({ requirements }) => requirements.map(({ id }) => id)),
+    // A row may stand in several registers; two rows of one name may not.
+    ...[...new Set(definitions.registers.flatMap(({ requirements }) => requirements))].map(({ id }) => id),
   ];
   return ids.filter((id, index) => ids.indexOf(id) !== index).map((id) => `the id "${id}" is used twice`);
 }

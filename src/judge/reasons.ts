@@ -27,7 +27,8 @@ export interface Asked {
 
 /** A table has no row for the keys, or the row has no value in that column: no row is no pass. */
 export function noRow(trail: Trail, asked: Asked, problem: string, column = ""): void {
-  const key = `table-row|${asked.table}|${asked.keys}${column === "" ? "" : ` ${column}`}`;
+  // Tables asked for the same keys lack a row for the same reason: one query names them all.
+  const key = `table-row|${asked.keys}${column === "" ? "" : ` ${column}`}`;
   trail.reasons.push({
     key,
     rule: "table-row",

@@ -1,12 +1,54 @@
+import { ownChoice } from "../model/basis.ts";
+import type { BuiltIn } from "../model/definitions.ts";
+import type { Finding } from "../model/finding.ts";
 import type { Owed } from "../model/book.ts";
 import { printStep, printSteps } from "../model/path.ts";
-import type { Requirement } from "../model/requirement.ts";
-import { addressOf } from "../model/record.ts";
+import { registerOf, type Register, type Requirement } from "../model/requirement.ts";
+import { addressOf, type BookRecord } from "../model/record.ts";
+import { digestOf } from "../model/stable.ts";
 import { pathOf } from "./bind.ts";
 import { conclude, type Court } from "./court.ts";
 import { follow } from "./follow.ts";
 import { holds, subjectsOf, type Case } from "./subjects.ts";
 import type { Absence } from "./world.ts";
+
+const basis = ownChoice("a book names the register it answers to; a name nobody knows asks for nothing");
+
+export const registerRules = [
+  { id: "register-known", title: "The book names a register there is", severity: "nonconformity", basis },
+] as const satisfies readonly BuiltIn[];
+
+/** The rows of the register the book names. An unknown name is a finding, and the first register stands in for it. */
+export function registerInForce(
+  book: BookRecord,
+  registers: readonly Register[],
+): { readonly requirements: readonly Requirement[]; readonly findings: readonly Finding[] } {
+  const named = book.value["register"];
+  const register = registerOf(named, registers);
+  const requirements = register?.requirements ?? [];
+  if (typeof named !== "string" || register?.id === named) return { requirements, findings: [] };
+  const message = `there is no register "${named}"`;
+  const finding: Finding = {
+    key: `register-known|${addressOf(book)}|${named}`,
+    rule: "register-known",
+    severity: "nonconformity",
+    verdict: "failed",
+    subject: { kind: book.kind, id: book.id },
+    place: { file: book.file, pointer: `${book.pointer}/register` },
+    message,
+    why: `the registers are ${registers.map(({ id }) => id).join(", ")}`,
+    hint: "correct the name",
+    basis,
+    owner: "document control",
+    due: null,
+    digest: digestOf(message),
+    related: [],
+    waiting: [],
+    exception: null,
+    accuses: [addressOf(book, "/register")],
+  };
+  return { requirements, findings: [finding] };
+}
 
 /** A requirement applied to one record, before it is known whether what is missing is due. */
 export interface DraftOwed extends Omit<Owed, "state"> {

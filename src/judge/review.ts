@@ -15,7 +15,7 @@ export function reviewExceptions(
   quiet: QuietGaps,
 ): void {
   if (exceptions.length === 0) return;
-  const open = openOutcomes(outcomes);
+  const open = openOutcomes(court, outcomes);
   for (const { record, answers, unsound } of exceptions) {
     if (unsound.length > 0) continue;
     const idle = answers.filter(
@@ -53,14 +53,16 @@ export function reviewExceptions(
 }
 
 /** Outcomes that came to no verdict: by definition and record, and by definition alone. */
-function openOutcomes(outcomes: readonly Outcome[]): ReadonlySet<string> {
+function openOutcomes(court: Court, outcomes: readonly Outcome[]): ReadonlySet<string> {
+  const faults = new Map(court.world.definitions.rules.map(({ id, fault }) => [id, fault ?? id]));
   const open = new Set<string>();
   for (const { definition, subject, verdict } of outcomes) {
     const [id = ""] = definition.split("/");
+    const fault = faults.get(definition) ?? definition;
     const known = subject === null ? "book" : `${subject.kind}:${subject.id.split("#")[0] ?? ""}`;
-    open.add(`${definition} known ${known}`);
+    open.add(`${fault} known ${known}`);
     if (verdict !== "not judged") continue;
-    open.add(`${definition} ${known}`).add(definition).add(id);
+    open.add(`${fault} ${known}`).add(fault).add(definition).add(id);
   }
   return open;
 }

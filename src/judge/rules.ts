@@ -59,7 +59,7 @@ function toFinding(
   const accused = objection.accuses ?? (within ? [objection.at] : []);
   const where = locate(world, owner, on.record === null ? subject.pointer : on.pointer).where;
   return {
-    key: keyOf(rule.id, owner, [where, objection.name ?? ""].filter((part) => part !== "").join(" ")),
+    key: keyOf(rule.fault ?? rule.id, owner, [where, objection.name ?? ""].filter((part) => part !== "").join(" ")),
     rule: rule.id,
     severity: unsure ? "query" : rule.severity,
     verdict: unsure ? "not judged" : "failed",

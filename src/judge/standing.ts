@@ -151,30 +151,40 @@ export const filtersOf = (rest: readonly Step[]): string => {
     .join("");
 };
 
-/** What the registers owe, by kind: paths, with the conditions under which they are owed. */
-export type Coverage = ReadonlyMap<string, readonly { readonly needs: string; readonly when: readonly Condition[] }[]>;
+/** What each register owes, by kind: paths, with the conditions under which they are owed. */
+export type Coverage = readonly ReadonlyMap<string, readonly OwedPath[]>[];
+
+interface OwedPath {
+  readonly needs: string;
+  readonly when: readonly Condition[];
+}
 
 export function coverageOf(definitions: Pick<Definitions, "registers">): Coverage {
-  const coverage = new Map<string, { readonly needs: string; readonly when: readonly Condition[] }[]>();
-  for (const { each, needs } of definitions.registers.flatMap(({ requirements }) => requirements)) {
-    const row = { needs: printSteps(parsePath(needs).steps), when: each.when ?? [] };
-    coverage.set(each.kind, [...(coverage.get(each.kind) ?? []), row]);
-  }
-  return coverage;
+  return definitions.registers.map(({ requirements }) => {
+    const coverage = new Map<string, OwedPath[]>();
+    for (const { each, needs } of requirements) {
+      const row = { needs: printSteps(parsePath(needs).steps), when: each.when ?? [] };
+      coverage.set(each.kind, [...(coverage.get(each.kind) ?? []), row]);
+    }
+    return coverage;
+  });
 }
 
 /**
- * Whether a row of a register owes what has been reached, under no other conditions than are known to hold. Who owes
- * `a.b` owes `a`, and who owes a list owes what a filter takes from it.
+ * Whether a row of every register owes what has been reached, under no other conditions than are known to hold: a book
+ * names one register, and a definition applies under all. Who owes `a.b` owes `a`, and who owes a list owes what a filter
+ * takes from it.
  */
 export function isCovered(coverage: Coverage, anchors: readonly Anchor[]): boolean {
-  return anchors.some(({ kind, text, conditions }) =>
-    (coverage.get(kind) ?? []).some(
-      ({ needs, when }) =>
-        (leads(needs, text) || (leads(text, needs) && text.charAt(needs.length) === "[")) &&
-        when.every((one) => conditions.some((known) => implies(known, one))),
-    ),
-  );
+  const owes = (register: Coverage[number]) =>
+    anchors.some(({ kind, text, conditions }) =>
+      (register.get(kind) ?? []).some(
+        ({ needs, when }) =>
+          (leads(needs, text) || (leads(text, needs) && text.charAt(needs.length) === "[")) &&
+          when.every((one) => conditions.some((known) => implies(known, one))),
+      ),
+    );
+  return coverage.length > 0 && coverage.every(owes);
 }
 
 const leads = (longer: string, shorter: string) =>

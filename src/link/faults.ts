@@ -27,15 +27,17 @@ export interface Fault {
   readonly why: string;
   readonly hint: string;
   readonly accuses: readonly Address[];
+  /** What the fault is about, when several links show the same one: it is then one finding. Default: the place. */
+  readonly about?: string;
   readonly related?: readonly Related[];
 }
 
 /** A fault of an id or a link as a finding about a place in a record. */
 export function faultAt(record: BookRecord, kind: Kind | undefined, pointer: string, fault: Fault): Finding {
-  const { rule, message, why, hint, accuses, related = [] } = fault;
+  const { rule, message, why, hint, accuses, about, related = [] } = fault;
   const where = kind === undefined ? pointer.slice(1) : stablePath(kind, record.value, pointer);
   return {
-    key: `${rule}|${addressOf(record)}|${where}`,
+    key: `${rule}|${about ?? `${addressOf(record)}|${where}`}`,
     rule,
     severity: linkRules.find(({ id }) => id === rule)?.severity ?? "nonconformity",
     verdict: "failed",

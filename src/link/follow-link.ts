@@ -70,6 +70,7 @@ export function followLink(
   const row = target.row === undefined ? `revision ${target.revision ?? ""}` : `row "${target.row}"`;
   return broken({
     rule: "link-row",
+    about: `${addressOf(to)}|${target.row ?? target.revision ?? ""}`,
     message: `${name()} names ${row} of ${target.kind} ${target.id}, which has none such`,
     why: `${target.kind} ${target.id} has ${inner.names.length === 0 ? "no rows" : inner.names.join(", ")}`,
     hint: "correct the link, or the record it names",

@@ -1,3 +1,5 @@
+import type { JsonObject } from "./json.ts";
+
 /** The chain of evidence of one kind, as an inspector walks it: shown on the record's page and by `trace`. */
 export interface Chain {
   readonly kind: string;
@@ -13,4 +15,6 @@ export interface ChainStep {
   readonly says?: Readonly<Record<string, readonly string[]>>;
   /** Rules and requirements whose outcomes about the record, or about what the paths lead to, give the verdict. */
   readonly judgedBy: readonly string[];
+  /** Sentences in figures that the evidence makes together, such as the length tested of the length that is owed. */
+  readonly figures?: (subject: JsonObject, found: (path: string) => readonly JsonObject[]) => readonly string[];
 }

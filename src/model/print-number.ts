@@ -30,6 +30,14 @@ export function printAllowed(value: number, digits: Digits): string {
   return print(value, digits, roundDown);
 }
 
+/** A computed number with so many significant digits at most; zeros that say nothing are left out. */
+export function printFigure(value: number, significant = 6): string {
+  const short = Number(value.toPrecision(significant));
+  if (!Number.isFinite(short)) return "not defined";
+  const decimals = /\.(\d+)$/.exec(short.toFixed(12).replace(/0+$/, ""))?.[1]?.length ?? 0;
+  return printNumber(short, Math.min(decimals, 9));
+}
+
 /** A printed number with its unit, not to be parted: `14.25 mm`; a pure number stands alone. */
 export function withUnit(number: string, unit: string): string {
   const label = unitLabel(unit);

@@ -22,3 +22,8 @@ export interface Register {
   readonly title: string;
   readonly requirements: readonly Requirement[];
 }
+
+/** The register a book names, or the first one. */
+export function registerOf(named: unknown, registers: readonly Register[]): Register | undefined {
+  return registers.find(({ id }) => id === named) ?? registers[0];
+}

@@ -47,6 +47,11 @@ export interface Rule<I extends Inputs = Inputs> {
   readonly kind: string;
   readonly when?: readonly Condition[];
   readonly severity: Severity;
+  /**
+   * Name of the fault, if other rules find the same one by other evidence (a role that has ended, seen from what was
+   * signed and from what was done): equal `fault` + `on` + name are then one finding. Default: the rule's own id.
+   */
+  readonly fault?: string;
   /** Who must act on an objection. */
   readonly owner: string;
   readonly inputs: I;

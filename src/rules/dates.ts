@@ -1,8 +1,7 @@
-import { commonPractice, ownChoice, type Basis } from "../model/basis.ts";
+import { ownChoice } from "../model/basis.ts";
 import { canPrecede } from "../model/dates.ts";
 import { date, optional, type Input } from "../model/input.ts";
 import type { DateValue } from "../model/dates.ts";
-import type { Severity } from "../model/finding.ts";
 import { rule, type Rule } from "../model/rule.ts";
 import { AKind, kindName } from "./words.ts";
 
@@ -15,13 +14,10 @@ interface Order {
   readonly then: readonly [path: string, what: string];
   /** Paths the schema leaves open. */
   readonly open?: "first" | "then";
-  readonly basis: Basis;
-  readonly severity?: Severity;
   readonly owner: string;
 }
 
 const nature = ownChoice("nothing ends before it begins");
-const traced = commonPractice("a certificate is there before its material is used");
 
 const orders: readonly Order[] = [
   {
@@ -30,18 +26,7 @@ const orders: readonly Order[] = [
     kind: "material-certificate",
     first: ["issued", "issued"],
     then: ["received", "received"],
-    basis: nature,
     owner: "purchasing",
-  },
-  {
-    id: "cut-after-receipt",
-    title: "A piece is cut after its certificate was received",
-    kind: "piece-mark",
-    first: ["certificateRow.^.received", "its certificate received"],
-    then: ["cut", "cut"],
-    basis: traced,
-    severity: "query",
-    owner: "shop",
   },
   {
     id: "qualification-period",
@@ -50,7 +35,6 @@ const orders: readonly Order[] = [
     first: ["testDate", "tested"],
     then: ["validTo", "valid to"],
     open: "then",
-    basis: nature,
     owner: "welding coordination",
   },
   {
@@ -59,7 +43,6 @@ const orders: readonly Order[] = [
     kind: "procedure-qualification",
     first: ["testDate", "tested"],
     then: ["approved", "approved"],
-    basis: nature,
     owner: "welding coordination",
   },
   {
@@ -68,7 +51,6 @@ const orders: readonly Order[] = [
     kind: "ndt-personnel",
     first: ["issued", "issued"],
     then: ["validTo", "valid to"],
-    basis: nature,
     owner: "testing",
   },
   {
@@ -77,7 +59,6 @@ const orders: readonly Order[] = [
     kind: "mill-approval",
     first: ["validFrom", "valid from"],
     then: ["validTo", "valid to"],
-    basis: nature,
     owner: "purchasing",
   },
   {
@@ -86,7 +67,6 @@ const orders: readonly Order[] = [
     kind: "instrument#calibrations",
     first: ["date", "calibrated"],
     then: ["validTo", "valid to"],
-    basis: nature,
     owner: "quality",
   },
   {
@@ -96,7 +76,6 @@ const orders: readonly Order[] = [
     first: ["date", "dated"],
     then: ["validTo", "valid to"],
     open: "then",
-    basis: nature,
     owner: "inspection body",
   },
   {
@@ -106,7 +85,6 @@ const orders: readonly Order[] = [
     first: ["date", "welded"],
     then: ["finished", "finished"],
     open: "then",
-    basis: nature,
     owner: "welding coordination",
   },
   {
@@ -115,7 +93,6 @@ const orders: readonly Order[] = [
     kind: "production-test",
     first: ["welded", "welded"],
     then: ["date", "tested"],
-    basis: nature,
     owner: "testing",
   },
 ];
@@ -123,37 +100,36 @@ const orders: readonly Order[] = [
 const input = (path: string, open: boolean): Input<DateValue | undefined> => (open ? optional(date(path)) : date(path));
 
 /** Two days of one thing stand in the order in which they can have happened. */
-export const dateOrders: readonly Rule[] = orders.map(
-  ({ id, title, kind, first, then, open, basis, severity, owner }) =>
-    rule({
-      id,
-      title,
-      basis,
-      kind,
-      severity: severity ?? "nonconformity",
-      owner,
-      inputs: { first: input(first[0], open === "first"), then: input(then[0], open === "then") },
-      *check({ first: earlier, then: later }, subject) {
-        if (earlier !== undefined && later !== undefined && canPrecede(earlier, later) === "no")
-          yield {
-            at: "then",
-            // In one record either day may be the slip; across records neither is accused.
-            ...(!first[0].includes("^") && { accuses: ["first", "then"] as const }),
-            message: `${subject.id} is ${then[1]} ${later.text}, but ${first[1]} ${earlier.text}`,
-            why: `the day of "${then[1]}" lies before that of "${first[1]}"`,
-            hint: "compare both with the originals and correct the wrong one; if it was so and was allowed, record an order exception",
-            related: [{ at: "first", message: `${first[1]} ${earlier.text}` }],
-          };
+export const dateOrders: readonly Rule[] = orders.map(({ id, title, kind, first, then, open, owner }) =>
+  rule({
+    id,
+    title,
+    basis: nature,
+    kind,
+    severity: "nonconformity",
+    owner,
+    inputs: { first: input(first[0], open === "first"), then: input(then[0], open === "then") },
+    *check({ first: earlier, then: later }, subject) {
+      if (earlier !== undefined && later !== undefined && canPrecede(earlier, later) === "no")
+        yield {
+          at: "then",
+          // Either day may be the slip.
+          accuses: ["first", "then"],
+          message: `${subject.id} is ${then[1]} ${later.text}, but ${first[1]} ${earlier.text}`,
+          why: `the day of "${then[1]}" lies before that of "${first[1]}"`,
+          hint: "compare both with the originals and correct the wrong one; if it was so and was allowed, record an order exception",
+          related: [{ at: "first", message: `${first[1]} ${earlier.text}` }],
+        };
+    },
+    examples: [
+      { name: "the same day", given: { first: "2026-06-01", then: "2026-06-01" }, objections: [] },
+      {
+        name: "the day before",
+        given: { first: "2026-06-01", then: "2026-05-31" },
+        objections: [`X-01 is ${then[1]} 2026-05-31, but ${first[1]} 2026-06-01`],
       },
-      examples: [
-        { name: "the same day", given: { first: "2026-06-01", then: "2026-06-01" }, objections: [] },
-        {
-          name: "the day before",
-          given: { first: "2026-06-01", then: "2026-05-31" },
-          objections: [`X-01 is ${then[1]} 2026-05-31, but ${first[1]} 2026-06-01`],
-        },
-      ],
-    }),
+    ],
+  }),
 );
 
 const afterTheOrder: readonly (readonly [kind: string, path: string])[] = [

@@ -8,13 +8,8 @@ import { checkedByAnother, drawingInForce, repairProcedureInForce, testProcedure
 import { heatTreatmentAfterWelding, heatTreatmentPlanned, heatTreatmentTimes } from "./heat-treatment.ts";
 import { calibrated, gaugeAsRegistered } from "./instruments.ts";
 import { batchUsable, fitUpAfterCut, markBeforeCut, weldAfterFitUp } from "./manufacture-order.ts";
-import {
-  certificateThickness,
-  certificateType,
-  markMaterial,
-  millApproved,
-  transferOrder,
-} from "./material-identity.ts";
+import { materialDates } from "./material-dates.ts";
+import { certificateThickness, certificateType, markMaterial, millApproved } from "./material-identity.ts";
 import { chemistryLimits, printedMean, tensileLimits } from "./material-values.ts";
 import { nameplateMark, nameplateValve } from "./nameplate.ts";
 import { magneticExtent, penetrantExtent, radiographicExtent, ultrasonicExtent, visualExtent } from "./ndt-extent.ts";
@@ -52,7 +47,7 @@ export const rules: readonly Rule[] = [
   certificateType,
   certificateThickness,
   millApproved,
-  transferOrder,
+  ...materialDates,
   chemistryLimits,
   tensileLimits,
   printedMean,

@@ -1,5 +1,5 @@
 import { fromMemory, ownChoice } from "../model/basis.ts";
-import { date, list, optional, quantity, text, thing } from "../model/input.ts";
+import { date, list, quantity, text, thing } from "../model/input.ts";
 import { holds } from "../model/quantity.ts";
 import { canPrecede } from "../model/dates.ts";
 import { rule } from "../model/rule.ts";
@@ -184,39 +184,6 @@ export const millApproved = rule({
         mill: { $: "M1", approvals: [{ $: "MA-01", from: "2023-04-01", to: "2026-03-31" }] },
       },
       objections: ["no approval of mill M1 was in force on 2026-04-01, the date of certificate X-01"],
-    },
-  ],
-});
-
-export const transferOrder = rule({
-  id: "mark-transferred",
-  title: "A mark is transferred after the certificate was issued",
-  basis: fromMemory("EN ISO 3834-2", "2021", "identification and traceability"),
-  kind: "piece-mark",
-  severity: "nonconformity",
-  owner: "shop",
-  inputs: {
-    transfers: list(thing("transfers[]", { date: date("date"), by: optional(text("by")) })),
-    issued: date("certificateRow.^.issued"),
-  },
-  *check({ transfers, issued }, mark) {
-    for (const transfer of transfers)
-      if (canPrecede(issued, transfer.date) === "no")
-        yield {
-          at: [transfer, "date"],
-          name: transfer.date.text,
-          message: `the mark of piece ${mark.id} was transferred on ${transfer.date.text}, before its certificate was issued`,
-          why: `the certificate is of ${issued.text}: nobody could compare the two`,
-          hint: "correct the date, or record an order exception with the conditional release",
-          related: [{ at: "issued", message: `issued ${issued.text}` }],
-        };
-  },
-  examples: [
-    { name: "same day", given: { transfers: [{ date: "2026-03-02" }], issued: "2026-03-02" }, objections: [] },
-    {
-      name: "before",
-      given: { transfers: [{ date: "2026-03-01" }], issued: "2026-03-02" },
-      objections: ["the mark of piece X-01 was transferred on 2026-03-01, before its certificate was issued"],
     },
   ],
 });

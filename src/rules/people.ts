@@ -1,6 +1,6 @@
 import { anyOf, date, list, optional, text, thing } from "../model/input.ts";
 import { rule, type Rule } from "../model/rule.ts";
-import { basis, hint, holds, person, said } from "./roles.ts";
+import { basis, hint, holds, person, roleFault, said } from "./roles.ts";
 import { aKind } from "./words.ts";
 
 interface Post {
@@ -63,6 +63,7 @@ export const postsHeld: readonly Rule[] = posts.map(({ id, kind, path, day, role
     basis,
     kind,
     severity: "nonconformity",
+    fault: roleFault,
     owner: "quality",
     inputs: { day: date(day), named: anyOf(list(text(path))), people: list(thing(path, person)) },
     *check({ day: on, people }, subject) {
@@ -71,6 +72,7 @@ export const postsHeld: readonly Rule[] = posts.map(({ id, kind, path, day, role
           yield {
             at: "named",
             on: who,
+            name: roles[0] ?? "",
             message: `${who.$.id} ${did} ${subject.id} on ${on.text} without being registered as ${roles.join(" or ")}`,
             why: said(who),
             hint,
@@ -113,6 +115,7 @@ export const stepSignatories = rule({
   basis,
   kind: "inspection-step",
   severity: "nonconformity",
+  fault: roleFault,
   owner: "quality",
   inputs: {
     points: list(
@@ -143,7 +146,7 @@ export const stepSignatories = rule({
         yield {
           at: [point, "named"],
           on: who,
-          name: party,
+          name: strange ? party : `two parties: ${party}`,
           message: `${who.$.id} ${fault}`,
           why: said(who),
           hint,

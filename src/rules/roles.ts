@@ -7,6 +7,9 @@ export const basis = commonPractice("register of people: who may sign what, from
 export const person = {
   roles: anyOf(things("roles[]", { role: text("role"), from: optional(date("from")), to: optional(date("to")) })),
 };
+/** What every rule about roles finds, whoever looks: a person who does not hold one. */
+export const roleFault = "role-held";
+
 export type Person = Thing<typeof person>;
 
 /** Whether a person held one of some roles on a day; without a day, whether ever. */

@@ -1,6 +1,6 @@
 import { anyOf, date, list, optional, text, thing } from "../model/input.ts";
 import { rule, type Rule } from "../model/rule.ts";
-import { basis, hint, holds, person, said } from "./roles.ts";
+import { basis, hint, holds, person, roleFault, said } from "./roles.ts";
 import { aKind } from "./words.ts";
 
 const signed = [
@@ -35,6 +35,7 @@ export const signaturesAuthorised: readonly Rule[] = signed.map((kind) =>
     basis,
     kind,
     severity: "nonconformity",
+    fault: roleFault,
     owner: "quality",
     inputs: {
       signatures: anyOf(

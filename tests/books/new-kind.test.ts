@@ -6,48 +6,17 @@ import { judgeBook, layOut, readBook } from "../../src/pipeline.ts";
 import { siteFiles } from "../../src/publish/html/index.ts";
 import { bookPdf } from "../../src/publish/pdf/index.ts";
 import { demoBook } from "../support/demo-book.ts";
+import { guideBlock } from "../support/guide.ts";
 
 /** The gasket of DEVELOPERS.md: one schema file in another folder, and nothing else, is a new kind. */
-const gasket = {
-  $schema: "https://json-schema.org/draft/2020-12/schema",
-  $id: "gasket",
-  title: "Gasket",
-  description: "A gasket as fitted, with the part it seals.",
-  "x-section": "materials",
-  "x-page": "group",
-  "x-label": "designation",
-  "x-columns": ["designation", "part", "fitted"],
-  type: "object",
-  additionalProperties: false,
-  required: ["part"],
-  properties: {
-    part: { $ref: "common.schema.json#/$defs/link", "x-link": ["part"], description: "Part it seals." },
-    designation: {
-      $ref: "common.schema.json#/$defs/shortText",
-      "x-due": "final-inspection",
-      description: "Maker's designation.",
-    },
-    thickness: {
-      $ref: "common.schema.json#/$defs/quantity",
-      "x-unit": "mm",
-      "x-plausible": ["0.5 mm", "10 mm"],
-      description: "Thickness before fitting.",
-    },
-    fitted: {
-      $ref: "common.schema.json#/$defs/day",
-      "x-date": "event",
-      "x-due": "final-inspection",
-      description: "Day it was fitted.",
-    },
-  },
-};
+const gasket = guideBlock("Add a kind", "json");
 
 const dir = realpathSync(mkdtempSync(join(tmpdir(), "databook-kind-")));
 afterAll(() => rmSync(dir, { recursive: true, force: true }));
 
 cpSync(demoBook, join(dir, "book"), { recursive: true });
 mkdirSync(join(dir, "schemas"));
-writeFileSync(join(dir, "schemas/gasket.schema.json"), JSON.stringify(gasket));
+writeFileSync(join(dir, "schemas/gasket.schema.json"), gasket);
 
 function judgeWith(record: object) {
   writeFileSync(join(dir, "book/gaskets.json"), JSON.stringify({ kind: "gasket", records: [record] }, null, 2));

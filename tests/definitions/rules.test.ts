@@ -1,8 +1,16 @@
 import { readdirSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { fileURLToPath } from "node:url";
+import { shippedDefinitions } from "../../src/definitions.ts";
+import { checkInputs } from "../../src/judge/check-inputs.ts";
+import { coverageOf } from "../../src/judge/check-paths.ts";
 import { runExample } from "../../src/judge/example.ts";
 import type { Rule } from "../../src/model/rule.ts";
+import { loadKinds } from "../../src/load/kinds.ts";
 import { rules } from "../../src/rules/index.ts";
+
+const definitions = shippedDefinitions(loadKinds([fileURLToPath(new URL("../../schemas", import.meta.url))]));
+const coverage = coverageOf(definitions);
 
 const isRule = (value: unknown): value is Rule =>
   typeof value === "object" && value !== null && "check" in value && "inputs" in value && "severity" in value;
@@ -41,6 +49,11 @@ describe.each(written.map((rule) => [rule.id, rule] as const))("%s", (_id, rule)
         if (typeof at === "string" && at !== "subject") expect(Object.keys(rule.inputs)).toContain(at);
       }
     }
+  });
+
+  it("reads fields that there are, and that somebody owes", () => {
+    const { kind, inputs, when = [] } = rule;
+    expect(checkInputs(definitions, coverage, kind, inputs, when).problems).toEqual([]);
   });
 
   it("has an id in kebab case, a title and an owner", () => {

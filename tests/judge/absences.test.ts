@@ -289,6 +289,15 @@ describe("what explains an absence", () => {
     });
     expect(open(book)).toEqual(["nonconformity milestone-listed|issue:ISSUE|later"]);
   });
+  test("a misspelt milestone is told by who uses it, with the one that may be meant", () => {
+    const book = run({
+      records: { part: { P1: {} } },
+      issue: { state: "interim", milestones: [{ name: "latter", reached: "2026-01-31" }] },
+    });
+    const { why, hint } = finding(book, "milestone-listed|issue:ISSUE|later");
+    expect(why).toBe("part.note and 2 more become due at it");
+    expect(hint).toContain('if "latter" is meant, correct the name where it is used');
+  });
 });
 
 describe("fewer than the register asks for", () => {
@@ -299,7 +308,9 @@ describe("fewer than the register asks for", () => {
   test("two of three", () => {
     const book = ask({ visit: { V1: { part: "P1" }, V2: { part: "P1" } } });
     expect(open(book)).toEqual(["gap missing|part:P1|<visit:part> at least 3"]);
-    expect(finding(book, "missing|part:P1|<visit:part> at least 3").message).toBe("part P1 has 2 of 3 visit");
+    expect(finding(book, "missing|part:P1|<visit:part> at least 3").message).toBe(
+      "part P1 has 2 visit; at least 3 are owed",
+    );
     expect(book.owed.map(({ state }) => state)).toEqual(["missing"]);
   });
   test("three", () => {

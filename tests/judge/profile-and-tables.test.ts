@@ -150,7 +150,7 @@ describe("a table of the book's own", () => {
       rows: [{ basis: { class: "user table", checkedBy: "MT" } }],
     });
     expect(open(run({}, { "reference-table": { T1: limit9 } }, "20 mm"))).toEqual([
-      "query table-row|grades|grade A, thickness 20 mm",
+      "query table-row|grade A, thickness 20 mm",
     ]);
   });
   test.each([

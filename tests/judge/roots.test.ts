@@ -253,7 +253,11 @@ describe("links and ids", () => {
     const welder = { W1: { rows: [{ process: "135", to: "10 mm" }] } };
     const use = (row: string) => judged(define({ kinds: own }), { records: { welder, use: { U1: { row } } } });
     expect(open(use("W1#135"))).toEqual([]);
-    expect(open(use("W1#141"))).toEqual(["nonconformity link-row|use:U1|row"]);
+    expect(open(use("W1#141"))).toEqual(["nonconformity link-row|welder:W1|141"]);
+    const two = { U1: { row: "W1#141" }, U2: { row: "W1#141" } };
+    const both = judged(define({ kinds: own }), { records: { welder, use: two } });
+    expect(open(both)).toEqual(["nonconformity link-row|welder:W1|141"]);
+    expect(finding(both, "link-row|welder:W1|141").related.map(({ subject }) => subject?.id)).toEqual(["U2"]);
     expect(open(use("W1"))).toEqual(["nonconformity link-form|use:U1|row"]);
   });
   test("two rows with one name accuse both", () => {

@@ -320,7 +320,7 @@ export const faults: readonly Planted[] = [
   set("certificate/CRT/rows/0/strength", "150 MPa", "row-strong|certificate:CRT|rows[H1]"),
   set("certificate/CRT/rows/1/thickness", "6 mm", "plate-thick|certificate:CRT|rows[H2]"),
   set("certificate/CRT/issued", "2026-08-01", "event-recorded|certificate:CRT|issued"),
-  set("part/SHELL/heat", "CRT#H9", "link-row|part:SHELL|heat"),
+  set("part/SHELL/heat", "CRT#H9", "link-row|certificate:CRT|H9"),
   set("part/SHELL/heat", "crt#H1", "link-form|part:SHELL|heat"),
   set("joint/JA/welder", "W-AB", "link-exact|joint:JA|welder"),
   set("joint/JE/welder", "WXX", "missing|welder:WXX"),

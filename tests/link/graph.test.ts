@@ -93,7 +93,7 @@ describe("links", () => {
       ["part", "P2", { row: "CRT#H1" }],
     );
     expect(linkAt(linked, "P1", "/row")?.toPointer).toBe("/rows/1");
-    expect(keys(linked)).toEqual(["link-row|part:P2|row"]);
+    expect(keys(linked)).toEqual(["link-row|material-certificate:CRT|H1"]);
   });
   test("to a revision", () => {
     const linked = run(

@@ -17,7 +17,11 @@ export const least: ListFunction = {
     const values = rows.map((row) => quantityIn(row, "value").low);
     const value = Math.min(...values);
     return Number.isFinite(value)
-      ? { value, lines: [`least of ${values.length} readings`] }
+      ? {
+          value,
+          lines: [`least of ${values.length} readings`],
+          at: rows.filter((_, index) => values[index] === value).slice(0, 1),
+        }
       : { refused: "no thickness was measured" };
   }),
 };

@@ -4,14 +4,12 @@ import type { Outcome } from "../../model/finding.ts";
 import { parsePath } from "../../model/path.ts";
 import { addressOf, type BookRecord } from "../../model/record.ts";
 import { fieldAt } from "../../model/kind.ts";
-import { atPointer, isList, isObject, type Json } from "../../model/json.ts";
-import { measure, parseQuantity } from "../../model/quantity.ts";
+import { atPointer, isList, isObject } from "../../model/json.ts";
 import type { Block, ChainLink, Inline, Mark, Note, Text } from "../blocks.ts";
-import { kindOf, linkTo, markOf, plain, titleOfOutcome, valueAt, worst, type Context } from "./context.ts";
+import { kindOf, linkTo, markOf, titleOfOutcome, valueAt, worst, type Context } from "./context.ts";
 import { findingLinks } from "./finding-blocks.ts";
 import { lowerTitle } from "./titles.ts";
 import { walk } from "./walk.ts";
-import { figure } from "./numbers.ts";
 import { labelOfField, textOf } from "./values.ts";
 
 /**
@@ -92,7 +90,7 @@ function chainLink(context: Context, record: BookRecord, step: ChainStep): Chain
   return {
     what: step.what,
     mark,
-    text: [...sentences(record, context, reached, step, mark), ...extentText(context, record, step)],
+    text: [...sentences(record, context, reached, step, mark), ...figuresText(context, record, step)],
     ...(because.length > 0 && { because }),
     notes: notesOf(context, outcomes, mark),
   };
@@ -147,43 +145,14 @@ function says(context: Context, record: BookRecord, subject: BookRecord, step: C
   return parts.slice(0, asked === undefined ? 3 : asked.length).flatMap((part): Text => [", ", ...part]);
 }
 
-/** What a joint asks of each test and what was done, in figures. */
-function extentText(context: Context, record: BookRecord, step: ChainStep): Text[] {
-  const asked = record.value["requiredTests"];
-  const length = millimetres(record.value["length"]);
-  if (!step.judgedBy.some((id) => id.endsWith("-extent")) || !isList(asked) || length === undefined) return [];
-  return asked.filter(isObject).flatMap((test): Text[] => {
-    const method = plain(test["method"]);
-    const percent = Number(/^[\d.]+/.exec(plain(test["extent"]))?.[0] ?? Number.NaN);
-    const done = testedLengths(context, record, method);
-    if (!Number.isFinite(percent)) return [];
-    const owed = `${method}: ${plain(test["extent"])} of ${figure(length)} mm is ${figure((percent / 100) * length)} mm`;
-    return [
-      [
-        {
-          type: "soft",
-          text:
-            done.length === 0
-              ? `${owed}; nothing is reported yet.`
-              : `${owed}; reported ${done.map((one) => figure(one)).join(" + ")}${done.length > 1 ? ` = ${figure(done.reduce((sum, one) => sum + one, 0))}` : ""} mm.`,
-        },
-      ],
-    ];
-  });
-}
-
-function testedLengths(context: Context, joint: BookRecord, method: string): number[] {
-  return (context.judged.graph.back.get(addressOf(joint)) ?? []).flatMap((link) => {
-    if (link.from.kind !== "ndt-report" || link.from.value["method"] !== method) return [];
-    const row = atPointer(link.from.value, link.pointer.replace(/\/[^/]+$/, ""));
-    const length = isObject(row) ? millimetres(row["length"]) : undefined;
-    return length === undefined ? [] : [length];
-  });
-}
-
-function millimetres(value: Json | undefined): number | undefined {
-  const parsed = parseQuantity(plain(value), { unit: "mm" });
-  return parsed.ok ? measure(parsed.quantity, "mm").value : undefined;
+/** What the step says in figures, from the subject and what its own paths find. */
+function figuresText({ judged }: Context, record: BookRecord, { figures }: ChainStep): Text[] {
+  const found = (path: string) =>
+    walk(judged, record, parsePath(path)).flatMap((hit) => {
+      const value = hit.pointer === "" ? hit.record.value : atPointer(hit.record.value, hit.pointer);
+      return isObject(value) ? [value] : [];
+    });
+  return (figures?.(record.value, found) ?? []).map((text): Text => [{ type: "soft", text }]);
 }
 
 function notesOf(context: Context, outcomes: readonly Outcome[], mark: Mark): Note[] {

@@ -2,6 +2,7 @@ import { describeBasis } from "../../model/basis.ts";
 import type { Finding, Outcome } from "../../model/finding.ts";
 import type { Block, FindingItem, Inline, Text } from "../blocks.ts";
 import { findingAnchor } from "./address.ts";
+import { termOf } from "./values.ts";
 import { recordOf, nameOf, type Context } from "./context.ts";
 
 export const findingsPage = "findings.html";
@@ -10,7 +11,7 @@ export const findingsPage = "findings.html";
 export function findingLinks(context: Context, outcome: Outcome): Text {
   const keys =
     outcome.because !== undefined && outcome.because.type !== "not due" ? outcome.because.keys : outcome.findings;
-  if (outcome.because?.type === "not due") return [`due at milestone “${outcome.because.milestone}”`];
+  if (outcome.because?.type === "not due") return [`due at milestone “${termOf(outcome.because.milestone)}”`];
   const links = keys.flatMap((key): Inline[] => {
     const finding = context.findings.get(key);
     return finding === undefined || finding.severity === "note"
@@ -55,7 +56,7 @@ export function findingItem(context: Context, finding: Finding): FindingItem {
     rows,
     notes: [
       { lead: "Basis", text: [describeBasis(finding.basis)] },
-      ...(finding.due === null ? [] : [{ text: [`due at milestone “${finding.due}”`] as Text }]),
+      ...(finding.due === null ? [] : [{ text: [`due at milestone “${termOf(finding.due)}”`] as Text }]),
       { text: [{ type: "code", text: finding.key }] },
       { text: [{ type: "code", text: `digest ${finding.digest}` }] },
     ],

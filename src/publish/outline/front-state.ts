@@ -6,6 +6,7 @@ import { inWords } from "./chain-block.ts";
 import { nameOf, plain, type Context } from "./context.ts";
 import { inFives } from "./record-blocks.ts";
 import { countedTitle } from "./titles.ts";
+import { termOf } from "./values.ts";
 
 /** What is awaited, by milestone: an interim issue says first what is still to come. */
 export function awaitedBlocks(context: Context): Block[] {
@@ -20,7 +21,7 @@ export function awaitedBlocks(context: Context): Block[] {
     const reached = plain(one["reached"]);
     return {
       cells: [
-        { type: "text", text: [name] },
+        { type: "text", text: [termOf(name)] },
         {
           type: "text",
           text: [reached === "" ? { type: "soft", text: "not reached" } : { type: "whole", text: reached }],

@@ -1,14 +1,7 @@
 import type { Computed } from "../../model/book.ts";
-import { printNumber } from "../../model/print-number.ts";
 import { unitLabel } from "../../model/units.ts";
 
-/** A computed number with so many significant digits at most; zeros that say nothing are left out. */
-export function figure(value: number, significant = 6): string {
-  const short = Number(value.toPrecision(significant));
-  if (!Number.isFinite(short)) return "not defined";
-  const decimals = /\.(\d+)$/.exec(short.toFixed(12).replace(/0+$/, ""))?.[1]?.length ?? 0;
-  return printNumber(short, Math.min(decimals, 9));
-}
+export { printFigure as figure } from "../../model/print-number.ts";
 
 /** "5.86 mm"; a pure number stands alone. */
 export function withUnit(number: string, unit: string): string {

@@ -25,8 +25,11 @@ export function textOf(context: Context, record: BookRecord, field: Field, value
   if (typeof value === "boolean") return [value ? "yes" : "no"];
   if (["quantity", "date", "integer", "number"].includes(field.type))
     return [{ type: "whole", text: printed(String(value)) }];
-  return [String(value)];
+  return [field.options === undefined ? String(value) : termOf(String(value))];
 }
+
+/** A term of a list as people write it: "shell-course" is a shell course, "B+C2" stays what it is. */
+export const termOf = (text: string): string => (/^[a-z]+(-[a-z]+)+$/.test(text) ? text.replaceAll("-", " ") : text);
 
 /** A minus is set as a minus; the digits of evidence are never regrouped. */
 const printed = (text: string) => text.replace(/^-(?=\d)(?!\d{4}-)/, "−").replace(/^(\d{4}-\d{2}-\d{2})T/, "$1 ");

@@ -1,0 +1,52 @@
+import { blocks as isOpen } from "../../model/finding.ts";
+import type { Block, Page } from "../blocks.ts";
+import { inWords } from "./chain-block.ts";
+import type { Context } from "./context.ts";
+import { findingGroups, findingsPage } from "./finding-blocks.ts";
+import { counted } from "./front-page.ts";
+
+/** All findings by who must act; answered ones and notes at the end. */
+export function findingsPageOf(context: Context, number: string, section: number): Page {
+  const { findings, counts } = context.judged;
+  const open = findings.filter(isOpen);
+  const lifted = findings.filter(({ exception }) => exception !== null);
+  const notes = findings.filter(({ severity, exception }) => severity === "note" && exception === null);
+  return {
+    url: findingsPage,
+    number,
+    title: "Findings, by who must act",
+    under: [
+      open.length === 0
+        ? "Nothing is open. Every check that applies has passed, or is answered by an exception listed below."
+        : `${inWords(open.length)} finding${open.length === 1 ? " is" : "s are"} open: ${counted(counts.nonconformity, "nonconformity", "nonconformities")}, ${counted(counts.gap, "gap")} and ${counted(counts.query, "query", "queries")}.`,
+    ],
+    section,
+    blocks: [
+      ...findingGroups(context, open),
+      ...(lifted.length === 0
+        ? []
+        : [
+            { type: "heading", level: 2, text: "Answered by an exception" } satisfies Block,
+            ...lowered(findingGroups(context, lifted)),
+          ]),
+      ...(notes.length === 0
+        ? []
+        : [
+            { type: "heading", level: 2, text: "Notes, which never block" } satisfies Block,
+            ...lowered(findingGroups(context, notes)),
+          ]),
+      { type: "heading", level: 2, text: "Checks in figures" },
+      {
+        type: "paragraph",
+        text: [
+          `${counts.passed} checks passed, ${counts.notJudged} could not be judged, ${counts.notDue} are not due, ${counts.notApplicable} do not apply to this equipment; ${counts.lifted} findings are answered by exceptions.`,
+        ],
+      },
+    ],
+  };
+}
+
+/** Groups under a heading of their own stand one level lower. */
+function lowered(blocks: readonly Block[]): Block[] {
+  return blocks.map((block) => (block.type === "heading" ? { ...block, level: 3 } : block));
+}

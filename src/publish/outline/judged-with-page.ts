@@ -1,0 +1,101 @@
+import { describeBasis, isVerified } from "../../model/basis.ts";
+import type { Page, Row } from "../blocks.ts";
+import { plain, type Context } from "./context.ts";
+import { plainTable, wordsCell } from "./plain-table.ts";
+
+/** Which tool, definitions, profile and tables judged the book. */
+export function judgedWithPage(
+  context: Context,
+  number: string,
+  section: number,
+  tool: string,
+  definitionsHash: string,
+): Page {
+  const { definitions, parameters, profile, book } = context.judged;
+  const meaning = (name: string) =>
+    definitions.profiles.flatMap(({ parameters: own }) => own[name]?.means ?? [])[0] ?? "";
+  const parameterRows = [...parameters].map(([name, { value, basis, overridden }]): Row => ({
+    cells: [
+      { type: "text", text: [`${meaning(name)} `, { type: "code", text: name }] },
+      { type: "text", text: [{ type: "whole", text: value }] },
+      wordsCell(overridden ? "the book" : `profile ${profile}`),
+      wordsCell(describeBasis(basis)),
+    ],
+  }));
+  const definitionRows = [
+    ...definitions.rules.map((one) => ({ sort: "rule", ...one })),
+    ...definitions.facts.map((one) => ({ sort: "fact", ...one })),
+    ...definitions.calculations.map((one) => ({ sort: "calculation", ...one })),
+  ].map((one): Row => ({
+    cells: [wordsCell(one.id), wordsCell(one.sort), wordsCell(one.title), wordsCell(describeBasis(one.basis))],
+  }));
+  const examples = definitions.calculations.flatMap((one) =>
+    one.examples.map((example): Row => ({
+      cells: [
+        wordsCell(one.id),
+        wordsCell(example.class),
+        wordsCell(example.source),
+        wordsCell(
+          Object.entries(example.expect)
+            .map(([symbol, value]) => `${symbol} = ${value}`)
+            .join(", "),
+        ),
+        { type: "number", text: String(example.within) },
+      ],
+    })),
+  );
+  const bases = [...definitions.rules, ...definitions.facts, ...definitions.calculations].map(({ basis }) => basis);
+  const weak = bases.filter((basis) => !isVerified(basis)).length;
+  return {
+    url: "judged-with.html",
+    number,
+    title: "Judged with",
+    under: [
+      `${tool}; ${bases.length} definitions, whose own fingerprint is ${definitionsHash.slice(0, 16)}; record format ${plain(book.value["format"])}.`,
+    ],
+    section,
+    blocks: [
+      {
+        type: "paragraph",
+        text: [
+          `${bases.length - weak} definitions rest on a published text, a contract, a checked table or a derivation; ${weak} rest on less, and say so wherever they are printed.`,
+        ],
+      },
+      { type: "heading", level: 2, text: "Parameters" },
+      plainTable(
+        `${number}.1`,
+        `Parameters in force, profile ${profile}`,
+        { Parameter: 5, Value: 1, From: 1.4, Basis: 4 },
+        parameterRows,
+      ),
+      { type: "heading", level: 2, text: "Tables" },
+      plainTable(
+        `${number}.2`,
+        "Tables of standards",
+        { Table: 2, Title: 4, "Rows#": 0.7, "Basis of its rows": 4 },
+        definitions.tables.map((table): Row => ({
+          cells: [
+            wordsCell(table.id),
+            wordsCell(table.title),
+            { type: "number", text: String(table.rows.length) },
+            wordsCell([...new Set(table.rows.map(({ basis }) => describeBasis(basis)))].slice(0, 4).join("; ")),
+          ],
+        })),
+      ),
+      { type: "heading", level: 2, text: "Definitions" },
+      plainTable(
+        `${number}.3`,
+        "Rules, facts and calculations",
+        { Name: 2.4, Sort: 1, Title: 4, Basis: 4 },
+        definitionRows,
+      ),
+      { type: "heading", level: 2, text: "How the calculations are verified" },
+      plainTable(
+        `${number}.4`,
+        "Worked examples each calculation reproduces",
+        { Calculation: 2, Class: 1.2, Source: 4, Expected: 3, "Within#": 1 },
+        examples,
+      ),
+    ],
+  };
+}
