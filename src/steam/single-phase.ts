@@ -5,7 +5,7 @@ import { isRefusal, short, type Refusal, type State } from "./state.ts";
 
 const highestPressure = 100;
 const highestTemperature = 1073.15;
-/** Relative width within which a pressure counts as that of saturation: what the two equations of region 4 differ by. */
+/** Relative width within which a pressure counts as that of saturation: far above the rounding of region 4. */
 const atSaturation = 1e-9;
 
 /** Liquid water at `p` in MPa (absolute) and `T` in K: 273.15 to 623.15 K, from saturation to 100 MPa. */
