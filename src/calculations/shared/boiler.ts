@@ -19,6 +19,7 @@ export const heatedRoles: readonly string[] = [
   "shell-course",
   "end",
   "nozzle-neck",
+  "manhole",
   "tube-plate",
   "flat-plate",
   "furnace",
