@@ -3,17 +3,26 @@ import { cylindricalShell } from "./cylindrical-shell.ts";
 import { designStress } from "./design-stress.ts";
 import { equipmentCategory, heatedEquipmentCategory } from "./equipment-category.ts";
 import { gasSafetyValve } from "./gas-safety-valve.ts";
+import { heatBalance } from "./heat-balance.ts";
 import { heatInput } from "./heat-input.ts";
 import { holdDrift } from "./hold-drift.ts";
+import { metalTemperature } from "./metal-temperature.ts";
 import { pressureHold } from "./pressure-hold.ts";
 import { reliefCapacity } from "./relief-capacity.ts";
+import { saturation } from "./saturation.ts";
+import { steamRelief } from "./steam-relief.ts";
+import { steamSafetyValve } from "./steam-safety-valve.ts";
 import { testPressure } from "./test-pressure.ts";
 import { testStress } from "./test-stress.ts";
 import { torisphericalEnd } from "./torispherical-end.ts";
+import { tubeTemperature } from "./tube-temperature.ts";
 import type { Calculation } from "../model/calculation.ts";
 
 /** Every calculation. A test holds this list against the files of this folder. */
 export const calculations: readonly Calculation[] = [
+  saturation,
+  metalTemperature,
+  tubeTemperature,
   designStress,
   cylindricalShell,
   torisphericalEnd,
@@ -23,6 +32,9 @@ export const calculations: readonly Calculation[] = [
   holdDrift,
   gasSafetyValve,
   reliefCapacity,
+  heatBalance,
+  steamSafetyValve,
+  steamRelief,
   carbonEquivalent,
   equipmentCategory,
   heatedEquipmentCategory,

@@ -1,3 +1,4 @@
+import { heatedRoles, ofSteamEquipment, tubeRoles } from "./shared/boiler.ts";
 import { ownChoice } from "../model/basis.ts";
 import type { Condition } from "../model/input.ts";
 import type { Requirement } from "../model/requirement.ts";
@@ -15,6 +16,7 @@ interface Group {
 }
 
 const bearing: Condition = { path: "pressureBearing", equals: true };
+const steam: Condition = { path: "fluid.state", equals: "steam" };
 const allowances: Group["needs"] = [
   ["corrosionAllowance", "corrosion allowance"],
   ["thicknessUndertolerance", "undertolerance of the thickness"],
@@ -46,6 +48,46 @@ const groups: readonly Group[] = [
     due: "design-approved",
     owner: "design",
     needs: [["directive.category", "declared category"]],
+  },
+  {
+    name: "steam-equipment",
+    kind: "equipment",
+    when: [steam],
+    due: "design-approved",
+    owner: "design",
+    needs: [
+      ["duty.steamOutput", "steam output"],
+      ["duty.blowdownFraction", "share of continuous blow-down"],
+      ["duty.workingPressure", "working pressure"],
+      ["duty.feedwaterTemperature", "feedwater temperature at full output"],
+      ["duty.feedwaterTemperatureHighest", "highest feedwater temperature"],
+      ["duty.heatInput", "greatest heat input of the burner"],
+      ["duty.efficiency", "efficiency"],
+    ],
+  },
+  {
+    name: "boiler-part",
+    kind: "part",
+    when: [bearing, { path: "role", equals: heatedRoles }, ofSteamEquipment],
+    due: "design-approved",
+    owner: "design",
+    needs: [["heating", "way of heating"]],
+  },
+  {
+    name: "boiler-tube",
+    kind: "part",
+    when: [bearing, { path: "role", equals: tubeRoles }, ofSteamEquipment],
+    due: "design-approved",
+    owner: "design",
+    needs: [["heating", "way of heating"]],
+  },
+  {
+    name: "steam-valve",
+    kind: "safety-valve",
+    when: [{ path: "medium.state", equals: "steam" }],
+    due: "final-inspection",
+    owner: "design",
+    needs: [["backPressure", "back pressure while blowing"]],
   },
   {
     name: "gas-valve",

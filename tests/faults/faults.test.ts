@@ -70,6 +70,12 @@ describe("every check has its fault", () => {
 /** What the demonstration cannot show of a calculation, and why; its examples show it. */
 const beyond: Readonly<Record<string, string>> = {
   "heated-equipment-category": "the receiver is not heated and holds no steam",
+  saturation: "the receiver holds no steam",
+  "metal-temperature": "the receiver has no part that hot gas heats",
+  "tube-temperature": "the receiver has no tubes",
+  "heat-balance": "the receiver has no burner",
+  "steam-safety-valve": "the receiver has no valve for steam",
+  "steam-relief": "the receiver raises no steam",
   "test-stress accept": "the courses are alike and have one test pressure: what fails in one fails in both",
   "test-stress limits": "the shell calculation and the drift of the hold read the same values and leave the case too",
   "test-pressure limits": "the maximum pressure is stated in seven papers, and strengths stand in tables",
