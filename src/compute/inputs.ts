@@ -23,12 +23,13 @@ export function bindAll(world: World, calculation: Calculation, start: Hit, trai
   for (const [symbol, input] of Object.entries(calculation.inputs)) {
     if (input.rows !== undefined) {
       const rows = bindRows(world, input, input.rows, start, trail);
-      if (rows === null) continue;
+      // Without any, steps that need them are left out.
+      if (rows === null || (rows.length === 0 && input.need === "optional")) continue;
       given.set(symbol, rows);
       inputs.set(symbol, { symbol, rows: rows.length });
       continue;
     }
-    const found = follow(world, pathOf(input.path), start, trail, input.need !== "optional");
+    const found = follow(world, pathOf(input.path), start, trail, (input.need ?? "required") === "required");
     const hit = onlyOne(world, found, trail, start, input.path);
     if (hit === undefined) {
       const { otherwise } = input;
@@ -89,7 +90,7 @@ function bindRows(
   hit: Hit,
   trail: Trail,
 ): readonly Thing<Inputs>[] | null {
-  const need = input.need === "optional" ? "any" : "required";
+  const need = input.need === undefined || input.need === "required" ? "required" : "any";
   const reading = { type: "thing", inputs: rows } as const;
   const bound = bindInputs(world, { rows: { path: input.path, need, many: true, reading } }, hit, trail);
   if (!bound.complete) return null;
