@@ -25,7 +25,20 @@ export const designStress = calculation({
     kind: "part",
     when: [
       { path: "pressureBearing", equals: true },
-      { path: "role", equals: ["shell-course", "end", "nozzle-neck"] },
+      {
+        path: "role",
+        equals: [
+          "shell-course",
+          "end",
+          "nozzle-neck",
+          "furnace",
+          "furnace-hoop",
+          "reversal-chamber",
+          "access-tube",
+          "tube",
+          "stay-tube",
+        ],
+      },
     ],
   },
   inputs: {

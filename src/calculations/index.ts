@@ -1,15 +1,21 @@
+import { accessTube } from "./access-tube.ts";
 import { carbonEquivalent } from "./carbon-equivalent.ts";
 import { cylindricalShell } from "./cylindrical-shell.ts";
 import { designStress } from "./design-stress.ts";
 import { equipmentCategory, heatedEquipmentCategory } from "./equipment-category.ts";
+import { furnaceHoop } from "./furnace-hoop.ts";
+import { furnace } from "./furnace.ts";
 import { gasSafetyValve } from "./gas-safety-valve.ts";
 import { heatInput } from "./heat-input.ts";
 import { holdDrift } from "./hold-drift.ts";
 import { pressureHold } from "./pressure-hold.ts";
 import { reliefCapacity } from "./relief-capacity.ts";
+import { reversalChamber } from "./reversal-chamber.ts";
+import { smokeTube } from "./smoke-tube.ts";
 import { testPressure } from "./test-pressure.ts";
 import { testStress } from "./test-stress.ts";
 import { torisphericalEnd } from "./torispherical-end.ts";
+import { tubePullOut } from "./tube-pull-out.ts";
 import type { Calculation } from "../model/calculation.ts";
 
 /** Every calculation. A test holds this list against the files of this folder. */
@@ -17,6 +23,12 @@ export const calculations: readonly Calculation[] = [
   designStress,
   cylindricalShell,
   torisphericalEnd,
+  furnace,
+  furnaceHoop,
+  reversalChamber,
+  accessTube,
+  smokeTube,
+  tubePullOut,
   testPressure,
   testStress,
   pressureHold,

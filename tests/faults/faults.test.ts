@@ -70,6 +70,12 @@ describe("every check has its fault", () => {
 /** What the demonstration cannot show of a calculation, and why; its examples show it. */
 const beyond: Readonly<Record<string, string>> = {
   "heated-equipment-category": "the receiver is not heated and holds no steam",
+  furnace: "the receiver has no furnace",
+  "furnace-hoop": "the receiver has no hoop of a furnace",
+  "reversal-chamber": "the receiver has no reversal chamber",
+  "access-tube": "the receiver has no access tube",
+  "smoke-tube": "the receiver has no tubes",
+  "tube-pull-out": "the receiver has no tube plates",
   "test-stress accept": "the courses are alike and have one test pressure: what fails in one fails in both",
   "test-stress limits": "the shell calculation and the drift of the hold read the same values and leave the case too",
   "test-pressure limits": "the maximum pressure is stated in seven papers, and strengths stand in tables",
