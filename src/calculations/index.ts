@@ -1,7 +1,10 @@
+import { accessTube } from "./access-tube.ts";
 import { carbonEquivalent } from "./carbon-equivalent.ts";
 import { cylindricalShell } from "./cylindrical-shell.ts";
 import { designStress } from "./design-stress.ts";
 import { equipmentCategory, heatedEquipmentCategory } from "./equipment-category.ts";
+import { furnaceHoop } from "./furnace-hoop.ts";
+import { furnace } from "./furnace.ts";
 import { gasSafetyValve } from "./gas-safety-valve.ts";
 import { heatBalance } from "./heat-balance.ts";
 import { heatInput } from "./heat-input.ts";
@@ -16,6 +19,9 @@ import { testPressure } from "./test-pressure.ts";
 import { testStress } from "./test-stress.ts";
 import { torisphericalEnd } from "./torispherical-end.ts";
 import { tubeTemperature } from "./tube-temperature.ts";
+import { reversalChamber } from "./reversal-chamber.ts";
+import { smokeTube } from "./smoke-tube.ts";
+import { tubePullOut } from "./tube-pull-out.ts";
 import type { Calculation } from "../model/calculation.ts";
 
 /** Every calculation. A test holds this list against the files of this folder. */
@@ -26,6 +32,12 @@ export const calculations: readonly Calculation[] = [
   designStress,
   cylindricalShell,
   torisphericalEnd,
+  furnace,
+  furnaceHoop,
+  reversalChamber,
+  accessTube,
+  smokeTube,
+  tubePullOut,
   testPressure,
   testStress,
   pressureHold,

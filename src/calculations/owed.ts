@@ -23,6 +23,16 @@ const allowances: Group["needs"] = [
   ["weldCoefficient", "weld joint coefficient"],
   ["insideDiameter", "inside diameter"],
 ];
+const wall: Group["needs"] = [
+  ["outsideDiameter", "outside diameter"],
+  ["corrosionAllowance", "corrosion allowance"],
+  ["thicknessUndertolerance", "undertolerance of the thickness"],
+];
+const outside: Group["needs"] = [
+  ...wall,
+  ["unsupportedLength", "length between effective supports"],
+  ["outOfRoundness", "out-of-roundness allowed for"],
+];
 
 const groups: readonly Group[] = [
   {
@@ -40,6 +50,95 @@ const groups: readonly Group[] = [
     due: "design-approved",
     owner: "design",
     needs: [...allowances, ["crownRadius", "radius of the crown"], ["knuckleRadius", "radius of the knuckle"]],
+  },
+  {
+    name: "furnace",
+    kind: "part",
+    when: [bearing, { path: "role", equals: "furnace" }],
+    due: "design-approved",
+    owner: "design",
+    needs: [...outside, ["length", "length"]],
+  },
+  {
+    name: "furnace-hoop",
+    kind: "part",
+    when: [bearing, { path: "role", equals: "furnace-hoop" }],
+    due: "design-approved",
+    owner: "design",
+    needs: [
+      ["unsupportedLength", "length it supports"],
+      ["hoop", "section"],
+      ["hoop.depth", "depth"],
+      ["hoop.width", "width"],
+      ["hoop.furnace", "furnace"],
+      ["hoop.furnace.outsideDiameter", "outside diameter of the furnace"],
+      ["hoop.furnace.corrosionAllowance", "corrosion allowance of the furnace"],
+      ["hoop.furnace.thicknessUndertolerance", "undertolerance of the furnace's thickness"],
+      ["corrosionAllowance", "corrosion allowance"],
+      ["thicknessUndertolerance", "undertolerance of the thickness"],
+    ],
+  },
+  {
+    name: "reversal-chamber",
+    kind: "part",
+    when: [bearing, { path: "role", equals: "reversal-chamber" }],
+    due: "design-approved",
+    owner: "design",
+    needs: outside,
+  },
+  {
+    name: "access-tube",
+    kind: "part",
+    when: [bearing, { path: "role", equals: "access-tube" }],
+    due: "design-approved",
+    owner: "design",
+    needs: [...outside, ["heating", "kind of heating"]],
+  },
+  {
+    name: "smoke-tube",
+    kind: "part",
+    when: [bearing, { path: "role", equals: ["tube", "stay-tube"] }],
+    due: "design-approved",
+    owner: "design",
+    needs: wall,
+  },
+  {
+    name: "tube-field",
+    kind: "part#tubeFields",
+    when: [
+      { path: "^.pressureBearing", equals: true },
+      { path: "^.role", equals: "tube-plate" },
+    ],
+    due: "design-approved",
+    owner: "design",
+    needs: [
+      ["tube", "kind of tube"],
+      ["tube.outsideDiameter", "outside diameter of the tubes"],
+      ["pattern", "pattern"],
+      ["pitch", "pitch"],
+      ["holeDiameter", "diameter of the holes"],
+      ["expandedLength", "expanded length"],
+      ["tubes", "number of plain tubes"],
+    ],
+  },
+  {
+    name: "finished-wall",
+    kind: "part",
+    when: [
+      bearing,
+      { path: "role", equals: ["shell-course", "end", "furnace", "furnace-hoop", "reversal-chamber", "access-tube"] },
+    ],
+    due: "final-inspection",
+    owner: "quality",
+    needs: [["measuredThickness", "measured thickness"]],
+  },
+  {
+    name: "finished-cylinder",
+    kind: "part",
+    when: [bearing, { path: "role", equals: ["furnace", "reversal-chamber", "access-tube"] }],
+    due: "final-inspection",
+    owner: "quality",
+    needs: [["measuredDiameters", "out-of-roundness as measured"]],
   },
   {
     name: "equipment",

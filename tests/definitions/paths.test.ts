@@ -16,7 +16,8 @@ describe.each(calculations.map((calculation) => [calculation.id, calculation] as
 
   it("reads fields that there are, and that somebody owes", () => {
     const problems = Object.values(calculation.inputs).flatMap(
-      ({ path, need }) => checkPath(definitions, coverage, kind, pathOf(path), need !== "optional", when).problems,
+      ({ path, need }) =>
+        checkPath(definitions, coverage, kind, pathOf(path), (need ?? "required") === "required", when).problems,
     );
     expect(problems).toEqual([]);
   });
@@ -47,7 +48,9 @@ describe("what is owed to calculations", () => {
 /** Allowed values of a field at a dotted path of objects. */
 function optionsAt(kind: string, path: string): readonly string[] | undefined {
   const [first = "", ...rest] = path.split(".");
-  let field = kinds.get(kind)?.fields.get(first);
-  for (const name of rest) field = field?.fields?.get(name);
+  const [name = "", list] = kind.split("#");
+  const fields = kinds.get(name)?.fields;
+  let field = (list === undefined ? fields : fields?.get(list)?.item?.fields)?.get(first);
+  for (const inner of rest) field = field?.fields?.get(inner);
   return field?.options;
 }

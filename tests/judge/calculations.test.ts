@@ -399,6 +399,20 @@ describe("classes and rows", () => {
   test("an empty list is absent", () => {
     expect(open(run([measured], { readings: [] }))).toEqual(["gap missing|part:P1|readings"]);
   });
+  const needing = (need: "any" | "optional"): Calculation => ({
+    ...measured,
+    inputs: { readings: { path: "plate.<part:plate>", unit: "rows", means: "readings", need, rows: {} } },
+  });
+  test("optional rows of which there are none: the steps that need them are left out", () => {
+    const book = run([needing("optional")], {});
+    expect(open(book)).toEqual([]);
+    expect(book.computed[0]?.steps).toEqual([]);
+  });
+  test("rows of which none is fine: the function gets the empty list", () => {
+    expect(finding(run([needing("any")], {}), "measured|part:P1|refused").message).toBe(
+      "Measured: 0 reading, two are needed",
+    );
+  });
 });
 
 test("a second method that disagrees is a query", () => {
