@@ -78,25 +78,33 @@ function notAccepted(
   const hit = hits.get(of.accuses);
   const accused = hit?.record == null ? null : { record: hit.record, pointer: hit.pointer };
   const at = accused ?? { record, pointer };
+  const { place, where } = locate(world, at.record, at.pointer);
+  const name = `accept ${textOf(of)}`;
   const unit = unitIn(calculation, of.left) ?? unitIn(calculation, of.right) ?? "1";
   const names = namesIn(calculation, of.left) ?? namesIn(calculation, of.right);
   return {
     ...open(
       world,
       applied,
-      `accept ${textOf(of)}`,
+      name,
       `${of.means}: ${said(left, unit, names)} is not ${of.relation} ${said(right, unit, names)}`,
       `${of.left} = ${said(left, unit, names)}, ${of.right} = ${said(right, unit, names)}`,
     ),
+    // A value that several subjects are judged by is named by itself: one wrong value is one finding.
+    ...(isOutside(applied, at) && { key: keyOf(calculation.id, at.record, `${where} ${name}`) }),
     severity: "nonconformity",
     verdict: "failed",
-    place: locate(world, at.record, at.pointer).place,
+    place,
     hint: "design to decide: correct the record if it was copied wrongly, else raise a nonconformity report",
     ...(of.basis !== undefined && { basis: of.basis }),
     owner: of.owner ?? calculation.owner ?? "design",
     accuses: accused === null ? [] : [addressOf(accused.record, accused.pointer)],
   };
 }
+
+/** Whether a place lies outside the record or row that is judged. */
+const isOutside = ({ record, pointer }: Applied, at: Pick<Applied, "record" | "pointer">) =>
+  at.record !== record || (at.pointer !== pointer && !at.pointer.startsWith(`${pointer}/`));
 
 const short = (value: number) => String(Number(value.toPrecision(6)));
 
