@@ -20,12 +20,15 @@ export const designStress = calculation({
   title: "Nominal design stress",
   basis: annex,
   scope:
-    "Shell courses, ends and nozzle necks of normalised or normalising-rolled ferritic steel, below the creep range. Strengths are those of the grade's standard for the nominal thickness, never those of the certificate. Fine-grained or specially heat-treated steel and austenitic steel are not covered. Flanges and fittings rated by their own standard are not calculated here.",
+    "Shell courses, ends, nozzle necks, manhole frames, flat plates and stays of normalised or normalising-rolled ferritic steel, below the creep range. Strengths are those of the grade's standard for the nominal thickness, never those of the certificate. Fine-grained or specially heat-treated steel and austenitic steel are not covered. Flanges and fittings rated by their own standard are not calculated here.",
   appliesTo: {
     kind: "part",
     when: [
       { path: "pressureBearing", equals: true },
-      { path: "role", equals: ["shell-course", "end", "nozzle-neck"] },
+      {
+        path: "role",
+        equals: ["shell-course", "end", "nozzle-neck", "manhole", "tube-plate", "flat-plate", "stay", "stay-tube"],
+      },
     ],
   },
   inputs: {

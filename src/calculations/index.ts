@@ -2,14 +2,21 @@ import { carbonEquivalent } from "./carbon-equivalent.ts";
 import { cylindricalShell } from "./cylindrical-shell.ts";
 import { designStress } from "./design-stress.ts";
 import { equipmentCategory, heatedEquipmentCategory } from "./equipment-category.ts";
+import { flatPlate } from "./flat-plate.ts";
 import { gasSafetyValve } from "./gas-safety-valve.ts";
 import { heatInput } from "./heat-input.ts";
 import { holdDrift } from "./hold-drift.ts";
 import { pressureHold } from "./pressure-hold.ts";
 import { reliefCapacity } from "./relief-capacity.ts";
+import { shellOpening } from "./shell-opening.ts";
+import { stay, stayTube } from "./stay.ts";
+import { stayedFlatPlate } from "./stayed-flat-plate.ts";
 import { testPressure } from "./test-pressure.ts";
 import { testStress } from "./test-stress.ts";
 import { torisphericalEnd } from "./torispherical-end.ts";
+import { tubeHole } from "./tube-hole.ts";
+import { tubeNest } from "./tube-nest.ts";
+import { unreinforcedOpening } from "./unreinforced-opening.ts";
 import type { Calculation } from "../model/calculation.ts";
 
 /** Every calculation. A test holds this list against the files of this folder. */
@@ -17,6 +24,14 @@ export const calculations: readonly Calculation[] = [
   designStress,
   cylindricalShell,
   torisphericalEnd,
+  shellOpening,
+  unreinforcedOpening,
+  tubeHole,
+  tubeNest,
+  stayedFlatPlate,
+  flatPlate,
+  stay,
+  stayTube,
   testPressure,
   testStress,
   pressureHold,

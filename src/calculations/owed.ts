@@ -15,9 +15,12 @@ interface Group {
 }
 
 const bearing: Condition = { path: "pressureBearing", equals: true };
-const allowances: Group["needs"] = [
+const walls: Group["needs"] = [
   ["corrosionAllowance", "corrosion allowance"],
   ["thicknessUndertolerance", "undertolerance of the thickness"],
+];
+const allowances: Group["needs"] = [
+  ...walls,
   ["weldCoefficient", "weld joint coefficient"],
   ["insideDiameter", "inside diameter"],
 ];
@@ -38,6 +41,74 @@ const groups: readonly Group[] = [
     due: "design-approved",
     owner: "design",
     needs: [...allowances, ["crownRadius", "radius of the crown"], ["knuckleRadius", "radius of the knuckle"]],
+  },
+  {
+    name: "flat plate",
+    kind: "part",
+    when: [bearing, { path: "role", equals: ["tube-plate", "flat-plate"] }],
+    due: "design-approved",
+    owner: "design",
+    needs: [...walls, ["regions", "list of unstayed regions"]],
+  },
+  {
+    name: "region",
+    kind: "part#regions",
+    when: [],
+    due: "design-approved",
+    owner: "design",
+    needs: [
+      ["circleDiameter", "diameter of the largest circle"],
+      ["supports", "list of supports the circle touches"],
+    ],
+  },
+  {
+    name: "stay",
+    kind: "part",
+    when: [bearing, { path: "role", equals: ["stay", "stay-tube"] }],
+    due: "design-approved",
+    owner: "design",
+    needs: [
+      ...walls,
+      ["outsideDiameter", "outside diameter"],
+      ["carriedArea", "area of plate that one carries"],
+      ["occupiedArea", "part of the area that is occupied"],
+    ],
+  },
+  {
+    name: "tube field",
+    kind: "part#tubeFields",
+    when: [],
+    due: "design-approved",
+    owner: "design",
+    needs: [
+      ["tube.outsideDiameter", "outside diameter of the tubes"],
+      ["pattern", "pattern of the holes"],
+      ["pitch", "pitch of the holes"],
+      ["holeDiameter", "diameter of the holes"],
+      ["tubes", "number of plain tubes"],
+      ["stayTubes", "number of stay tubes"],
+    ],
+  },
+  {
+    name: "branched opening",
+    kind: "part#openings",
+    when: [{ path: "branch", exists: true }],
+    due: "design-approved",
+    owner: "design",
+    needs: [
+      ["branch.corrosionAllowance", "corrosion allowance of the branch"],
+      ["branch.thicknessUndertolerance", "undertolerance of the wall of the branch"],
+      ["branchLength", "length of the branch outside the shell"],
+      ["setIn", "way the branch sits in the shell"],
+    ],
+  },
+  {
+    name: "plain opening",
+    kind: "part#openings",
+    when: [{ path: "branch", exists: false }],
+    due: "design-approved",
+    owner: "design",
+    needs: [["axialWidth", "width along the axis"]],
   },
   {
     name: "equipment",
@@ -111,7 +182,7 @@ const groups: readonly Group[] = [
  */
 export const owedToCalculations: readonly Requirement[] = groups.flatMap(({ name, kind, when, due, owner, needs }) =>
   needs.map(([path, called]) => ({
-    id: `${name}-${path.replaceAll(/[^A-Za-z]+/g, "-").replace(/-$/, "")}`.toLowerCase(),
+    id: `${name.replaceAll(" ", "-")}-${path.replaceAll(/[^A-Za-z]+/g, "-").replace(/-$/, "")}`.toLowerCase(),
     title: `The ${called} of each ${name.replaceAll("-", " ")} is recorded`,
     each: { kind, when },
     needs: path,
