@@ -58,9 +58,9 @@ export const barExamples: readonly CalculationExample[] = [
   ),
   ...loads(barBy, bar),
   barBy(
-    "constructed: all of the plate is occupied",
-    { a: 60000 },
-    { AL: 0 },
+    "constructed: more of the plate is occupied than there is",
+    { a: 60001 },
+    { AL: -1 },
     0,
     "the stay carries more plate than is occupied",
   ),

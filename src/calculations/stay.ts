@@ -105,6 +105,7 @@ export const stay = calculation({
       unit: "mm",
       means: "diameter against the load, without allowances",
       formula: "sqrt(4*F/(π*σp))",
+      when: { left: "AL", relation: ">", right: "0[mm²]" },
       display: "d_s",
       round: { decimals: 2, direction: "up" },
     },

@@ -70,6 +70,14 @@ describe("every check has its fault", () => {
 /** What the demonstration cannot show of a calculation, and why; its examples show it. */
 const beyond: Readonly<Record<string, string>> = {
   "heated-equipment-category": "the receiver is not heated and holds no steam",
+  "stayed-flat-plate": "the receiver has no stayed plate",
+  "flat-plate": "the receiver has no stayed plate",
+  "tube-hole": "the receiver has no tubes",
+  "tube-nest": "the receiver has no tubes",
+  stay: "the receiver has no stay",
+  "stay-tube": "the receiver has no stay",
+  "shell-opening": "the receiver records no opening of its shell",
+  "unreinforced-opening": "the receiver records no opening of its shell",
   "test-stress accept": "the courses are alike and have one test pressure: what fails in one fails in both",
   "test-stress limits": "the shell calculation and the drift of the hold read the same values and leave the case too",
   "test-pressure limits": "the maximum pressure is stated in seven papers, and strengths stand in tables",
