@@ -3,7 +3,9 @@ import { formulaFunctions, formulaSymbols, type Formula } from "../../../src/mod
 import { evaluate, governing, type Scope } from "../../../src/model/formula/evaluate.ts";
 import { parseFormula } from "../../../src/model/formula/parse.ts";
 
-const values = new Map(Object.entries({ p: 1.1, Di: 1000, f: 170, z: 0.85, a: 2, b: 3, c: 5, Rp02_t: 205, σ: 4, πr: 3 }));
+const values = new Map(
+  Object.entries({ p: 1.1, Di: 1000, f: 170, z: 0.85, a: 2, b: 3, c: 5, Rp02_t: 205, σ: 4, πr: 3 }),
+);
 const value = (text: string, scope: Scope = { values }) => evaluate(parseFormula(text), scope);
 
 describe("value", () => {
