@@ -5,6 +5,7 @@ import { designStress } from "./design-stress.ts";
 import { equipmentCategory, heatedEquipmentCategory } from "./equipment-category.ts";
 import { furnaceHoop } from "./furnace-hoop.ts";
 import { furnace } from "./furnace.ts";
+import { flatPlate } from "./flat-plate.ts";
 import { gasSafetyValve } from "./gas-safety-valve.ts";
 import { heatBalance } from "./heat-balance.ts";
 import { heatInput } from "./heat-input.ts";
@@ -22,6 +23,12 @@ import { tubeTemperature } from "./tube-temperature.ts";
 import { reversalChamber } from "./reversal-chamber.ts";
 import { smokeTube } from "./smoke-tube.ts";
 import { tubePullOut } from "./tube-pull-out.ts";
+import { shellOpening } from "./shell-opening.ts";
+import { stay, stayTube } from "./stay.ts";
+import { stayedFlatPlate } from "./stayed-flat-plate.ts";
+import { tubeHole } from "./tube-hole.ts";
+import { tubeNest } from "./tube-nest.ts";
+import { unreinforcedOpening } from "./unreinforced-opening.ts";
 import type { Calculation } from "../model/calculation.ts";
 
 /** Every calculation. A test holds this list against the files of this folder. */
@@ -38,6 +45,14 @@ export const calculations: readonly Calculation[] = [
   accessTube,
   smokeTube,
   tubePullOut,
+  shellOpening,
+  unreinforcedOpening,
+  tubeHole,
+  tubeNest,
+  stayedFlatPlate,
+  flatPlate,
+  stay,
+  stayTube,
   testPressure,
   testStress,
   pressureHold,

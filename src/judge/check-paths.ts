@@ -9,6 +9,7 @@ import {
   freeOfTable,
   inItem,
   isCovered,
+  ofRecord,
   outside,
   standAround,
   standAt,
@@ -149,7 +150,7 @@ function take(
     }
     case "record": {
       const here = through(definitions, draft, at, problem);
-      return here.kind === null ? here : standAt(definitions, here.kind, [], stepOn(here, "^"));
+      return here.kind === null ? here : standAt(definitions, here.kind, ofRecord(here), stepOn(here, "^"));
     }
     case "back": {
       const here = through(definitions, draft, at, problem);

@@ -56,7 +56,7 @@ export interface Limit extends Comparison {
 /** What the judged value must satisfy. It accuses that value's place. */
 export interface Acceptance extends Comparison {
   readonly means: string;
-  /** Symbol of the input that is wrong if the comparison fails. */
+  /** Symbol of the input that is wrong if the comparison fails; outside the subject it is one finding for all subjects. */
   readonly accuses: string;
   readonly owner?: string;
   readonly basis?: Basis;

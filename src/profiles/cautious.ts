@@ -2,6 +2,7 @@ import { commonPractice, excerptSeen, fromMemory, ownChoice } from "../model/bas
 import type { Parameter, Profile } from "../model/profile.ts";
 import { boiler } from "./boiler.ts";
 import { externalPressure } from "./external-pressure.ts";
+import { plates } from "./plates.ts";
 import { quality } from "./quality.ts";
 
 const directive = "Directive 2014/68/EU";
@@ -205,6 +206,7 @@ export const cautious: Profile = {
     ...extent,
     ...intervals,
     ...externalPressure,
+    ...plates,
     ...quality,
   },
 };

@@ -45,12 +45,12 @@ describe("what is owed to calculations", () => {
   });
 });
 
-/** Allowed values of a field at a dotted path of objects. */
-function optionsAt(kind: string, path: string): readonly string[] | undefined {
+/** Allowed values of a field at a dotted path of objects, from a record or from a row of `kind#list`. */
+function optionsAt(kindText: string, path: string): readonly string[] | undefined {
+  const [kind = "", list = ""] = kindText.split("#");
   const [first = "", ...rest] = path.split(".");
-  const [name = "", list] = kind.split("#");
-  const fields = kinds.get(name)?.fields;
-  let field = (list === undefined ? fields : fields?.get(list)?.item?.fields)?.get(first);
-  for (const inner of rest) field = field?.fields?.get(inner);
-  return field?.options;
+  const fields = kinds.get(kind)?.fields;
+  let field = (list === "" ? fields : fields?.get(list)?.item?.fields)?.get(first);
+  for (const name of rest) field = field?.fields?.get(name);
+  return field?.type === "boolean" ? ["false", "true"] : field?.options;
 }
