@@ -3,10 +3,11 @@ import { stayedFlatPlateExamples } from "./stayed-flat-plate-examples.ts";
 import { derivedFrom, excerptSeen } from "../model/basis.ts";
 import { calculation } from "../model/calculation.ts";
 
-const coefficient = (name: string, support: string) => ({
+const coefficient = (name: string, support: string, display: string) => ({
   path: `profile.${name}`,
   unit: "1",
   means: `coefficient: ${support}`,
+  display,
 });
 
 export const stayedFlatPlate = calculation({
@@ -33,13 +34,13 @@ export const stayedFlatPlate = calculation({
       means: "share of the design stress that is used",
       display: "k_f",
     },
-    Cf: coefficient("plateFlangedEdge", "flanged edge"),
-    Cw: coefficient("plateWeldedEdge", "welded edge"),
-    Cg: coefficient("plateGusset", "gusset stay"),
-    Cs: coefficient("plateStay", "bar stay, stay tube, access tube"),
-    Ct: coefficient("plateSmokeTube", "plain smoke tube inside its nest"),
-    Cd: coefficient("plateDoubtful", "doubtful support"),
-    Ce: coefficient("plateEdgesOnly", "least where there is no stay"),
+    Cf: coefficient("plateFlangedEdge", "flanged edge", "C_f"),
+    Cw: coefficient("plateWeldedEdge", "welded edge", "C_w"),
+    Cg: coefficient("plateGusset", "gusset stay", "C_g"),
+    Cs: coefficient("plateStay", "bar stay, stay tube, access tube", "C_s"),
+    Ct: coefficient("plateSmokeTube", "plain smoke tube inside its nest", "C_t"),
+    Cd: coefficient("plateDoubtful", "doubtful support", "C_d"),
+    Ce: coefficient("plateEdgesOnly", "least where there is no stay", "C_e"),
   },
   functions: [plateCoefficient],
   steps: [
