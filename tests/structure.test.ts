@@ -25,7 +25,9 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   model: [],
   load: ["model"],
   link: ["model"],
-  calculations: ["model"],
+  // Properties of water and steam are physics: they know nothing of books.
+  steam: [],
+  calculations: ["model", "steam"],
   rules: ["model", "requirements"],
   requirements: ["model", "calculations"],
   facts: ["model"],

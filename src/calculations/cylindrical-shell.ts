@@ -160,6 +160,13 @@ export const cylindricalShell = calculation({
       within: 0.000001,
     },
     {
+      source: "worked by hand: a shell of 1900 × 12 at 10 bar, 1·1900/(2·140.5·0.85 − 1)",
+      class: "constructed",
+      given: { p: 1, Di: 1900, f: 140.5, z: 0.85, c: 0.75, δ: 0.3, en: 12 },
+      expect: { e: 7.988228, ereq: 9.038228, ea: 10.95 },
+      within: 0.000001,
+    },
+    {
       source: "constructed: measured exactly what is needed, and nominal exactly what is required",
       class: "constructed",
       given: { p: 2, Di: 990, f: 100, z: 1, c: 1, δ: 0.5, en: 11.5, measured: [{ value: "11.0 mm" }] },

@@ -1,31 +1,26 @@
+import { designStressExamples } from "./design-stress-examples.ts";
 import { proofStrength, proofStrengthPoint } from "./functions/proof-strength.ts";
+import { heatedRoles, tubeRoles } from "./shared/boiler.ts";
 import { excerptSeen, fromMemory } from "../model/basis.ts";
 import { calculation } from "../model/calculation.ts";
 
 const annex = excerptSeen("Directive 2014/68/EU", "Annex I, 7.1.2, permissible membrane stress of ferritic steel");
 const keys = "material.standard, material.edition, material.grade, nominalThickness";
 
-const points = (values: readonly (readonly [number, number])[]) =>
-  values.map(([temperature, strength]) => ({ temperature: `${temperature} °C`, proofStrength: `${strength} MPa` }));
-const plate265 = points([
-  [50, 256],
-  [100, 241],
-  [150, 223],
-  [200, 205],
-  [250, 188],
-]);
+/** Roles of parts whose strength is calculated from a design stress. */
+const stressed: readonly string[] = [...heatedRoles, ...tubeRoles];
 
 export const designStress = calculation({
   id: "design-stress",
   title: "Nominal design stress",
   basis: annex,
   scope:
-    "Shell courses, ends and nozzle necks of normalised or normalising-rolled ferritic steel, below the creep range. Strengths are those of the grade's standard for the nominal thickness, never those of the certificate. Fine-grained or specially heat-treated steel and austenitic steel are not covered. Flanges and fittings rated by their own standard are not calculated here.",
+    "Shell courses, ends, plates, furnaces, stays, tubes, nozzle necks and manhole frames of normalised or normalising-rolled ferritic steel, below the creep range. Strengths are those of the grade's standard for the nominal thickness, never those of the certificate. Fine-grained or specially heat-treated steel and austenitic steel are not covered. Flanges and fittings rated by their own standard are not calculated here.",
   appliesTo: {
     kind: "part",
     when: [
       { path: "pressureBearing", equals: true },
-      { path: "role", equals: ["shell-course", "end", "nozzle-neck"] },
+      { path: "role", equals: stressed },
     ],
   },
   inputs: {
@@ -43,6 +38,24 @@ export const designStress = calculation({
       need: "optional",
       otherwise: 20,
       display: "t_P",
+      unsafe: "low",
+    },
+    tM: {
+      path: "calculation(metal-temperature).t",
+      unit: "°C",
+      means: "temperature of a part of a boiler, from how it is heated",
+      need: "optional",
+      otherwise: 20,
+      display: "t_M",
+      unsafe: "low",
+    },
+    tT: {
+      path: "calculation(tube-temperature).t",
+      unit: "°C",
+      means: "temperature of a tube of a boiler, from how it is heated",
+      need: "optional",
+      otherwise: 20,
+      display: "t_T",
       unsafe: "low",
     },
     ReH: {
@@ -76,8 +89,8 @@ export const designStress = calculation({
     {
       symbol: "t",
       unit: "°C",
-      means: "calculation temperature: the higher of the two",
-      formula: "max(tE, tP)",
+      means: "calculation temperature: the highest of all",
+      formula: "max(tE, tP, tM, tT)",
       round: { decimals: 0, direction: "up" },
     },
     {
@@ -119,62 +132,5 @@ export const designStress = calculation({
     { symbol: "f", unsafe: "high" },
     { symbol: "f20", unsafe: "low" },
   ],
-  examples: [
-    {
-      source: "worked by hand: tabulated temperature, the yield strength governs: 205/1.5 against 410/2.4",
-      class: "constructed",
-      given: { tE: 200, ReH: 265, Rm: 410, points: plate265, SY: 1.5, ST: 2.4 },
-      expect: { Rp02: 205, f: 136.6667, f20: 170.8333 },
-      within: 0.0001,
-    },
-    {
-      source: "worked by hand: 20 °C to 50 °C from the yield strength, 265 − 9·(10/30); the tensile strength governs",
-      class: "constructed",
-      given: { tE: 30, ReH: 265, Rm: 410, points: plate265, SY: 1.5, ST: 2.4 },
-      expect: { Rp02: 262, f: 170.8333, f20: 170.8333 },
-      within: 0.0001,
-    },
-    {
-      source: "worked by hand: interpolation between 100 °C and 150 °C, 241 − 18·0.4",
-      class: "constructed",
-      given: { tE: 100, tP: 120, ReH: 265, Rm: 410, points: plate265, SY: 1.5, ST: 2.4 },
-      expect: { Rp02: 233.8, f: 155.8667 },
-      within: 0.0001,
-    },
-    {
-      source: "worked by hand: at the end of the range without creep, 160 − 10·0.6 between 350 °C and 400 °C",
-      class: "constructed",
-      given: {
-        tE: 380,
-        ReH: 265,
-        Rm: 410,
-        points: points([
-          [350, 160],
-          [400, 150],
-        ]),
-        SY: 1.5,
-        ST: 2.4,
-      },
-      expect: { Rp02: 154, f: 102.6667 },
-      within: 0.0001,
-    },
-    {
-      source: "constructed: one kelvin into the creep range",
-      class: "constructed",
-      given: {
-        tE: 381,
-        ReH: 265,
-        Rm: 410,
-        points: points([
-          [350, 160],
-          [400, 150],
-        ]),
-        SY: 1.5,
-        ST: 2.4,
-      },
-      expect: { Rp02: 153.8 },
-      within: 0.0001,
-      outside: ["the calculation temperature lies below the creep range"],
-    },
-  ],
+  examples: designStressExamples,
 });

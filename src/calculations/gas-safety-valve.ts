@@ -1,5 +1,14 @@
 import { gasValveExamples } from "./gas-safety-valve-examples.ts";
-import { derivedFrom, fromMemory, ownChoice } from "../model/basis.ts";
+import {
+  capacityAccepted,
+  coefficientLimits,
+  comparedCapacity,
+  judgingInputs,
+  nozzleFactors,
+  relievingPressure,
+  valveInputs,
+} from "./shared/discharge.ts";
+import { derivedFrom, fromMemory } from "../model/basis.ts";
 import { calculation } from "../model/calculation.ts";
 
 const sizing = fromMemory("EN ISO 4126-7", undefined, "discharge capacity for gas");
@@ -12,32 +21,7 @@ export const gasSafetyValve = calculation({
     "Certified discharge capacity of a safety valve for a gas of constant isentropic exponent, in critical flow. Steam, liquids and two-phase flow are not covered, nor are losses in the inlet line.",
   appliesTo: { kind: "safety-valve", when: [{ path: "medium.state", equals: "gas" }] },
   inputs: {
-    pset: { path: "setPressure", unit: "bar", means: "set pressure", display: "p_set", unsafe: "high" },
-    op: { path: "overpressure", unit: "1", means: "certified overpressure", unsafe: "high" },
-    patm: {
-      path: "atmosphericPressure",
-      unit: "bar(a)",
-      means: "atmospheric pressure; that of sea level where none is recorded",
-      need: "optional",
-      otherwise: 1.013,
-      display: "p_atm",
-      unsafe: "high",
-    },
-    pb: {
-      path: "backPressure",
-      unit: "bar",
-      means: "back pressure at the outlet while blowing",
-      display: "p_b",
-      unsafe: "low",
-    },
-    A: { path: "flowArea", unit: "mm²", means: "least flow area", unsafe: "high" },
-    Kdr: {
-      path: "coefficient",
-      unit: "1",
-      means: "certified coefficient of discharge for gas",
-      display: "K_dr",
-      unsafe: "high",
-    },
+    ...valveInputs("gas"),
     k: {
       path: "medium.isentropicExponent",
       unit: "1",
@@ -47,83 +31,11 @@ export const gasSafetyValve = calculation({
     M: { path: "medium.molarMass", unit: "kg/kmol", means: "molar mass of the gas", unsafe: "high" },
     Z: { path: "medium.compressibilityFactor", unit: "1", means: "compressibility factor of the gas", unsafe: "low" },
     T0: { path: "medium.temperature", unit: "K", means: "relieving temperature", display: "T_0", unsafe: "low" },
-    PS: {
-      path: "equipment.limits.maximumAllowablePressure",
-      unit: "bar",
-      means: "maximum allowable pressure",
-      display: "P_S",
-      unsafe: "high",
-    },
-    Qc: { path: "certifiedCapacity", unit: "kg/h", means: "certified capacity", display: "Q_c", unsafe: "high" },
-    tol: {
-      path: "profile.capacityTolerance",
-      unit: "1",
-      means: "how far a certified capacity may lie from the recomputed one",
-      display: "Δ",
-    },
-    kmax: {
-      path: "profile.highestPressureWhileBlowing",
-      unit: "1",
-      means: "highest share of the maximum allowable pressure while the valve blows",
-      display: "k_max",
-    },
+    ...judgingInputs,
   },
   steps: [
-    {
-      symbol: "pr",
-      unit: "bar",
-      means: "pressure at full discharge",
-      formula: "pset*(1 + op)",
-      display: "p_r",
-      round: { decimals: 3, direction: "up" },
-    },
-    {
-      symbol: "p0",
-      unit: "bar(a)",
-      means: "relieving pressure, absolute",
-      formula: "patm + pr",
-      display: "p_0",
-      round: { decimals: 3, direction: "down" },
-    },
-    {
-      symbol: "C",
-      unit: "1",
-      means: "function of the isentropic exponent",
-      formula: "3.948*sqrt(k*(2/(k + 1))^((k + 1)/(k - 1)))",
-      round: { decimals: 3, direction: "down" },
-    },
-    {
-      symbol: "rc",
-      unit: "1",
-      means: "critical pressure ratio",
-      formula: "(2/(k + 1))^(k/(k - 1))",
-      display: "r_c",
-      round: { decimals: 4, direction: "nearest" },
-    },
-    {
-      symbol: "rb",
-      unit: "1",
-      means: "ratio of absolute back pressure to relieving pressure",
-      formula: "(patm + pb)/p0",
-      display: "r_b",
-      round: { decimals: 4, direction: "up" },
-    },
-    {
-      symbol: "rt",
-      unit: "1",
-      means: "pressure ratio in the narrowest section",
-      formula: "max(rc, rb)",
-      display: "r_t",
-      basis: derivedFrom("flow is critical while the back pressure lies below the critical pressure"),
-    },
-    {
-      symbol: "Kb",
-      unit: "1",
-      means: "factor for back pressure, 1 in critical flow",
-      formula: "sqrt(2*k/(k - 1)*(rt^(2/k) - rt^((k + 1)/k)) / (k*(2/(k + 1))^((k + 1)/(k - 1))))",
-      display: "K_b",
-      round: { decimals: 3, direction: "down" },
-    },
+    ...relievingPressure,
+    ...nozzleFactors,
     {
       symbol: "Qm",
       unit: "kg/h",
@@ -137,53 +49,10 @@ export const gasSafetyValve = calculation({
   limits: [
     { left: "k", relation: ">", right: "1", means: "the isentropic exponent is above 1" },
     { left: "k", relation: "<=", right: "1.8", means: "the isentropic exponent is at most 1.8" },
-    {
-      left: "Kdr",
-      relation: "<=",
-      right: "0.9",
-      means: "the certified coefficient of discharge is at most 0.9",
-      basis: fromMemory("EN ISO 4126-1", undefined, "certified coefficient: measured less 10 %"),
-    },
-    { left: "Kdr", relation: ">", right: "0", means: "the certified coefficient of discharge is above 0" },
-    {
-      left: "rb",
-      relation: "<=",
-      right: "rc",
-      means: "the flow is critical, as the coefficient of discharge was certified",
-      basis: ownChoice("a coefficient certified in critical flow does not hold in subcritical flow"),
-    },
+    ...coefficientLimits,
   ],
-  accept: [
-    {
-      left: "Qc",
-      relation: "<=",
-      right: "Qm*(1 + tol)",
-      means: "the certified capacity is not above the recomputed one",
-      accuses: "Qc",
-      basis: ownChoice("a certified figure rounded within 2 % is not an error"),
-    },
-    {
-      left: "Qc",
-      relation: ">=",
-      right: "Qm*(1 - tol)",
-      means: "the certified capacity belongs to these data: it is not far below the recomputed one",
-      accuses: "Qc",
-      basis: ownChoice("a certified figure far from its own data was copied wrongly, or belongs to another valve"),
-    },
-    {
-      left: "pr",
-      relation: "<=",
-      right: "kmax*PS",
-      means: "the pressure at full discharge does not exceed the highest permitted one",
-      accuses: "pset",
-    },
-  ],
-  compared: [
-    { symbol: "p0", unsafe: "high" },
-    { symbol: "C", unsafe: "high" },
-    { symbol: "Kb", unsafe: "high" },
-    { symbol: "Qm", unsafe: "high" },
-  ],
+  accept: capacityAccepted,
+  compared: comparedCapacity,
   crossCheck: {
     means: "one-dimensional isentropic flow of a perfect gas, R = 8314.46 J/(kmol·K)",
     symbol: "Qm",

@@ -1,28 +1,16 @@
+import { owedOfBoilers } from "./shared/owed-boiler.ts";
+import { allowed, bearing, type OwedGroup } from "./shared/owed-group.ts";
 import { ownChoice } from "../model/basis.ts";
-import type { Condition } from "../model/input.ts";
 import type { Requirement } from "../model/requirement.ts";
 
 const basis = ownChoice("a calculation cannot be checked without what it rests on");
-
-interface Group {
-  readonly name: string;
-  readonly kind: string;
-  readonly when: readonly Condition[];
-  readonly due: string;
-  readonly owner: string;
-  /** Path and what it is called. */
-  readonly needs: readonly (readonly [string, string])[];
-}
-
-const bearing: Condition = { path: "pressureBearing", equals: true };
-const allowances: Group["needs"] = [
-  ["corrosionAllowance", "corrosion allowance"],
-  ["thicknessUndertolerance", "undertolerance of the thickness"],
+const allowances: OwedGroup["needs"] = [
+  ...allowed,
   ["weldCoefficient", "weld joint coefficient"],
   ["insideDiameter", "inside diameter"],
 ];
 
-const groups: readonly Group[] = [
+const groups: readonly OwedGroup[] = [
   {
     name: "shell-course",
     kind: "part",
@@ -38,6 +26,17 @@ const groups: readonly Group[] = [
     due: "design-approved",
     owner: "design",
     needs: [...allowances, ["crownRadius", "radius of the crown"], ["knuckleRadius", "radius of the knuckle"]],
+  },
+  {
+    name: "finished-wall",
+    kind: "part",
+    when: [
+      bearing,
+      { path: "role", equals: ["shell-course", "end", "furnace", "furnace-hoop", "reversal-chamber", "access-tube"] },
+    ],
+    due: "final-inspection",
+    owner: "quality",
+    needs: [["measuredThickness", "measured thickness"]],
   },
   {
     name: "equipment",
@@ -67,7 +66,7 @@ const groups: readonly Group[] = [
     due: "pressure-test",
     owner: "quality",
     needs: [
-      ...["A", "B"].flatMap((gauge): Group["needs"] => [
+      ...["A", "B"].flatMap((gauge): OwedGroup["needs"] => [
         [`gauges[gauge="${gauge}"].elevation`, `height of gauge ${gauge} above the top`],
         [`gauges[gauge="${gauge}"].instrument.range.maximum`, `range of gauge ${gauge}`],
         [`gauges[gauge="${gauge}"].instrument.accuracyClass`, `accuracy class of gauge ${gauge}`],
@@ -109,14 +108,15 @@ const groups: readonly Group[] = [
  * What the calculations need of records that their schemas leave open because other records of the kind have no such
  * value. Part of every register; the conditions are those under which the calculation applies.
  */
-export const owedToCalculations: readonly Requirement[] = groups.flatMap(({ name, kind, when, due, owner, needs }) =>
-  needs.map(([path, called]) => ({
-    id: `${name}-${path.replaceAll(/[^A-Za-z]+/g, "-").replace(/-$/, "")}`.toLowerCase(),
-    title: `The ${called} of each ${name.replaceAll("-", " ")} is recorded`,
-    each: { kind, when },
-    needs: path,
-    due,
-    basis,
-    owner,
-  })),
+export const owedToCalculations: readonly Requirement[] = [...groups, ...owedOfBoilers].flatMap(
+  ({ name, kind, when, due, owner, needs }) =>
+    needs.map(([path, called]) => ({
+      id: `${name}-${path.replaceAll(/[^A-Za-z]+/g, "-").replace(/-$/, "")}`.toLowerCase(),
+      title: `The ${called} of each ${name.replaceAll("-", " ")} is recorded`,
+      each: { kind, when },
+      needs: path,
+      due,
+      basis,
+      owner,
+    })),
 );

@@ -10,7 +10,7 @@ export const testPressure = calculation({
   title: "Hydrostatic test pressure",
   basis: annex,
   scope:
-    "Least pressure of the hydrostatic proof test, counted at the top of the equipment, and the specified test pressure against it. Main pressure parts are the shell courses and ends; flanges, bolting and fittings do not enter the ratio.",
+    "Least pressure of the hydrostatic proof test, counted at the top of the equipment, and the specified test pressure against it. Main pressure parts are the shell courses and dished ends; flat plates, stays, tubes, parts heated by gas, flanges, bolting and fittings do not enter the ratio: one more part could only lower it.",
   appliesTo: { kind: "equipment" },
   inputs: {
     PS: {
@@ -29,7 +29,8 @@ export const testPressure = calculation({
     ends: {
       path: 'book.part[role="end"][pressureBearing="true"]',
       unit: "rows",
-      means: "ends with their design stresses",
+      means: "dished ends with their design stresses, where there are any",
+      need: "optional",
       rows: stressOfPart,
     },
     PTs: { path: "testPressure", unit: "bar", means: "specified test pressure", display: "P_T,spec" },
@@ -124,6 +125,13 @@ export const testPressure = calculation({
       given: { PS: 10, courses: [part(170, 170)], ends: [part(170, 150)], PTs: 14.3, kP: 1.43, kf: 1.25, kU: 1.06 },
       expect: { q: 1, PT: 14.3, PTu: 15.158 },
       within: 1e-9,
+    },
+    {
+      source: "worked by hand: flat ends only; shell of P265GH at 184.12 °C, 1.25·10·(410/2.4)/(210.7168/1.5)",
+      class: "constructed",
+      given: { PS: 10, courses: [part(170.833333, 140.477867)], ends: [], PTs: 15.3, kP: 1.43, kf: 1.25, kU: 1.06 },
+      expect: { q: 1.216087, PT: 15.20109 },
+      within: 0.000001,
     },
     {
       source: "constructed: a tenth of a bar too little",

@@ -108,6 +108,13 @@ export const testStress = calculation({
       within: 1e-9,
     },
     {
+      source: "worked by hand: a shell of 1900 × 12 at 15.2 bar, 1.52·(1900 + 11.7)/(2·11.7·0.85)",
+      class: "constructed",
+      given: { PT: 1.52, Di: 1900, en: 12, δ: 0.3, z: 0.85, ReH: 265, kS: 0.95 },
+      expect: { e: 11.7, σ: 146.09271, σT: 251.75 },
+      within: 0.000001,
+    },
+    {
       source: "constructed: exactly the permitted stress, 5.02·(990 + 10)/(2·10) = 251",
       class: "constructed",
       given: { PT: 5.02, Di: 990, en: 10.3, δ: 0.3, z: 1, ReH: 251, kS: 1 },

@@ -99,7 +99,7 @@ function calculationText(calculation: Calculation, ink: Ink): string {
       "inputs",
       Object.entries(inputs).map(
         ([symbol, { unit, means, path, need }]) =>
-          `${symbol}  [${unit}] ${means}; from ${path}${need === "optional" ? ", optional" : ""}`,
+          `${symbol}  [${unit}] ${means}; from ${path}${need === "optional" ? ", optional" : need === "any" ? ", may be none" : ""}`,
       ),
       ink,
     ),

@@ -26,13 +26,14 @@ export function bindAll(world: World, calculation: Calculation, start: Hit, trai
   for (const [symbol, input] of Object.entries(calculation.inputs)) {
     if (input.rows !== undefined) {
       const rows = bindRows(world, input, input.rows, start, trail);
-      if (rows === null) continue;
+      // Without any, steps that need them are left out.
+      if (rows === null || (rows.things.length === 0 && input.need === "optional")) continue;
       places.push(rows.places);
       given.set(symbol, rows.things);
       inputs.set(symbol, { symbol, rows: rows.things.length });
       continue;
     }
-    const found = follow(world, pathOf(input.path), start, trail, input.need !== "optional");
+    const found = follow(world, pathOf(input.path), start, trail, (input.need ?? "required") === "required");
     const hit = onlyOne(world, found, trail, start, input.path);
     if (hit === undefined) {
       const { otherwise } = input;
@@ -95,7 +96,7 @@ function bindRows(
   hit: Hit,
   trail: Trail,
 ): { readonly things: readonly Thing<Inputs>[]; readonly places: Places } | null {
-  const need = input.need === "optional" ? "any" : "required";
+  const need = input.need === undefined || input.need === "required" ? "required" : "any";
   const reading = { type: "thing", inputs: rows } as const;
   const bound = bindInputs(world, { rows: { path: input.path, need, many: true, reading } }, hit, trail);
   if (!bound.complete) return null;

@@ -83,6 +83,8 @@ function notAccepted(world: World, applied: Applied, bound: BoundCalculation, do
 function refuse(world: World, applied: Applied, accused: Place | undefined, failed: readonly Refusal[]): Finding {
   const { calculation, record, pointer } = applied;
   const at = accused ?? { record, pointer };
+  const { place, where } = locate(world, at.record, at.pointer);
+  const name = failed.map(({ of }) => `accept ${textOf(of)}`).join(" and ");
   const [first] = failed;
   const sides = failed.map(({ of, left, right }) => {
     const unit = unitIn(calculation, of.left) ?? unitIn(calculation, of.right) ?? "1";
@@ -93,19 +95,25 @@ function refuse(world: World, applied: Applied, accused: Place | undefined, fail
     ...open(
       world,
       applied,
-      failed.map(({ of }) => `accept ${textOf(of)}`).join(" and "),
+      name,
       sides.map(({ of, left, right }) => `${of.means}: ${left} is not ${of.relation} ${right}`).join("; "),
       sides.map(({ of, left, right }) => `${of.left} = ${left}, ${of.right} = ${right}`).join("; "),
     ),
+    // A value that several subjects are judged by is named by itself: one wrong value is one finding.
+    ...(isOutside(applied, at) && { key: keyOf(calculation.id, at.record, `${where} ${name}`) }),
     severity: "nonconformity",
     verdict: "failed",
-    place: locate(world, at.record, at.pointer).place,
+    place,
     hint: "design to decide: correct the record if it was copied wrongly, else raise a nonconformity report",
     ...(first?.of.basis !== undefined && { basis: first.of.basis }),
     owner: first?.of.owner ?? calculation.owner ?? "design",
     accuses: accused === undefined ? [] : [addressOf(accused.record, accused.pointer)],
   };
 }
+
+/** Whether a place lies outside the record or row that is judged. */
+const isOutside = ({ record, pointer }: Applied, at: Pick<Applied, "record" | "pointer">) =>
+  at.record !== record || (at.pointer !== pointer && !at.pointer.startsWith(`${pointer}/`));
 
 const short = (value: number) => String(Number(value.toPrecision(6)));
 

@@ -1116,6 +1116,80 @@ export interface Equipment extends RecordProperties {
    */
   requiredFlowSource?: string;
   /**
+   * Atmospheric pressure at the site, absolute; it turns gauge into absolute pressures.
+   */
+  atmosphericPressure?: string;
+  /**
+   * Heating surface, gas side.
+   */
+  heatingSurface?: string;
+  /**
+   * Duty of a boiler.
+   */
+  duty?: {
+    /**
+     * Greatest continuous steam output.
+     */
+    steamOutput?: string;
+    /**
+     * The same output stated from and at 100 °C.
+     */
+    outputFromAndAt?: string;
+    /**
+     * Working pressure, gauge.
+     */
+    workingPressure?: string;
+    /**
+     * Feedwater temperature at full output.
+     */
+    feedwaterTemperature?: string;
+    /**
+     * Highest feedwater temperature of operation.
+     */
+    feedwaterTemperatureHighest?: string;
+    /**
+     * Continuous blow-down as a share of the steam output.
+     */
+    blowdownFraction?: string;
+    /**
+     * Greatest heat input of the burner, net calorific.
+     */
+    heatInput?: string;
+    /**
+     * Efficiency at full output, net calorific.
+     */
+    efficiency?: string;
+  };
+  /**
+   * Water levels, measured upward from the lowest inside point of the shell.
+   */
+  levels?: {
+    /**
+     * Highest surface that hot gas heats.
+     */
+    highestHeatedSurface?: string;
+    /**
+     * Lowest permissible water level.
+     */
+    lowestPermissible?: string;
+    /**
+     * Level at which the low-water limiters cut the heat.
+     */
+    limiter?: string;
+    /**
+     * Normal water level.
+     */
+    normal?: string;
+    /**
+     * Highest permissible water level.
+     */
+    highest?: string;
+    /**
+     * Lowest edge of the steam take-off.
+     */
+    steamTakeOff?: string;
+  };
+  /**
    * Mass when empty.
    */
   emptyMass?: string;
@@ -2511,6 +2585,11 @@ export interface Part extends RecordProperties {
     | "tube-plate"
     | "tube"
     | "furnace"
+    | "furnace-hoop"
+    | "reversal-chamber"
+    | "access-tube"
+    | "flat-plate"
+    | "stay-tube"
     | "stay"
     | "bolting"
     | "gasket"
@@ -2605,6 +2684,130 @@ export interface Part extends RecordProperties {
    * Metal temperature of this part, where it differs from the equipment's.
    */
   calculationTemperature?: string;
+  /**
+   * How hot gas heats the part: not at all, by convection, or by radiation of the flame as well.
+   */
+  heating?: "none" | "convection" | "radiation";
+  /**
+   * Length between effective supports of a cylinder under external pressure; of a furnace hoop, the mean of the two lengths it parts.
+   */
+  unsupportedLength?: string;
+  /**
+   * Greatest out-of-roundness the calculation of this part allows for: 200·(largest − least)/(largest + least) diameter.
+   */
+  outOfRoundness?: string;
+  /**
+   * Outside diameters measured on the finished part, for its out-of-roundness.
+   *
+   * Items: Value with unit exactly as written on the paper, with a decimal point; < or > for a bound.
+   */
+  measuredDiameters?: string[];
+  /**
+   * Section of a furnace hoop; its wall is the nominal thickness.
+   */
+  hoop?: {
+    /**
+     * Radial depth of the hoop over all.
+     */
+    depth?: string;
+    /**
+     * Axial width of the hoop over all.
+     */
+    width?: string;
+    /**
+     * Furnace it stiffens.
+     */
+    furnace?: string;
+  };
+  /**
+   * Unstayed regions of a flat plate: the largest circle that can be drawn between its supports.
+   */
+  regions?: {
+    /**
+     * Name of the region on the drawing.
+     */
+    region: string;
+    /**
+     * Diameter of the largest circle through at least three points of support.
+     */
+    circleDiameter?: string;
+    /**
+     * Supports the circle touches.
+     */
+    supports?: (
+      "flanged-edge" | "welded-edge" | "gusset" | "bar-stay" | "stay-tube" | "access-tube" | "smoke-tube" | "doubtful"
+    )[];
+  }[];
+  /**
+   * Area of plate one stay or stay tube carries, bounded half way to its neighbours, gross.
+   */
+  carriedArea?: string;
+  /**
+   * Area of that plate which tubes and the stay itself occupy.
+   */
+  occupiedArea?: string;
+  /**
+   * Fields of smoke tubes in a tube plate.
+   */
+  tubeFields?: {
+    /**
+     * Name of the field on the drawing.
+     */
+    field: string;
+    /**
+     * Tubes of the field.
+     */
+    tube?: string;
+    /**
+     * Pattern of the holes.
+     */
+    pattern?: "triangular" | "square";
+    /**
+     * Distance of neighbouring hole centres.
+     */
+    pitch?: string;
+    /**
+     * Diameter of the holes.
+     */
+    holeDiameter?: string;
+    /**
+     * Length over which the tubes are expanded into the plate.
+     */
+    expandedLength?: string;
+    /**
+     * Plain tubes in the field.
+     */
+    tubes?: number;
+    /**
+     * Stay tubes in the field.
+     */
+    stayTubes?: number;
+  }[];
+  /**
+   * Openings of a shell course that its calculation covers.
+   */
+  openings?: {
+    /**
+     * Mark of the opening on the drawing.
+     */
+    opening: string;
+    /**
+     * Branch or frame welded into it.
+     */
+    branch?: string;
+    /**
+     * Length of the branch outside the shell.
+     */
+    branchLength?: string;
+    /**
+     * Whether the branch passes through the shell.
+     */
+    setIn?: boolean;
+    /**
+     * Width of an opening that is not round, along the axis of the shell.
+     */
+    axialWidth?: string;
+  }[];
   /**
    * Least type of inspection document that must cover the part.
    */

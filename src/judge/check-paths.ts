@@ -10,6 +10,7 @@ import {
   freeOfTable,
   inItem,
   isCovered,
+  ofRecord,
   outside,
   standAround,
   standAt,
@@ -107,7 +108,7 @@ function take(
     }
     case "record": {
       const here = through(definitions, draft, at, problem);
-      return here.kind === null ? here : standAt(definitions, here.kind, [], stepOn(here, "^"));
+      return here.kind === null ? here : standAt(definitions, here.kind, ofRecord(here), stepOn(here, "^"));
     }
     case "back": {
       const here = through(definitions, draft, at, problem);

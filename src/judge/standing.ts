@@ -121,6 +121,13 @@ export function stepOn(at: Standing, text: string): readonly Anchor[] {
   }));
 }
 
+/** What is known of the record of a row just reached: the row's own conditions that read its record. */
+export function ofRecord({ anchors }: Standing): readonly Condition[] {
+  const [row] = anchors.slice(-1);
+  if (row?.text !== "") return [];
+  return row.conditions.flatMap((one) => (one.path.startsWith("^.") ? [{ ...one, path: one.path.slice(2) }] : []));
+}
+
 /** With a filter: on a record or row just reached it is a condition, else a part of the way. */
 export function filterOn(at: Standing, text: string, condition: Condition): readonly Anchor[] {
   return at.anchors.map((anchor) =>

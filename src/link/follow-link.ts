@@ -67,6 +67,14 @@ export function followLink(
     );
     return { ...base, target: null, state: "broken" };
   }
+  const named = `${name()} names row "${target.row ?? ""}" of ${target.kind} ${target.id}`;
+  if (inner.among.length > 1)
+    return broken({
+      rule: "link-row",
+      message: `${named}, which several of its lists have`,
+      why: `it stands in ${inner.among.join(" and ")}`,
+      hint: "give the rows names of their own",
+    });
   const row = target.row === undefined ? `revision ${target.revision ?? ""}` : `row "${target.row}"`;
   return broken({
     rule: "link-row",
@@ -83,18 +91,27 @@ interface Inner {
   readonly several: boolean;
   readonly list: string;
   readonly names: readonly string[];
+  /** Lists that have a row of the name, when there are several. */
+  readonly among: readonly string[];
 }
 
-/** The object a target names inside its record: the record itself, or a row of the list its field allows. */
+/** The object a target names inside its record: the record itself, or a row of a list its field allows. */
 function innerOf(target: LinkTarget, to: BookRecord, allowed: readonly string[], kinds: Targets["kinds"]): Inner {
+  const none = { pointer: undefined, several: false, list: "", names: [], among: [] };
   const name = target.row ?? target.revision;
-  if (name === undefined) return { pointer: "", several: false, list: "", names: [] };
-  const list = allowed.find((text) => text.split(/[#@]/)[0] === target.kind)?.split(/[#@]/)[1] ?? "";
-  const field = kinds.get(target.kind)?.fields.get(list);
-  if (field === undefined) return { pointer: undefined, several: false, list, names: [] };
-  const found = findRow(to.value, list, field, name);
-  if (found !== undefined && found !== "several") return { pointer: found, several: false, list, names: [] };
-  const rows = to.value[list];
-  const names = isList(rows) ? rows.map((row, index) => rowName(field, row) ?? `row ${index + 1}`) : [];
-  return { pointer: undefined, several: found === "several", list, names: names.slice(0, 20) };
+  if (name === undefined) return { ...none, pointer: "" };
+  const found = allowed.flatMap((text) => {
+    const [kind, list = ""] = text.split(/[#@]/);
+    const field = kind === target.kind ? kinds.get(kind)?.fields.get(list) : undefined;
+    return field === undefined ? [] : [{ list, field, pointer: findRow(to.value, list, field, name) }];
+  });
+  const [hit, ...more] = found.filter(({ pointer }) => pointer !== undefined);
+  if (more.length > 0) return { ...none, among: [hit, ...more].map((one) => one?.list ?? "") };
+  if (hit?.pointer === "several") return { ...none, several: true, list: hit.list };
+  if (hit !== undefined) return { ...none, pointer: hit.pointer, list: hit.list };
+  const names = found.flatMap(({ list, field }) => {
+    const rows = to.value[list];
+    return isList(rows) ? rows.map((row, index) => rowName(field, row) ?? `row ${index + 1}`) : [];
+  });
+  return { ...none, names: names.slice(0, 20) };
 }

@@ -11,12 +11,14 @@ export function parseTarget(text: string, targets: readonly string[]): LinkTarge
   const colon = text.indexOf(":");
   const kindText = several ? text.slice(0, Math.max(colon, 0)) : "";
   const rest = several ? text.slice(colon + 1) : text;
-  const allowed = targets.find((target) => !several || target.split(/[#@]/)[0] === kindText);
-  const form = targets.map((target) => example(target, several)).join(", ");
+  const ofKind = targets.filter((target) => !several || target.split(/[#@]/)[0] === kindText);
+  // A kind may be named whole and by rows of several lists: what is written tells which is meant.
+  const allowed = ofKind.find((target) => signOf(target) === signOf(rest)) ?? ofKind[0];
+  const form = [...new Set(targets.map((target) => example(target, several)))].join(", ");
   if (allowed === undefined || (several && colon < 0)) return { expected: `a link such as ${form}` };
 
   const [kind = "", list] = allowed.split(/[#@]/);
-  const sign = allowed.includes("#") ? "#" : allowed.includes("@") ? "@" : "";
+  const sign = signOf(allowed);
   const cut = sign === "" ? -1 : rest.indexOf(sign);
   const id = cut < 0 ? rest : rest.slice(0, cut);
   const inner = cut < 0 ? undefined : rest.slice(cut + 1);
@@ -26,6 +28,8 @@ export function parseTarget(text: string, targets: readonly string[]): LinkTarge
     return { expected: `the ${sign === "#" ? "row" : "revision"} as well, such as ${form}` };
   return { kind, id, ...(sign === "#" && { row: inner ?? "" }), ...(sign === "@" && { revision: inner ?? "" }) };
 }
+
+const signOf = (text: string) => (text.includes("#") ? "#" : text.includes("@") ? "@" : "");
 
 function example(target: string, several: boolean): string {
   const [kind = "", list] = target.split(/[#@]/);

@@ -7,8 +7,11 @@ export interface CalculationInput {
   /** Unit the formula wants ("1" for a pure number). */
   readonly unit: string;
   readonly means: string;
-  /** Default "required". An absent optional input takes `otherwise`, or leaves out the steps that need it. */
-  readonly need?: "required" | "optional";
+  /**
+   * Default "required". An absent optional input takes `otherwise`, or leaves out the steps that need it. "any" is for
+   * rows of which none is fine: their function gets the empty list.
+   */
+  readonly need?: "required" | "any" | "optional";
   readonly otherwise?: number;
   /** Display form of the symbol, such as `Rp0.2/t` as base R and index. Default: letters, then `_index`. */
   readonly display?: string;
@@ -53,7 +56,7 @@ export interface Limit extends Comparison {
 /** What the judged value must satisfy. It accuses that value's place. */
 export interface Acceptance extends Comparison {
   readonly means: string;
-  /** Symbol of the input that is wrong if the comparison fails. */
+  /** Symbol of the input that is wrong if the comparison fails; outside the subject it is one finding for all subjects. */
   readonly accuses: string;
   readonly owner?: string;
   readonly basis?: Basis;

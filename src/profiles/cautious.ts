@@ -1,5 +1,8 @@
 import { commonPractice, excerptSeen, fromMemory, ownChoice } from "../model/basis.ts";
 import type { Parameter, Profile } from "../model/profile.ts";
+import { boiler } from "./boiler.ts";
+import { externalPressure } from "./external-pressure.ts";
+import { plates } from "./plates.ts";
 import { quality } from "./quality.ts";
 
 const directive = "Directive 2014/68/EU";
@@ -194,5 +197,16 @@ const intervals: Profile["parameters"] = {
 export const cautious: Profile = {
   id: "cautious",
   title: "Cautious default",
-  parameters: { ...strength, ...pressureTest, ...relief, ...welding, ...extent, ...intervals, ...quality },
+  parameters: {
+    ...strength,
+    ...pressureTest,
+    ...relief,
+    ...boiler,
+    ...welding,
+    ...extent,
+    ...intervals,
+    ...externalPressure,
+    ...plates,
+    ...quality,
+  },
 };

@@ -18,6 +18,7 @@ import { nameplateMark, nameplateValve } from "./nameplate.ts";
 import { magneticExtent, penetrantExtent, radiographicExtent, ultrasonicExtent, visualExtent } from "./ndt-extent.ts";
 import { rowLength, rowVerdict, testAfterWelding, testDelay } from "./ndt-order.ts";
 import { closedBeforeTest, closedByAnother, concessionHeld, nonconformityState } from "./nonconformities.ts";
+import { openingJudged } from "./openings.ts";
 import { postsHeld, stepSignatories } from "./people.ts";
 import { recordedHold, testAfterWork, testBeforeCoating, testWitnessed } from "./pressure-test.ts";
 import { rejectionRepaired, repairCycle, repairRetested } from "./repairs.ts";
@@ -100,6 +101,7 @@ export const rules: readonly Rule[] = [
   procedureTestAccepted,
   certificateTestAccepted,
   dimensionWithin,
+  openingJudged,
   calibrated,
   gaugeAsRegistered,
   calibrationInterval,

@@ -2,11 +2,12 @@ import { en10028 } from "./en-10028-2.ts";
 import { en10216 } from "./en-10216-2.ts";
 import { en10217 } from "./en-10217-2.ts";
 import { en10222 } from "./en-10222-2.ts";
+import { en10273 } from "./en-10273.ts";
 import type { Grade } from "./grade.ts";
 import { fromMemory } from "../model/basis.ts";
 import type { Table, TableKey, TableRow } from "../model/table.ts";
 
-export const grades: readonly Grade[] = [...en10028, ...en10216, ...en10217, ...en10222];
+export const grades: readonly Grade[] = [...en10028, ...en10216, ...en10217, ...en10222, ...en10273];
 
 const standard = [...new Set(grades.map((grade) => `${grade.standard}:${grade.edition}`))].join(", ");
 

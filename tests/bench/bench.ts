@@ -6,10 +6,12 @@ import { performance } from "node:perf_hooks";
 import { fileURLToPath } from "node:url";
 import { packageRoot } from "../../src/root.ts";
 import { generateBook } from "./generate.ts";
+import { measureSteam } from "./steam.ts";
 
 /**
  * `npm run bench [runs] [joints]`: whole processes, medians of several runs, and ratios against the floor measured in
- * the same run: parsing and schema validation alone for `check`, bare file writes for `build`.
+ * the same run: parsing and schema validation alone for `check`, bare file writes for `build`. Last, properties of steam
+ * against another implementation; `npm run bench steam [runs]` measures these alone.
  */
 const self = fileURLToPath(import.meta.url);
 const cli = join(packageRoot, "dist/src/cli.js");
@@ -102,6 +104,7 @@ function copyFiles(from: string, to: string): void {
 
 const [first, name = "", from = "", to = ""] = process.argv.slice(2);
 if (first === "--task") await task(name, from, to);
+else if (first === "steam") measureSteam(Number(name === "" ? 15 : name));
 else {
   const runs = Number(first ?? 5);
   const joints = Number(name === "" ? 2000 : name);
@@ -110,4 +113,5 @@ else {
   const count = generateBook(demo, join(large, "book"), joints);
   measureAll(`generated: ${count} joints`, join(large, "book"), Math.min(runs, 3));
   rmSync(large, { recursive: true, force: true });
+  measureSteam(3 * runs);
 }

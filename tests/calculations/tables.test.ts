@@ -132,9 +132,9 @@ describe("steel grades", () => {
     }
   });
 
-  it("have proof strengths at temperature for plates and tubes, none for forgings", () => {
+  it("have proof strengths at temperature for plates, tubes and bars, none for forgings", () => {
     const standards = new Set(table("grade-proof-strength").rows.map(({ keys }) => keys["standard"]));
-    expect([...standards].sort()).toEqual(["EN 10028-2", "EN 10216-2", "EN 10217-2"]);
+    expect([...standards].sort()).toEqual(["EN 10028-2", "EN 10216-2", "EN 10217-2", "EN 10273"]);
   });
 
   it("limit carbon, phosphorus and sulphur in every grade, each limit once", () => {

@@ -17,7 +17,8 @@ describe.each(calculations.map((calculation) => [calculation.id, calculation] as
 
   it("reads fields that there are, and that somebody owes", () => {
     const problems = Object.values(calculation.inputs).flatMap(
-      ({ path, need }) => checkPath(definitions, coverage, kind, pathOf(path), need !== "optional", when).problems,
+      ({ path, need }) =>
+        checkPath(definitions, coverage, kind, pathOf(path), (need ?? "required") === "required", when).problems,
     );
     expect(problems).toEqual([]);
   });
@@ -45,10 +46,12 @@ describe("what is owed to calculations", () => {
   });
 });
 
-/** Allowed values of a field at a dotted path of objects. */
-function optionsAt(kind: string, path: string): readonly string[] | undefined {
+/** Allowed values of a field at a dotted path of objects, from a record or from a row of `kind#list`. */
+function optionsAt(kindText: string, path: string): readonly string[] | undefined {
+  const [kind = "", list = ""] = kindText.split("#");
   const [first = "", ...rest] = path.split(".");
-  let field = kinds.get(kind)?.fields.get(first);
+  const fields = kinds.get(kind)?.fields;
+  let field = (list === "" ? fields : fields?.get(list)?.item?.fields)?.get(first);
   for (const name of rest) field = field?.fields?.get(name);
-  return field?.options;
+  return field?.type === "boolean" ? ["false", "true"] : field?.options;
 }

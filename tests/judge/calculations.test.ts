@@ -281,6 +281,39 @@ describe("acceptance", () => {
     expect(finding(book, key).place).toEqual({ file: "part/P1.json", pointer: "/thickness" });
     expect(verdicts(book)).toMatchObject({ "wall|part:P1": "failed", "tolerance|plate:PL1": `not judged: ${key}` });
   });
+  test("a value that several subjects are judged by is one finding about that value", () => {
+    const shared = {
+      ...wall,
+      inputs: { ...wall.inputs, p: { path: "book.plate.thickness", unit: "mm", means: "least thickness" } },
+      steps: [{ symbol: "t", unit: "mm", means: "required thickness", formula: "p*f/f" }],
+      accept: [{ left: "e", relation: ">=", right: "t", means: "the wall is thick enough", accuses: "p" }],
+    } satisfies Calculation;
+    const plate = { ...kinds.plate, thickness: quantity("mm", { due: "now" }) };
+    const book = judged(
+      define({
+        kinds: { ...kinds, plate },
+        calculations: [shared, stress],
+        tables: [strength],
+        owed: [owes("plates", "book", "book.plate")],
+      }),
+      {
+        records: {
+          part: { P1: sound, P2: { ...sound, thickness: "11 mm" }, P3: { ...sound, thickness: "30 mm" } },
+          plate: { PL1: { grade: "A", thickness: "20 mm" } },
+        },
+      },
+    );
+    const key = "wall|plate:PL1|thickness accept e >= t";
+    expect(open(book)).toEqual([`nonconformity ${key}`]);
+    expect(finding(book, key).related.map(({ message }) => message)).toEqual([
+      "the wall is thick enough: 11 mm is not >= 20 mm",
+    ]);
+    expect(verdicts(book)).toMatchObject({
+      "wall|part:P1": "failed",
+      "wall|part:P2": "failed",
+      "wall|part:P3": "passed",
+    });
+  });
   test("equality is enough", () => {
     expect(open(run(both, { thickness: "5 mm" }))).toEqual([]);
     expect(open(run(both, { thickness: "4.999999 mm" }))).toEqual(["nonconformity wall|part:P1|accept e >= t"]);
@@ -398,6 +431,20 @@ describe("classes and rows", () => {
   });
   test("an empty list is absent", () => {
     expect(open(run([measured], { readings: [] }))).toEqual(["gap missing|part:P1|readings"]);
+  });
+  const needing = (need: "any" | "optional"): Calculation => ({
+    ...measured,
+    inputs: { readings: { path: "plate.<part:plate>", unit: "rows", means: "readings", need, rows: {} } },
+  });
+  test("optional rows of which there are none: the steps that need them are left out", () => {
+    const book = run([needing("optional")], {});
+    expect(open(book)).toEqual([]);
+    expect(book.computed[0]?.steps).toEqual([]);
+  });
+  test("rows of which none is fine: the function gets the empty list", () => {
+    expect(finding(run([needing("any")], {}), "measured|part:P1|refused").message).toBe(
+      "Measured: 0 reading, two are needed",
+    );
   });
 });
 

@@ -129,6 +129,15 @@ describe("what is read as required must be owed", () => {
     expect(read(shells('book.part[role="shell"]'), { kind: "book" }, row)).toEqual([]);
     expect(read(shells("book.part"), { kind: "book" }, row)).toHaveLength(1);
   });
+  test("of the record of a row, under what the row knows of it", () => {
+    const row = [
+      owes("row", "part", "note", "early", { each: { kind: "part", when: [{ path: "role", equals: "shell" }] } }),
+    ];
+    const ofRow = (when: Rule["when"]) => read({ n: textOf("^.note") }, { kind: "part#rows", when: when ?? [] }, row);
+    expect(ofRow([{ path: "^.role", equals: "shell" }])).toEqual([]);
+    expect(ofRow([{ path: "^.role", equals: "end" }])).toHaveLength(1);
+    expect(ofRow([])).toHaveLength(1);
+  });
   test("by a row that names the whole way", () => {
     const row = [owes("row", "part", "plate.spare")];
     expect(read({ s: textOf("plate.spare") }, {}, row)).toEqual([]);

@@ -9,7 +9,13 @@ import { kind, link, list, object, text } from "../support/small-kinds.ts";
 const kinds = new Map(
   [
     kind("joint", { procedure: link("procedure@revisions"), others: list(link(["joint", "part"])) }),
-    kind("part", { row: link("material-certificate#rows"), source: object({ original: link("original") }) }),
+    kind("part", {
+      row: link("material-certificate#rows"),
+      regions: list(object({ region: text() }), { rowKey: "region" }),
+      fields: list(object({ field: text() }), { rowKey: "field" }),
+      source: object({ original: link("original") }),
+    }),
+    kind("sheet", { subject: link(["part", "joint", "part#regions", "part#fields"]) }),
     kind("procedure", { revisions: list(object({ revision: text({ required: true }) }), { rowKey: "revision" }) }),
     kind("material-certificate", {
       mill: link("mill"),
@@ -50,6 +56,8 @@ describe("what a link names", () => {
     ["joint:L1", ["joint", "part"], { kind: "joint", id: "L1" }],
     ["CRT-012#84613", ["material-certificate#rows"], { kind: "material-certificate", id: "CRT-012", row: "84613" }],
     ["WPS-03@2", ["welding-procedure@revisions"], { kind: "welding-procedure", id: "WPS-03", revision: "2" }],
+    ["part:P1", ["joint", "part", "part#regions"], { kind: "part", id: "P1" }],
+    ["part:P1#left", ["joint", "part", "part#regions"], { kind: "part", id: "P1", row: "left" }],
     ["CRT-1#A#B", ["material-certificate#rows"], { kind: "material-certificate", id: "CRT-1", row: "A#B" }],
   ])("%s", (written, targets, target) => expect(parseTarget(written, targets)).toEqual(target));
   test.each([
@@ -103,6 +111,24 @@ describe("links", () => {
     );
     expect(linkAt(linked, "J1", "/procedure")?.toPointer).toBe("/revisions/1");
     expect(linked.findings.find(({ rule }) => rule === "link-row")?.why).toBe("procedure W1 has 0, 1");
+  });
+  test("to a record, or to a row of any of several lists of one kind", () => {
+    const linked = run(
+      [
+        "part",
+        "P1",
+        { regions: [{ region: "left" }, { region: "both" }], fields: [{ field: "2" }, { field: "both" }] },
+      ],
+      ...["P1", "P1#left", "P1#2", "P1#both", "P1#right"].map(
+        (subject, index) => ["sheet", `S${index}`, { subject: `part:${subject}` }] as const,
+      ),
+    );
+    const pointers = [0, 1, 2, 3].map((index) => linkAt(linked, `S${index}`, "/subject")?.toPointer);
+    expect(pointers).toEqual(["", "/regions/0", "/fields/0", undefined]);
+    expect(linked.findings.map(({ subject, why }) => [subject?.id, why])).toEqual([
+      ["S3", "it stands in regions and fields"],
+      ["S4", "part P1 has left, both, 2, both"],
+    ]);
   });
   test("in lists and to several kinds", () => {
     const linked = run(

@@ -43,6 +43,13 @@ export function quantityIn(row: Row, name: string): Measure {
   return value;
 }
 
+/** A text of a row. Throws when the definition declared none of that name. */
+export function textIn(row: Row, name: string): string {
+  const value = row[name];
+  if (typeof value !== "string") throw new ProgramError(`the row has no text "${name}"`);
+  return value;
+}
+
 /** A date of a row. Throws when the definition declared none of that name. */
 export function dateIn(row: Row, name: string): DateValue {
   const value = row[name];

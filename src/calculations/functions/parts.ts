@@ -96,6 +96,12 @@ export const capacityOfValve = {
   recomputed: quantity("calculation(gas-safety-valve).Qm", "kg/h"),
 } as const;
 
+/** The same of a valve for steam. */
+export const capacityOfSteamValve = {
+  certified: quantity("certifiedCapacity", "kg/h"),
+  recomputed: quantity("calculation(steam-safety-valve).Qm", "kg/h"),
+} as const;
+
 /** Named function `totalCapacity(valves)` in kg/h: of each valve the lower of certified and recomputed capacity. */
 export const totalCapacity: ListFunction = {
   name: "totalCapacity",

@@ -21,7 +21,7 @@ const plainSigns = new Map([
 
 /**
  * Parses a formula such as `p*Di / (2*f*z - p)`: + − * / ^ (`·` and `−` too), a leading minus, brackets, function calls,
- * numbers, constants with unit (`3[mm]`) and names of letters of any script, digits and `_`. `^` binds to the right and
+ * numbers, π, constants with unit (`3[mm]`) and names of letters of any script, digits and `_`. `^` binds to the right and
  * tighter than a leading minus: `-a^2` is −(a²). Throws `ProgramError` that shows the place in the text.
  */
 export function parseFormula(text: string): Formula {
@@ -72,6 +72,7 @@ export function parseFormula(text: string): Formula {
     }
     if (token.type !== "name") throw unexpected("a value");
     next++;
+    if (token.text === "π") return { type: "number", value: Math.PI, text: token.text };
     return take("(") === undefined
       ? { type: "symbol", name: token.text }
       : { type: "call", name: token.text, args: parseArguments() };

@@ -11,6 +11,9 @@ interface Level {
   readonly strong: boolean;
 }
 
+/** Beside a wall, lengths so many times as great would leave nothing of it to see. */
+const farthest = 20;
+
 /**
  * Required, adopted and measured on one steel rule: drawn when the acceptances of a calculation compare lengths in
  * millimetres. Nothing is drawn when there is nothing to compare.
@@ -19,7 +22,12 @@ export function thicknessFigure(computed: Computed, next: () => string): Block[]
   const unitOf = (symbol: string) =>
     computed.calculation.inputs[symbol]?.unit ??
     computed.calculation.steps.find((step) => step.symbol === symbol)?.unit;
-  const lengths = computed.accept.filter(({ acceptance }) => unitOf(acceptance.left) === "mm");
+  const { adopted } = computed.calculation;
+  const wall = adopted === undefined ? undefined : computed.inputs.get(adopted)?.value;
+  const lengths = computed.accept.filter(
+    ({ acceptance, left, right }) =>
+      unitOf(acceptance.left) === "mm" && (wall === undefined || Math.max(left, right) <= farthest * wall),
+  );
   if (lengths.length === 0) return [];
   const means = (symbol: string) =>
     computed.calculation.inputs[symbol]?.means ??

@@ -73,7 +73,7 @@ export function notCheckedPage(context: Context, number: string, section: number
                   nameOf(context, part),
                   ` (${plain(part.value["name"])})`,
                 ]),
-                ". Openings and their reinforcement are not covered by the loaded calculations; where the maker calculated them, the document is among the records.",
+                ". Openings and their reinforcement are recomputed only where the part lists them; where the maker calculated others, the document is among the records.",
               ],
       },
       { type: "heading", level: 2, text: "Kinds that are read, linked and checked for form only" },

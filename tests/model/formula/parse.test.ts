@@ -3,7 +3,9 @@ import { formulaFunctions, formulaSymbols, type Formula } from "../../../src/mod
 import { evaluate, governing, type Scope } from "../../../src/model/formula/evaluate.ts";
 import { parseFormula } from "../../../src/model/formula/parse.ts";
 
-const values = new Map(Object.entries({ p: 1.1, Di: 1000, f: 170, z: 0.85, a: 2, b: 3, c: 5, Rp02_t: 205, σ: 4 }));
+const values = new Map(
+  Object.entries({ p: 1.1, Di: 1000, f: 170, z: 0.85, a: 2, b: 3, c: 5, Rp02_t: 205, σ: 4, πr: 3 }),
+);
 const value = (text: string, scope: Scope = { values }) => evaluate(parseFormula(text), scope);
 
 describe("value", () => {
@@ -33,6 +35,8 @@ describe("value", () => {
     ["asin(1)*2 - acos(-1)", 0],
     ["max(a, b, c) - min(a, b, c)", 3],
     ["max(a)", 2],
+    ["π*a^2/4", Math.PI],
+    ["2*πr", 6],
     ["  a\t*\n b ", 6],
   ];
   for (const [text, expected] of table)

@@ -1,0 +1,89 @@
+import { furnaceExamples } from "./furnace-examples.ts";
+import { hoopOfFurnace, meanSpan } from "./functions/hoop.ts";
+import { externalPressure } from "./shared/external-pressure.ts";
+import { derivedFrom, excerptSeen, fromMemory } from "../model/basis.ts";
+
+export const furnace = externalPressure({
+  id: "furnace",
+  title: "Furnace under external pressure",
+  scope:
+    "Required thickness of a plain cylindrical furnace between its effective supports, against plastic yielding out of round and against elastic collapse. Corrugated furnaces, loads along the axis, and the heat the flame may give to the diameter are not covered.",
+  caution:
+    "The proof strength of the grade counts in full; TRD 306 (excerpt seen) lets no steel of a furnace count for more than 17Mn4.",
+  role: "furnace",
+  plasticFactor: "furnaceFactorPlastic",
+  inputs: {
+    l: { path: "length", unit: "mm", means: "length of the furnace", unsafe: "low" },
+    hoops: {
+      path: "<part:hoop.furnace>",
+      unit: "rows",
+      means: "hoops of this furnace",
+      need: "any",
+      rows: hoopOfFurnace,
+    },
+    enmin: {
+      path: "profile.furnaceThicknessLeast",
+      unit: "mm",
+      means: "least nominal thickness of a furnace",
+      display: "e_n,min",
+    },
+    enmax: {
+      path: "profile.furnaceThicknessMost",
+      unit: "mm",
+      means: "greatest nominal thickness of a furnace",
+      display: "e_n,max",
+    },
+    Lmax: {
+      path: "profile.furnacePlainLengthMost",
+      unit: "mm",
+      means: "greatest plain length between flexible elements",
+      display: "L_max",
+    },
+  },
+  functions: [meanSpan],
+  steps: [
+    {
+      symbol: "Lm",
+      unit: "mm",
+      means: "mean length between supports, from the length and the hoops",
+      formula: "meanSpan(hoops, l)",
+      display: "L_m",
+      round: { decimals: 0, direction: "up" },
+    },
+  ],
+  limits: [
+    {
+      left: "en",
+      relation: ">=",
+      right: "enmin",
+      means: "the nominal thickness is at least the least of a furnace",
+      basis: excerptSeen("TRD 306", "section 11"),
+    },
+    {
+      left: "en",
+      relation: "<=",
+      right: "enmax",
+      means: "the nominal thickness is at most the greatest of a furnace",
+      basis: fromMemory("EN 12953-3", undefined, "greatest thickness of a furnace"),
+    },
+  ],
+  accept: [
+    {
+      left: "L",
+      relation: ">=",
+      right: "Lm",
+      means: "the length between supports is at least the furnace shared among the hoops recorded",
+      accuses: "L",
+      basis: derivedFrom("the longest of several lengths is at least their mean"),
+    },
+    {
+      left: "L",
+      relation: "<=",
+      right: "Lmax",
+      means: "the plain length is short enough without a further flexible element",
+      accuses: "L",
+      basis: excerptSeen("Indian Boiler Regulations 1950", "regulation 546"),
+    },
+  ],
+  examples: furnaceExamples,
+});

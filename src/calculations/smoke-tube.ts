@@ -1,0 +1,142 @@
+import { smokeTubeExamples } from "./smoke-tube-examples.ts";
+import { least, thicknessReading } from "./functions/parts.ts";
+import { derivedFrom, excerptSeen, ownChoice } from "../model/basis.ts";
+import { calculation } from "../model/calculation.ts";
+
+export const smokeTube = calculation({
+  id: "smoke-tube",
+  title: "Smoke tube under external pressure",
+  basis: excerptSeen("Indian Boiler Regulations 1950", "tubes under external pressure: 1.6·f·(T − C)/D"),
+  scope:
+    "Required wall of a straight smoke tube or stay tube for external pressure alone. What a stay tube carries of its plates, and what expanding and wear ask for beyond the pressure, are not covered.",
+  appliesTo: {
+    kind: "part",
+    when: [
+      { path: "pressureBearing", equals: true },
+      { path: "role", equals: ["tube", "stay-tube"] },
+    ],
+  },
+  inputs: {
+    p: { path: "book.equipment.calculationPressure", unit: "MPa", means: "calculation pressure", unsafe: "low" },
+    do: { path: "outsideDiameter", unit: "mm", means: "outside diameter", display: "d_o", unsafe: "low" },
+    en: { path: "nominalThickness", unit: "mm", means: "nominal wall", display: "e_n", unsafe: "high" },
+    f: { path: "calculation(design-stress).f", unit: "MPa", means: "design stress", unsafe: "high" },
+    c: { path: "corrosionAllowance", unit: "mm", means: "corrosion allowance", unsafe: "low" },
+    δ: { path: "thicknessUndertolerance", unit: "mm", means: "undertolerance of the wall", unsafe: "low" },
+    measured: {
+      path: "measuredThickness[]",
+      unit: "rows",
+      means: "measured walls",
+      need: "optional",
+      rows: thicknessReading,
+    },
+  },
+  functions: [least],
+  steps: [
+    {
+      symbol: "e",
+      unit: "mm",
+      means: "required wall without allowances",
+      formula: "p*do / (1.6*f)",
+      round: { decimals: 2, direction: "up" },
+    },
+    {
+      symbol: "ereq",
+      unit: "mm",
+      means: "required nominal wall",
+      formula: "e + c + δ",
+      display: "e_req",
+      round: { decimals: 2, direction: "up" },
+    },
+    {
+      symbol: "ea",
+      unit: "mm",
+      means: "analysis thickness",
+      formula: "en - c - δ",
+      display: "e_a",
+      round: { decimals: 2, direction: "down" },
+    },
+    {
+      symbol: "pmax",
+      unit: "MPa",
+      means: "highest pressure the analysis thickness carries",
+      formula: "1.6*f*ea / do",
+      display: "p_max",
+      round: { decimals: 3, direction: "down" },
+    },
+    {
+      symbol: "em",
+      unit: "mm",
+      means: "least measured wall",
+      formula: "least(measured)",
+      display: "e_m",
+      round: { decimals: 2, direction: "down" },
+    },
+    {
+      symbol: "emin",
+      unit: "mm",
+      means: "wall that must be left before corrosion",
+      formula: "e + c",
+      display: "e_min",
+      round: { decimals: 2, direction: "up" },
+    },
+  ],
+  limits: [
+    { left: "p", relation: ">", right: "0[MPa]", means: "the pressure acts from outside" },
+    {
+      left: "p",
+      relation: "<=",
+      right: "0.2*f",
+      means: "the pressure is small against the design stress",
+      basis: ownChoice("the formula is one of thin walls"),
+    },
+    { left: "do", relation: ">", right: "2*en", means: "the walls leave a bore" },
+    {
+      left: "do",
+      relation: "<=",
+      right: "200[mm]",
+      means: "it is a tube: the outside diameter is at most 200 mm",
+      basis: excerptSeen("TRD 306", "section 1: tubes of at most 200 mm"),
+    },
+    {
+      left: "ea",
+      relation: ">=",
+      right: "0.03*do",
+      means: "elastic collapse need not be judged: the analysis thickness is at least 0.03·d",
+      basis: derivedFrom("at 0.03·d even an endless tube of steel collapses elastically above 11 MPa only"),
+    },
+  ],
+  accept: [
+    {
+      left: "en",
+      relation: ">=",
+      right: "ereq",
+      means: "the nominal wall is at least the required one",
+      accuses: "en",
+    },
+    {
+      left: "em",
+      relation: ">=",
+      right: "emin",
+      means: "the least measured wall is at least the calculated one with corrosion allowance",
+      accuses: "measured",
+      needs: "measured",
+      owner: "quality",
+    },
+  ],
+  compared: [
+    { symbol: "e", unsafe: "low" },
+    { symbol: "ereq", unsafe: "low" },
+    { symbol: "pmax", unsafe: "high" },
+  ],
+  adopted: "en",
+  crossCheck: {
+    means: "thick-walled tube: the wall at which the compressive hoop stress at the bore equals 0.8·f",
+    symbol: "e",
+    formula: "do/2*(1 - sqrt(1 - 2*p/(0.8*f)))",
+    unit: "mm",
+    within: "1.2*e*p/f",
+    basis: derivedFrom("G. Lamé's solution of the thick-walled cylinder; the series of both differ by 0.625·p/f"),
+  },
+  examples: smokeTubeExamples,
+});

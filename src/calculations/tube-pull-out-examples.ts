@@ -1,0 +1,108 @@
+import type { CalculationExample } from "../model/calculation.ts";
+
+const field = {
+  ...{ p: 1.3, pattern: 1, P: 84, dh: 60.8, do: 60.3, et: 4, lw: 25, eP: 25, n: 84 },
+  ...{ qmax: 40, σw: 150 },
+} as const;
+
+export const tubePullOutExamples: readonly CalculationExample[] = [
+  {
+    source: "worked by hand: square pitch, 84² − π·60.3²/4; a tenth of the diameter governs the joint",
+    class: "constructed",
+    given: field,
+    expect: { A: 4200.221592, F: 5460.28807, q: 28.82361, Aw: 150.75, Fw: 22612.5 },
+    within: 0.00001,
+  },
+  {
+    source: "worked by hand: triangular pitch, 84²·√3/2 − π·60.3²/4",
+    class: "constructed",
+    given: { ...field, pattern: 0 },
+    expect: { A: 3254.896841, F: 4231.365894, q: 22.336411 },
+    within: 0.00001,
+  },
+  {
+    source: "worked by hand: a thin wall governs the joint, and of 50 mm expanded 40 mm count: 2·2·40·150",
+    class: "constructed",
+    given: { ...field, et: 2, lw: 50, eP: 50 },
+    expect: { lc: 40, Aw: 160, Fw: 24000 },
+    within: 1e-9,
+  },
+  {
+    source: "worked by hand: tubes of 51 mm too far apart, 110² − π·51²/4",
+    class: "constructed",
+    given: { ...field, p: 1, P: 110, dh: 51.5, do: 51, et: 3.6, lw: 18 },
+    expect: { F: 10057.179377, q: 62.770581, Aw: 91.8, Fw: 13770 },
+    within: 0.000001,
+  },
+  {
+    source: "worked by hand: the shortest joint, and the tubes further apart still",
+    class: "constructed",
+    given: { ...field, p: 1, P: 120, dh: 51.5, do: 51, et: 3.6, lw: 12 },
+    expect: { F: 12357.179377, Fw: 9180 },
+    within: 0.000001,
+  },
+  {
+    source: "constructed: no pressure",
+    class: "constructed",
+    given: { ...field, p: 0 },
+    expect: { F: 0 },
+    within: 0,
+    outside: ["the pressure pulls on the tubes"],
+  },
+  {
+    source: "constructed: no plain tube in the field",
+    class: "constructed",
+    given: { ...field, n: 0 },
+    expect: { Aw: 150.75 },
+    within: 1e-9,
+    outside: ["the field has plain tubes"],
+  },
+  {
+    source: "constructed: holes smaller than the tubes",
+    class: "constructed",
+    given: { ...field, dh: 60.2 },
+    expect: { Aw: 150.75 },
+    within: 1e-9,
+    outside: ["the tubes pass through their holes"],
+  },
+  {
+    source: "constructed: holes of another tube",
+    class: "constructed",
+    given: { ...field, dh: 63 },
+    expect: { Aw: 150.75 },
+    within: 1e-9,
+    outside: ["the holes belong to these tubes: at most 2 mm wider"],
+  },
+  {
+    source: "constructed: holes that touch",
+    class: "constructed",
+    given: { ...field, P: 60.8 },
+    expect: { Aw: 150.75 },
+    within: 1e-9,
+    outside: ["plate is left between the holes"],
+  },
+  {
+    source: "constructed: walls that meet in the middle",
+    class: "constructed",
+    given: { ...field, et: 30.15 },
+    expect: { Aw: 150.75 },
+    within: 1e-9,
+    outside: ["the walls leave a bore"],
+  },
+  {
+    source: "constructed: hardly expanded",
+    class: "constructed",
+    given: { ...field, lw: 11.9 },
+    expect: { lc: 11.9 },
+    within: 1e-9,
+    outside: ["the joint is expanded over at least 12 mm"],
+  },
+  {
+    source: "constructed: expanded beyond the plate",
+    class: "constructed",
+    given: { ...field, lw: 26 },
+    expect: { lc: 26 },
+    within: 1e-9,
+    outside: ["the tubes are expanded inside the plate"],
+  },
+];
