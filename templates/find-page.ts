@@ -1,4 +1,4 @@
-import type { Page, Publication } from "../src/publish/blocks.ts";
+import type { Page, Publication } from "../src/publish/publication.ts";
 import { html, type Html } from "./html.ts";
 
 /**

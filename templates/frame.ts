@@ -1,4 +1,4 @@
-import type { Page, Publication } from "../src/publish/blocks.ts";
+import type { Page, Publication } from "../src/publish/publication.ts";
 import { html, textOf, type Hole, type Html } from "./html.ts";
 
 /** What stands around a page: its place in the book and its neighbours. */

@@ -1,4 +1,4 @@
-import type { Page } from "../src/publish/blocks.ts";
+import type { Page } from "../src/publish/publication.ts";
 import { blocks } from "./blocks/index.ts";
 import type { PageContext } from "./context.ts";
 import { html, type Html } from "./html.ts";

@@ -1,4 +1,4 @@
-import type { Publication } from "../src/publish/blocks.ts";
+import type { Publication } from "../src/publish/publication.ts";
 
 /**
  * Style sheet for printing a page from the browser: running head and foot in the margin boxes, where only a style sheet

@@ -11,9 +11,6 @@ import { formulaSymbols, type Formula } from "../model/formula/ast.ts";
 import { evaluate, governing, type Scope } from "../model/formula/evaluate.ts";
 import { formulaOf } from "./formula-of.ts";
 
-export { checkSymbols } from "./check.ts";
-export { formulaOf } from "./formula-of.ts";
-
 /** Values by symbol, in the units the calculation declares; rows for its named functions. */
 export type GivenValues = ReadonlyMap<string, ListArgument>;
 

@@ -8,7 +8,6 @@ import type { Figure } from "./figures/shapes.ts";
  */
 
 // The templates lie outside src/, and take whatever they print from here.
-export type { Page, Publication } from "./publication.ts";
 
 /** Running text with marks. A plain string is text; nothing in it is ever markup. */
 export type Inline =

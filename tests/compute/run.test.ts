@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { checkSymbols, run } from "../../src/compute/run.ts";
+import { checkSymbols } from "../../src/compute/check.ts";
+import { run } from "../../src/compute/run.ts";
 import { calculation, type Calculation } from "../../src/model/calculation.ts";
 import { ownChoice } from "../../src/model/basis.ts";
 

@@ -1,7 +1,8 @@
 import { readdirSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { calculations } from "../../src/calculations/index.ts";
-import { checkSymbols, run } from "../../src/compute/run.ts";
+import { checkSymbols } from "../../src/compute/check.ts";
+import { run } from "../../src/compute/run.ts";
 import type { Calculation, CalculationExample } from "../../src/model/calculation.ts";
 import { parseFormula } from "../../src/model/formula/parse.ts";
 import { comparisonUnitProblem, formulaUnitProblem, type FunctionUnits } from "../../src/model/formula/units.ts";

@@ -2,7 +2,7 @@ import { describeBasis } from "../../model/basis.ts";
 import type { Computed } from "../../model/book.ts";
 import type { Comparison } from "../../model/calculation.ts";
 import { related, typeset } from "../../model/formula/typeset.ts";
-import { formulaOf } from "../../compute/run.ts";
+import { formulaOf } from "../../compute/formula-of.ts";
 import type { Block, Text } from "../blocks.ts";
 import { formsOf } from "./calculation-symbols.ts";
 import { figure, withUnit } from "./numbers.ts";
