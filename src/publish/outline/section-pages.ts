@@ -1,4 +1,4 @@
-import { fieldAt, type Kind } from "../../model/kind.ts";
+import type { Kind } from "../../model/kind.ts";
 import { atPointer } from "../../model/json.ts";
 import { addressOf, type BookRecord } from "../../model/record.ts";
 import type { Block, Cell, Column, Mark, Row, TableBlock, Text } from "../blocks.ts";
@@ -6,13 +6,14 @@ import type { Page } from "../publication.ts";
 import { groupPage } from "./address.ts";
 import { chainBlock } from "./chain-block.ts";
 import { extraBlocks } from "./extras.ts";
-import { kindOf, labelOf, linkTo, markOf, targetOf, valueAt, worst, type Context } from "./context.ts";
+import { kindOf, labelOf, linkTo, markOf, targetOf, worst, type Context } from "./context.ts";
 import { computedBlocks } from "./computed-blocks.ts";
 import { namedBy, scanBlocks, signatureBlock } from "./evidence-blocks.ts";
 import { counted } from "./front-page.ts";
 import { judgedBlock, shownOutcomes } from "./judged-block.ts";
 import { numbering, recordBlocks, type Numbering } from "./record-blocks.ts";
 import { inFives } from "./row-tables.ts";
+import { columnsOf, headOf, listCell, pointersAt, type ListColumn } from "./list-columns.ts";
 import { countedTitle } from "./titles.ts";
 import { cellOf, commonUnit, labelOfField } from "./values.ts";
 
@@ -96,38 +97,37 @@ function markCell(mark: Mark | undefined): Cell {
 export function summaryTable(context: Context, kind: Kind, next: Numbering): Block[] {
   const records = recordsOf(context, kind);
   if (records.length === 0) return [];
-  const paths = kind.columns.filter((path) => path !== "id");
-  const columns = paths.flatMap((path): (Column & { readonly path: string })[] => {
-    const field = fieldAt(kind, path);
-    if (field === undefined || !records.some((record) => valueAt(record.value, path) !== undefined)) return [];
-    const unit =
-      field.type === "quantity" ? commonUnit(records.map((record) => valueAt(record.value, path))) : undefined;
-    return [
-      {
-        path,
-        head: labelOfField(field),
-        align: (field.type === "quantity" && unit !== undefined) || field.type === "integer" ? "number" : "left",
-        ...(unit !== undefined && unit !== "" && { unit }),
-        width: 2,
-      },
-    ];
-  });
+  const columns = kind.columns
+    .filter((path) => path !== "id")
+    .flatMap((path) => columnsOf(kind, path, records))
+    .flatMap((own): (Column & ListColumn)[] => {
+      const { path, field, row } = own;
+      const values = records.flatMap(({ value }) =>
+        pointersAt(value, path, row).map((pointer) => atPointer(value, pointer)),
+      );
+      if (values.length === 0) return [];
+      const plainPath = !path.includes("[]");
+      const unit = field.type === "quantity" && plainPath ? commonUnit(values) : undefined;
+      const number = plainPath && (unit !== undefined || field.type === "integer");
+      return [
+        {
+          ...own,
+          head: headOf(labelOfField(field), row),
+          align: number ? "number" : "left",
+          ...(unit !== undefined && unit !== "" && { unit }),
+          width: 2,
+        },
+      ];
+    });
   const rows = records.map((record): Row => ({
     cells: [
       { type: "text", text: [linkTo(context, record)] },
-      ...columns.map(({ path, unit }): Cell => {
-        const field = fieldAt(kind, path);
+      ...columns.map((column): Cell => {
+        const { path, field, unit } = column;
+        if (path.includes("[]")) return listCell(context, record, column);
         const pointer = `/${path.replaceAll(".", "/")}`;
-        return field === undefined
-          ? { type: "empty" }
-          : cellOf(
-              context,
-              record,
-              field,
-              atPointer(record.value, pointer),
-              pointer,
-              field.type === "quantity" ? (unit ?? "") : undefined,
-            );
+        const value = atPointer(record.value, pointer);
+        return cellOf(context, record, field, value, pointer, field.type === "quantity" ? (unit ?? "") : undefined);
       }),
       markCell(recordMark(context, record)),
     ],
@@ -138,7 +138,7 @@ export function summaryTable(context: Context, kind: Kind, next: Numbering): Blo
     title: countedTitle(records.length, kind.title),
     columns: [
       { head: kind.title, align: "left", width: 1.6 },
-      ...columns.map(({ path: _path, ...column }) => column),
+      ...columns.map(({ path: _path, field: _field, row: _row, ...column }) => column),
       { head: "Verdict", align: "left", width: 1.5 },
     ],
     groups: inFives(rows),

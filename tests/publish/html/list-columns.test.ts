@@ -1,0 +1,34 @@
+import { join } from "node:path";
+import { expect, test } from "vitest";
+import type { Publication } from "../../../src/publish/publication.ts";
+import { judgeBook, layOut, readBook } from "../../../src/pipeline.ts";
+
+const publication: Publication = layOut(
+  judgeBook(readBook(join(import.meta.dirname, "../../../demo-data/air-receiver/book"))),
+);
+const tableOf = (title: string) => {
+  const table = publication.pages
+    .flatMap(({ blocks }) => blocks)
+    .find((block) => block.type === "table" && block.title === title);
+  if (table?.type !== "table") throw new Error(`no table "${title}"`);
+  return table;
+};
+const rowOf = (title: string, id: string) =>
+  tableOf(title)
+    .groups.flat()
+    .map(({ cells }) => cells.map((cell) => (cell.type === "text" ? cell.text.map((one) => textOf(one)).join("") : "")))
+    .find(([first]) => first === id);
+const textOf = (one: string | { readonly type: string }): string =>
+  typeof one === "string" ? one : "text" in one ? String(one.text) : "";
+
+test("the plan shows what each party does, side by side, with the day it signed", () => {
+  const heads = tableOf("29 inspection steps").columns.map(({ head }) => head);
+  expect(heads.slice(4, 7)).toEqual(["Maker", "Inspection body", "Client"]);
+  const row = rowOf("29 inspection steps", "ITP-230") ?? [];
+  expect(row.slice(4, 7)).toEqual(["perform, 2026-06-24", "hold, 2026-06-24", "witness, 2026-06-24"]);
+});
+
+test("a column of a list says each value once", () => {
+  expect(rowOf("13 NDT reports", "VT-03")).toContain("C2, C3, N01, N02, N03, N04");
+  expect(rowOf("13 NDT reports", "RT-04")).toContain("C2, C3");
+});
