@@ -3,6 +3,11 @@ import { allInstruments, allProcedures, cutOn, of, receivedOn, type Step } from 
 
 const drawn = drawings.map(({ id }) => id).join(" ");
 
+const welders = "WQ-03-1 WQ-03-2 WQ-07-1 WQ-07-2 WQ-07-3 WQ-12-1 WQ-12-2 WQ-15-1 WQ-19-1 WQ-19-2 WQ-19-3 WQ-19-4";
+const testers = "NC-N1-VT NC-N1-MT NC-N1-PT NC-N2-RT NC-N2-UT NC-N3-RT NC-N3-MT NC-N3-PT NC-N3-VT NC-N3-UT";
+/** A later delivery of wire, B-2142, was received like these when it came. */
+const consumables = "B-2131 B-2132 B-2133 B-2134 B-2135 B-2136";
+
 /** From the order to the last cut. */
 export const stepsBeforeWelding: readonly Step[] = [
   {
@@ -63,6 +68,26 @@ export const stepsBeforeWelding: readonly Step[] = [
     ],
   },
   {
+    step: 55,
+    phase: "Before manufacture",
+    activity: "Welders and operator qualified for the joints planned",
+    criterion: "in range and confirmed",
+    body: "review",
+    by: "M1",
+    done: "2026-02-26",
+    records: of("welder-qualification", welders),
+  },
+  {
+    step: 60,
+    phase: "Before manufacture",
+    activity: "Testers certified, testing procedures approved",
+    criterion: "method, level and vision test in force",
+    body: "review",
+    by: "D2",
+    done: "2026-02-26",
+    records: [...of("ndt-personnel", testers), ...of("procedure", "PRC-VT PRC-RT PRC-MT PRC-PT PRC-UT")],
+  },
+  {
     step: 80,
     phase: "Before manufacture",
     activity: "Measuring equipment calibrated",
@@ -94,6 +119,15 @@ export const stepsBeforeWelding: readonly Step[] = [
     by: "D2",
     done: "2026-02-20",
     records: receivedOn("2026-02-19", "2026-02-20"),
+  },
+  {
+    step: 110,
+    phase: "Materials",
+    activity: "Welding consumables received and stored",
+    criterion: "class of the welding procedure, certificate",
+    by: "M1",
+    done: "2026-02-27",
+    records: of("consumable-batch", consumables),
   },
   {
     step: 120,

@@ -1,4 +1,5 @@
 import { file, type RecordFile } from "../records.ts";
+import { answeredQueries, deviations } from "./answers.ts";
 import { certificates } from "./certificates.ts";
 import { dimensionChecks } from "./dimensions.ts";
 import { documents } from "./documents.ts";
@@ -35,4 +36,6 @@ export const supplyFiles: readonly RecordFile[] = [
   file("completion/nameplate.json", "nameplate", [nameplate]),
   file("completion/body-certificates.json", "body-certificate", [bodyCertificate]),
   file("completion/declaration.json", "declaration", [declaration]),
+  file("completion/answers.json", "answered-query", answeredQueries),
+  file("completion/deviations.json", "deviation", deviations),
 ];
