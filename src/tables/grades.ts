@@ -1,3 +1,4 @@
+import { en10025 } from "./en-10025-2.ts";
 import { en10028 } from "./en-10028-2.ts";
 import { en10216 } from "./en-10216-2.ts";
 import { en10217 } from "./en-10217-2.ts";
@@ -7,7 +8,7 @@ import type { Grade } from "./grade.ts";
 import { fromMemory } from "../model/basis.ts";
 import type { Table, TableKey, TableRow } from "../model/table.ts";
 
-export const grades: readonly Grade[] = [...en10028, ...en10216, ...en10217, ...en10222, ...en10273];
+export const grades: readonly Grade[] = [...en10025, ...en10028, ...en10216, ...en10217, ...en10222, ...en10273];
 
 const standard = [...new Set(grades.map((grade) => `${grade.standard}:${grade.edition}`))].join(", ");
 

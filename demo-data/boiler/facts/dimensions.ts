@@ -1,0 +1,202 @@
+import type { DimensionCheck, Part } from "../../../src/generated/records.ts";
+import { nozzles } from "./nozzles.ts";
+import { parts } from "./parts.ts";
+
+type Row = NonNullable<DimensionCheck["rows"]>[number];
+
+const partOf = (id: string): Part => {
+  const found = parts.find((part) => part.id === id);
+  if (found === undefined) throw new Error(`the facts know no part ${id}`);
+  return found;
+};
+const inMm = (quantity: string | undefined): number => Number.parseFloat(quantity ?? "");
+const mm = (value: number, decimals = 0): string => `${value.toFixed(decimals)} mm`;
+
+const row = (
+  feature: string,
+  limits: Pick<Row, "nominal" | "minimum" | "maximum">,
+  measured: string[],
+  of: Partial<Row> = {},
+): Row => ({
+  feature,
+  ...of,
+  ...limits,
+  measured,
+  result: "accepted",
+});
+
+const between = (feature: string, nominal: number, tolerance: number, measured: number[], of: Partial<Row> = {}): Row =>
+  row(
+    feature,
+    { nominal: mm(nominal), minimum: mm(nominal - tolerance), maximum: mm(nominal + tolerance) },
+    measured.map((value) => mm(value)),
+    of,
+  );
+
+const atMost = (feature: string, maximum: string, measured: string[], of: Partial<Row> = {}): Row =>
+  row(feature, { maximum }, measured, of);
+
+/** Walls of a part as its record states them, against nominal less undertolerance. */
+const walls = (id: string): Row => {
+  const { name, nominalThickness, thicknessUndertolerance, measuredThickness = [] } = partOf(id);
+  const least = inMm(nominalThickness) - inMm(thicknessUndertolerance);
+  return row(
+    `thickness, ${name ?? id}`,
+    { ...(nominalThickness !== undefined && { nominal: nominalThickness }), minimum: mm(least, 1) },
+    [...measuredThickness],
+    { part: id },
+  );
+};
+
+/** Diameters of a part as its record states them, within half of the out-of-roundness it was designed for. */
+const diameters = (id: string): Row => {
+  const { name, outsideDiameter, outOfRoundness, measuredDiameters = [] } = partOf(id);
+  const nominal = inMm(outsideDiameter);
+  const half = (nominal * inMm(outOfRoundness)) / 200;
+  return row(
+    `outside diameter, ${name ?? id}`,
+    {
+      ...(outsideDiameter !== undefined && { nominal: outsideDiameter }),
+      minimum: mm(nominal - half, 1),
+      maximum: mm(nominal + half, 1),
+    },
+    [...measuredDiameters],
+    { part: id },
+  );
+};
+
+const roundness = (course: string, edge: string, measured: number[]): Row =>
+  between(`inside diameter, ${partOf(course).name ?? course}, ${edge} edge`, 1900, 9, measured, { part: course });
+
+const hole = { nominal: "51.5 mm", minimum: "51.5 mm", maximum: "51.7 mm" } as const;
+
+const bores = (plate: string, nest: string, measured: number[]): Row =>
+  row(
+    `bore of tube holes, ${plate}, ${nest}`,
+    hole,
+    measured.map((value) => mm(value, 2)),
+    { part: plate },
+  );
+
+const pitch = (plate: string): Row =>
+  row(
+    `pitch of tube holes, ${plate}`,
+    { nominal: "72.0 mm", minimum: "71.5 mm", maximum: "72.5 mm" },
+    ["72.0 mm", "71.9 mm", "72.1 mm"],
+    { part: plate },
+  );
+
+/** Distances of the nozzles from the front tube plate along the shell, as drawn and as measured. */
+const places: Readonly<Record<string, readonly [nominal: number, measured: number]>> = {
+  N1: [2650, 2652],
+  N2: [900, 901],
+  N3: [1300, 1299],
+  N4: [1650, 1651],
+  N5: [3600, 3598],
+  N6: [600, 600],
+  N7: [750, 752],
+  N8: [3300, 3301],
+  N9: [3450, 3449],
+  N10: [350, 351],
+  N11: [1800, 1801],
+  N12: [2300, 2299],
+  N13: [3700, 3702],
+};
+
+const check = (
+  id: string,
+  title: string,
+  date: string,
+  drawing: string,
+  instruments: string[],
+  rows: Row[],
+): DimensionCheck => ({
+  id,
+  title,
+  date,
+  by: "D2",
+  drawing,
+  instruments,
+  rows,
+  result: rows.every(({ result }) => result === "accepted") ? "accepted" : "rejected",
+  signatures: [{ role: "quality control", person: "D2", date }],
+});
+
+export const dimensionChecks: readonly DimensionCheck[] = [
+  check(
+    "DIM-01",
+    "Shell courses: thickness, roundness and peaking after the longitudinal seams",
+    "2026-03-03",
+    "DRG-01@C",
+    ["TG-01", "TAPE-03", "CA-05"],
+    [
+      ...["P01", "P02"].map(walls),
+      roundness("P01", "front", [1899, 1903, 1901, 1898]),
+      roundness("P01", "rear", [1900, 1902, 1899, 1901]),
+      roundness("P02", "front", [1902, 1899, 1898, 1901]),
+      roundness("P02", "rear", [1899, 1901, 1903, 1900]),
+      atMost("peaking at L1, template 600 mm", "4.0 mm", ["1.4 mm"], { joint: "L1" }),
+      atMost("peaking at L2, template 600 mm", "4.0 mm", ["1.7 mm"], { joint: "L2" }),
+    ],
+  ),
+  check(
+    "DIM-02",
+    "Front and chamber tube plates, back plate: thickness, bores and pitch of tube holes",
+    "2026-03-13",
+    "DRG-04@B",
+    ["TG-01", "BG-01", "CA-05"],
+    [
+      ...["P03", "P09", "P10"].map(walls),
+      bores("P03", "pass 2", [51.54, 51.58, 51.6, 51.55, 51.57]),
+      bores("P03", "pass 3", [51.55, 51.59, 51.53, 51.57, 51.56, 51.61]),
+      bores("P09", "pass 2", [51.54, 51.58, 51.57, 51.62, 51.55]),
+      ...["P03", "P09"].map(pitch),
+    ],
+  ),
+  check(
+    "DIM-03",
+    "Furnace, hoop, reversal chamber and access tube: thickness and diameters",
+    "2026-03-20",
+    "DRG-03@B",
+    ["TG-01", "TAPE-03", "CA-05"],
+    [
+      ...["P05", "P06", "P07", "P08", "P11"].map(walls),
+      ...["P05", "P06", "P08", "P11"].map(diameters),
+      between("width of the hoop", 200, 4, [201], { part: "P07" }),
+    ],
+  ),
+  check(
+    "DIM-04",
+    "Rear tube plate: thickness, bores and pitch of tube holes",
+    "2026-03-27",
+    "DRG-04@B",
+    ["TG-01", "BG-01", "CA-05"],
+    [
+      walls("P04"),
+      bores("P04", "pass 3", [51.56, 51.55, 51.6, 51.52, 51.58, 51.57]),
+      { ...row("bore of tube hole, row 7, place 4", hole, ["51.90 mm"], { part: "P04" }), result: "rejected" },
+      pitch("P04"),
+    ],
+  ),
+  check(
+    "DIM-05",
+    "Completed boiler: offset of edges, length, nozzles, manhole",
+    "2026-04-24",
+    "DRG-01@C",
+    ["TAPE-03", "CA-05", "WG-01"],
+    [
+      atMost("offset of edges, C1", "1.8 mm", ["0.8 mm"], { joint: "C1" }),
+      atMost("offset of edges, FC1", "2.4 mm", ["0.9 mm"], { joint: "FC1" }),
+      atMost("offset of edges, FC2", "2.4 mm", ["1.1 mm"], { joint: "FC2" }),
+      between("length over tube plates", 3990, 10, [3993]),
+      ...nozzles.flatMap(({ mark, part }) => {
+        const [nominal, measured] = places[mark] ?? [];
+        return nominal === undefined || measured === undefined
+          ? []
+          : [between(`${mark} from the front tube plate`, nominal, 5, [measured], { part })];
+      }),
+      between("manhole M1, long axis", 420, 3, [421], { part: "P44" }),
+      between("manhole M1, short axis", 320, 3, [321], { part: "P44" }),
+    ],
+  ),
+];

@@ -1,0 +1,50 @@
+import type { Joint } from "../../../src/generated/records.ts";
+import { of, type Step } from "../../air-receiver/facts/plan-step.ts";
+import { certificates } from "./certificates.ts";
+import { instruments } from "./instruments.ts";
+import { joints } from "./joints.ts";
+import { millApprovals, pieceMarks } from "./marks.ts";
+import { parts } from "./parts.ts";
+import { procedures } from "./shop-procedures.ts";
+
+export { of, type Step };
+
+const links = (kind: string, records: readonly { readonly id: string }[]): string[] =>
+  records.map(({ id }) => `${kind}:${id}`);
+
+/** Joints a step made or tested: the weld logs and the reports hang on them. */
+export const jointsWhere = (chosen: (joint: Joint) => boolean): string[] => links("joint", joints.filter(chosen));
+
+/** Joints that ask for a test by one of some methods. */
+export const testedBy = (...methods: string[]): string[] =>
+  jointsWhere(({ requiredTests = [] }) => requiredTests.some(({ method }) => methods.includes(method)));
+
+export const parted = (...roles: string[]): string[] =>
+  links(
+    "part",
+    parts.filter(({ role }) => role !== undefined && roles.includes(role)),
+  );
+
+export const allInstruments = links("instrument", instruments);
+export const allProcedures = links(
+  "procedure",
+  procedures.map(({ record }) => record),
+);
+
+/** Certificates received on some days, with the approvals of their mills. */
+export const receivedOn = (...days: string[]): string[] => {
+  const arrived = certificates.filter(({ received = "" }) => days.includes(received));
+  return [
+    ...links("material-certificate", arrived),
+    ...links(
+      "mill-approval",
+      millApprovals.filter(({ mill }) => arrived.some((one) => one.mill === mill && one.type === "3.1")),
+    ),
+  ];
+};
+
+export const cutOn = (...days: string[]): string[] =>
+  links(
+    "piece-mark",
+    pieceMarks.filter(({ cut = "" }) => days.includes(cut)),
+  );
