@@ -24,7 +24,7 @@ const metalActive = {
   diameter: "1.2 mm",
 } satisfies Own;
 
-/** The wire of the second delivery is used from the day it came. */
+/** The wire of the second delivery, and the first day it was drawn from. */
 export const laterWire = { batch: "B-2142", from: "2026-03-24" } as const;
 
 /** Everything that was melted or blown into the welds of the boiler. */
@@ -72,7 +72,7 @@ export const batches: readonly ConsumableBatch[] = [
     tradeName: "Sorrelarc Argon",
     processes: ["141"],
   }),
-  batch(laterWire.batch, "S3-26-0097", laterWire.from, ["SA-75902", "3.1", "2026-03-11"], {
+  batch(laterWire.batch, "S3-26-0097", "2026-03-20", ["SA-75902", "3.1", "2026-03-11"], {
     ...metalActive,
     quantity: "90 kg",
   }),

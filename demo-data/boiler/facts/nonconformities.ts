@@ -50,7 +50,7 @@ export const nonconformities: readonly NonconformityReport[] = [
     raised: "2026-03-24",
     pressureRelated: true,
     cause: causes.N05R1,
-    containment: "neck tagged, course 1 not fitted to the front plate before release",
+    containment: "neck tagged, rear tube plate not fitted before release",
     disposition: "rework",
     reason: "the weld can be restored to the drawing within a qualified procedure",
     correction:
@@ -63,9 +63,9 @@ export const nonconformities: readonly NonconformityReport[] = [
   {
     id: "NCR-03",
     title: "tube hole of the rear tube plate bored too wide",
-    affected: ["part:P04"],
+    affected: ["part:P04", "dimension-check:DIM-04"],
     requirement: "DRG-04: tube holes 51.5 mm, +0.2 mm, 0 mm",
-    found: "hole in row 7, place 4: 51.9 mm",
+    found: "hole in row 7, place 4 of pass 3: 51.90 mm",
     foundBy: "D2",
     raised: "2026-03-27",
     pressureRelated: true,
@@ -73,11 +73,11 @@ export const nonconformities: readonly NonconformityReport[] = [
     containment: "hole ringed with paint, plate not fitted before the decision",
     disposition: "use-as-is",
     reason:
-      "ligament 20.3 mm of 20.5 mm; a clearance of 0.9 mm is closed within the permitted expansion of the tube end",
+      "least ligament 20.3 mm instead of 20.5 mm; the tube end closes a clearance of 0.9 mm and is still thinned within the procedure",
     correction: "none; the tube of this hole is expanded to the bore measured there",
     approvals: agreed("2026-03-30", "design", "R1"),
     concession: "DEV-01",
-    verification: ["deviation:DEV-01"],
+    verification: ["dimension-check:DIM-04", "deviation:DEV-01"],
     ...closing("2026-04-17"),
   },
 ];

@@ -133,7 +133,7 @@ export const procedureQualifications: readonly ProcedureQualification[] = [
     range: {
       ...byActive,
       jointTypes: ["fillet", "attachment"],
-      thickness: from("5.0"),
+      thickness: between("5.0", "60.0"),
       positions: ["PA", "PB"],
     },
   }),

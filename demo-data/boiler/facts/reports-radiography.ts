@@ -78,7 +78,7 @@ export const radiographicReports: readonly NdtReport[] = [
   report("RT-01", "RT", ["2026-03-05", "13:10"], [...ends("L1"), ...ends("L2")], single(180)),
   report("RT-02", "RT", ["2026-03-06", "08:20"], crossings("C1", unfused), single(180)),
   report("RT-03", "RT", ["2026-03-10", "08:10"], [film("C1", 3, 1500, 1810), film("C1", 4, 4500, 4810)], single(180)),
-  report("RT-04", "RT", ["2026-03-12", "08:10"], ["FL1", "FL2", "WL1"].flatMap(whole), single(210)),
+  report("RT-04", "RT", ["2026-03-12", "08:10"], ["FS1", "FS2", "WL1"].flatMap(whole), single(210)),
   report(
     "RT-05",
     "RT",

@@ -10,9 +10,9 @@ const further = (joint: string, from: number, to: number): Row =>
 
 /** Ultrasonic tests of the corner joints, not before the day after the weld. */
 export const ultrasonicReports: readonly NdtReport[] = [
-  tested("UT-01", "UT", ["2026-03-20", "09:40"], ["K2", "K3", "K5"]),
-  tested("UT-02", "UT", ["2026-03-26", "09:30"], ["K1", "K4"]),
-  tested("UT-03", "UT", ["2026-04-07", "09:40"], ["E1", "E2", "K6"]),
+  tested("UT-01", "UT", ["2026-03-19", "09:40"], ["K2", "K3", "K4", "K5"]),
+  tested("UT-02", "UT", ["2026-03-26", "09:30"], ["K1", "E1"]),
+  tested("UT-03", "UT", ["2026-04-07", "09:40"], ["E2", "K6"]),
 ];
 
 const crack: Partial<Row> = {
@@ -25,7 +25,7 @@ const smallBranches = ["N04", "N06", "N07", "N08", "N09"];
 
 /** Magnetic particle tests; after the rejection at N05 its rest and two further lengths of the same welder. */
 export const magneticReports: readonly NdtReport[] = [
-  tested("MT-01", "MT", ["2026-03-20", "13:00"], ["N01", "N02", "N03", "N10", "N11", "N12", "N13"]),
+  tested("MT-01", "MT", ["2026-03-19", "13:00"], ["N01", "N02", "N03", "N10", "N11", "N12", "N13"]),
   tested(
     "MT-02",
     "MT",

@@ -41,7 +41,7 @@ const done: Readonly<Record<Method, Partial<NdtReport>>> = {
   },
   UT: {
     acceptance: { standard: "EN ISO 11666", edition: "2018", level: "3" },
-    technique: "EN ISO 17640, testing level A, 4 MHz, 0°, 60° and 70°, 3 mm side-drilled hole",
+    technique: "EN ISO 17640, testing level A, 4 MHz, 45°, 60° and 70°, 3 mm side-drilled hole",
     operator: "N3",
     reviewer: "N2",
     instruments: ["UT-02"],

@@ -23,7 +23,7 @@ export const weldingFiles: readonly RecordFile[] = [
   { path: "procedures/welding-procedures.json", kind: "welding-procedure", records: weldingProcedures },
   { path: "procedures/qualifications.json", kind: "procedure-qualification", records: procedureQualifications },
   { path: "materials/consumables.json", kind: "consumable-batch", records: batches },
-  { path: "welding/seams.json", kind: "weld-log", records: welds(/^(L|C|FL|FC|WL)\d$/) },
+  { path: "welding/seams.json", kind: "weld-log", records: welds(/^(L|C|FS|FC|WL)\d$/) },
   { path: "welding/corners.json", kind: "weld-log", records: welds(/^[EK]/) },
   { path: "welding/flanges.json", kind: "weld-log", records: welds(/^F\d\d/) },
   { path: "welding/branches.json", kind: "weld-log", records: welds(/^[NM]/) },
