@@ -1,0 +1,84 @@
+import type { ProcedureQualification } from "../../../src/generated/records.ts";
+
+type Test = NonNullable<ProcedureQualification["tests"]>[number];
+type Own = Omit<ProcedureQualification, "id" | "certificate" | "testDate" | "approved" | "tests">;
+
+/** Certificate of the body, day the test piece was welded, day it was approved. */
+export type Approval = readonly [certificate: string, tested: string, approved: string];
+
+const passed = (test: string, type: NonNullable<Test["type"]>, requirement: string, ...value: string[]): Test => ({
+  test,
+  type,
+  requirement,
+  ...(value.length > 0 && { value }),
+  result: "accepted",
+});
+
+const common = {
+  standard: { standard: "EN ISO 15614-1", edition: "2017" },
+  level: "2",
+  materialGroup: "1.1",
+  grade: "P265GH",
+  preheat: "10 °C",
+  postWeldHeatTreatment: false,
+  hardnessTested: false,
+  approvedBy: "PENQUILLITH",
+} satisfies Own;
+
+/** Readings of the two tensile bars, and of the impact bars where they were made. */
+interface Readings {
+  readonly tensile: readonly [string, string];
+  readonly impact?: readonly [string, string, string];
+}
+
+/** A butt weld: seen, tested on and below its surface, pulled, bent and etched. */
+export function butt(
+  id: string,
+  [certificate, testDate, approved]: Approval,
+  { tensile, impact }: Readings,
+  own: Own,
+): ProcedureQualification {
+  return {
+    id,
+    certificate,
+    ...common,
+    jointType: "butt",
+    impactTested: impact !== undefined,
+    ...own,
+    testDate,
+    approved,
+    tests: [
+      passed("1", "visual", "100 %"),
+      passed("2", "surface", "magnetic particles, 100 %"),
+      passed("3", "volumetric", "radiography, 100 %"),
+      passed("4", "tensile", "at least 410 MPa", ...tensile),
+      passed("5", "bend", "four bars, 180°"),
+      passed("6", "macro", "no crack, full penetration"),
+      ...(impact === undefined ? [] : [passed("7", "impact", "weld metal, -20 °C, at least 27 J", ...impact)]),
+    ],
+  };
+}
+
+/** A fillet weld on plates: seen, tested on its surface, etched twice. */
+export function fillet(
+  id: string,
+  [certificate, testDate, approved]: Approval,
+  own: Omit<Own, "jointType" | "product" | "impactTested">,
+): ProcedureQualification {
+  return {
+    id,
+    certificate,
+    ...common,
+    jointType: "fillet",
+    product: "plate",
+    impactTested: false,
+    ...own,
+    testDate,
+    approved,
+    tests: [
+      passed("1", "visual", "100 %"),
+      passed("2", "surface", "magnetic particles, 100 %"),
+      passed("3", "macro", "two sections, no crack, fused to the root"),
+    ],
+  };
+}
