@@ -40,8 +40,8 @@ export const equipment: Equipment = {
   calculationTemperature: "185 °C",
   testPressure: "15.3 bar",
   corrosionAllowance: "0.75 mm",
-  requiredFlow: "4000 kg/h",
-  requiredFlowSource: "greatest continuous steam output",
+  requiredFlow: "4100 kg/h",
+  requiredFlowSource: "steam raised at the greatest heat input of the burner, with the hottest feedwater",
   atmosphericPressure: "1.013 bar(a)",
   heatingSurface: "102 m²",
   duty: {

@@ -1,4 +1,4 @@
-import { file, type RecordFile } from "../records.ts";
+import { file, type RecordFile } from "../record-file.ts";
 import { answeredQueries, deviations } from "./answers.ts";
 import { certificates } from "./certificates.ts";
 import { dimensionChecks } from "./dimensions.ts";
