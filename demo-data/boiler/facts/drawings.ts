@@ -9,7 +9,7 @@ const { limits, directive } = equipment;
 
 /** Figures of the equipment as a drawing, the plate and the papers restate them. */
 export const restated = {
-  ...(equipment.serial !== undefined && { serial: equipment.serial }),
+  serial: equipment.serial,
   ...(equipment.year !== undefined && { year: equipment.year }),
   ...limits,
   ...(equipment.volume !== undefined && { volume: equipment.volume }),

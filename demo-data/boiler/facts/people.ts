@@ -32,7 +32,7 @@ const person = (id: string, name: string, employer: string, role: Role, from: st
   roles: [{ role, from, authority }],
 });
 
-const kept = "R1 R2 M1 W03 W07 S1 D2 B4 B5 K1 N1 N2 N3 E1 E2 V1 L1".split(" ");
+const kept = "R1 R2 M1 W03 W07 S1 D2 B4 B5 K1 N1 N2 N3 E1 E2 V1".split(" ");
 const welders = "list of welders 2026";
 const client = shopPeople.find(({ id }) => id === "P1")?.name ?? "P1";
 

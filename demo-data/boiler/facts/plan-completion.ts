@@ -13,7 +13,7 @@ export const stepsOfCompletion: readonly Step[] = [
     by: "D2",
     done: "2026-04-24",
     notice: "2026-04-14",
-    records: of("dimension-check", "DIM-05"),
+    records: of("dimension-check", "DIM-04"),
   },
   {
     step: 280,

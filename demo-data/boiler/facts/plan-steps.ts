@@ -12,12 +12,8 @@ export { of, type Step };
 const links = (kind: string, records: readonly { readonly id: string }[]): string[] =>
   records.map(({ id }) => `${kind}:${id}`);
 
-/** Joints a step made or tested: the weld logs and the reports hang on them. */
+/** Joints a step made: their weld logs hang on them. */
 export const jointsWhere = (chosen: (joint: Joint) => boolean): string[] => links("joint", joints.filter(chosen));
-
-/** Joints that ask for a test by one of some methods. */
-export const testedBy = (...methods: string[]): string[] =>
-  jointsWhere(({ requiredTests = [] }) => requiredTests.some(({ method }) => methods.includes(method)));
 
 export const parted = (...roles: string[]): string[] =>
   links(

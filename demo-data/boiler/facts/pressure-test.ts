@@ -47,7 +47,7 @@ export const pressureTest: PressureTest = {
   medium: "water",
   procedure: "PRC-HT@3",
   drawing: "DRG-01@C",
-  serial: equipment.serial ?? "",
+  serial: equipment.serial,
   requiredPressure: "15.21 bar",
   testPressure: "15.3 bar",
   gauges: [gauge("A", "PG-04", "0 mm"), gauge("B", "PG-05", "-2040 mm")],

@@ -1,6 +1,6 @@
-import { file, type RecordFile } from "../record-file.ts";
-import { answeredQueries, deviations } from "./answers.ts";
+import type { RecordFile } from "../record-file.ts";
 import { certificates } from "./certificates.ts";
+import { deviations } from "./deviations.ts";
 import { dimensionChecks } from "./dimensions.ts";
 import { documents } from "./documents.ts";
 import { drawings } from "./drawings.ts";
@@ -15,27 +15,22 @@ import { procedures } from "./shop-procedures.ts";
 
 /** Supply and completion: who, what of, to which papers, and what was found when the boiler was finished. */
 export const supplyFiles: readonly RecordFile[] = [
-  file("issue.json", "issue", [issue]),
-  file("design/drawings.json", "drawing", drawings),
-  file("design/documents.json", "document", documents),
-  file("people/organisations.json", "organisation", organisations),
-  file("people/people.json", "person", people),
-  file("plan/steps.json", "inspection-step", inspectionSteps),
-  file(
-    "procedures/procedures.json",
-    "procedure",
-    procedures.map(({ record }) => record),
-  ),
-  file("materials/certificates.json", "material-certificate", certificates),
-  file("materials/mills.json", "mill-approval", millApprovals),
-  file("materials/marks.json", "piece-mark", pieceMarks),
-  file("testing/dimensions.json", "dimension-check", dimensionChecks),
-  file("testing/pressure-test.json", "pressure-test", [pressureTest]),
-  file("testing/instruments.json", "instrument", instruments),
-  file("completion/safety-valves.json", "safety-valve", safetyValves),
-  file("completion/nameplate.json", "nameplate", [nameplate]),
-  file("completion/body-certificates.json", "body-certificate", [bodyCertificate]),
-  file("completion/declaration.json", "declaration", [declaration]),
-  file("completion/answers.json", "answered-query", answeredQueries),
-  file("completion/deviations.json", "deviation", deviations),
+  { path: "issue.json", kind: "issue", records: [issue] },
+  { path: "design/drawings.json", kind: "drawing", records: drawings },
+  { path: "design/documents.json", kind: "document", records: documents },
+  { path: "people/organisations.json", kind: "organisation", records: organisations },
+  { path: "people/people.json", kind: "person", records: people },
+  { path: "plan/steps.json", kind: "inspection-step", records: inspectionSteps },
+  { path: "procedures/procedures.json", kind: "procedure", records: procedures.map(({ record }) => record) },
+  { path: "materials/certificates.json", kind: "material-certificate", records: certificates },
+  { path: "materials/mills.json", kind: "mill-approval", records: millApprovals },
+  { path: "materials/marks.json", kind: "piece-mark", records: pieceMarks },
+  { path: "testing/dimensions.json", kind: "dimension-check", records: dimensionChecks },
+  { path: "testing/pressure-test.json", kind: "pressure-test", records: [pressureTest] },
+  { path: "testing/instruments.json", kind: "instrument", records: instruments },
+  { path: "completion/safety-valves.json", kind: "safety-valve", records: safetyValves },
+  { path: "completion/nameplate.json", kind: "nameplate", records: [nameplate] },
+  { path: "completion/body-certificates.json", kind: "body-certificate", records: [bodyCertificate] },
+  { path: "completion/declaration.json", kind: "declaration", records: [declaration] },
+  { path: "completion/deviations.json", kind: "deviation", records: deviations },
 ];
