@@ -8,8 +8,9 @@ import {
   weldedEnds,
   wetFittings,
 } from "./boiler-conditions.ts";
+import { owed } from "./row.ts";
 import { requirementsOf, type OwedGroup } from "../calculations/shared/owed-group.ts";
-import { ownChoice } from "../model/basis.ts";
+import { commonPractice, ownChoice } from "../model/basis.ts";
 import type { Requirement } from "../model/requirement.ts";
 
 const levels: OwedGroup["needs"] = [
@@ -119,14 +120,6 @@ const groups: readonly OwedGroup[] = [
     needs: [["allowableTemperature", "allowable temperature"]],
   },
   {
-    name: "tube-field",
-    kind: "part#tubeFields",
-    when: [],
-    due: "testing-complete",
-    owner: "quality",
-    needs: [["<tube-end-group:field>", "list of tube ends"]],
-  },
-  {
     name: "expanded-group",
     ...tubeEnds,
     when: [expandedEnds],
@@ -147,7 +140,15 @@ const groups: readonly OwedGroup[] = [
 ];
 
 /** What the rules about tube ends and fittings need, where the schemas leave it open. Part of every register. */
-export const owedOfBoilers: readonly Requirement[] = requirementsOf(
-  groups,
-  ownChoice("a rule cannot judge what is not recorded"),
-);
+export const owedOfBoilers: readonly Requirement[] = [
+  owed(
+    "field-tube-ends",
+    "The ends of each field of tubes, as they were made",
+    { kind: "part#tubeFields" },
+    "<tube-end-group:field>",
+    "testing-complete",
+    "quality",
+    commonPractice("a record of tube ends is part of the book of every boiler and exchanger"),
+  ),
+  ...requirementsOf(groups, ownChoice("a rule cannot judge what is not recorded")),
+];

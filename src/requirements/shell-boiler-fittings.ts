@@ -61,7 +61,7 @@ export const boilerFittings: readonly Requirement[] = [
     "declaration",
     "final-inspection",
     "purchasing",
-    directive("Annex VII and other law: assemblies come with a declaration of their own"),
+    commonPractice("a bought assembly comes with the declaration that its own law asks of its maker"),
   ),
   owed(
     "fitting-certificate",
@@ -70,7 +70,7 @@ export const boilerFittings: readonly Requirement[] = [
     "certificate.number",
     "final-inspection",
     "purchasing",
-    directive("Annex I, assemblies: conformity of their components"),
+    commonPractice("bought fittings come with their certificates"),
   ),
   owed(
     "limiter-type-examination",
