@@ -27,14 +27,18 @@ export const tubeEndGroup: Chain = {
     {
       what: "Who made them",
       paths: ["operators[]", "welders[]", "welders[].<welder-qualification:person>"],
-      judgedBy: ["welded-group-welders", "tube-end-welder-role", "tube-end-welder-qualification"],
+      judgedBy: [
+        "tube-end-operator-role",
+        "welded-group-welders",
+        "tube-end-welder-role",
+        "tube-end-welder-qualification",
+      ],
     },
     {
-      what: "Sample as measured",
+      what: "Sample as measured, and result",
       paths: ["measured[]", "instruments[]"],
-      judgedBy: ["expanded-group-measured", "wall-reduction", "calibrated"],
+      judgedBy: ["expanded-group-measured", "wall-reduction", "calibrated", "tube-ends-accepted"],
     },
-    { what: "Result", paths: [], judgedBy: ["tube-ends-accepted"] },
     {
       what: "Pressure test",
       paths: ["book.pressure-test"],

@@ -9,7 +9,7 @@ import {
   wetFittings,
 } from "../requirements/boiler-conditions.ts";
 import { brokenBound } from "./bounds.ts";
-import { kindName } from "./words.ts";
+import { fittingName } from "./words.ts";
 
 const accessories = fromMemory(
   "Directive 2014/68/EU",
@@ -35,7 +35,7 @@ export const fittingPressure = rule({
     if (broken !== undefined)
       yield {
         at: "allowed",
-        message: `${kindName(sort)} ${fitting.id} may be used up to ${broken.said}`,
+        message: `${fittingName(sort)} ${fitting.id} may be used up to ${broken.said}`,
         why: "the weakest fitting limits the equipment",
         hint: "compare with the plate and the certificate; exchange the fitting if it is true",
         unsure: broken.unsure,
@@ -70,7 +70,7 @@ export const fittingTemperature = rule({
     if (broken !== undefined)
       yield {
         at: "allowed",
-        message: `${kindName(sort)} ${fitting.id} may be used up to ${broken.said}`,
+        message: `${fittingName(sort)} ${fitting.id} may be used up to ${broken.said}`,
         why: "the weakest fitting limits the equipment",
         hint: "compare with the plate and the certificate; exchange the fitting if it is true",
         unsure: broken.unsure,
@@ -102,7 +102,7 @@ export const limiterLocks = rule({
     if (!locks)
       yield {
         at: "locks",
-        message: `${kindName(sort)} ${fitting.id} does not lock out`,
+        message: `${fittingName(sort)} ${fitting.id} does not lock out`,
         why: "what starts again by itself is a controller, not a limiter",
         hint: "correct the record, or have the circuit changed and tried again",
       };
@@ -112,7 +112,7 @@ export const limiterLocks = rule({
     {
       name: "it does not",
       given: { sort: "low-water-limiter", locks: false },
-      objections: ["low water limiter X-01 does not lock out"],
+      objections: ["low-water limiter X-01 does not lock out"],
     },
   ],
 });

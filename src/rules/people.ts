@@ -32,6 +32,14 @@ const posts: readonly Post[] = [
     did: "welded",
   },
   {
+    id: "tube-end-operator-role",
+    kind: "tube-end-group",
+    path: "operators[]",
+    day: "date",
+    roles: ["shop", "welder", "welding operator"],
+    did: "made",
+  },
+  {
     id: "tube-end-welder-role",
     kind: "tube-end-group",
     when: [weldedEnds],

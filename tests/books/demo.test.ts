@@ -78,6 +78,7 @@ const knownIdle: readonly string[] = [
   "tube-end-group-after-order",
   "tube-end-group-compared-by-another",
   "tube-end-group-signatures",
+  "tube-end-operator-role",
   "tube-end-welder-role",
   "tube-ends-accepted",
   "tube-ends-counted",

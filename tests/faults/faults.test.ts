@@ -60,6 +60,7 @@ const elsewhere: Readonly<Record<string, string>> = {
   "stay-tubes-welded": "the receiver has no tubes",
   "tube-ends-accepted": "the receiver has no tubes",
   "tube-end-group-after-order": "the receiver has no tubes",
+  "tube-end-operator-role": "the receiver has no tubes",
   "tube-end-welder-role": "the receiver has no tubes",
   "tube-end-group-signatures": "the receiver has no tubes",
   "tube-end-group-compared-by-another": "the receiver has no tubes",
