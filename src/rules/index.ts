@@ -27,6 +27,7 @@ import { postsHeld, stepSignatories } from "./people.ts";
 import { gaugeRange, gaugeRedMark } from "./pressure-gauge.ts";
 import { controllerPressure, limiterPressure } from "./pressure-settings.ts";
 import { recordedHold, testAfterWork, testBeforeCoating, testWitnessed } from "./pressure-test.ts";
+import { registerFits } from "./register.ts";
 import { rejectionRepaired, repairCycle, repairRetested } from "./repairs.ts";
 import {
   certificateTestAccepted,
@@ -57,6 +58,7 @@ import { procedureInForce, procedureQualified } from "./welding-procedures.ts";
 
 /** Every shipped rule, in the order people read them. A test checks that no rule of this folder is left out. */
 export const rules: readonly Rule[] = [
+  registerFits,
   markMaterial,
   certificateType,
   certificateThickness,

@@ -13,6 +13,7 @@ const judge = (...changes: readonly Change[]): JudgedBook => {
 const base = judge();
 
 const own = new Set([
+  "register-fits-equipment",
   "tube-ends-counted",
   "stay-tubes-welded",
   "tube-ends-accepted",

@@ -131,6 +131,7 @@ const fittings = [
 /** The receiver filled with steam, with the tube ends and fittings of a boiler beside its own records. */
 export const boiler: readonly Change[] = [
   ...steam,
+  set(equipment, "/type", "steam-boiler"),
   set(equipment, "/heatingSurface", "34 m²"),
   set(equipment, "/levels", {
     highestHeatedSurface: "1360 mm",
