@@ -31,6 +31,7 @@ export const tubeEndGroup: Chain = {
         "tube-end-operator-role",
         "welded-group-welders",
         "tube-end-welder-role",
+        "tube-end-welder-qualified",
         "tube-end-welder-qualification",
       ],
     },

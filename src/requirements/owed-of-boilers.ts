@@ -8,7 +8,7 @@ import {
   weldedEnds,
   wetFittings,
 } from "./boiler-conditions.ts";
-import { owed } from "./row.ts";
+import { directive, owed } from "./row.ts";
 import { requirementsOf, type OwedGroup } from "../calculations/shared/owed-group.ts";
 import { commonPractice, ownChoice } from "../model/basis.ts";
 import type { Requirement } from "../model/requirement.ts";
@@ -149,6 +149,15 @@ export const owedOfBoilers: readonly Requirement[] = [
     "testing-complete",
     "quality",
     commonPractice("a record of tube ends is part of the book of every boiler and exchanger"),
+  ),
+  owed(
+    "tube-end-welder-qualification",
+    "A qualification for each welder of tube ends",
+    { kind: "tube-end-group", when: [weldedEnds] },
+    "welders[].<welder-qualification:person>",
+    "testing-complete",
+    "welding coordination",
+    directive("Annex I, permanent joining: qualified personnel"),
   ),
   ...requirementsOf(groups, ownChoice("a rule cannot judge what is not recorded")),
 ];

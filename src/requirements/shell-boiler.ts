@@ -1,5 +1,4 @@
 import type { Register } from "../model/requirement.ts";
-import { weldedEnds } from "./boiler-conditions.ts";
 import { pressureEquipment } from "./pressure-equipment.ts";
 import { directive, owed } from "./row.ts";
 import { boilerCalculations } from "./shell-boiler-calculations.ts";
@@ -30,15 +29,6 @@ export const shellBoiler: Register = {
       "design-approved",
       "design",
       directive("Annex III, technical documentation: general description"),
-    ),
-    owed(
-      "tube-end-welder-qualification",
-      "A qualification for each welder of tube ends",
-      { kind: "tube-end-group", when: [weldedEnds] },
-      "welders[].<welder-qualification:person>",
-      "testing-complete",
-      "welding coordination",
-      directive("Annex I, permanent joining: qualified personnel"),
     ),
     owed(
       "plate-output",

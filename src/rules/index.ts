@@ -48,6 +48,7 @@ import { valveArea, valveCategory, valvePlate, valveSetPressure } from "./safety
 import { signaturesAuthorised } from "./signatures.ts";
 import { holdReleased, stepOrder, stepSigned, stepTimes } from "./steps.ts";
 import { testerApproved, testerCertified, testerPeriod, testLevel } from "./testers.ts";
+import { tubeEndWelderQualified } from "./tube-end-welders.ts";
 import { stayTubesWelded, tubeEndsCounted } from "./tube-ends.ts";
 import { waterLevels } from "./water-levels.ts";
 import { weldCoefficientExtent } from "./weld-coefficient.ts";
@@ -117,6 +118,7 @@ export const rules: readonly Rule[] = [
   tubeEndsCounted,
   stayTubesWelded,
   tubeEndsAccepted,
+  tubeEndWelderQualified,
   calibrated,
   gaugeAsRegistered,
   calibrationInterval,

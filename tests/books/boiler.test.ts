@@ -34,6 +34,7 @@ const own = new Set([
   "fitting-temperature",
   "tube-end-group-after-order",
   "tube-end-operator-role",
+  "tube-end-welder-qualified",
   "tube-end-welder-role",
 ]);
 

@@ -79,6 +79,7 @@ const knownIdle: readonly string[] = [
   "tube-end-group-compared-by-another",
   "tube-end-group-signatures",
   "tube-end-operator-role",
+  "tube-end-welder-qualified",
   "tube-end-welder-role",
   "tube-ends-accepted",
   "tube-ends-counted",

@@ -61,6 +61,7 @@ const elsewhere: Readonly<Record<string, string>> = {
   "tube-ends-accepted": "the receiver has no tubes",
   "tube-end-group-after-order": "the receiver has no tubes",
   "tube-end-operator-role": "the receiver has no tubes",
+  "tube-end-welder-qualified": "the receiver has no tubes",
   "tube-end-welder-role": "the receiver has no tubes",
   "tube-end-group-signatures": "the receiver has no tubes",
   "tube-end-group-compared-by-another": "the receiver has no tubes",
