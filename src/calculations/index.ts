@@ -29,6 +29,7 @@ import { stayedFlatPlate } from "./stayed-flat-plate.ts";
 import { tubeHole } from "./tube-hole.ts";
 import { tubeNest } from "./tube-nest.ts";
 import { unreinforcedOpening } from "./unreinforced-opening.ts";
+import { wallReduction } from "./wall-reduction.ts";
 import type { Calculation } from "../model/calculation.ts";
 
 /** Every calculation. A test holds this list against the files of this folder. */
@@ -45,6 +46,7 @@ export const calculations: readonly Calculation[] = [
   accessTube,
   smokeTube,
   tubePullOut,
+  wallReduction,
   shellOpening,
   unreinforcedOpening,
   tubeHole,

@@ -1,5 +1,5 @@
 import { owedOfBoilers } from "./shared/owed-boiler.ts";
-import { allowed, bearing, type OwedGroup } from "./shared/owed-group.ts";
+import { allowed, bearing, requirementsOf, type OwedGroup } from "./shared/owed-group.ts";
 import { ownChoice } from "../model/basis.ts";
 import type { Requirement } from "../model/requirement.ts";
 
@@ -108,15 +108,4 @@ const groups: readonly OwedGroup[] = [
  * What the calculations need of records that their schemas leave open because other records of the kind have no such
  * value. Part of every register; the conditions are those under which the calculation applies.
  */
-export const owedToCalculations: readonly Requirement[] = [...groups, ...owedOfBoilers].flatMap(
-  ({ name, kind, when, due, owner, needs }) =>
-    needs.map(([path, called]) => ({
-      id: `${name}-${path.replaceAll(/[^A-Za-z]+/g, "-").replace(/-$/, "")}`.toLowerCase(),
-      title: `The ${called} of each ${name.replaceAll("-", " ")} is recorded`,
-      each: { kind, when },
-      needs: path,
-      due,
-      basis,
-      owner,
-    })),
-);
+export const owedToCalculations: readonly Requirement[] = requirementsOf([...groups, ...owedOfBoilers], basis);

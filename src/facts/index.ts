@@ -64,6 +64,14 @@ export const facts: readonly Fact[] = [
     celsius,
   ),
   figure("volume-agrees", "the volume", "volume", "volume", { type: "quantity", unit: "l" }),
+  figure("steam-output-agrees", "the steam output", "duty.steamOutput", "steamOutput", {
+    type: "quantity",
+    unit: "kg/h",
+  }),
+  figure("heating-surface-agrees", "the heating surface", "heatingSurface", "heatingSurface", {
+    type: "quantity",
+    unit: "m²",
+  }),
   figure("test-pressure-agrees", "the test pressure", "testPressure", "testPressure", bar, [
     "book.pressure-test.testPressure",
   ]),

@@ -193,6 +193,14 @@ export interface BodyCertificate extends RecordProperties {
    */
   volume?: string;
   /**
+   * Greatest continuous steam output as written there.
+   */
+  steamOutput?: string;
+  /**
+   * Heating surface as written there.
+   */
+  heatingSurface?: string;
+  /**
    * Test pressure (PT) as written there.
    */
   testPressure?: string;
@@ -574,6 +582,14 @@ export interface Declaration extends RecordProperties {
    */
   volume?: string;
   /**
+   * Greatest continuous steam output as written there.
+   */
+  steamOutput?: string;
+  /**
+   * Heating surface as written there.
+   */
+  heatingSurface?: string;
+  /**
    * Test pressure (PT) as written there.
    */
   testPressure?: string;
@@ -818,6 +834,7 @@ export interface Document extends RecordProperties {
     | "compliance-statement"
     | "coating-report"
     | "final-inspection-report"
+    | "supplier-declaration"
     | "correspondence"
     | "other";
   /**
@@ -972,6 +989,14 @@ export interface Drawing extends RecordProperties {
      * Volume (V) as written there.
      */
     volume?: string;
+    /**
+     * Greatest continuous steam output as written there.
+     */
+    steamOutput?: string;
+    /**
+     * Heating surface as written there.
+     */
+    heatingSurface?: string;
     /**
      * Test pressure (PT) as written there.
      */
@@ -1193,6 +1218,235 @@ export interface Equipment extends RecordProperties {
    * Mass when empty.
    */
   emptyMass?: string;
+}
+
+/**
+ * A mounting or an assembly bought for the equipment, other than a safety valve: what it is rated for, what it is set to, and what was tried.
+ */
+export interface Fitting extends RecordProperties {
+  /**
+   * Equipment it belongs to.
+   */
+  equipment: string;
+  /**
+   * What it is.
+   */
+  sort:
+    | "pressure-gauge"
+    | "water-level-indicator"
+    | "low-water-limiter"
+    | "high-water-limiter"
+    | "level-controller"
+    | "pressure-limiter"
+    | "pressure-controller"
+    | "temperature-limiter"
+    | "flow-limiter"
+    | "main-stop-valve"
+    | "feed-stop-valve"
+    | "feed-check-valve"
+    | "feed-pump"
+    | "blow-down-valve"
+    | "continuous-blow-down-valve"
+    | "sampling-point"
+    | "air-vent"
+    | "inspection-opening"
+    | "explosion-door"
+    | "burner"
+    | "gas-train"
+    | "control-panel"
+    | "economiser";
+  /**
+   * Tag on the drawing.
+   */
+  tag?: string;
+  /**
+   * Branch or frame of the equipment it is mounted on.
+   */
+  branch?: string;
+  /**
+   * Organisation that made it.
+   */
+  manufacturer?: string;
+  /**
+   * Type or model.
+   */
+  model?: string;
+  /**
+   * Serial number or batch.
+   */
+  serial?: string;
+  /**
+   * Nominal size.
+   */
+  nominalSize?: string;
+  /**
+   * Rating by nominal pressure.
+   */
+  pressureRating?: string;
+  /**
+   * Highest pressure it may be used at, at its highest temperature, gauge.
+   */
+  allowablePressure?: string;
+  /**
+   * Highest temperature it may be used at.
+   */
+  allowableTemperature?: string;
+  /**
+   * Certificate it came with.
+   */
+  certificate?: {
+    /**
+     * Number printed on it.
+     */
+    number?: string;
+    /**
+     * Type of inspection document.
+     */
+    type?: "2.1" | "2.2" | "3.1" | "3.2";
+    /**
+     * Day printed on it.
+     */
+    date?: string;
+  };
+  /**
+   * Number of the type examination it rests on, of a safety accessory.
+   */
+  typeExamination?: string;
+  /**
+   * Declaration its supplier gave for it.
+   */
+  declaration?: string;
+  /**
+   * Pressure at which a pressure controller turns the firing off, gauge.
+   */
+  cutOut?: string;
+  /**
+   * Pressure at which a pressure controller turns the firing on, gauge.
+   */
+  cutIn?: string;
+  /**
+   * Pressure at which a pressure limiter cuts the heat, gauge.
+   */
+  settingPressure?: string;
+  /**
+   * Temperature at which a temperature limiter cuts the heat.
+   */
+  settingTemperature?: string;
+  /**
+   * Flow below which a flow limiter cuts the heat.
+   */
+  settingFlow?: string;
+  /**
+   * Level at which it switches, measured as the water levels of the equipment.
+   */
+  switchLevel?: string;
+  /**
+   * Whether it keeps the heat cut until it is reset by hand.
+   */
+  lockOut?: boolean;
+  /**
+   * Whether it watches itself for faults.
+   */
+  selfMonitoring?: boolean;
+  /**
+   * Safety circuit it acts in.
+   */
+  circuit?: string;
+  /**
+   * Lowest level that shows, measured as the water levels of the equipment.
+   */
+  visibleMinimum?: string;
+  /**
+   * Highest level that shows, measured as the water levels of the equipment.
+   */
+  visibleMaximum?: string;
+  /**
+   * Scale of a pressure gauge.
+   */
+  gaugeRange?: {
+    /**
+     * Lowest value of the scale, gauge.
+     */
+    minimum?: string;
+    /**
+     * Highest value of the scale, gauge.
+     */
+    maximum?: string;
+  };
+  /**
+   * Accuracy class of a pressure gauge, in percent of its range.
+   */
+  accuracyClass?: string;
+  /**
+   * Pressure the red mark of a pressure gauge stands at, gauge.
+   */
+  redMark?: string;
+  /**
+   * Points of the curve of a feed pump.
+   */
+  pumpPoints?: {
+    /**
+     * Name of the point.
+     */
+    point: string;
+    /**
+     * Flow delivered.
+     */
+    flow?: string;
+    /**
+     * Pressure at the boiler at that flow, less the losses of the line, gauge.
+     */
+    pressure?: string;
+  }[];
+  /**
+   * Fuel of a burner.
+   */
+  fuel?: "gas" | "oil" | "gas and oil" | "solid";
+  /**
+   * Least heat input a burner is set to, net calorific.
+   */
+  heatInputLeast?: string;
+  /**
+   * Greatest heat input a burner is set to, net calorific.
+   */
+  heatInputMost?: string;
+  /**
+   * Trials of what it does.
+   */
+  functionTests?: {
+    /**
+     * Name of this row, where "function" alone does not tell it from another.
+     */
+    row?: string;
+    /**
+     * What was tried.
+     */
+    function: string;
+    /**
+     * Day of the trial.
+     */
+    date?: string;
+    /**
+     * Person who tried it.
+     */
+    by?: string;
+    /**
+     * Measuring instrument used.
+     */
+    instrument?: string;
+    /**
+     * Water level at which it switched.
+     */
+    level?: string;
+    /**
+     * Pressure at which it switched, gauge.
+     */
+    pressure?: string;
+    /**
+     * Result of the trial.
+     */
+    result?: "accepted" | "rejected";
+  }[];
 }
 
 /**
@@ -2059,6 +2313,14 @@ export interface Nameplate extends RecordProperties {
    * Volume (V) as written there.
    */
   volume?: string;
+  /**
+   * Greatest continuous steam output as written there.
+   */
+  steamOutput?: string;
+  /**
+   * Heating surface as written there.
+   */
+  heatingSurface?: string;
   /**
    * Test pressure (PT) as written there.
    */
@@ -3109,6 +3371,7 @@ export interface Procedure extends RecordProperties {
     | "pressure-test"
     | "heat-treatment"
     | "forming"
+    | "expanding"
     | "marking"
     | "dimensions"
     | "cleaning"
@@ -3893,6 +4156,103 @@ export interface SafetyValve extends RecordProperties {
 }
 
 /**
+ * All ends of one sort of tube in one field of a tube plate: how they are joined to the plate, by whom, and a sample as measured.
+ */
+export interface TubeEndGroup extends RecordProperties {
+  /**
+   * Field of tubes in its tube plate.
+   */
+  field: string;
+  /**
+   * Sort of tube: the plain tubes of the field, or its stay tubes.
+   */
+  tube: string;
+  /**
+   * Which end of the tubes it is: where the hot gas enters them, or where it leaves.
+   */
+  end?: "gas-inlet" | "gas-outlet";
+  /**
+   * How the ends are joined to the plate.
+   */
+  joining: "expanded" | "expanded-and-welded" | "welded";
+  /**
+   * How many ends the group has.
+   */
+  count: number;
+  /**
+   * Revision of the procedure for expanding.
+   */
+  procedure?: string;
+  /**
+   * Revision of the procedure by which the ends are welded.
+   */
+  weldingProcedure?: string;
+  /**
+   * Expander used, and its setting.
+   */
+  expander?: string;
+  /**
+   * People who made the ends.
+   *
+   * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+   */
+  operators?: string[];
+  /**
+   * Welders of the ends, where they are welded.
+   *
+   * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+   */
+  welders?: string[];
+  /**
+   * Day the last end of the group was finished.
+   */
+  date?: string;
+  /**
+   * Measuring instruments used.
+   *
+   * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+   */
+  instruments?: string[];
+  /**
+   * Expanded ends that were measured.
+   */
+  measured?: {
+    /**
+     * Place of the tube in the field.
+     */
+    position: string;
+    /**
+     * Diameter of the hole.
+     */
+    holeDiameter?: string;
+    /**
+     * Outside diameter of the tube before expanding.
+     */
+    tubeOutside?: string;
+    /**
+     * Inside diameter of the tube before expanding.
+     */
+    insideBefore?: string;
+    /**
+     * Inside diameter of the tube after expanding.
+     */
+    insideAfter?: string;
+    /**
+     * Reduction of the wall as the shop recorded it.
+     */
+    wallReduction?: string;
+  }[];
+  /**
+   * Greatest length by which the ends stand out of the plate.
+   */
+  projection?: string;
+  /**
+   * Result stated by who examined the ends.
+   */
+  result?: "accepted" | "rejected";
+}
+
+/**
  * A permission to leave out evidence, or the ground on which a requirement does not apply.
  */
 export interface Waiver extends RecordProperties {
@@ -4496,6 +4856,7 @@ export interface RecordTypes {
   "document": Document;
   "drawing": Drawing;
   "equipment": Equipment;
+  "fitting": Fitting;
   "heat-treatment": HeatTreatment;
   "inspection-step": InspectionStep;
   "instrument": Instrument;
@@ -4520,6 +4881,7 @@ export interface RecordTypes {
   "reference-table": ReferenceTable;
   "repair": Repair;
   "safety-valve": SafetyValve;
+  "tube-end-group": TubeEndGroup;
   "waiver": Waiver;
   "weld-log": WeldLog;
   "welder-qualification": WelderQualification;

@@ -20,7 +20,7 @@ export function checkInputs(
   const start = standAt(definitions, kind, conditions);
   if (start === null) return unknownKind(kind);
   const schemas: Schemas = { definitions, coverage, required: true };
-  return joined([...inputsAt(schemas, start, inputs), ...conditions.map((one) => checkCondition(schemas, start, one))]);
+  return joined([...inputsAt(schemas, start, inputs), ...checkConditions(schemas, start, conditions)]);
 }
 
 /** All paths a calculation reads. */
@@ -34,7 +34,7 @@ export function checkCalculationInputs(
   if (start === null) return unknownKind(kind);
   const schemas: Schemas = { definitions, coverage, required: true };
   const read = Object.values(inputs).flatMap((input) => inputsAt(schemas, start, { input: asInput(input) }));
-  return joined([...read, ...when.map((one) => checkCondition(schemas, start, one))]);
+  return joined([...read, ...checkConditions(schemas, start, when)]);
 }
 
 function asInput({ path, unit, need, rows, options }: CalculationInput): Input<unknown> {
@@ -47,11 +47,18 @@ function asInput({ path, unit, need, rows, options }: CalculationInput): Input<u
   return { path, need: need ?? "required", many: rows !== undefined, reading };
 }
 
-/** A condition reads what is owed; `exists` asks for presence. */
-export function checkCondition(schemas: Schemas, start: Standing, { path, exists }: Condition): PathFacts {
-  // What a condition reads must be owed without it.
-  const bare = { ...start, anchors: start.anchors.map((anchor) => ({ ...anchor, conditions: [] })) };
-  return walkPath({ ...schemas, required: exists === undefined }, bare, pathOf(path));
+/** Conditions read what is owed; `exists` asks for presence. */
+export function checkConditions(
+  schemas: Schemas,
+  start: Standing,
+  conditions: readonly Condition[],
+): readonly PathFacts[] {
+  return conditions.map(({ path, exists }, index) => {
+    // What a condition reads must be owed without it, under those before it: where one of these fails, it is not read.
+    const before = conditions.slice(0, index);
+    const known = { ...start, anchors: start.anchors.map((anchor) => ({ ...anchor, conditions: before })) };
+    return walkPath({ ...schemas, required: exists === undefined }, known, pathOf(path));
+  });
 }
 
 export function joined(all: readonly PathFacts[]): PathFacts {

@@ -5,7 +5,7 @@ import type { Input, Inputs } from "../model/input.ts";
 import { ProgramError } from "../model/program-error.ts";
 import type { Rule } from "../model/rule.ts";
 import { pathOf } from "./bind.ts";
-import { checkCalculationInputs, checkCondition, checkInputs } from "./check-inputs.ts";
+import { checkCalculationInputs, checkConditions, checkInputs } from "./check-inputs.ts";
 import { checkPath } from "./check-paths.ts";
 import { answerable } from "./lift.ts";
 import { coverageOf, standAt, type Coverage } from "./standing.ts";
@@ -82,7 +82,7 @@ function noteRegisters(definitions: Definitions, coverage: Coverage, note: Note)
     const schemas = { definitions, coverage, required: true };
     note(
       `requirement ${id}`,
-      (each.when ?? []).flatMap((one) => checkCondition(schemas, start, one).problems),
+      checkConditions(schemas, start, each.when ?? []).flatMap(({ problems }) => problems),
     );
   }
 }

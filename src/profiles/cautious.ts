@@ -2,6 +2,7 @@ import { commonPractice, excerptSeen, fromMemory, ownChoice } from "../model/bas
 import type { Parameter, Profile } from "../model/profile.ts";
 import { boiler } from "./boiler.ts";
 import { externalPressure } from "./external-pressure.ts";
+import { fittings } from "./fittings.ts";
 import { plates } from "./plates.ts";
 import { quality } from "./quality.ts";
 
@@ -207,6 +208,7 @@ export const cautious: Profile = {
     ...intervals,
     ...externalPressure,
     ...plates,
+    ...fittings,
     ...quality,
   },
 };

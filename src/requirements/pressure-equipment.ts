@@ -2,6 +2,7 @@ import { owedToCalculations } from "../calculations/owed.ts";
 import { commonPractice, fromMemory } from "../model/basis.ts";
 import type { Requirement } from "../model/requirement.ts";
 import { pressureBearing, tested } from "./conditions.ts";
+import { owedOfBoilers } from "./owed-of-boilers.ts";
 import { owedToRules } from "./owed-to-rules.ts";
 import { directive, inScope, owed, sheet } from "./row.ts";
 
@@ -197,4 +198,5 @@ export const pressureEquipment: readonly Requirement[] = [
   ),
   ...owedToCalculations,
   ...owedToRules,
+  ...owedOfBoilers,
 ];

@@ -1,9 +1,8 @@
 import type { Register } from "../model/requirement.ts";
 import { pressureBearing } from "./conditions.ts";
+import { endCalculation, results, shellCalculation } from "./design-calculations.ts";
 import { pressureEquipment } from "./pressure-equipment.ts";
 import { directive, inScope, owed, role, sheet } from "./row.ts";
-
-const results = directive("Annex III, results of design calculations");
 
 /** What the data book of an unfired pressure vessel must contain. */
 export const unfiredVessel: Register = {
@@ -20,24 +19,8 @@ export const unfiredVessel: Register = {
       "design",
       results,
     ),
-    owed(
-      "shell-calculation",
-      "A calculation of each shell course",
-      { kind: "part", when: [role("shell-course")] },
-      sheet("cylindrical-shell"),
-      "design-approved",
-      "design",
-      results,
-    ),
-    owed(
-      "end-calculation",
-      "A calculation of each end",
-      { kind: "part", when: [role("end")] },
-      sheet("torispherical-end"),
-      "design-approved",
-      "design",
-      results,
-    ),
+    shellCalculation,
+    endCalculation,
     owed(
       "category-sheet",
       "The determination of the category",

@@ -138,6 +138,7 @@ const afterTheOrder: readonly (readonly [kind: string, path: string])[] = [
   ["repair", "date"],
   ["heat-treatment", "started"],
   ["production-test", "welded"],
+  ["tube-end-group", "date"],
   ["dimension-check", "date"],
   ["pressure-test", "date"],
   ["piece-mark", "cut"],

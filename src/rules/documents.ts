@@ -94,9 +94,11 @@ export const testProcedureInForce = rule({
     charges: anyOf(things("<heat-treatment:procedure>", { day: date("started") })),
     pressureTests: anyOf(things("<pressure-test:procedure>", used)),
     benches: anyOf(things("<safety-valve:bench.procedure>", used)),
+    tubeEnds: anyOf(things("<tube-end-group:procedure>", used)),
   },
-  *check({ tests, charges, pressureTests, benches, ...own }, subject) {
-    yield* notInForce(own, [...tests, ...charges, ...pressureTests, ...benches], "procedure", subject);
+  *check({ tests, charges, pressureTests, benches, tubeEnds, ...own }, subject) {
+    const uses = [...tests, ...charges, ...pressureTests, ...benches, ...tubeEnds];
+    yield* notInForce(own, uses, "procedure", subject);
   },
   examples: examples("procedure"),
 });
@@ -105,15 +107,16 @@ export const repairProcedureInForce = rule({
   ...shared,
   id: "repair-procedure-in-force",
   title:
-    "A revision of a welding procedure was approved before a repair or a test piece was welded to it, and not replaced",
+    "A revision of a welding procedure was approved before a repair, a test piece or tube ends were welded to it, and not replaced",
   kind: "welding-procedure#revisions",
   inputs: {
     ...revision,
     tests: anyOf(things("<production-test:weldingProcedure>", { day: date("welded") })),
     repairs: anyOf(things("<repair:weldingProcedure>", used)),
+    tubeEnds: anyOf(things("<tube-end-group:weldingProcedure>", used)),
   },
-  *check({ tests, repairs, ...own }, subject) {
-    yield* notInForce(own, [...tests, ...repairs], "welding procedure", subject);
+  *check({ tests, repairs, tubeEnds, ...own }, subject) {
+    yield* notInForce(own, [...tests, ...repairs, ...tubeEnds], "welding procedure", subject);
   },
   examples: examples("welding procedure"),
 });
@@ -133,6 +136,8 @@ const transcribed = [
   "dimension-check",
   "pressure-test",
   "safety-valve",
+  "fitting",
+  "tube-end-group",
   "welder-qualification",
   "instrument",
 ];

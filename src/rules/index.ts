@@ -5,9 +5,13 @@ import { afterOrder, dateOrders } from "./dates.ts";
 import { certificateValid, declarationLast, declarationStandard } from "./declaration.ts";
 import { dimensionWithin } from "./dimensions.ts";
 import { checkedByAnother, drawingInForce, repairProcedureInForce, testProcedureInForce } from "./documents.ts";
+import { feedPumpDuty } from "./feed-pump.ts";
+import { burnerHeatInput, fittingPressure, fittingTemperature, limiterLocks } from "./fittings.ts";
 import { heatTreatmentAfterWelding, heatTreatmentPlanned, heatTreatmentTimes } from "./heat-treatment.ts";
 import { calibrated, gaugeAsRegistered } from "./instruments.ts";
 import { jointInProcedure, partThickness } from "./joint-thickness.ts";
+import { highLimiterLevel, lowLimiterLevel } from "./level-fittings.ts";
+import { indicatorRange } from "./level-indicator.ts";
 import { batchUsable, fitUpAfterCut, markBeforeCut, weldAfterFitUp } from "./manufacture-order.ts";
 import { chemistryLimits } from "./material-chemistry.ts";
 import { materialDates } from "./material-dates.ts";
@@ -20,18 +24,23 @@ import { rowLength, rowVerdict, testAfterWelding, testDelay } from "./ndt-order.
 import { closedBeforeTest, closedByAnother, concessionHeld, nonconformityState } from "./nonconformities.ts";
 import { openingJudged } from "./openings.ts";
 import { postsHeld, stepSignatories } from "./people.ts";
+import { gaugeRange, gaugeRedMark } from "./pressure-gauge.ts";
+import { controllerPressure, limiterPressure } from "./pressure-settings.ts";
 import { recordedHold, testAfterWork, testBeforeCoating, testWitnessed } from "./pressure-test.ts";
+import { registerFits } from "./register.ts";
 import { rejectionRepaired, repairCycle, repairRetested } from "./repairs.ts";
 import {
   certificateTestAccepted,
   dimensionCheckAccepted,
   dimensionsAccepted,
+  functionTestAccepted,
   heatTreatmentAccepted,
   pressureTestAccepted,
   procedureTestAccepted,
   productionTestAccepted,
   productionTestsAccepted,
   seatTight,
+  tubeEndsAccepted,
   visualUnderPressureAccepted,
 } from "./results.ts";
 import { valveBench, valveReadings, valveReseat } from "./safety-valve-bench.ts";
@@ -39,6 +48,9 @@ import { valveArea, valveCategory, valvePlate, valveSetPressure } from "./safety
 import { signaturesAuthorised } from "./signatures.ts";
 import { holdReleased, stepOrder, stepSigned, stepTimes } from "./steps.ts";
 import { testerApproved, testerCertified, testerPeriod, testLevel } from "./testers.ts";
+import { tubeEndWelderQualified } from "./tube-end-welders.ts";
+import { stayTubesWelded, tubeEndsCounted } from "./tube-ends.ts";
+import { waterLevels } from "./water-levels.ts";
 import { weldCoefficientExtent } from "./weld-coefficient.ts";
 import { welderApproved, welderRoute } from "./welder-approval.ts";
 import { repairWelderQualified, welderQualified } from "./welders.ts";
@@ -47,6 +59,7 @@ import { procedureInForce, procedureQualified } from "./welding-procedures.ts";
 
 /** Every shipped rule, in the order people read them. A test checks that no rule of this folder is left out. */
 export const rules: readonly Rule[] = [
+  registerFits,
   markMaterial,
   certificateType,
   certificateThickness,
@@ -102,6 +115,10 @@ export const rules: readonly Rule[] = [
   certificateTestAccepted,
   dimensionWithin,
   openingJudged,
+  tubeEndsCounted,
+  stayTubesWelded,
+  tubeEndsAccepted,
+  tubeEndWelderQualified,
   calibrated,
   gaugeAsRegistered,
   calibrationInterval,
@@ -116,6 +133,20 @@ export const rules: readonly Rule[] = [
   valveBench,
   valveReseat,
   valveReadings,
+  waterLevels,
+  indicatorRange,
+  lowLimiterLevel,
+  highLimiterLevel,
+  controllerPressure,
+  limiterPressure,
+  limiterLocks,
+  functionTestAccepted,
+  gaugeRange,
+  gaugeRedMark,
+  feedPumpDuty,
+  burnerHeatInput,
+  fittingPressure,
+  fittingTemperature,
   drawingInForce,
   testProcedureInForce,
   repairProcedureInForce,

@@ -36,9 +36,13 @@ export const calibrated = rule({
     benches: anyOf(things("<safety-valve:bench.instrument>", use)),
     runs: anyOf(things("<weld-log:runs[].instruments[]>", use)),
     charges: anyOf(things("<heat-treatment:instruments[]>", { day: date("started") })),
+    tubeEnds: anyOf(things("<tube-end-group:instruments[]>", use)),
+    trials: anyOf(things("<fitting:functionTests[].instrument>", use)),
   },
-  *check({ calibrations, reports, dimensions, gauges, thermometers, benches, runs, charges }, instrument) {
-    const uses = [...reports, ...dimensions, ...gauges, ...thermometers, ...benches, ...runs, ...charges];
+  *check({ calibrations, ...used }, instrument) {
+    const { reports, dimensions, gauges, thermometers, benches, runs, charges, tubeEnds, trials } = used;
+    const inTests = [...reports, ...dimensions, ...gauges, ...thermometers, ...benches, ...trials];
+    const uses = [...inTests, ...runs, ...charges, ...tubeEnds];
     const said = calibrations
       .map((one) => `${one.certificate}: ${one.from.day} to ${one.to.day}, left ${one.asLeft}`)
       .join("; ");

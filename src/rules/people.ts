@@ -1,11 +1,13 @@
-import { anyOf, date, list, optional, text, thing } from "../model/input.ts";
+import { anyOf, date, list, optional, text, thing, type Condition } from "../model/input.ts";
 import { rule, type Rule } from "../model/rule.ts";
+import { weldedEnds } from "../requirements/boiler-conditions.ts";
 import { basis, hint, holds, person, roleFault, said } from "./roles.ts";
 import { aKind } from "./words.ts";
 
 interface Post {
   readonly id: string;
   readonly kind: string;
+  readonly when?: readonly Condition[];
   readonly path: string;
   readonly day: string;
   readonly roles: readonly string[];
@@ -24,6 +26,23 @@ const posts: readonly Post[] = [
   {
     id: "repair-welder-role",
     kind: "repair",
+    path: "welders[]",
+    day: "date",
+    roles: ["welder", "welding operator"],
+    did: "welded",
+  },
+  {
+    id: "tube-end-operator-role",
+    kind: "tube-end-group",
+    path: "operators[]",
+    day: "date",
+    roles: ["shop", "welder", "welding operator"],
+    did: "made",
+  },
+  {
+    id: "tube-end-welder-role",
+    kind: "tube-end-group",
+    when: [weldedEnds],
     path: "welders[]",
     day: "date",
     roles: ["welder", "welding operator"],
@@ -56,12 +75,13 @@ const posts: readonly Post[] = [
 ];
 
 /** People named in a post by a field of its own hold the role it asks for on that day. */
-export const postsHeld: readonly Rule[] = posts.map(({ id, kind, path, day, roles, did }) =>
+export const postsHeld: readonly Rule[] = posts.map(({ id, kind, when, path, day, roles, did }) =>
   rule({
     id,
     title: `Who ${did} ${kind === "weld-log#runs" ? "a run" : aKind(kind)} is registered for it on that day`,
     basis,
     kind,
+    ...(when !== undefined && { when }),
     severity: "nonconformity",
     fault: roleFault,
     owner: "quality",

@@ -14,7 +14,7 @@ type Event = Thing<typeof event>;
 
 export const testAfterWork = rule({
   id: "pressure-test-after-work",
-  title: "The pressure test comes after the last weld, repair, heat treatment and test",
+  title: "The pressure test comes after the last weld, tube end, repair, heat treatment and test",
   basis: proof,
   kind: "pressure-test",
   severity: "nonconformity",
@@ -22,19 +22,21 @@ export const testAfterWork = rule({
   inputs: {
     day: date("date"),
     runs: anyOf(things("book.weld-log.runs[]", { day: date("date"), finished: optional(date("finished")) })),
+    tubeEnds: anyOf(things("book.tube-end-group", event)),
     repairs: anyOf(things("book.repair", event)),
     charges: anyOf(things("book.heat-treatment", { day: date("finished") })),
     reports: anyOf(
       things("book.ndt-report", { day: date("date"), stage: optional(text("stage")), method: text("method") }),
     ),
   },
-  *check({ day, runs, repairs, charges, reports }, test) {
+  *check({ day, runs, tubeEnds, repairs, charges, reports }, test) {
     const late = (list: readonly Event[], what: string) =>
       list
         .filter((one) => canPrecede(one.day, day) === "no")
         .map((one) => ({ at: one, message: `${what} ${one.$.id} on ${one.day.text}` }));
     const works = [
       ...late(runs, "weld"),
+      ...late(tubeEnds, "tube ends"),
       ...late(repairs, "repair"),
       ...late(charges, "heat treatment"),
       ...late(
@@ -60,6 +62,11 @@ export const testAfterWork = rule({
     {
       name: "a day before the last weld",
       given: { day: "2026-07-01", runs: [{ $: "WL-03#cap", day: "2026-07-02" }] },
+      objections: ["pressure test X-01 was made on 2026-07-01, before the work was finished"],
+    },
+    {
+      name: "before the last tubes were expanded",
+      given: { day: "2026-07-01", tubeEnds: [{ $: "TE-01", day: "2026-07-02" }] },
       objections: ["pressure test X-01 was made on 2026-07-01, before the work was finished"],
     },
     {

@@ -110,6 +110,20 @@ export const visualUnderPressureAccepted = accepted(
   "the examination at pressure test",
   "visualExamination.result",
 );
+export const tubeEndsAccepted = accepted(
+  "tube-ends-accepted",
+  "A group of tube ends is accepted",
+  "tube-end-group",
+  "quality",
+  "group of tube ends",
+);
+export const functionTestAccepted = accepted(
+  "function-test-accepted",
+  "What a fitting does was tried, and it did it",
+  "fitting#functionTests",
+  "quality",
+  "the trial of fitting",
+);
 export const seatTight = accepted(
   "valve-tight",
   "The seat of a safety valve is tight",

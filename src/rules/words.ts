@@ -5,6 +5,12 @@ export const kindName = (kind: string): string =>
     .map((word) => (word === "ndt" ? "NDT" : word))
     .join(" ");
 
+/** "low-water limiter", "feed pump": a sort of fitting as words. */
+export const fittingName = (sort: string): string =>
+  kindName(sort)
+    .replace(/^(low|high) water/, "$1-water")
+    .replace("blow down", "blow-down");
+
 /** "a weld log", "an NDT report", "an instrument": how a kind is named in a title. */
 export function aKind(kind: string): string {
   const name = kindName(kind);

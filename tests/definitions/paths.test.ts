@@ -46,8 +46,9 @@ describe("what is owed to calculations", () => {
   });
 });
 
-/** Allowed values of a field at a dotted path of objects, from a record or from a row of `kind#list`. */
+/** Allowed values of a field at a dotted path of objects, from a record, or from a row of `kind#list` or its record. */
 function optionsAt(kindText: string, path: string): readonly string[] | undefined {
+  if (path.startsWith("^.")) return optionsAt(kindText.split("#")[0] ?? "", path.slice(2));
   const [kind = "", list = ""] = kindText.split("#");
   const [first = "", ...rest] = path.split(".");
   const fields = kinds.get(kind)?.fields;

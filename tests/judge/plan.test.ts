@@ -166,6 +166,17 @@ describe("what is read as required must be owed", () => {
   });
 });
 
+test("a condition may read what is owed under those before it, and not under those after", () => {
+  const row = [
+    owes("row", "part", "note", "early", { each: { kind: "part", when: [{ path: "role", equals: "shell" }] } }),
+  ];
+  const shell = { path: "role", equals: "shell" };
+  const noted = { path: "note", equals: "x" };
+  expect(read({}, { when: [shell, noted] }, row)).toEqual([]);
+  expect(read({}, { when: [noted, shell] }, row)).toHaveLength(1);
+  expect(read({}, { when: [{ ...shell, equals: "end" }, noted] }, row)).toHaveLength(1);
+});
+
 describe("paths that lead nowhere", () => {
   test.each([
     ["an unknown field", "thicknes", /no field "thicknes"/],

@@ -1,0 +1,49 @@
+import type { Chain } from "../model/chain.ts";
+
+/** From the ends of tubes to their plate, to who made them, and to what was measured. */
+export const tubeEndGroup: Chain = {
+  kind: "tube-end-group",
+  links: [
+    {
+      what: "Tube plate, and the ends its drawing shows",
+      paths: ["field", "field.^.drawing"],
+      judgedBy: ["tube-ends-counted", "field-tube-ends", "tube-nest", "tube-pull-out"],
+    },
+    {
+      what: "Tubes and their heat",
+      paths: ["tube", "tube.<piece-mark:part>.certificateRow"],
+      judgedBy: ["stay-tubes-welded", "smoke-tube", "stay-tube", "part-mark", "mark-material"],
+    },
+    {
+      what: "Procedures",
+      paths: ["procedure", "weldingProcedure"],
+      judgedBy: [
+        "expanded-group-procedure",
+        "procedure-in-force",
+        "welded-group-weldingprocedure",
+        "repair-procedure-in-force",
+      ],
+    },
+    {
+      what: "Who made them",
+      paths: ["operators[]", "welders[]", "welders[].<welder-qualification:person>"],
+      judgedBy: [
+        "tube-end-operator-role",
+        "welded-group-welders",
+        "tube-end-welder-role",
+        "tube-end-welder-qualified",
+        "tube-end-welder-qualification",
+      ],
+    },
+    {
+      what: "Sample as measured, and result",
+      paths: ["measured[]", "instruments[]"],
+      judgedBy: ["expanded-group-measured", "wall-reduction", "calibrated", "tube-ends-accepted"],
+    },
+    {
+      what: "Pressure test",
+      paths: ["book.pressure-test"],
+      judgedBy: ["pressure-test-after-work", "pressure-test-accepted", "pressure-hold"],
+    },
+  ],
+};
