@@ -1,4 +1,6 @@
 import { book, equipment } from "./facts/boiler.ts";
+import { fittings } from "./facts/fittings.ts";
+import { tubeEndGroups } from "./facts/tube-ends.ts";
 import { joints } from "./facts/joints.ts";
 import { parts } from "./facts/parts.ts";
 import { supplyFiles } from "./facts/supply-files.ts";
@@ -13,4 +15,6 @@ export const recordFiles: readonly RecordFile[] = [
   file("design/joints.json", "joint", joints),
   ...supplyFiles,
   ...weldingFiles,
+  file("welding/tube-ends.json", "tube-end-group", tubeEndGroups),
+  file("completion/fittings.json", "fitting", fittings),
 ];

@@ -78,17 +78,24 @@ export const documents: readonly Document[] = [
   ),
   document(
     "DOC-11",
-    "other",
+    "supplier-declaration",
     "Declaration of the supplier: forced-draught gas burner EQ 3000",
     ["0", "2026-04-09", "2026-04-20"],
     ["G1", "R2", "R1"],
   ),
   document(
     "DOC-12",
-    "other",
+    "supplier-declaration",
     "Declaration of the supplier: feed pumps RW 6-140",
     ["0", "2026-04-13", "2026-04-20"],
     ["H1", "R2", "R1"],
+  ),
+  document(
+    "DOC-14",
+    "supplier-declaration",
+    "Declaration of the supplier: control panel with safety circuits",
+    ["0", "2026-04-10", "2026-04-20"],
+    ["Q1", "R2", "R1"],
   ),
   document("DOC-13", "other", "Requirements of feedwater and boiler water", ["0", "2026-04-27", "2026-05-05"], design),
 ];

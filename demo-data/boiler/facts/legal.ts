@@ -41,6 +41,7 @@ export const nameplate: Nameplate = {
   equipment: equipment.id,
   ...makerShown,
   type: "TQS 4000-10",
+  ...(equipment.duty?.steamOutput !== undefined && { steamOutput: equipment.duty.steamOutput }),
   ...assessed,
   setPressure: safetyValves[0]?.setPressure ?? "",
   ceMark: true,

@@ -19,6 +19,7 @@ export const organisations: readonly Organisation[] = [
   organisation("FATHOMREACH", "Fathomreach Pipe Mill", ["mill"], "Piercer Lane 15, Cobblewick"),
   organisation("KESTLEBAR", "Kestlebar Rolling Mill", ["mill"], "Bloomgate 8, Ashmere"),
   organisation("EMBERQUOIN", "Emberquoin Burners", ["supplier"], "Flare Street 26, Lintharrow"),
+  organisation("QUERNLOCK", "Quernlock Fittings", ["supplier"], "Cockle Lane 17, Lintharrow"),
   organisation("RILLWICK", "Rillwick Feed Pumps", ["supplier"], "Impeller Row 2, Ashmere"),
 ];
 
@@ -43,6 +44,7 @@ export const people: readonly Person[] = [
   person("W19", "T. Ostlerby", "TARNEQUILL", "welder", "2022-09-05", welders),
   person("P1", client, "OATMARROW", "client", "2026-01-12", "order OD-2604, contacts"),
   person("G1", "P. Wickenhall", "EMBERQUOIN", "supplier", "2018-05-14", "list of signatories"),
+  person("Q1", "J. Sallowmere", "QUERNLOCK", "supplier", "2019-02-11", "list of signatories"),
   person("H1", "A. Millrace", "RILLWICK", "supplier", "2019-11-04", "list of signatories"),
 ];
 

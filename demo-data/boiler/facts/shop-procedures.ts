@@ -47,7 +47,7 @@ export const procedures: readonly ProcedureText[] = [
       ],
       [
         "Expansion",
-        "Rollers with torque cut-off, first from the cold end; wall thinned by 4 % to 8 %, set on ten trial tubes. Stay tubes are expanded before they are welded.",
+        "Rollers with torque cut-off, first from the cold end; wall thinned by 5 % to 8 %, set on ten trial tubes. Stay tubes are welded first, then rolled lightly, by 2 % to 4 %.",
       ],
       ["After it", "Every tube end looked at; bore after expansion measured on one tube in twenty."],
     ],
