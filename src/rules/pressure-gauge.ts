@@ -40,7 +40,12 @@ export const gaugeRange = rule({
     };
   },
   examples: [
-    { name: "one and a half times", given: dial("15 bar"), objections: [] },
+    {
+      name: "one and a half times",
+      given: dial("15 bar"),
+      objections: [],
+      source: "49 CFR 229.107 (a): graduated to not less than one and one-half times the allowed pressure",
+    },
     { name: "two and a half times", given: dial("25 bar"), objections: [] },
     {
       name: "less",
