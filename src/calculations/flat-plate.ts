@@ -24,7 +24,7 @@ export const flatPlate = calculation({
       path: "tubeFields[]",
       unit: "rows",
       means: "fields of tubes, where it has any",
-      need: "optional",
+      need: "any",
       rows: fieldOfPlate,
     },
     e0: { path: "profile.plateLeast", unit: "mm", means: "least thickness of any such plate" },

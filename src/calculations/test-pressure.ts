@@ -30,7 +30,7 @@ export const testPressure = calculation({
       path: 'book.part[role="end"][pressureBearing="true"]',
       unit: "rows",
       means: "dished ends with their design stresses, where there are any",
-      need: "optional",
+      need: "any",
       rows: stressOfPart,
     },
     PTs: { path: "testPressure", unit: "bar", means: "specified test pressure", display: "P_T,spec" },

@@ -1,22 +1,14 @@
 import type { CalculationExample } from "../model/calculation.ts";
 
-const [square, triangular] = [0, 1];
-const limits = { kl: 0.125, l0: 12.7, ds: 50.8, e1: 12.7, e2: 14.3, qmax: 40 };
-const field = { d: 60.3, s: 0.5, P: 84, p: 1.3, pattern: square, nt: 84, ns: 26, ...limits };
+const limits = { kl: 0.125, l0: 12.7, ds: 50.8, e1: 12.7, e2: 14.3 };
+const field = { d: 60.3, s: 0.5, P: 84, nt: 84, ns: 26, ...limits };
 
 export const tubeNestExamples: readonly CalculationExample[] = [
   {
-    source: "worked by hand: square, 84² − π/4·60.3² = 4200.2 mm²; 84 − 60.8 against 0.125·60.8 + 12.7",
+    source: "worked by hand: 84 − 60.8 against 0.125·60.8 + 12.7",
     class: "constructed",
     given: field,
-    expect: { n: 110, dh: 60.8, l: 23.2, lreq: 20.3, emin: 14.3, A: 4200.22159, F: 5460.28807, q: 28.82361 },
-    within: 0.00001,
-  },
-  {
-    source: "worked by hand: triangular, √3/2·84² − π/4·60.3² = 3254.9 mm²",
-    class: "constructed",
-    given: { ...field, pattern: triangular },
-    expect: { A: 3254.89684, F: 4231.36589, q: 22.336411 },
+    expect: { n: 110, dh: 60.8, l: 23.2, lreq: 20.3, emin: 14.3 },
     within: 0.00001,
   },
   {
@@ -34,21 +26,6 @@ export const tubeNestExamples: readonly CalculationExample[] = [
     within: 1e-9,
   },
   {
-    source:
-      "worked by hand: as hard as a joint may be pulled, π·50·40 N on 40 mm·50·π mm² at 1 MPa; the share is 625·π + 2000·π",
-    class: "constructed",
-    given: { ...field, p: 1, d: 50, P: 90.81123672582159, s: 0.3 },
-    expect: { q: 40 },
-    within: 1e-9,
-  },
-  {
-    source: "constructed: a pitch of 82 at 3 MPa pulls the joints too hard",
-    class: "constructed",
-    given: { ...field, p: 3, d: 51, P: 82 },
-    expect: { q: 87.650922 },
-    within: 0.000001,
-  },
-  {
     source: "constructed: no tubes",
     class: "constructed",
     given: { ...field, nt: 0, ns: 0 },
@@ -63,14 +40,6 @@ export const tubeNestExamples: readonly CalculationExample[] = [
     expect: { n: 82 },
     within: 0,
     outside: ["no count of tubes is negative"],
-  },
-  {
-    source: "constructed: no pressure",
-    class: "constructed",
-    given: { ...field, p: 0 },
-    expect: { F: 0 },
-    within: 0,
-    outside: ["the pressure is above nothing"],
   },
   {
     source: "constructed: holes that touch each other",

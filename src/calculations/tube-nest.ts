@@ -1,6 +1,6 @@
-import { leastTubePlate, patterns, plateShare } from "./functions/tube-fields.ts";
+import { leastTubePlate } from "./functions/tube-field.ts";
 import { tubeNestExamples } from "./tube-nest-examples.ts";
-import { derivedFrom, excerptSeen } from "../model/basis.ts";
+import { excerptSeen } from "../model/basis.ts";
 import { calculation } from "../model/calculation.ts";
 
 const regulation = excerptSeen("Indian Boiler Regulations 1950", "regulation 580");
@@ -10,14 +10,12 @@ export const tubeNest = calculation({
   title: "Field of tubes in a tube plate",
   basis: regulation,
   scope:
-    "Ligament between the tube holes, least plate for expanded tubes, and load of a plain tube on its expanded joint. Both are asked for of welded tubes too, for which some codes ask less. That the tubes at the boundary of the field are stay tubes, and the strength of a tube against pressure from outside, are not covered here.",
+    "Ligament between the tube holes, and least plate for expanded tubes; the pull on the joints is a calculation of its own. Both are asked for of welded tubes too, for which some codes ask less. That the tubes at the boundary of the field are stay tubes, and the strength of a tube against pressure from outside, are not covered here.",
   appliesTo: { kind: "part#tubeFields" },
   inputs: {
-    p: { path: "book.equipment.calculationPressure", unit: "MPa", means: "calculation pressure", unsafe: "low" },
     d: { path: "tube.outsideDiameter", unit: "mm", means: "outside diameter of the tubes", display: "d_o" },
     s: { path: "calculation(tube-hole).s", unit: "mm", means: "clearance of the tubes in their holes", unsafe: "low" },
     P: { path: "pitch", unit: "mm", means: "distance of neighbouring hole centres" },
-    pattern: { path: "pattern", unit: "1", means: "pattern of the holes", options: patterns },
     nt: { path: "tubes", unit: "1", means: "plain tubes in the field", display: "n_t" },
     ns: { path: "stayTubes", unit: "1", means: "stay tubes in the field", display: "n_s" },
     kl: { path: "profile.ligamentShare", unit: "1", means: "share of the hole in the ligament", display: "k_l" },
@@ -25,14 +23,8 @@ export const tubeNest = calculation({
     ds: { path: "profile.tubePlateHoleSmall", unit: "mm", means: "greatest small hole", display: "d_s" },
     e1: { path: "profile.tubePlateLeastSmall", unit: "mm", means: "least plate for small holes" },
     e2: { path: "profile.tubePlateLeastLarge", unit: "mm", means: "least plate for greater holes" },
-    qmax: {
-      path: "profile.expandedTubeLoad",
-      unit: "N/mm",
-      means: "greatest load of an expanded joint",
-      display: "q_max",
-    },
   },
-  functions: [leastTubePlate, plateShare],
+  functions: [leastTubePlate],
   steps: [
     { symbol: "n", unit: "1", means: "tubes in the field", formula: "nt + ns" },
     { symbol: "dh", unit: "mm", means: "diameter of the holes", formula: "d + s", display: "d_h" },
@@ -59,51 +51,19 @@ export const tubeNest = calculation({
       display: "e_min",
       round: { decimals: 1, direction: "up" },
     },
-    {
-      symbol: "A",
-      unit: "mm²",
-      means: "plate one plain tube carries, without the tube itself",
-      formula: "plateShare(P, pattern) - π/4*d^2",
-      round: { decimals: 0, direction: "up" },
-    },
-    {
-      symbol: "F",
-      unit: "N",
-      means: "load of one plain tube",
-      formula: "p*A",
-      round: { decimals: 0, direction: "up" },
-      basis: derivedFrom("equilibrium of the plate that belongs to one tube"),
-    },
-    {
-      symbol: "q",
-      unit: "N/mm",
-      means: "load on each mm of its expanded circumference",
-      formula: "F/(π*d)",
-      round: { decimals: 1, direction: "up" },
-    },
   ],
   limits: [
     { left: "n", relation: ">", right: "0", means: "the field has tubes" },
     { left: "min(nt, ns)", relation: ">=", right: "0", means: "no count of tubes is negative" },
-    { left: "p", relation: ">", right: "0[MPa]", means: "the pressure is above nothing" },
     { left: "l", relation: ">", right: "0[mm]", means: "the holes leave plate between them" },
   ],
   accept: [
     { left: "l", relation: ">=", right: "lreq", means: "the ligament is at least the required one", accuses: "P" },
-    {
-      left: "q",
-      relation: "<=",
-      right: "qmax",
-      means: "a plain tube does not pull its expanded joint too hard",
-      accuses: "P",
-    },
   ],
   compared: [
     { symbol: "l", unsafe: "high" },
     { symbol: "lreq", unsafe: "low" },
     { symbol: "emin", unsafe: "low" },
-    { symbol: "F", unsafe: "low" },
-    { symbol: "q", unsafe: "low" },
   ],
   adopted: "P",
   examples: tubeNestExamples,

@@ -21,7 +21,12 @@ export interface Applied {
 export function judgeRun(world: World, applied: Applied, bound: BoundCalculation, done: Run): readonly Finding[] {
   const { calculation } = applied;
   if (done.refused !== undefined) {
-    const grounds = groundsOf(calculation, bound, applied.record, [done.refusedStep?.formula ?? ""]);
+    const grounds = groundsOf(
+      calculation,
+      bound,
+      applied.record,
+      done.refusedStep === undefined ? [] : [done.refusedStep.formula],
+    );
     const why = "without a result nothing can be compared";
     return [open(world, applied, "refused", `${calculation.title}: ${done.refused}`, why, grounds)];
   }

@@ -57,8 +57,10 @@ export function run(calculation: Calculation, given: GivenValues): Run {
     if (typeof value === "number") values.set(symbol, value);
     else rows.set(symbol, value);
   }
-  for (const [symbol, { otherwise }] of Object.entries(calculation.inputs))
+  for (const [symbol, { otherwise, rows: read, need }] of Object.entries(calculation.inputs)) {
     if (otherwise !== undefined && !values.has(symbol)) values.set(symbol, otherwise);
+    if (read !== undefined && need === "any" && !rows.has(symbol)) rows.set(symbol, []);
+  }
   const known = (formula: Formula) => formulaSymbols(formula).every((symbol) => values.has(symbol) || rows.has(symbol));
   const both = ({ left, right }: Comparison) => known(formulaOf(left)) && known(formulaOf(right));
   const applies = ({ when }: CalculationStep) => when === undefined || (both(when) && compared(when, values).holds);
@@ -79,6 +81,16 @@ export function run(calculation: Calculation, given: GivenValues): Run {
   const check = <C extends Comparison>(list: readonly C[]): Comparative<C>[] =>
     list.filter(both).map((one) => compared(one, values));
   const needed = ({ needs }: Acceptance) => needs === undefined || given.has(needs);
+  const limits = check(calculation.limits);
+  // Optional values may leave out steps, but an acceptance only with the value it names: what is not compared is no pass.
+  const open = calculation.accept.find((one) => needed(one) && !both(one));
+  if (
+    limits.every(({ holds }) => holds) &&
+    (open !== undefined || (steps.length === 0 && calculation.steps.length > 0))
+  ) {
+    const refused = `values are missing to judge that ${open?.means ?? "anything holds"}`;
+    return { values, steps, limits, accept: [], decisive, refused };
+  }
   const cross = calculation.crossCheck;
   const second =
     cross !== undefined && values.has(cross.symbol) && known(formulaOf(cross.formula))
@@ -88,7 +100,7 @@ export function run(calculation: Calculation, given: GivenValues): Run {
     values,
     steps,
     decisive,
-    limits: check(calculation.limits),
+    limits,
     accept: check(calculation.accept.filter(needed)),
     ...(cross !== undefined &&
       second !== undefined && {

@@ -108,12 +108,6 @@ export const plates: Profile["parameters"] = {
     cautious: "low",
     basis: commonPractice("0.3 mm to 0.8 mm between tube and hole before expanding"),
   },
-  expandedTubeLoad: {
-    value: "40 N/mm",
-    means: "greatest force on a plain expanded tube for each mm of its circumference",
-    cautious: "low",
-    basis: ownChoice("well inside every rule for expanded joints that is remembered"),
-  },
   branchBoreSmall: {
     value: "50 mm",
     means: "greatest bore of a small branch",

@@ -7,8 +7,6 @@ import type { Figure } from "./figures/shapes.ts";
  * publications print them and decide nothing.
  */
 
-// The templates lie outside src/, and take whatever they print from here.
-
 /** Running text with marks. A plain string is text; nothing in it is ever markup. */
 export type Inline =
   | string

@@ -8,7 +8,7 @@ import {
   regionOfPlate,
   supportOfPlate,
 } from "../../src/calculations/functions/plates.ts";
-import { leastTubePlate, patterns, plateShare } from "../../src/calculations/functions/tube-fields.ts";
+import { leastTubePlate } from "../../src/calculations/functions/tube-field.ts";
 import { linesOf, rows, valueOf } from "./rows.ts";
 
 const coefficients = [0.35, 0.38, 0.4, 0.45, 0.46, 0.49, 0.41] as const;
@@ -84,19 +84,6 @@ describe("greatest thickness", () => {
 });
 
 describe("fields of tubes", () => {
-  const [square, triangular] = [patterns.indexOf("square"), patterns.indexOf("triangular")];
-
-  it("give each tube its share of a square or triangular lattice", () => {
-    expect(valueOf(plateShare, 84, square)).toBe(7056);
-    // Second method: a hexagon of side P holds its own point and six shared by three hexagons each: three points.
-    expect(valueOf(plateShare, 84, triangular)).toBeCloseTo((6 * ((Math.sqrt(3) / 4) * 84 ** 2)) / 3, 9);
-  });
-
-  it("are refused without a pitch or with another pattern", () => {
-    expect(valueOf(plateShare, 0, square)).toBe("a field of tubes has a pitch and a pattern");
-    expect(valueOf(plateShare, 84, 2)).toBe("a field of tubes has a pitch and a pattern");
-  });
-
   it("ask for a thicker plate above the limit of small holes", () => {
     expect(valueOf(leastTubePlate, 50.8, 50.8, 12.7, 14.3)).toBe(12.7);
     expect(valueOf(leastTubePlate, 50.81, 50.8, 12.7, 14.3)).toBe(14.3);

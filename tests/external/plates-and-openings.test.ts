@@ -93,11 +93,7 @@ describe("stayed flat plate", () => {
 
 describe("fields of tubes", () => {
   const nest = (given: Given, symbol: string) =>
-    value(
-      tubeNest,
-      { p: 1, pattern: 0, nt: 60, ns: 16, kl: 0.125, l0: 12.7, ds: 50.8, e1: 12.7, e2: 14.3, qmax: 40, ...given },
-      symbol,
-    );
+    value(tubeNest, { nt: 60, ns: 16, kl: 0.125, l0: 12.7, ds: 50.8, e1: 12.7, e2: 14.3, ...given }, symbol);
 
   it("Indian Boiler Regulations 1950, reg. 580: the ligament is at least D/8 + ½ in", () => {
     fc.assert(
@@ -113,13 +109,6 @@ describe("fields of tubes", () => {
     expect(parameter("tubePlateHoleSmall")).toBe(50.8);
     expect(parameter("tubePlateLeastSmall")).toBeGreaterThanOrEqual(25.4 / 2);
     expect(parameter("tubePlateLeastLarge")).toBeGreaterThanOrEqual((25.4 * 9) / 16);
-  });
-
-  it("equilibrium (second method): loads of all tubes are the pressure on the whole plate without the tubes", () => {
-    // A parallelogram of 12 × 7 tubes in a triangular pattern: sides 12·P and 7·P under 60°.
-    const [P, d] = [84, 60.3];
-    const whole = 12 * P * 7 * P * Math.sin(Math.PI / 3) - 84 * (Math.PI / 4) * d ** 2;
-    expect(84 * nest({ d, s: 0.5, P, p: 1.3, pattern: 1 }, "F")).toBeCloseTo(1.3 * whole, 6);
   });
 });
 

@@ -437,9 +437,28 @@ describe("classes and rows", () => {
     inputs: { readings: { path: "plate.<part:plate>", unit: "rows", means: "readings", need, rows: {} } },
   });
   test("optional rows of which there are none: the steps that need them are left out", () => {
-    const book = run([needing("optional")], {});
+    const more = [...measured.steps, { symbol: "two", unit: "1", means: "two", formula: "2" }];
+    const book = run([{ ...needing("optional"), steps: more, accept: [] }], {});
     expect(open(book)).toEqual([]);
-    expect(book.computed[0]?.steps).toEqual([]);
+    expect(book.computed[0]?.steps.map(({ step }) => step.symbol)).toEqual(["two"]);
+  });
+  test("a calculation of which nothing is left has shown nothing", () => {
+    const book = run([{ ...needing("optional"), accept: [] }], {});
+    expect(open(book)).toEqual(["query measured|part:P1|refused"]);
+  });
+  test("an acceptance is left out with the value it names, and with no other", () => {
+    const more = [...measured.steps, { symbol: "two", unit: "1", means: "two", formula: "2" }];
+    const [step] = measured.steps;
+    const one = {
+      left: step?.symbol ?? "",
+      relation: ">",
+      right: "0[mm]",
+      means: "enough",
+      accuses: "readings",
+    } as const;
+    const judge = (accept: Calculation["accept"]) => open(run([{ ...needing("optional"), steps: more, accept }], {}));
+    expect(judge([{ ...one, needs: "readings" }])).toEqual([]);
+    expect(judge([one])).toEqual(["query measured|part:P1|refused"]);
   });
   test("rows of which none is fine: the function gets the empty list", () => {
     expect(finding(run([needing("any")], {}), "measured|part:P1|refused").message).toBe(

@@ -1,4 +1,4 @@
-import { derivedFrom } from "../../model/basis.ts";
+import { derivedFrom, excerptSeen } from "../../model/basis.ts";
 import type { ListFunction } from "../../model/calculation.ts";
 import { numbers } from "./arguments.ts";
 
@@ -44,3 +44,20 @@ export const circumference: ListFunction = {
 };
 
 const printed = (value: number) => String(Number(value.toPrecision(6)));
+
+/** Named function `leastTubePlate(hole, small, thicknessSmall, thicknessLarge)` in mm: least plate for expanded tubes. */
+export const leastTubePlate: ListFunction = {
+  name: "leastTubePlate",
+  means: "least thickness of a plate into which tubes are expanded, by the diameter of the holes",
+  basis: excerptSeen("Indian Boiler Regulations 1950", "regulation 580"),
+  parameters: ["hole", "small", "thicknessSmall", "thicknessLarge"].map((name) => ({ name, unit: "mm" })),
+  unit: "mm",
+  compute: numbers(
+    ([hole = Number.NaN, small = Number.NaN, thicknessSmall = Number.NaN, thicknessLarge = Number.NaN]) =>
+      hole > 0
+        ? hole <= small * (1 + 1e-9)
+          ? { value: thicknessSmall, lines: [`holes of at most ${small} mm`] }
+          : { value: thicknessLarge, lines: [`holes above ${small} mm`] }
+        : { refused: "a tube hole has a diameter" },
+  ),
+};
