@@ -2,7 +2,7 @@ import type { Drawing } from "../../../src/generated/records.ts";
 import type { Facts } from "../../book/facts.ts";
 import { balloon, label, type Frame } from "../../paper/figures.ts";
 import { left, newSheet, right, rule, write, type Paper, type Sheet } from "../../paper/paper.ts";
-import { across, axes, circle, dashed, leader, upright } from "../../paper/shapes.ts";
+import { across, axes, circle, dashed, leader, onWhite, upright } from "../../paper/shapes.ts";
 import { columns, table } from "../../paper/tables.ts";
 import { figure, printed } from "../../sheets/original.ts";
 import { titleBlock } from "../../sheets/title-block.ts";
@@ -32,25 +32,24 @@ function lengthwise(sheet: Sheet, facts: Facts, g: Geometry): void {
   section(frame, facts, g, true);
   const { shell, furnace, chamber, plate } = g;
   for (const [text, at, to] of [
-    ["1", [260, 1000], [300, y(0) + 6]],
-    ["2", [2440, 1000], [2500, y(0) + 6]],
+    ["1", [1180, 190], [1240, -6]],
+    ["2", [2640, 190], [2700, -6]],
     ["5", [480, y(furnace.centre) - 90], [560, y(furnace.centre + furnace.outside / 2)]],
     ["6", [2760, y(furnace.centre) - 90], [2700, y(furnace.centre + furnace.outside / 2)]],
     ["7", [1550, y(furnace.centre) - 60], [1550, y(furnace.centre + furnace.outside / 2 + 90)]],
     ["8", [3420, y(chamber.centre) - 320], [3420, y(chamber.centre + chamber.outside / 2)]],
     ["10", [3560, y(chamber.centre) + 330], [chamber.to + 8, y(chamber.centre) + 250]],
     ["11", [3620, y(chamber.centre)], [3850, y(chamber.centre + 195)]],
-    ["16", [2050, 300], [2050, y(1560)]],
+    ["16", [1800, 290], [1860, y(1560)]],
   ] as const)
     balloon(frame, text, at, to);
-  across(frame, `${shell.length + 2 * plate} over plates`, -plate, shell.length + plate, shell.inside + 420);
-  across(frame, String(g.seam), 0, g.seam, shell.inside + 320);
-  across(frame, String(shell.length - g.seam), g.seam, shell.length, shell.inside + 320);
+  across(frame, `${shell.length + 2 * plate} over plates`, -plate, shell.length + plate, shell.inside + 560);
+  across(frame, String(g.seam), 0, g.seam, shell.inside + 450);
+  across(frame, String(shell.length - g.seam), g.seam, shell.length, shell.inside + 450);
   upright(frame, `Ø ${shell.inside}`, 0, shell.inside, -250);
-  label(frame, `furnace Ø ${furnace.outside} × ${furnace.wall}`, [900, y(furnace.centre) + 150], 7);
-  label(frame, "pass 2", [1100, y(1180)], 7);
-  label(frame, "burner", [-130, y(furnace.centre) - 40], 7);
-  label(frame, "flue gas", [-140, y(1180)], 7);
+  onWhite(frame, `furnace Ø ${furnace.outside} × ${furnace.wall}`, [900, y(furnace.centre) + 60], 7);
+  onWhite(frame, "pass 2", [1100, y(1150)], 7);
+  onWhite(frame, "pass 3", [2200, y(1300)], 7);
 }
 
 function data(sheet: Sheet, facts: Facts, drawing: Drawing): void {
@@ -93,10 +92,10 @@ function data(sheet: Sheet, facts: Facts, drawing: Drawing): void {
 
 function crosswise(sheet: Sheet, facts: Facts, g: Geometry): void {
   const y = heightIn(g);
-  const front: Frame = { sheet, x: left + 130, y: 130, scale: 0.125 };
+  const front: Frame = { sheet, x: left + 118, y: 130, scale: 0.118 };
   plateView(front, g, { furnace: true, second: true, third: true });
   label(front, "section A, front plate", [0, g.shell.inside + 120], 8);
-  const rear: Frame = { ...front, x: left + 378 };
+  const rear: Frame = { ...front, x: left + 354 };
   circle(rear, [0, y(g.shell.inside / 2)], g.shell.outside / 2, 0.9);
   circle(rear, [0, y(g.shell.inside / 2)], g.shell.inside / 2, 0.5);
   circle(rear, [0, y(g.chamber.centre)], g.chamber.outside / 2, 0.9);
@@ -114,7 +113,7 @@ function crosswise(sheet: Sheet, facts: Facts, g: Geometry): void {
   marks.forEach(([name, level], index) => {
     const at = y(figure(level));
     dashed(rear, [-1010, at], [1010, at], 0.6);
-    leader(rear, `${name} ${printed(level)}`, [1080, at - 110 + index * 110], [1010, at]);
+    leader(rear, `${name} ${figure(level)}`, [1060, at - 110 + index * 110], [1010, at]);
   });
   sheet.y = 430;
   table(

@@ -103,8 +103,8 @@ export function thirdPass(geometry: Geometry): readonly Point[] {
   return field(
     pitch,
     tubesOf(geometry, "P03", 1),
-    chamber.centre + chamber.outside / 2 - tube / 2,
-    (point) => distance(point, radius) <= radius - 52 && distance(point, chamber.centre) >= chamber.outside / 2 + 36,
+    chamber.centre + chamber.outside / 2 - tube / 2 - 62,
+    (point) => distance(point, radius) <= radius - 54 && distance(point, chamber.centre) >= chamber.outside / 2 + 36,
   );
 }
 

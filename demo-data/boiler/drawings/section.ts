@@ -76,7 +76,8 @@ function tubesAndStays(frame: Frame, g: Geometry): void {
       0.35,
     );
   }
-  for (const height of rows(thirdPass(g)).filter((_, index) => index % 3 === 0)) {
+  const above = g.furnace.centre + g.furnace.outside / 2 + 60;
+  for (const height of rows(thirdPass(g)).filter((one, index) => one > above && index % 2 === 0)) {
     const end = within(height) ? g.shell.length + g.plate : g.chamber.from - g.plate;
     dashed(frame, [-g.plate, y(height)], [end, y(height)], 0.25);
   }
@@ -110,7 +111,7 @@ function supports(frame: Frame, g: Geometry): void {
     box(frame, [x - 110, bottom], [x + 110, bottom + 250], 0.6);
     box(frame, [x - 170, bottom + 250], [x + 170, bottom + 275], 0.6, shade);
   }
-  for (const x of [g.shell.length * 0.2, g.shell.length * 0.68]) {
+  for (const x of [g.shell.length * 0.14, g.shell.length * 0.56]) {
     box(frame, [x - 70, -g.shell.wall], [x + 70, -g.shell.wall - 110], 0.6);
     circle(frame, [x, -g.shell.wall - 65], 26, 0.6);
   }
@@ -164,11 +165,13 @@ export function plateView(
   axes(frame, [0, y(shell.inside / 2)], shell.inside / 2);
 }
 
-/** Which tubes of a plate's field are stay tubes. */
+/** Which tubes of a plate's field are stay tubes: pairs left and right, spread evenly. */
 export function staysIn(g: Geometry, plate: string, index: number): readonly boolean[] {
   const points = index === 0 ? secondPass(g) : thirdPass(g);
-  const count = g.part(plate).tubeFields?.[index]?.stayTubes ?? 0;
-  return points.map(
-    (_, at) => Math.floor(((at + 1) * count) / points.length) > Math.floor((at * count) / points.length),
+  const count = (g.part(plate).tubeFields?.[index]?.stayTubes ?? 0) / 2;
+  const pairs = points.filter(([x]) => x > 0);
+  const chosen = pairs.filter(
+    (_, at) => Math.floor(((at + 1) * count) / pairs.length) > Math.floor((at * count) / pairs.length),
   );
+  return points.map(([x, height]) => chosen.some((one) => one[0] === Math.abs(x) && one[1] === height));
 }
