@@ -1,4 +1,4 @@
-import type { RecordTypes } from "../../src/generated/records.ts";
+import { file, type Edition, type RecordFile } from "../book/records.ts";
 import { calculationSheets } from "./facts/calculations.ts";
 import { dimensionChecks } from "./facts/dimensions.ts";
 import { instruments } from "./facts/instruments.ts";
@@ -17,27 +17,6 @@ import { book, equipment, joints, parts } from "./facts/vessel.ts";
 import { batches, ndtPersonnel, welderQualifications } from "./facts/welders.ts";
 import { productionTests, repairs } from "./facts/repairs.ts";
 import { weldLogs } from "./facts/welding.ts";
-
-export type Kind = keyof RecordTypes;
-
-/** Which issue of the book: its revision, and the last day whose evidence is in it. */
-export interface Edition {
-  readonly revision: string;
-  readonly cutOff: string;
-}
-
-/** The records of one kind that stand in one file, in the order of the book. */
-export interface RecordFile {
-  readonly path: string;
-  readonly kind: Kind;
-  readonly records: readonly object[];
-}
-
-const file = <K extends Kind>(path: string, kind: K, records: readonly RecordTypes[K][]): RecordFile => ({
-  path,
-  kind,
-  records,
-});
 
 const welds = (ids: RegExp) => weldLogs.filter(({ joint }) => ids.test(joint));
 const tests = (method: string) => ndtReports.filter((report) => report.method === method);

@@ -1,3 +1,4 @@
+import { file, type RecordFile } from "../book/records.ts";
 import { book, equipment } from "./facts/boiler.ts";
 import { fittings } from "./facts/fittings.ts";
 import { tubeEndGroups } from "./facts/tube-ends.ts";
@@ -5,7 +6,6 @@ import { joints } from "./facts/joints.ts";
 import { parts } from "./facts/parts.ts";
 import { supplyFiles } from "./facts/supply-files.ts";
 import { weldingFiles } from "./facts/welding-files.ts";
-import { file, type RecordFile } from "./record-file.ts";
 
 /** Every record file of the book but `original` records, without sources. */
 export const recordFiles: readonly RecordFile[] = [

@@ -1,4 +1,4 @@
-import { black, grey, height, left, right, rule, widthOf, wrap, write, type Sheet } from "./paper.ts";
+import { grey, height, left, right, widthOf, wrap, write, type Sheet } from "./paper.ts";
 
 /** A heading between blocks. */
 export function heading(sheet: Sheet, text: string): void {
@@ -42,49 +42,4 @@ export function fields(sheet: Sheet, pairs: readonly (readonly [string, string])
     write(sheet, value, x + 4, y + 19, { size });
   });
   sheet.y += Math.ceil(pairs.length / columns) * tall + 8;
-}
-
-export interface Column {
-  readonly title: string;
-  /** Share of the width. */
-  readonly share: number;
-  readonly align?: "right";
-}
-
-/** A ruled table; cells wrap. */
-export function table(sheet: Sheet, columns: readonly Column[], rows: readonly (readonly string[])[], size = 8): void {
-  const { paper } = sheet;
-  const whole = columns.reduce((sum, { share }) => sum + share, 0);
-  const widths = columns.map(({ share }) => ((right - left) * share) / whole);
-  const starts = widths.map((_, index) => left + widths.slice(0, index).reduce((sum, one) => sum + one, 0));
-  const step = size * 1.28;
-  const line = (cells: readonly string[], bold: boolean) => {
-    const font = bold ? paper.bold : paper.regular;
-    const wrapped = columns.map((_, index) => wrap(font, cells[index] ?? "", size, (widths[index] ?? 0) - 6));
-    const deep = Math.max(...wrapped.map((lines) => lines.length)) * step + 5;
-    wrapped.forEach((lines, index) => {
-      lines.forEach((text, row) => {
-        const start = (starts[index] ?? left) + 3;
-        const far = (starts[index] ?? left) + (widths[index] ?? 0) - 3 - widthOf(font, text, size);
-        write(sheet, text, columns[index]?.align === "right" ? far : start, sheet.y + size + 1.5 + row * step, {
-          size,
-          bold,
-        });
-      });
-    });
-    rule(sheet, left, sheet.y + deep, right, sheet.y + deep, bold ? 0.9 : 0.3, bold ? black : grey);
-    for (const x of [...starts.slice(1)]) rule(sheet, x, sheet.y, x, sheet.y + deep, 0.25, grey);
-    sheet.y += deep;
-  };
-  const top = sheet.y;
-  rule(sheet, left, top, right, top, 0.9);
-  line(
-    columns.map(({ title }) => title),
-    true,
-  );
-  for (const row of rows) line(row, false);
-  rule(sheet, left, top, left, sheet.y, 0.5);
-  rule(sheet, right, top, right, sheet.y, 0.5);
-  rule(sheet, left, sheet.y, right, sheet.y, 0.9);
-  sheet.y += 8;
 }

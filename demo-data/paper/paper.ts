@@ -24,12 +24,15 @@ export interface Paper {
   readonly regular: PDFFont;
   readonly bold: PDFFont;
   readonly pages: PDFPage[];
+  /** On which page the data of a record begin, as noted while drawing. */
+  readonly found: Map<string, number>;
 }
 
 /** A page being filled from the top; `y` is where the next block begins, in points from the top. */
 export interface Sheet {
   readonly paper: Paper;
   readonly page: PDFPage;
+  readonly title: string;
   y: number;
 }
 
@@ -75,7 +78,7 @@ export async function newPaper(look: Look, title: string, number: string, day: s
   document.setLanguage("en");
   const regular = await document.embedFont(fontBytes(look.type, 1), { subset: true });
   const bold = await document.embedFont(fontBytes(look.type, 2), { subset: true });
-  return { document, look, title, number, regular, bold, pages: [] };
+  return { document, look, title, number, regular, bold, pages: [], found: new Map() };
 }
 
 /** Width of a line of text in points. */
@@ -129,7 +132,7 @@ export function newSheet(paper: Paper, title: string = paper.title): Sheet {
   const page = paper.document.addPage([width, height]);
   page.drawRectangle({ x: 0, y: 0, width, height, color: look.paper });
   paper.pages.push(page);
-  const sheet: Sheet = { paper, page, y: 0 };
+  const sheet: Sheet = { paper, page, title, y: 0 };
   page.drawRectangle({ x: left, y: height - 47, width: 14, height: 14, borderColor: look.ink, borderWidth: 1.4 });
   page.drawRectangle({ x: left + 4, y: height - 43, width: 6, height: 6, color: look.ink });
   write(sheet, look.name, left + 22, 40, { size: 13, bold: true, color: look.ink });
@@ -142,10 +145,24 @@ export function newSheet(paper: Paper, title: string = paper.title): Sheet {
   return sheet;
 }
 
+/** The sheet itself, or the next one where less than `tall` points are left on it. */
+export function withRoom(sheet: Sheet, tall: number): Sheet {
+  return sheet.y + tall > height - 44 ? newSheet(sheet.paper, continued(sheet.title)) : sheet;
+}
+
+/** Title of the sheet that follows. */
+export const continued = (title: string): string => `${title.replace(/, continued$/, "")}, continued`;
+
+/** Notes that the data of a record begin on the page just begun. */
+export function note({ found, pages }: Paper, kind: string, id: string): void {
+  const address = `${kind}:${id}`;
+  if (!found.has(address)) found.set(address, pages.length);
+}
+
 /** Writes the foot of every page and gives the bytes. */
 export async function finish(paper: Paper): Promise<Uint8Array> {
   paper.pages.forEach((page, index) => {
-    const sheet: Sheet = { paper, page, y: 0 };
+    const sheet: Sheet = { paper, page, title: paper.title, y: 0 };
     rule(sheet, left, height - 36, right, height - 36, 0.4, grey);
     write(sheet, "Demonstration, invented data", left, height - 24, { size: 8, bold: true, color: grey });
     const pages = `${paper.number}   page ${index + 1} of ${paper.pages.length}`;

@@ -1,4 +1,4 @@
-import type { RecordFile } from "../record-file.ts";
+import type { RecordFile } from "../../book/records.ts";
 import { certificates } from "./certificates.ts";
 import { deviations } from "./deviations.ts";
 import { dimensionChecks } from "./dimensions.ts";

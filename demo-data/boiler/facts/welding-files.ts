@@ -1,4 +1,4 @@
-import type { RecordFile } from "../record-file.ts";
+import type { RecordFile } from "../../book/records.ts";
 import { batches } from "./consumables.ts";
 import { nonconformities } from "./nonconformities.ts";
 import { procedureQualifications } from "./procedure-qualifications.ts";

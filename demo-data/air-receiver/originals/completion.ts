@@ -1,0 +1,59 @@
+import type { Facts } from "../../book/facts.ts";
+import { drawHeatTreatment, type FurnaceWords } from "../../sheets/heat-treatment.ts";
+import type { OriginalSheet } from "../../sheets/original.ts";
+import { bodyCertificate, declaration, nameplate, paperOf, pressureTest, safetyValve } from "../../sheets/papers.ts";
+
+const forming: FurnaceWords = {
+  title: "Forming record and normalising of two ends",
+  load: [
+    ["Ends", "two, Ø 1200 outside, R 960, r 185, heats 83950 and 83962"],
+    ["Forming", "crown pressed, knuckle spun, cold, 2026-04-20"],
+  ],
+  cooling: "in still air",
+  role: "furnace supervisor",
+  curve: [
+    [400, 310],
+    [568, 898],
+    [590, 906],
+    [610, 908],
+    [620, 760],
+    [700, 420],
+    [790, 140],
+  ],
+  times: ["06:30", "08:00", "09:30", "11:00", "12:30", "13:30"],
+};
+
+export const completionOriginals = (facts: Facts): readonly OriginalSheet[] => [
+  ...facts.all("heat-treatment").map((record) => ({
+    ...paperOf(
+      "heat-treatment",
+      record,
+      {
+        id: "ORG-FORMING",
+        path: "materials/forming-record.pdf",
+        title: "Forming record of the ends",
+        number: "BE-26-N-077",
+        by: "BOWLTHORNE",
+        day: "2026-05-11",
+      },
+      (paper) => drawHeatTreatment(paper, facts, record, forming),
+    ),
+    compared: "2026-05-12",
+  })),
+  ...facts.all("pressure-test").map((record) => ({ ...pressureTest(facts, record), compared: "2026-06-24" })),
+  ...facts.all("safety-valve").map((record) => ({
+    ...safetyValve(facts, record),
+    path: "completion/safety-valve.pdf",
+    title: "Certificate of the safety valve",
+    compared: "2026-06-30",
+  })),
+  ...facts.all("nameplate").map((record) => ({
+    ...nameplate(facts, record, "its holder at nozzle N6"),
+    compared: "2026-07-09",
+  })),
+  ...facts.all("body-certificate").map((record) => ({
+    ...bodyCertificate(facts, record),
+    compared: record.id === "BC-01" ? "2026-05-14" : "2026-07-15",
+  })),
+  ...facts.all("declaration").map((record) => ({ ...declaration(facts, record), compared: "2026-07-16" })),
+];
