@@ -5,7 +5,15 @@ import { builtInRules } from "../../src/judge/built-in.ts";
 import { fileRules } from "../../src/load/file-rules.ts";
 import type { Finding } from "../../src/model/finding.ts";
 import type { Change } from "../support/changes.ts";
-import { demoBook, judgeChanged, newFindings, newRoots, sound } from "../support/demo-book.ts";
+import {
+  boilerBook,
+  demoBook,
+  judgeChanged,
+  newFindings,
+  newRoots,
+  sound,
+  soundBoiler,
+} from "../support/demo-book.ts";
 import { answered } from "../support/answered.ts";
 
 /** One planted fault: what is changed, and the one finding that must come of it. */
@@ -31,13 +39,18 @@ const faults = readdirSync(import.meta.dirname)
     (JSON.parse(readFileSync(join(import.meta.dirname, name), "utf8")) as Fault[]).map((fault) => ({ name, ...fault })),
   );
 
+/** Faults are planted in the receiver's book, or by the name of their file in the boiler's. */
+const bookOf = (name: string) =>
+  name.startsWith("boiler-") ? ([boilerBook, soundBoiler()] as const) : ([demoBook, sound] as const);
+
 describe("one planted fault, one finding", () => {
-  test.each(faults)("$name: $title", ({ changes, expect: wanted, lifts = [] }) => {
-    const { judged, fatal, lineOf } = judgeChanged(demoBook, answered(changes));
+  test.each(faults)("$name: $title", ({ name, changes, expect: wanted, lifts = [] }) => {
+    const [book, before] = bookOf(name);
+    const { judged, fatal, lineOf } = judgeChanged(book, answered(book, changes));
     const isNote = wanted?.severity === "note";
     // A note must come alone too; beside a finding that blocks, notes are told apart by it.
     const found: readonly Finding[] =
-      judged === null ? fatal : isNote ? newFindings(judged, sound) : newRoots(judged, sound);
+      judged === null ? fatal : isNote ? newFindings(judged, before) : newRoots(judged, before);
     expect(found.map(({ rule, severity, place, message }) => ({ rule, severity, file: place.file, message }))).toEqual(
       wanted === undefined
         ? []

@@ -1,15 +1,15 @@
 import type { Change } from "./changes.ts";
-import { demoBook, judgeChanged } from "./demo-book.ts";
+import { judgeChanged } from "./demo-book.ts";
 
 /** Written in a fault in place of a digest, where an exception answers a finding with the digest the check prints. */
 const asPrinted = "as printed";
 
 /** The changes with every such digest entered, as a person would copy it: from a check of the book without the exception. */
-export function answered(changes: readonly Change[]): readonly Change[] {
+export function answered(book: string, changes: readonly Change[]): readonly Change[] {
   const done: Change[] = [];
   for (const change of changes) {
     if ("add" in change && JSON.stringify(change.add).includes(`"${asPrinted}"`)) {
-      const { judged } = judgeChanged(demoBook, done);
+      const { judged } = judgeChanged(book, done);
       const digests = new Map(judged?.findings.map(({ key, digest }) => [key, digest]));
       done.push({ ...change, add: enter(change.add, digests) });
     } else done.push(change);

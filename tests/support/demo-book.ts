@@ -11,8 +11,13 @@ import { applyChange, type Change } from "./changes.ts";
 export const demoBook = join(import.meta.dirname, "../../demo-data/air-receiver/book");
 export const interimBook = join(import.meta.dirname, "../../demo-data/air-receiver-interim/book");
 
+export const boilerBook = join(import.meta.dirname, "../../demo-data/boiler/book");
+
 /** The demonstration as it is, judged once. */
 export const sound = judgeBook(readBook(demoBook));
+/** The boiler's book as it is, judged when it is first asked for. */
+export const soundBoiler = (): JudgedBook => (boiler ??= judgeBook(readBook(boilerBook)));
+let boiler: JudgedBook | undefined;
 const { definitions } = sound;
 
 /** One copy of each book for all tests of a file: eighty originals are copied once. */

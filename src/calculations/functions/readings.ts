@@ -34,6 +34,7 @@ interface Hold {
 const at = (row: Row) => dateIn(row, "time").from;
 const lowest = (row: Row, [a, b]: Heads) =>
   Math.min(quantityIn(row, "gaugeA").low - a, quantityIn(row, "gaugeB").low - b);
+const isHigh = (row: Row, needed: number, above: Heads) => lowest(row, above) >= needed * (1 - 1e-9);
 const mean = (row: Row) => (quantityIn(row, "gaugeA").value + quantityIn(row, "gaugeB").value) / 2;
 
 /** Why these readings cannot be followed in time, or undefined. */
@@ -53,7 +54,7 @@ function longestHold(readings: readonly Row[], needed: number, above: Heads, lon
   let first: number | undefined;
   for (const [index, row] of readings.entries()) {
     const before = readings[index - 1];
-    if (lowest(row, above) < needed * (1 - 1e-9)) {
+    if (!isHigh(row, needed, above)) {
       first = undefined;
       continue;
     }
@@ -64,6 +65,19 @@ function longestHold(readings: readonly Row[], needed: number, above: Heads, lon
     if (minutes > 0 && (best === undefined || minutes > best.minutes)) best = { first, last: index, minutes };
   }
   return best;
+}
+
+/** The reading that broke the longest hold, where the pressure stands high again beyond it; else the two ends of it. */
+function decidedBy(readings: readonly Row[], { first, last }: Hold, needed: number, above: Heads): readonly Row[] {
+  const high = readings.map((row) => isHigh(row, needed, above));
+  const [before, after] = [first - 1, last + 1];
+  const broken =
+    high[after] === false && high.includes(true, after)
+      ? after
+      : high[before] === false && high.slice(0, before).includes(true)
+        ? before
+        : undefined;
+  return (broken === undefined ? [first, last] : [broken]).flatMap((index) => readings[index] ?? []);
 }
 
 /** Makes a function of the longest hold: refuses readings out of order, and a test in which nothing held. */
@@ -116,7 +130,7 @@ export const holdMinutes: ListFunction = {
         lines: [
           `${span}: ${hold.last - hold.first + 1} of ${readings.length} readings, each at least ${short(needed)} bar at the top on both gauges`,
         ],
-        at: [from, to],
+        at: decidedBy(readings, hold, needed, [a, b]),
       };
     },
   ),
