@@ -1,7 +1,7 @@
 import type { Joint } from "../../../src/generated/records.ts";
 import type { Facts } from "../../book/facts.ts";
 import { balloon, label, type Frame } from "../../paper/figures.ts";
-import { left, newSheet, write, type Sheet } from "../../paper/paper.ts";
+import { left, newSheet, note, write, type Sheet } from "../../paper/paper.ts";
 import { columns, table } from "../../paper/tables.ts";
 import { printed } from "../../sheets/original.ts";
 import { titleBlock } from "../../sheets/title-block.ts";
@@ -135,6 +135,7 @@ function tableOf(sheet: Sheet, joints: readonly Joint[]): void {
         .join(", "),
     ]),
     6.6,
+    (index) => note(sheet.paper, "joint", joints[index]?.id ?? ""),
   );
 }
 
