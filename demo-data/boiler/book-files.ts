@@ -6,6 +6,7 @@ import { factsOf } from "../book/facts.ts";
 import { file, type Edition, type RecordFile } from "../book/records.ts";
 import { judgeBook, readBook } from "../../src/pipeline.ts";
 import { sheetsOf } from "./calculation-sheets.ts";
+import { procedures } from "./facts/shop-procedures.ts";
 import { originalsOf } from "./originals/index.ts";
 import { recordFiles } from "./records.ts";
 
@@ -28,9 +29,12 @@ function withSheets(files: readonly RecordFile[]): readonly RecordFile[] {
   }
 }
 
+/** The words of a procedure of the shop. */
+const paragraphsOf = (id: string) => procedures.find(({ record }) => record.id === id)?.paragraphs;
+
 /** Every file of the boiler's book folder by its path. */
 export function bookFiles({ cutOff }: Edition): Promise<ReadonlyMap<string, string | Uint8Array>> {
   const files = withSheets(recordFiles);
   const facts = factsOf(files);
-  return filesOf({ facts, files, originals: originalsOf(facts), cutOff });
+  return filesOf({ facts, files, originals: originalsOf(facts, paragraphsOf), cutOff });
 }

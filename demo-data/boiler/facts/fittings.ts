@@ -131,29 +131,34 @@ export const fittings: readonly Fitting[] = [
     certificate: paper("TQ-26-417-M1", "2026-03-24"),
   }),
   fitting("FT-18", "explosion-door", "XD-201", "TARNEQUILL", "sprung door of the smoke box", "417-XD", {}),
-  fitting("FT-19", "burner", "BU-201", "EMBERQUOIN", "EQ 3000, forced draught", "EQ-26-0417", {
+  fitting("FT-19", "burner", "BU-201", "EMBERQUOIN", "EQ 3000, forced draught", "26-0418", {
     fuel: "gas",
-    heatInputLeast: "590 kW",
+    heatInputLeast: "600 kW",
     heatInputMost: "2950 kW",
     declaration: "DOC-11",
     ...trial("started, modulated and stopped; flame failure, air and gas pressure switches", {}),
   }),
-  fitting("FT-20", "gas-train", "GT-201", "EMBERQUOIN", "two class A valves with valve proving", "EQ-26-0418", {
+  fitting("FT-20", "gas-train", "GT-201", "EMBERQUOIN", "two class A valves with valve proving", "26-0419", {
     nominalSize: "DN 65",
     declaration: "DOC-11",
     ...trial("tightness of the train at 150 mbar", {}),
   }),
-  fitting("FT-21", "feed-pump", "P-201", "RILLWICK", "RW 6-140, twelve stages", "RW-26-0733", {
-    allowablePressure: "16 bar",
-    allowableTemperature: "120 °C",
-    certificate: paper("RW-26-114", "2026-04-13"),
-    declaration: "DOC-12",
-    pumpPoints: [
-      { point: "A", flow: "5600 kg/h", pressure: "10.6 bar" },
-      { point: "B", flow: "4300 kg/h", pressure: "11.6 bar" },
-      { point: "C", flow: "4800 kg/h", pressure: "11.1 bar" },
-    ],
-  }),
+  ...[
+    ["FT-21", "P-201A", "RW 30417", "RW-26-114"],
+    ["FT-23", "P-201B", "RW 30418", "RW-26-115"],
+  ].map(([id = "", tag = "", serial = "", number = ""]) =>
+    fitting(id, "feed-pump", tag, "RILLWICK", "RW 6-140, twelve stages", serial, {
+      allowablePressure: "16 bar",
+      allowableTemperature: "120 °C",
+      certificate: paper(number, "2026-04-13"),
+      declaration: "DOC-12",
+      pumpPoints: [
+        { point: "A", flow: "5600 kg/h", pressure: "10.6 bar" },
+        { point: "B", flow: "4300 kg/h", pressure: "11.6 bar" },
+        { point: "C", flow: "4800 kg/h", pressure: "11.1 bar" },
+      ],
+    }),
+  ),
   fitting("FT-22", "control-panel", "CP-201", "QUERNLOCK", "safety circuits K1 and K2 hard-wired", "Q-26-1240", {
     declaration: "DOC-14",
     ...trial("every limiter breaks its circuit; insulation 48 MΩ at 500 V, earth 0.08 Ω", {}),

@@ -1,5 +1,6 @@
 import type { Facts } from "../../book/facts.ts";
 import type { OriginalSheet } from "../../sheets/original.ts";
+import { boilerOriginals } from "./boiler-papers.ts";
 import { completionOriginals } from "./completion.ts";
 import { calculationOriginals, documentOriginals, drawingOriginals } from "./design.ts";
 import { testingOriginals, weldingOriginals } from "./making.ts";
@@ -22,5 +23,6 @@ export function originalsOf(facts: Facts, paragraphsOf: ParagraphsOf = () => und
     ...weldingOriginals(facts),
     ...testingOriginals(facts),
     ...completionOriginals(facts),
+    ...boilerOriginals(facts),
   ].map((one) => ({ ...one, compared: earlier(workingDaysLater(one.day, 2), cutOff) }));
 }

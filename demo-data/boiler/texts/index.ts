@@ -5,7 +5,7 @@ import { instructions } from "./instructions.ts";
 import { coatingReport, finalInspection, functionalTest } from "./reports.ts";
 import { riskAnalysis } from "./risk-analysis.ts";
 import { complianceStatement, orderReview } from "./statements.ts";
-import { burnerDeclaration, pumpDeclaration, waterRequirements } from "./supplies.ts";
+import { burnerDeclaration, panelDeclaration, pumpDeclaration, waterRequirements } from "./supplies.ts";
 
 type Text = (facts: Facts) => readonly TextPart[];
 
@@ -23,6 +23,7 @@ const byTitle: readonly (readonly [word: RegExp, text: Text])[] = [
   [/functional test/i, functionalTest],
   [/burner/i, burnerDeclaration],
   [/feed pump/i, pumpDeclaration],
+  [/control panel/i, panelDeclaration],
   [/water/i, waterRequirements],
 ];
 

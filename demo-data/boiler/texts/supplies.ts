@@ -6,9 +6,7 @@ import type { TextPart } from "../../sheets/text-document.ts";
 export const burnerDeclaration = ({ equipment }: Facts): readonly TextPart[] => [
   {
     title: "What is declared",
-    lines: [
-      "The burner named above conforms to EN 676 and is fit for a furnace under pressure.",
-    ],
+    lines: ["The burner named above conforms to EN 676 and is fit for a furnace under pressure."],
   },
   {
     title: "Data",
@@ -29,6 +27,28 @@ export const burnerDeclaration = ({ equipment }: Facts): readonly TextPart[] => 
   {
     title: "Set for this boiler",
     lines: ["The greatest load is stopped mechanically and sealed at the heat input of the boiler."],
+  },
+];
+
+/** What the builder of the control panel declares. */
+export const panelDeclaration = (): readonly TextPart[] => [
+  {
+    title: "What is declared",
+    lines: [
+      "The panel conforms to EN 60204-1 and, in its safety circuits, to EN 50156-1. Limiters act on the fuel valves by wire, not by program.",
+    ],
+  },
+  {
+    title: "Tried at the works",
+    table: {
+      columns: ["Trial", "Found"],
+      shares: [60, 40],
+      rows: [
+        ["Insulation at 500 V direct current", "48 MΩ"],
+        ["Continuity of the protective conductor", "0.08 Ω"],
+        ["Each limiter opened by itself", "both fuel valves without current"],
+      ],
+    },
   },
 ];
 
