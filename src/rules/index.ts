@@ -23,6 +23,7 @@ import { magneticExtent, penetrantExtent, radiographicExtent, ultrasonicExtent, 
 import { rowLength, rowVerdict, testAfterWelding, testDelay } from "./ndt-order.ts";
 import { closedBeforeTest, closedByAnother, concessionHeld, nonconformityState } from "./nonconformities.ts";
 import { openingJudged } from "./openings.ts";
+import { certificatePages } from "./pages.ts";
 import { postsHeld, stepSignatories } from "./people.ts";
 import { gaugeRange, gaugeRedMark } from "./pressure-gauge.ts";
 import { controllerPressure, limiterPressure } from "./pressure-settings.ts";
@@ -63,6 +64,7 @@ export const rules: readonly Rule[] = [
   markMaterial,
   certificateType,
   certificateThickness,
+  certificatePages,
   millApproved,
   ...materialDates,
   chemistryLimits,
