@@ -82,12 +82,13 @@ export function drawPlate(
   at(nameplate.makerAddress ?? "", 210 - widthOf(paper.regular, nameplate.makerAddress ?? "", 9) / 2, 50, 9);
   const rows = rowsOf(facts, nameplate, stamped);
   const step = rows.length > 6 ? 25 : 29;
+  const fitting = (text: string) => Math.min(13, (13 * 124) / widthOf(paper.bold, text, 13));
   rows.forEach(([one, first, two, second], index) => {
     const line = 76 + index * step;
     at(one, 24, line, 8);
-    at(first, 84, line + 2, 13, true);
+    at(first, 84, line + 2, fitting(first), true);
     at(two, 214, line, 8);
-    at(second, 276, line + 2, 13, true);
+    at(second, 276, line + 2, fitting(second), true);
     rule(sheet, x + 22, y + (line + 9), x + wide - 22, y + (line + 9), 0.4);
   });
   at("CE", 28, 270, 26, true);

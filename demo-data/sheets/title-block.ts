@@ -1,13 +1,10 @@
 import { rgb } from "pdf-lib";
 import type { Drawing } from "../../src/generated/records.ts";
 import { sizeOf, type Facts } from "../book/facts.ts";
-import { height, left, right, rule, write, type Sheet } from "../paper/paper.ts";
+import { height, left, right, rule, widthOf, write, type Sheet } from "../paper/paper.ts";
 import { printed } from "./original.ts";
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
-
-/** Points from the top that a drawing may fill. */
-export const drawable = height - 160;
 
 /** Revisions, title and number at the foot of a drawing; `page` where it has several sheets. */
 export function titleBlock(sheet: Sheet, facts: Facts, drawing: Drawing, page = "sheet 1 of 1"): void {
@@ -36,10 +33,15 @@ export function titleBlock(sheet: Sheet, facts: Facts, drawing: Drawing, page = 
     const y = top + 26 + index * 13;
     write(sheet, revision.revision, left + 6, y, { size: 8, bold: true });
     write(sheet, printed(revision.date), left + 30, y, { size: 8 });
-    write(sheet, printed(revision.reason), left + 84, y, { size: 8 });
+    const reason = printed(revision.reason);
+    const size = Math.min(8, (8 * 115) / widthOf(sheet.paper.regular, reason, 8));
+    write(sheet, reason, left + 84, y, { size });
     write(sheet, printed(revision.approved), left + 200, y, { size: 8 });
   });
-  write(sheet, printed(drawing.title), middle + 8, top + 20, { size: 14, bold: true });
+  const title = printed(drawing.title);
+  const room = right - middle - 16;
+  const size = Math.min(14, (14 * room) / widthOf(sheet.paper.bold, title, 14));
+  write(sheet, title, middle + 8, top + 20, { size, bold: true });
   write(
     sheet,
     `${capital(equipment.name ?? "equipment")} ${sizeOf(facts)}, serial ${equipment.serial}`,
