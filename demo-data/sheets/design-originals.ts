@@ -5,11 +5,13 @@ import { withRoom, type Paper, type Sheet } from "../paper/paper.ts";
 import { printed, type OriginalSheet, type Shown } from "./original.ts";
 import { approvals } from "./procedure.ts";
 
-/** A drawing in its last revision: the source of the parts and joints it shows. */
+/** A drawing in its last revision: the source of the joints it shows, and of the parts that name it as theirs. */
 export function drawingOriginal(facts: Facts, drawing: Drawing, draw: (paper: Paper) => void): OriginalSheet {
   const last = drawing.revisions?.at(-1);
   const revision = printed(last?.revision);
   const { parts = [], joints = [] } = drawing;
+  const isOwn = (id: string) =>
+    facts.all("part").some((part) => part.id === id && part.drawing?.split("@")[0] === drawing.id);
   return {
     id: `ORG-${drawing.id}${revision}`,
     path: `drawings/${drawing.id.toLowerCase()}-${revision.toLowerCase()}.pdf`,
@@ -20,7 +22,7 @@ export function drawingOriginal(facts: Facts, drawing: Drawing, draw: (paper: Pa
     compared: printed(last?.approved),
     shows: [
       ["drawing", drawing.id],
-      ...parts.map((id): Shown => ["part", id]),
+      ...parts.filter(isOwn).map((id): Shown => ["part", id]),
       ...joints.map((id): Shown => ["joint", id]),
     ],
     draw,
