@@ -48,11 +48,6 @@ export const people: readonly Person[] = [
   person("H1", "A. Millrace", "RILLWICK", "supplier", "2019-11-04", "list of signatories"),
 ];
 
-/** Name behind a person's mark, for the papers. */
-export function nameOf(id: string): string {
-  return people.find((one) => one.id === id)?.name ?? id;
-}
-
 /** An organisation of the book; throws when the facts name one that is not there. */
 export function organisationOf(id: string): Organisation {
   const found = organisations.find((one) => one.id === id);
