@@ -10,13 +10,17 @@ import { originalsOf } from "../../demo-data/boiler/originals/index.ts";
 import { lastOf, workingDaysLater } from "../../demo-data/boiler/originals/working-days.ts";
 import { joints } from "../../demo-data/boiler/facts/joints.ts";
 import { parts } from "../../demo-data/boiler/facts/parts.ts";
-import { file, recordFiles as boilerFiles } from "../../demo-data/boiler/records.ts";
+import { file } from "../../demo-data/book/records.ts";
+import { recordFiles } from "../../demo-data/boiler/records.ts";
 import { textOf } from "../../demo-data/boiler/texts/index.ts";
 import { procedureWords } from "../../demo-data/boiler/texts/procedures.ts";
 import { columns, table } from "../../demo-data/paper/tables.ts";
 import { lookOf } from "../../demo-data/paper/looks.ts";
 import { finish, newPaper, newSheet, note } from "../../demo-data/paper/paper.ts";
 import { marksAround, marksOfTime, marksUpTo } from "../../demo-data/sheets/axis.ts";
+
+/** The boiler alone, without its evidence: that is lent by the receiver, so that its papers meet another book. */
+const boilerFiles = recordFiles.filter(({ kind }) => ["book", "equipment", "part", "joint"].includes(kind));
 
 const client: Organisation = { id: "OATMARROW", name: "Oatmarrow Maltings", roles: ["client"] };
 
