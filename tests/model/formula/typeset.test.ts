@@ -189,7 +189,12 @@ describe("the text of a setting", () => {
       case "negate":
         return isSteady(formula.operand);
       case "binary":
-        return isSteady(formula.left) && isSteady(formula.right);
+        // A power of a negative base exists for whole exponents only, which the last digit of a sum may not be.
+        return (
+          isSteady(formula.left) &&
+          isSteady(formula.right) &&
+          (formula.operator !== "^" || formula.right.type === "number" || evaluate(formula.left, { values }) > 0)
+        );
       case "call":
         return formula.args.every(isSteady);
       default:
