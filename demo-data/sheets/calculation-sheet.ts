@@ -2,7 +2,7 @@ import type { CalculationSheet } from "../../src/generated/records.ts";
 import { objectOf, sizeOf, type Facts } from "../book/facts.ts";
 import { fields, heading, paragraph } from "../paper/blocks.ts";
 import { signatures } from "../paper/marks.ts";
-import { newSheet, note, withRoom, type Paper } from "../paper/paper.ts";
+import { height, newSheet, note, withRoom, type Paper } from "../paper/paper.ts";
 import { table } from "../paper/tables.ts";
 import { printed } from "./original.ts";
 
@@ -11,6 +11,13 @@ export interface CalculationWords {
   readonly title: string;
   readonly symbols: Readonly<Record<string, string>>;
   readonly lines: readonly string[];
+}
+
+/** Sizes of type: smaller ones where a sheet would not hold what belongs on it. */
+function sizesFor(record: CalculationSheet, lines: number): { readonly cells: number; readonly text: number } {
+  const rows = (record.inputs ?? []).length + (record.results ?? []).length + 2;
+  const tall = 370 + rows * 16.5 + lines * 17.5;
+  return tall > height ? { cells: 7, text: 7.8 } : { cells: 9, text: 10 };
 }
 
 /** A calculation sheet of the maker: what was given, the working, the result. */
@@ -32,18 +39,19 @@ export function drawCalculation(paper: Paper, facts: Facts, record: CalculationS
     { title: "Meaning", share: 62 },
     { title: "Value", share: 22, align: "right" as const },
   ];
+  const { cells, text } = sizesFor(record, words?.lines.length ?? 0);
   heading(sheet, "Given");
-  sheet = table(sheet, columns, values(record.inputs), 9);
+  sheet = table(sheet, columns, values(record.inputs), cells);
   sheet = withRoom(sheet, 60);
-  heading(sheet, "Calculation");
+  if (words === undefined || words.lines.length > 0) heading(sheet, "Calculation");
   for (const line of words?.lines ?? []) {
     sheet = withRoom(sheet, 30);
-    paragraph(sheet, line, 10);
+    paragraph(sheet, line, text);
   }
   sheet = withRoom(sheet, 90);
   heading(sheet, "Result");
-  sheet = table(sheet, columns, values(record.results), 9);
-  sheet = withRoom(sheet, 92);
+  sheet = table(sheet, columns, values(record.results), cells);
+  sheet = withRoom(sheet, record.adopted === undefined ? 74 : 92);
   if (record.adopted !== undefined) paragraph(sheet, `Adopted: ${record.adopted}`, 11);
   paragraph(sheet, "Required values are rounded up, permitted values down.", 8);
   const [prepared, checked] = record.signatures ?? [];

@@ -5,8 +5,8 @@ import { chart } from "../paper/chart.ts";
 import { signatures } from "../paper/marks.ts";
 import { newSheet, note, withRoom, type Paper } from "../paper/paper.ts";
 import { columns, table } from "../paper/tables.ts";
-import { minutes } from "./axis.ts";
-import { clock, dayIn, printed, signed } from "./original.ts";
+import { marksOfTime, minutes } from "./axis.ts";
+import { clock, dayIn, figure, listed, printed, signed } from "./original.ts";
 
 type Fields = readonly (readonly [string, string])[];
 
@@ -21,6 +21,28 @@ export interface FurnaceWords {
   readonly curve: readonly (readonly [number, number])[];
   /** Times of day on the axis of the chart. */
   readonly times: readonly string[];
+}
+
+/** What a furnace record says where its furnace wrote nothing of its own: the curve runs through the readings. */
+export function furnaceWords(record: HeatTreatment): FurnaceWords {
+  const { started, finished, readings = [] } = record;
+  const at = (moment: string | undefined) => minutes(clock(moment));
+  return {
+    title: `Record of heat treatment: ${printed(record.type)}`,
+    load: [
+      ["Parts", listed(record.parts)],
+      ["Joints", listed(record.joints)],
+    ],
+    cooling: printed(record.coolingRate),
+    role: "furnace supervisor",
+    curve: [
+      [at(started), figure(record.loadingTemperature)],
+      ...readings.map(({ time, temperatures }) => [at(time), figure(temperatures?.[0])] as const),
+    ],
+    times: marksOfTime(clock(started), clock(finished))
+      .map(({ label }) => label)
+      .filter((label) => label !== ""),
+  };
 }
 
 /** A furnace record, with the recorder's curve. */

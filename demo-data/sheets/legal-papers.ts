@@ -48,6 +48,7 @@ export function drawBodyCertificate(paper: Paper, facts: Facts, record: BodyCert
   const final = record.serial !== undefined;
   const examined = facts.all("body-certificate").find(({ type }) => type === "EU-type examination");
   const model = facts.all("nameplate")[0]?.type ?? "";
+  const drawings = (record.drawings ?? []).map((one) => one.replace("@", " "));
   const sheet = newSheet(paper, title);
   fields(sheet, [
     ["Certificate", printed(record.number)],
@@ -59,7 +60,7 @@ export function drawBodyCertificate(paper: Paper, facts: Facts, record: BodyCert
     ["V", printed(record.volume)],
     ["Fluid", `${printed(equipment.fluid?.name).replace("compressed ", "")}, group ${printed(record.fluidGroup)}`],
     ["Category, modules", `${printed(record.category)}, ${printed(record.module)}`],
-    ["Drawings", (record.drawings ?? []).map((one) => one.replace("@", " ")).join(", ")],
+    ["Drawings", drawings.length > 6 ? `${drawings.length}, named below` : listed(drawings)],
     ...(final
       ? ([
           ["Test pressure, date", `${printed(record.testPressure)}, ${printed(record.testDate)}`],
@@ -73,6 +74,7 @@ export function drawBodyCertificate(paper: Paper, facts: Facts, record: BodyCert
           ],
         ] as const)),
   ]);
+  if (drawings.length > 6) paragraph(sheet, `Drawings: ${listed(drawings)}.`);
   paragraph(sheet, statement(printed(examined?.number), printed(record.bodyNumber)), 10);
   signatures(sheet, [{ role: "for the body", name: facts.name(record.signatory), date: printed(record.date) }]);
   roundStamp(sheet, facts.stamp(body).replace("\n", "\nINSPECTION\n"), right - 60, sheet.y + 30);

@@ -2,6 +2,7 @@ import type { RecordTypes } from "../../src/generated/records.ts";
 import { orderOf, type Facts } from "../book/facts.ts";
 import type { Kind } from "../book/records.ts";
 import { drawDimensions } from "./dimension-report.ts";
+import { drawHeatTreatment, furnaceWords } from "./heat-treatment.ts";
 import { drawBodyCertificate, drawDeclaration } from "./legal-papers.ts";
 import { drawMaterialCertificate } from "./material-certificate.ts";
 import { drawFacsimile } from "./nameplate.ts";
@@ -87,6 +88,20 @@ export const procedureQualification: PaperOf<"procedure-qualification"> = (facts
       day: printed(record.approved),
     },
     (paper) => drawQualification(paper, facts, record),
+  );
+
+export const heatTreatment: PaperOf<"heat-treatment"> = (facts, record) =>
+  paperOf(
+    "heat-treatment",
+    record,
+    {
+      path: place("welding", record),
+      title: `Heat treatment ${record.id}`,
+      number: printed(record.charge),
+      by: facts.maker,
+      day: dayIn(record.finished),
+    },
+    (paper) => drawHeatTreatment(paper, facts, record, furnaceWords(record)),
   );
 
 export const repair: PaperOf<"repair"> = (facts, record) =>

@@ -6,9 +6,6 @@ import { printed } from "./original.ts";
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
-/** Points from the top that a drawing may fill. */
-export const drawable = height - 160;
-
 /** Revisions, title and number at the foot of a drawing; `page` where it has several sheets. */
 export function titleBlock(sheet: Sheet, facts: Facts, drawing: Drawing, page = "sheet 1 of 1"): void {
   const { book, equipment } = facts;

@@ -8,12 +8,12 @@ import { columns, table } from "../paper/tables.ts";
 import { listed, printed } from "./original.ts";
 
 type Span = { readonly minimum?: string; readonly maximum?: string } | undefined;
-const span = (range: Span) =>
-  range === undefined
-    ? "–"
-    : range.maximum === undefined
-      ? `from ${printed(range.minimum)}`
-      : `${printed(range.minimum)} to ${range.maximum}`;
+const span = (range: Span) => {
+  if (range === undefined) return "–";
+  const { minimum, maximum } = range;
+  if (minimum === undefined) return `up to ${printed(maximum)}`;
+  return maximum === undefined ? `from ${minimum}` : `${minimum} to ${maximum}`;
+};
 
 /** A welding procedure specification. */
 export function drawWeldingProcedure(paper: Paper, facts: Facts, procedure: WeldingProcedure): void {

@@ -226,11 +226,6 @@ export const people: readonly Person[] = [
   },
 ];
 
-/** Name behind a person's mark, for the papers. */
-export function nameOf(id: string): string {
-  return people.find((person) => person.id === id)?.name ?? id;
-}
-
 /** An organisation of the book; throws when the facts name one that is not there. */
 export function organisationOf(id: string): Organisation {
   const found = organisations.find((one) => one.id === id);

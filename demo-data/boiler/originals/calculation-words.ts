@@ -1,5 +1,20 @@
 import { calculations } from "../../../src/calculations/index.ts";
+import type { CalculationStep } from "../../../src/model/calculation.ts";
 import type { CalculationWords } from "../../sheets/calculation-sheet.ts";
+
+const signs: readonly (readonly [RegExp, string])[] = [
+  [/sqrt\(/g, "√("],
+  [/\s*\*\s*/g, " · "],
+  [/\[%\]/g, " %"],
+  [/(\d)\[(\w+)\]/g, "$1 $2"],
+];
+
+/** A line of the working; none where the value is taken from a list, a table or a curve. */
+function lineOf({ symbol, formula }: CalculationStep): readonly string[] {
+  const called = formula.match(/[A-Za-z]+(?=\()/g) ?? [];
+  if (called.some((name) => !["sqrt", "min", "max"].includes(name))) return [];
+  return [`${symbol} = ${signs.reduce((text, [from, to]) => text.replace(from, to), formula)}`];
+}
 
 /** Title, symbols and formulas of a sheet, as the design manual has them: those of the calculation of the same name. */
 export function calculationWords(id: string): CalculationWords | undefined {
@@ -13,6 +28,6 @@ export function calculationWords(id: string): CalculationWords | undefined {
   return {
     title,
     symbols: Object.fromEntries(meanings),
-    lines: steps.map(({ symbol, formula }) => `${symbol} = ${formula}`),
+    lines: steps.flatMap(lineOf),
   };
 }

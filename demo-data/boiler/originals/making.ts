@@ -4,6 +4,7 @@ import { calibrations, testers, welder, weldLog } from "../../sheets/binders.ts"
 import { dayIn, type OriginalSheet } from "../../sheets/original.ts";
 import {
   dimensionCheck,
+  heatTreatment,
   ndtReport,
   nonconformityReport,
   pressureTest,
@@ -29,7 +30,7 @@ function weldLogs(facts: Facts): readonly OriginalSheet[] {
     .map((chosen, index) => weldLog(facts, index + 1, chosen, lastOf(chosen.map(finished))));
 }
 
-/** Procedures, qualifications, welders, logs and repairs. */
+/** Procedures, qualifications, welders, logs, heat treatments and repairs. */
 export function weldingOriginals(facts: Facts): readonly OriginalSheet[] {
   const held = facts.all("welder-qualification");
   const welders = [...new Set(held.map(({ person }) => person))];
@@ -44,6 +45,7 @@ export function weldingOriginals(facts: Facts): readonly OriginalSheet[] {
     ...facts.all("procedure-qualification").map((record) => procedureQualification(facts, record)),
     ...welders.map((person) => welder(facts, person, latest(person))),
     ...weldLogs(facts),
+    ...facts.all("heat-treatment").map((record) => heatTreatment(facts, record)),
     ...facts.all("repair").map((record) => repair(facts, record)),
     ...facts.all("production-test").map((record) => productionTest(facts, record)),
   ];
