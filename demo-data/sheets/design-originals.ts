@@ -29,16 +29,17 @@ export function drawingOriginal(facts: Facts, drawing: Drawing, draw: (paper: Pa
   };
 }
 
-/** A document of the maker in its last revision, with the signatures of who approved it. */
+/** A document in its last revision, on the paper of the firm that prepared it, with the signatures of who approved it. */
 export function documentOriginal(facts: Facts, document: Document, draw: (paper: Paper) => Sheet): OriginalSheet {
   const last = document.revisions?.at(-1);
   const day = printed(last?.approved);
+  const author = facts.all("person").find(({ id }) => id === last?.preparedBy)?.employer;
   return {
     id: `ORG-${document.id}`,
     path: `documents/${document.id.toLowerCase()}.pdf`,
     title: printed(document.title),
     number: `${printed(document.number)} r. ${printed(last?.revision)}`,
-    by: facts.maker,
+    by: author ?? facts.maker,
     day,
     compared: day,
     shows: [

@@ -6,21 +6,18 @@ import { organisationOf } from "../../demo-data/air-receiver/facts/people.ts";
 import { recordFiles as receiverFiles } from "../../demo-data/air-receiver/records.ts";
 import { factsOf } from "../../demo-data/book/facts.ts";
 import { filesOf } from "../../demo-data/book/book-files.ts";
+import { file } from "../../demo-data/book/records.ts";
 import { originalsOf } from "../../demo-data/boiler/originals/index.ts";
 import { lastOf, workingDaysLater } from "../../demo-data/boiler/originals/working-days.ts";
 import { joints } from "../../demo-data/boiler/facts/joints.ts";
 import { parts } from "../../demo-data/boiler/facts/parts.ts";
-import { file } from "../../demo-data/book/records.ts";
-import { recordFiles } from "../../demo-data/boiler/records.ts";
+import { recordFiles as boilerFiles } from "../../demo-data/boiler/records.ts";
 import { textOf } from "../../demo-data/boiler/texts/index.ts";
 import { procedureWords } from "../../demo-data/boiler/texts/procedures.ts";
 import { columns, table } from "../../demo-data/paper/tables.ts";
 import { lookOf } from "../../demo-data/paper/looks.ts";
 import { finish, newPaper, newSheet, note } from "../../demo-data/paper/paper.ts";
 import { marksAround, marksOfTime, marksUpTo } from "../../demo-data/sheets/axis.ts";
-
-/** The boiler alone, without its evidence: that is lent by the receiver, so that its papers meet another book. */
-const boilerFiles = recordFiles.filter(({ kind }) => ["book", "equipment", "part", "joint"].includes(kind));
 
 const client: Organisation = { id: "OATMARROW", name: "Oatmarrow Maltings", roles: ["client"] };
 
@@ -58,7 +55,7 @@ const documents = titles.map(([type, title], index): Document => ({
 
 /** The boiler's parts and joints with the papers of the receiver: records of every kind, not made for these sheets. */
 const files = [
-  ...boilerFiles,
+  ...boilerFiles.filter(({ kind }) => ["book", "equipment", "part", "joint"].includes(kind)),
   ...receiverFiles(finalEdition).filter(
     ({ kind }) => !["book", "equipment", "part", "joint", "drawing", "document"].includes(kind),
   ),
