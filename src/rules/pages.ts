@@ -8,6 +8,11 @@ export const certificatePages = rule({
   title: "A certificate was scanned with all its pages",
   basis: ownChoice("what stands on a page that is missing was read by nobody"),
   kind: "material-certificate",
+  // Without a count or an original nothing was compared: that does not pass, it does not apply.
+  when: [
+    { path: "pages", exists: true },
+    { path: "source", exists: true },
+  ],
   severity: "nonconformity",
   owner: "document control",
   inputs: {
