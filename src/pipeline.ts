@@ -7,7 +7,7 @@ import type { JudgedBook, LoadedBook } from "./model/book.ts";
 import type { Definitions } from "./model/definitions.ts";
 import type { Kind } from "./model/kind.ts";
 import type { Publication } from "./publish/publication.ts";
-import { chainOf, outline } from "./publish/outline/outline.ts";
+import type { Block } from "./publish/blocks.ts";
 import { packageRoot, toolName } from "./root.ts";
 
 /**
@@ -42,8 +42,12 @@ export function judgeBook(read: ReadBook, definitions: Definitions = shippedDefi
   return judge(read, definitions);
 }
 
+// What a check does not need is loaded when it is asked for: it takes longer to load than a small book takes to judge.
+const layingOut = () => import("./publish/outline/outline.ts");
+
 /** The publication as a value, before it is HTML or PDF. */
-export function layOut(judged: JudgedBook): Publication {
+export async function layOut(judged: JudgedBook): Promise<Publication> {
+  const { outline } = await layingOut();
   return outline(judged, chains, toolName);
 }
 
@@ -51,12 +55,16 @@ export function layOut(judged: JudgedBook): Publication {
 export async function publishBook(
   judged: JudgedBook,
 ): Promise<{ readonly files: ReadonlyMap<string, Uint8Array | string> }> {
-  // Loaded only now: the site generator and the PDF library take longer to start than a book takes to check.
   const { issueFiles } = await import("./publish/issue-files.ts");
-  return { files: await issueFiles(judged, layOut(judged)) };
+  return { files: await issueFiles(judged, await layOut(judged)) };
 }
 
 /** The chain of evidence of one record. */
-export function traceRecord(judged: JudgedBook, kind: string, id: string): ReturnType<typeof chainOf> {
+export async function traceRecord(
+  judged: JudgedBook,
+  kind: string,
+  id: string,
+): Promise<Extract<Block, { type: "chain" }> | undefined> {
+  const { chainOf } = await layingOut();
   return chainOf(judged, chains, kind, id);
 }

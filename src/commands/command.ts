@@ -65,7 +65,7 @@ export interface Engine {
   readBook(dir: string): ReadBook;
   judgeBook(read: ReadBook): JudgedBook;
   publishBook(judged: JudgedBook): Promise<{ readonly files: ReadonlyMap<string, Content> }>;
-  traceRecord(judged: JudgedBook, kind: string, id: string): Extract<Block, { type: "chain" }> | undefined;
+  traceRecord(judged: JudgedBook, kind: string, id: string): Promise<Extract<Block, { type: "chain" }> | undefined>;
   definitions(): Definitions;
 }
 

@@ -30,7 +30,7 @@ export const trace: Command = {
     const judged = judgeOrSay(dir, effects);
     if (judged === undefined) return 2;
     refuseUnknown(judged, kind, id);
-    const chain = effects.engine.traceRecord(judged, kind, id);
+    const chain = await effects.engine.traceRecord(judged, kind, id);
     if (chain === undefined) throw new UsageError(`there is no chain for ${kind} "${id}"`);
     effects.print(
       given.options.get("format") === "json"

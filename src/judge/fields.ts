@@ -1,5 +1,5 @@
 import { ownChoice } from "../model/basis.ts";
-import { canPrecede, parseDate } from "../model/dates.ts";
+import { canPrecede, parseDate, type DateValue } from "../model/dates.ts";
 import type { BuiltIn } from "../model/definitions.ts";
 import type { Finding } from "../model/finding.ts";
 import { isList, isObject, pointerStep, type Json } from "../model/json.ts";
@@ -51,119 +51,146 @@ export interface Leaf {
   readonly value: Json;
 }
 
-/** Reads every quantity and date once: those that cannot be read are findings, and doubt their place. */
-export function readValues(court: Court): void {
-  for (const leaf of leaves(court.world)) {
-    if (typeof leaf.value !== "string") continue;
-    if (leaf.field.type === "quantity") readQuantity(court, leaf, leaf.value);
-    else if (leaf.field.type === "date") readDate(court, leaf, leaf.value);
+/** A value that can be read and is suspected, to be said in its stage unless an earlier finding doubts the place. */
+export interface Suspect {
+  readonly leaf: Leaf;
+  readonly rule: "value-plausible" | "event-recorded";
+  readonly message: string;
+}
+
+/**
+ * Reads every quantity and date once: those that cannot be read are findings, and doubt their place. Returns those that
+ * lie outside the plausible range of their field, and events after the cut-off.
+ */
+export function readValues(court: Court, cutOff: string): readonly Suspect[] {
+  const parsed = parseDate(cutOff);
+  const last = parsed.ok ? parsed.date : undefined;
+  const suspects: Suspect[] = [];
+  for (const record of court.world.graph.records) {
+    const kind = court.world.kinds.get(record.kind);
+    if (kind === undefined || kind.derived) continue;
+    visitIn(record, "", record.value, kind.fields, (leaf) => {
+      if (typeof leaf.value !== "string") return;
+      if (leaf.field.type === "quantity") suspects.push(...readQuantity(court, leaf, leaf.value));
+      else if (leaf.field.type === "date") suspects.push(...readDate(court, leaf, leaf.value, last));
+    });
   }
+  return suspects;
 }
 
-function readQuantity(court: Court, leaf: Leaf, text: string): void {
-  const unit = leaf.field.unit ?? "any";
-  const parsed = parseQuantity(text, { unit, ...(leaf.field.difference === true && { difference: true }) });
-  if (parsed.ok) return;
-  const { expected, hint } = parsed.problem;
-  say(
-    court,
-    leaf,
-    "quantity-form",
-    `${nameIn(court.world, leaf)} is "${text}"; expected ${expected}`,
-    "a value without a sound unit cannot be compared with anything",
-    hint,
-  );
-}
-
-function readDate(court: Court, leaf: Leaf, text: string): void {
-  const parsed = parseDate(text);
-  if (parsed.ok) return;
-  const { expected, hint } = parsed.problem;
-  say(
-    court,
-    leaf,
-    "date-form",
-    `${nameIn(court.world, leaf)} is "${text}"; expected ${expected}`,
-    "an unreadable date proves no order of events",
-    hint,
-  );
-}
-
-/** Values outside the plausible range of their field, and events after the cut-off, in the records of some kinds. */
-export function checkPlausible(court: Court, cutOff: string, which: (kind: string) => boolean): void {
-  const last = parseDate(cutOff);
-  for (const leaf of leaves(court.world)) {
-    if (!which(leaf.record.kind)) continue;
-    if (typeof leaf.value !== "string" || court.world.ledger.doubts(addressOf(leaf.record, leaf.pointer)).length > 0)
-      continue;
-    if (leaf.field.type === "quantity" && leaf.field.plausible !== undefined)
-      suspect(court, leaf, leaf.value, leaf.field.plausible);
-    if (leaf.field.date === "event" && last.ok) {
-      const date = parseDate(leaf.value);
-      if (date.ok && canPrecede(date.date, last.date) === "no")
-        say(
-          court,
-          leaf,
-          "event-recorded",
-          `${nameIn(court.world, leaf)} is ${leaf.value}, after the evidence was cut off on ${cutOff}`,
-          "dataCutOff in issue.json says up to when evidence was recorded",
-          "correct the date, or move the cut-off when the event has taken place",
-        );
-    }
-  }
-}
-
-function suspect(court: Court, leaf: Leaf, text: string, [low, high]: readonly [string, string]): void {
-  const unit = leaf.field.unit ?? "any";
-  if (unit === "any") return;
-  const [value, from, to] = [text, low, high].map((one) =>
-    parseQuantity(one, { unit, ...(leaf.field.difference === true && { difference: true }) }),
-  );
-  if (value?.ok !== true || from?.ok !== true || to?.ok !== true) return;
-  const { low: least, high: most } = measure(value.quantity, unit);
-  if (
-    value.quantity.sign === "=" &&
-    (least < measure(from.quantity, unit).low || most > measure(to.quantity, unit).high)
-  )
+function readQuantity(court: Court, leaf: Leaf, text: string): readonly Suspect[] {
+  const { field } = leaf;
+  const parsed = parseQuantity(text, wantedOf(field));
+  if (!parsed.ok) {
+    const { expected, hint } = parsed.problem;
     say(
       court,
       leaf,
-      "value-plausible",
-      `${nameIn(court.world, leaf)} is ${text}; ${low} to ${high} is expected`,
-      "a slip of unit or decimal point is suspected; nothing was changed",
-      "compare with the original; correct the value, or answer this query",
+      "quantity-form",
+      `${nameIn(court.world, leaf)} is "${text}"; expected ${expected}`,
+      "a value without a sound unit cannot be compared with anything",
+      hint,
     );
-}
-
-/** Every value of every record that is written in a file, with its field. */
-export function* leaves(world: World): Generator<Leaf> {
-  for (const record of world.graph.records) {
-    const kind = world.kinds.get(record.kind);
-    if (kind !== undefined && !kind.derived) yield* leavesIn(record, "", record.value, kind.fields);
+    return [];
   }
+  const range = rangeOf(field);
+  if (range === undefined || field.plausible === undefined || parsed.quantity.sign !== "=") return [];
+  const { low, high } = measure(parsed.quantity, range.unit);
+  if (low >= range.low && high <= range.high) return [];
+  const [from, to] = field.plausible;
+  const message = `${nameIn(court.world, leaf)} is ${text}; ${from} to ${to} is expected`;
+  return [{ leaf, rule: "value-plausible", message }];
 }
 
-function* leavesIn(
+const wantedOf = ({ unit = "any", difference }: Field) => ({ unit, ...(difference === true && { difference: true }) });
+
+interface Range {
+  readonly unit: string;
+  readonly low: number;
+  readonly high: number;
+}
+
+const ranges = new WeakMap<Field, Range | "none">();
+
+/** Plausible range of a field, in its unit; read once for each field. */
+function rangeOf(field: Field): Range | undefined {
+  let range = ranges.get(field);
+  if (range === undefined) ranges.set(field, (range = readRange(field) ?? "none"));
+  return range === "none" ? undefined : range;
+}
+
+function readRange(field: Field): Range | undefined {
+  const wanted = wantedOf(field);
+  if (field.plausible === undefined || wanted.unit === "any") return undefined;
+  const [low, high] = field.plausible.map((one) => parseQuantity(one, wanted));
+  if (low?.ok !== true || high?.ok !== true) return undefined;
+  return {
+    unit: wanted.unit,
+    low: measure(low.quantity, wanted.unit).low,
+    high: measure(high.quantity, wanted.unit).high,
+  };
+}
+
+function readDate(court: Court, leaf: Leaf, text: string, last: DateValue | undefined): readonly Suspect[] {
+  const parsed = parseDate(text);
+  if (!parsed.ok) {
+    const { expected, hint } = parsed.problem;
+    say(
+      court,
+      leaf,
+      "date-form",
+      `${nameIn(court.world, leaf)} is "${text}"; expected ${expected}`,
+      "an unreadable date proves no order of events",
+      hint,
+    );
+    return [];
+  }
+  if (leaf.field.date !== "event" || last === undefined || canPrecede(parsed.date, last) === "yes") return [];
+  const message = `${nameIn(court.world, leaf)} is ${text}, after the evidence was cut off on ${last.text}`;
+  return [{ leaf, rule: "event-recorded", message }];
+}
+
+const advice: Readonly<Record<Suspect["rule"], readonly [why: string, hint: string]>> = {
+  "value-plausible": [
+    "a slip of unit or decimal point is suspected; nothing was changed",
+    "compare with the original; correct the value, or answer this query",
+  ],
+  "event-recorded": [
+    "dataCutOff in issue.json says up to when evidence was recorded",
+    "correct the date, or move the cut-off when the event has taken place",
+  ],
+};
+
+/** Says what is suspected in the records of some kinds. */
+export function saySuspects(court: Court, suspects: readonly Suspect[], which: (kind: string) => boolean): void {
+  for (const { leaf, rule, message } of suspects)
+    if (which(leaf.record.kind)) say(court, leaf, rule, message, ...advice[rule]);
+}
+
+function visitIn(
   record: BookRecord,
   pointer: string,
   value: Json,
   fields: ReadonlyMap<string, Field>,
-): Generator<Leaf> {
+  visit: (leaf: Leaf) => void,
+): void {
   if (!isObject(value)) return;
   for (const [name, field] of fields) {
     const member = Object.hasOwn(value, name) ? value[name] : undefined;
-    if (member !== undefined) yield* leavesAt(record, pointer + pointerStep(name), member, field);
+    if (member !== undefined) visitAt(record, pointer + pointerStep(name), member, field, visit);
   }
 }
 
-function* leavesAt(record: BookRecord, pointer: string, value: Json, field: Field): Generator<Leaf> {
+function visitAt(record: BookRecord, pointer: string, value: Json, field: Field, visit: (leaf: Leaf) => void): void {
   if (isList(value)) {
-    const item = field.item;
+    const { item } = field;
     if (item !== undefined)
-      for (const [index, one] of value.entries()) yield* leavesAt(record, `${pointer}/${index}`, one, item);
+      value.forEach((one, index) => {
+        visitAt(record, `${pointer}/${index}`, one, item, visit);
+      });
   } else if (isObject(value)) {
-    if (field.fields !== undefined) yield* leavesIn(record, pointer, value, field.fields);
-  } else yield { record, pointer, field, value };
+    if (field.fields !== undefined) visitIn(record, pointer, value, field.fields, visit);
+  } else visit({ record, pointer, field, value });
 }
 
 const nameIn = (world: World, leaf: Leaf) => locate(world, leaf.record, leaf.pointer).where;

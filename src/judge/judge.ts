@@ -11,7 +11,7 @@ import { foldAbsences } from "./absences.ts";
 import { addFinding, endStage, findingOf, newCourt, stage, type Court } from "./court.ts";
 import { prepareExceptions } from "./exceptions.ts";
 import { applyFact } from "./facts.ts";
-import { checkPlausible, readValues } from "./fields.ts";
+import { readValues, saySuspects, type Suspect } from "./fields.ts";
 import { gapKey } from "./gap-finding.ts";
 import { foldIncomplete } from "./incomplete.ts";
 import { newLedger } from "./ledger.ts";
@@ -58,7 +58,9 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
   const [less, wrong] = apart([...profile.findings, ...tables.findings], ({ severity }) => severity === "query");
   stage(court, () => loaded.findings.forEach((finding) => addFinding(court, finding)));
   stage(court, () => addUnlessDoubted(court, faults));
-  stage(court, () => readValues(court));
+  const cutOff = textOf(issue, "dataCutOff");
+  let suspects: readonly Suspect[] = [];
+  stage(court, () => void (suspects = readValues(court, cutOff)));
   stage(court, () => {
     addUnlessDoubted(court, [...wrong, ...unknown]);
     originalsSound(court, loaded.files);
@@ -66,15 +68,14 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
   });
 
   const isException = (kind: string) => answerable.has(kind);
-  const cutOff = textOf(issue, "dataCutOff");
-  stage(court, () => checkPlausible(court, cutOff, isException));
+  stage(court, () => saySuspects(court, suspects, isException));
   stage(court, () => plan.exceptions.forEach((rule) => applyRule(court, rule, plan.single.has(rule.id))));
   const last = calendar.final ? textOf(issue, "issueDate") : cutOff;
   const exceptions = prepareExceptions(court, last, plan.ordered);
 
   stage(court, () => {
     addUnlessDoubted(court, [...queries, ...less]);
-    checkPlausible(court, cutOff, (kind) => !isException(kind));
+    saySuspects(court, suspects, (kind) => !isException(kind));
   });
   stage(court, () => plan.within.forEach((rule) => applyRule(court, rule, true)));
   stage(court, () => definitions.facts.forEach((fact) => applyFact(court, fact)));

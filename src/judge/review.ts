@@ -15,11 +15,12 @@ export function reviewExceptions(
   quiet: QuietGaps,
 ): void {
   if (exceptions.length === 0) return;
-  const open = openOutcomes(court, outcomes);
+  let known: ReadonlySet<string> | undefined;
+  const open = () => (known ??= openOutcomes(court, outcomes));
   for (const { record, answers, unsound } of exceptions) {
     if (unsound.length > 0) continue;
     const idle = answers.filter(
-      (answer) => !court.entries.has(answer.finding) && isSettled(court, answer, open, quiet),
+      (answer) => !court.entries.has(answer.finding) && isSettled(court, answer, open(), quiet),
     );
     if (idle.length > 0)
       addFinding(

@@ -14,18 +14,18 @@ export function parseTarget(text: string, targets: readonly string[]): LinkTarge
   const ofKind = targets.filter((target) => !several || target.split(/[#@]/)[0] === kindText);
   // A kind may be named whole and by rows of several lists: what is written tells which is meant.
   const allowed = ofKind.find((target) => signOf(target) === signOf(rest)) ?? ofKind[0];
-  const form = [...new Set(targets.map((target) => example(target, several)))].join(", ");
-  if (allowed === undefined || (several && colon < 0)) return { expected: `a link such as ${form}` };
+  const form = () => [...new Set(targets.map((target) => example(target, several)))].join(", ");
+  if (allowed === undefined || (several && colon < 0)) return { expected: `a link such as ${form()}` };
 
   const [kind = "", list] = allowed.split(/[#@]/);
   const sign = signOf(allowed);
   const cut = sign === "" ? -1 : rest.indexOf(sign);
   const id = cut < 0 ? rest : rest.slice(0, cut);
   const inner = cut < 0 ? undefined : rest.slice(cut + 1);
-  if (!idPattern.test(id)) return { expected: `an id of capital letters, digits, "." and "-", such as ${form}` };
-  if (sign === "" && /[#@]/.test(rest)) return { expected: `the id alone, such as ${form}` };
+  if (!idPattern.test(id)) return { expected: `an id of capital letters, digits, "." and "-", such as ${form()}` };
+  if (sign === "" && /[#@]/.test(rest)) return { expected: `the id alone, such as ${form()}` };
   if (list !== undefined && (inner === undefined || inner === ""))
-    return { expected: `the ${sign === "#" ? "row" : "revision"} as well, such as ${form}` };
+    return { expected: `the ${sign === "#" ? "row" : "revision"} as well, such as ${form()}` };
   return { kind, id, ...(sign === "#" && { row: inner ?? "" }), ...(sign === "@" && { revision: inner ?? "" }) };
 }
 

@@ -9,8 +9,9 @@ export const dayLength = 86_400_000;
 export function midnightOf(day: string): number | undefined {
   const [, year, month, date] = dayForm.exec(day) ?? [];
   if (year === undefined || month === undefined || date === undefined) return undefined;
-  const at = midnight(Number(year), Number(month), Number(date));
-  return dayAt(at) === day ? at : undefined;
+  const [inYear, inMonth] = [Number(year), Number(month)];
+  if (inMonth < 1 || inMonth > 12 || Number(date) < 1 || Number(date) > daysInMonth(inYear, inMonth)) return undefined;
+  return midnight(inYear, inMonth, Number(date));
 }
 
 /** The day of an instant, in UTC. */
@@ -20,7 +21,8 @@ export function dayAt(instant: number): string {
 
 /** Number of days in a month; months count from 1. */
 export function daysInMonth(year: number, month: number): number {
-  return new Date(midnight(year, month + 1, 0)).getUTCDate();
+  if (month === 2) return (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0 ? 29 : 28;
+  return [4, 6, 9, 11].includes(month) ? 30 : 31;
 }
 
 /** The day `days` later, or earlier if negative. */
@@ -46,12 +48,12 @@ export function daysBetween(a: string, b: string): number {
 
 /** Negative, 0 or positive: whether the day `a` is before, equal to or after `b`. */
 export function compareDays(a: string, b: string): number {
-  return Math.sign(daysBetween(b, a));
+  return a < b ? -1 : Number(a > b);
 }
 
 /** As Date.UTC, which takes the years 0 to 99 for 1900 to 1999. */
 function midnight(year: number, month: number, date: number): number {
-  return new Date(0).setUTCFullYear(year, month - 1, date);
+  return year < 100 ? new Date(0).setUTCFullYear(year, month - 1, date) : Date.UTC(year, month - 1, date);
 }
 
 function known(day: string): number {

@@ -15,7 +15,7 @@ export function atPointer(root: Json, pointer: string): Json | undefined {
   if (pointer === "") return root;
   let value: Json | undefined = root;
   for (const step of pointer.slice(1).split("/")) {
-    const name = step.replaceAll("~1", "/").replaceAll("~0", "~");
+    const name = nameOfStep(step);
     if (isList(value)) value = value[Number(name)];
     else if (isObject(value)) value = Object.hasOwn(value, name) ? value[name] : undefined;
     else return undefined;
@@ -23,6 +23,15 @@ export function atPointer(root: Json, pointer: string): Json | undefined {
   return value;
 }
 
+/** The name a step of a pointer stands for. */
+export function nameOfStep(step: string): string {
+  return step.includes("~") ? step.replaceAll("~1", "/").replaceAll("~0", "~") : step;
+}
+
+const reserved = /[~/]/;
+
 export function pointerStep(name: string | number): string {
-  return `/${String(name).replaceAll("~", "~0").replaceAll("/", "~1")}`;
+  // Names of fields hardly ever hold a reserved sign, and steps are made by the thousand.
+  if (typeof name === "number" || !reserved.test(name)) return `/${name}`;
+  return `/${name.replaceAll("~", "~0").replaceAll("/", "~1")}`;
 }

@@ -1,13 +1,11 @@
 import { createHash } from "node:crypto";
-import { atPointer, isList, isObject, type Json, type JsonObject } from "./json.ts";
+import { atPointer, isList, isObject, nameOfStep, type Json, type JsonObject } from "./json.ts";
 import type { Field, Kind } from "./kind.ts";
 
 /** First 16 hex digits of the SHA-256 of a text: enough to notice that a value changed. */
 export function digestOf(text: string): string {
   return createHash("sha256").update(text, "utf8").digest("hex").slice(0, 16);
 }
-
-const unescape = (step: string) => step.replaceAll("~1", "/").replaceAll("~0", "~");
 
 /**
  * A pointer in words that survive an insertion: rows by their key instead of their index, plain list items by their
@@ -19,7 +17,7 @@ export function stablePath(kind: Pick<Kind, "fields">, value: JsonObject, pointe
   let text = "";
   let at = "";
   for (const raw of pointer.split("/").slice(1)) {
-    const step = unescape(raw);
+    const step = nameOfStep(raw);
     at += `/${raw}`;
     const here = atPointer(value, at);
     if (field?.type === "list" && /^\d+$/.test(step)) {
@@ -44,7 +42,7 @@ export function fieldOfPointer(
   let inner = fields;
   let here: Json | undefined = value;
   for (const raw of pointer.split("/").slice(1)) {
-    const step = unescape(raw);
+    const step = nameOfStep(raw);
     if (isList(here)) field = field?.item;
     else field = inner?.get(step);
     here = isList(here) ? here[Number(step)] : isObject(here) ? here[step] : undefined;

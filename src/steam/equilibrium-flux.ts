@@ -79,7 +79,8 @@ const golden = (Math.sqrt(5) - 1) / 2;
 function greatest(at: (logarithm: number) => Throat, from: number, to: number): Throat {
   let [low, high] = [from, to];
   let [left, right] = [at(high - golden * (high - low)), at(low + golden * (high - low))];
-  while (high - low > 1e-9) {
+  // The flux is flat at its peak: this close, its own error is of the square of that.
+  while (high - low > 1e-6) {
     if (left.flux >= right.flux) {
       high = Math.log(right.p);
       right = left;

@@ -79,7 +79,7 @@ async function task(name: string, from: string, to: string): Promise<void> {
   const read = { ...loadBook(from, kinds), kinds };
   if (name === "parse") return;
   const { layOut, judgeBook } = await import("../../src/pipeline.ts");
-  const publication = layOut(judgeBook(read));
+  const publication = await layOut(judgeBook(read));
   if (name === "site") {
     const { siteFiles } = await import("../../src/publish/html/index.ts");
     await siteFiles(publication);

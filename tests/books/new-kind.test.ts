@@ -3,6 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, expect, test } from "vitest";
 import { judgeBook, layOut, readBook } from "../../src/pipeline.ts";
+import type { Publication } from "../../src/publish/publication.ts";
 import { siteFiles } from "../../src/publish/html/index.ts";
 import { bookPdf } from "../../src/publish/pdf/index.ts";
 import { demoBook } from "../support/demo-book.ts";
@@ -47,7 +48,7 @@ test("its values are checked: unknown field, unit, plausible range, dangling lin
 
 test("it is printed in HTML and PDF without a further line of code", async () => {
   const judged = judgeWith(good);
-  const publication = layOut(judged);
+  const publication = await layOut(judged);
   const page = publication.pages.find(({ url }) => url === "gasket/g-G-.html" || url === "gasket/g-G.html");
   expect(page?.blocks.some((block) => block.type === "heading" && block.text.startsWith("G-01"))).toBe(true);
   const site = await siteFiles(publication);
@@ -63,7 +64,7 @@ test("it is printed in HTML and PDF without a further line of code", async () =>
 });
 
 /** A part of a book links to pages it does not have; the PDF refuses that, so the page alone is enough here. */
-function withoutForeignLinks(publication: ReturnType<typeof layOut>): ReturnType<typeof layOut>["pages"] {
+function withoutForeignLinks(publication: Publication): Publication["pages"] {
   return publication.pages.map((page) => ({
     ...page,
     blocks: page.blocks.filter((block) => block.type === "heading"),

@@ -45,7 +45,7 @@ export async function runOn(setting: Setting, ...words: readonly string[]): Prom
       setting.onPublish?.();
       return Promise.resolve({ files: sampleFiles() });
     },
-    traceRecord: () => setting.chain,
+    traceRecord: () => Promise.resolve(setting.chain),
     definitions: () => setting.definitions ?? judged.definitions,
   };
   const out: string[] = [];

@@ -43,9 +43,16 @@ export function partsOf(formula: Formula): readonly Formula[] {
   }
 }
 
+const symbols = new WeakMap<Formula, readonly string[]>();
+
 /** Names of the symbols a formula reads, each once, in order of appearance. */
 export function formulaSymbols(formula: Formula): readonly string[] {
-  return [...new Set(namesIn(formula, (node) => (node.type === "symbol" ? node.name : undefined)))];
+  let names = symbols.get(formula);
+  if (names === undefined) {
+    names = [...new Set(namesIn(formula, (node) => (node.type === "symbol" ? node.name : undefined)))];
+    symbols.set(formula, names);
+  }
+  return names;
 }
 
 /** Names of the functions a formula calls, each once, in order of appearance. */

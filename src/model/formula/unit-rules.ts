@@ -15,6 +15,9 @@ export interface UnitValue {
   readonly zero: number;
 }
 
+/** What is judged, as messages show it: set only when there is a message. */
+export type Shown = () => string;
+
 /** Units that do not go together, in words. */
 export class UnitMismatch extends Error {}
 
@@ -54,30 +57,30 @@ function sortOfProduct(a: UnitValue, b: UnitValue, sign: 1 | -1): UnitValue["sor
 const isPure = ({ dimension, sort }: UnitValue) => sort !== "point" && sameExponents(dimension, none);
 
 /** The sum or difference of two values; `where` names it in messages. */
-export function sumOf(a: UnitValue, b: UnitValue, operator: "+" | "-", where: string): UnitValue {
+export function sumOf(a: UnitValue, b: UnitValue, operator: "+" | "-", where: Shown): UnitValue {
   if (a.sort !== "point" || b.sort !== "point") {
     const both = sameScale(a, b, where);
     if (b.sort === "point" && operator === "-" && a.sort !== "free")
-      throw new UnitMismatch(`${where} takes a point from a difference`);
+      throw new UnitMismatch(`${where()} takes a point from a difference`);
     if (a.sort === "nought" || b.sort === "nought") return both;
     const free = a.sort === "free" || b.sort === "free";
-    if (free && (a.zero !== 0 || b.zero !== 0)) throw new UnitMismatch(`${where} may join points of two scales`);
+    if (free && (a.zero !== 0 || b.zero !== 0)) throw new UnitMismatch(`${where()} may join points of two scales`);
     const point = operator === "-" && free ? undefined : [a, b].find(({ sort }) => sort === "point");
     return point ?? { ...both, sort: free ? "free" : "difference" };
   }
   sameScale(a, b, where);
   if (operator === "+")
-    throw new UnitMismatch(`${where} adds two points; add a difference: a + (b - a)/2 is their mean`);
-  if (a.zero !== b.zero) throw new UnitMismatch(`${where} subtracts points of two scales`);
+    throw new UnitMismatch(`${where()} adds two points; add a difference: a + (b - a)/2 is their mean`);
+  if (a.zero !== b.zero) throw new UnitMismatch(`${where()} subtracts points of two scales`);
   return { ...a, sort: "difference", zero: 0 };
 }
 
 /** A value inside a product, power or root: points only where their scale begins at the zero of nature. */
-export function afterFactor(value: UnitValue, shown: string, what: string, sort: "point" | "free"): UnitValue {
+export function afterFactor(value: UnitValue, shown: Shown, what: string, sort: "point" | "free"): UnitValue {
   if (value.sort !== "point") return value.sort === "nought" ? { ...value, sort: "difference" } : value;
   if (value.zero !== 0)
     throw new UnitMismatch(
-      `${shown} in ${describeValue(value)} cannot be ${what}: declare it in K, or take a difference`,
+      `${shown()} in ${describeValue(value)} cannot be ${what}: declare it in K, or take a difference`,
     );
   return { ...value, sort };
 }
@@ -88,26 +91,26 @@ export function raised(value: UnitValue, power: number): UnitValue {
 }
 
 /** Values side by side, as in `max(a, b)` or `a ≤ b`: one unit, and never a point beside a difference. */
-export function alike(a: UnitValue, b: UnitValue, where: string): UnitValue {
+export function alike(a: UnitValue, b: UnitValue, where: Shown): UnitValue {
   const both = sameScale(a, b, where);
   const pointed = [a, b].filter(({ sort }) => sort === "point");
   if (pointed.some(({ zero }) => zero !== pointed[0]?.zero))
-    throw new UnitMismatch(`${where} are points of two scales`);
+    throw new UnitMismatch(`${where()} are points of two scales`);
   if (pointed.length === 1 && [a, b].some(({ sort }) => sort === "difference"))
     throw new UnitMismatch(
-      `${where}: a point stands beside a difference (gauge meets absolute in a named function only)`,
+      `${where()}: a point stands beside a difference (gauge meets absolute in a named function only)`,
     );
   return pointed[0] ?? both;
 }
 
-function sameScale(a: UnitValue, b: UnitValue, where: string): UnitValue {
+function sameScale(a: UnitValue, b: UnitValue, where: Shown): UnitValue {
   if (a.sort === "nought" && b.zero === 0) return b;
   if (b.sort === "nought" && a.zero === 0) return a;
-  const words = `${describeValue(a)} and ${describeValue(b)}`;
-  if (!sameExponents(a.dimension, b.dimension)) throw new UnitMismatch(`${where}: ${words} do not go together`);
+  const words = () => `${describeValue(a)} and ${describeValue(b)}`;
+  if (!sameExponents(a.dimension, b.dimension)) throw new UnitMismatch(`${where()}: ${words()} do not go together`);
   const factor = factorBetween(a.scale, b.scale);
   if (factor !== undefined)
-    throw new UnitMismatch(`${where}: ${words} differ by a factor of ${factor}: declare one unit`);
+    throw new UnitMismatch(`${where()}: ${words()} differ by a factor of ${factor}: declare one unit`);
   return a;
 }
 

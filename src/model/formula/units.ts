@@ -12,6 +12,7 @@ import {
   raised,
   sumOf,
   UnitMismatch,
+  type Shown,
   valueOfUnit,
   type UnitValue,
 } from "./unit-rules.ts";
@@ -57,7 +58,7 @@ export function formulaUnitProblem({ formula, unit, empirical, ...context }: For
 export function comparisonUnitProblem(left: Formula, right: Formula, context: UnitContext): string | undefined {
   return problemOf(() => {
     for (const side of [left, right]) checkNames(side, context);
-    alike(infer(left, context), infer(right, context), `${show(left)} and ${show(right)}`);
+    alike(infer(left, context), infer(right, context), shown(left, right));
   });
 }
 
@@ -83,6 +84,10 @@ function checkNames(formula: Formula, { symbols, functions }: UnitContext): void
 }
 
 const show = (formula: Formula) => `"${plainText(typeset(formula))}"`;
+const shown =
+  (...formulas: readonly Formula[]): Shown =>
+  () =>
+    formulas.map(show).join(" and ");
 
 function infer(formula: Formula, context: UnitContext): UnitValue {
   switch (formula.type) {
@@ -115,15 +120,15 @@ function inferBinary(formula: BinaryNode, context: UnitContext): UnitValue {
   const b = infer(right, context);
   if (operator === "*" || operator === "/") {
     const what = operator === "*" ? "multiplied" : "divided";
-    const one = afterFactor(a, show(left), what, "point");
-    const other = afterFactor(b, show(right), what, "point");
+    const one = afterFactor(a, shown(left), what, "point");
+    const other = afterFactor(b, shown(right), what, "point");
     return productOf(one, other, operator === "*" ? 1 : -1);
   }
-  return sumOf(a, b, operator, show(formula));
+  return sumOf(a, b, operator, shown(formula));
 }
 
 function inferPower(base: UnitValue, { left, right }: BinaryNode, context: UnitContext): UnitValue {
-  const value = afterFactor(base, show(left), "raised to a power", "free");
+  const value = afterFactor(base, shown(left), "raised to a power", "free");
   const exponent = infer(right, context);
   if (!meets(exponent, pure))
     throw new UnitMismatch(`the exponent ${show(right)} is in ${describeValue(exponent)}, it must be a pure number`);
@@ -138,11 +143,11 @@ function inferCall(name: string, args: readonly Formula[], context: UnitContext)
   if (own !== undefined) return inferNamed(name, own, args, context);
   const [first = pure, ...rest] = args.map((arg) => infer(arg, context));
   const [part] = args;
-  const where = show({ type: "call", name, args });
+  const where = shown({ type: "call", name, args });
   if (name === "min" || name === "max") return rest.reduce((one, other) => alike(one, other, where), first);
-  if (part === undefined || args.length !== 1) throw new UnitMismatch(`${where} takes one argument`);
-  if (name === "sqrt") return raised(afterFactor(first, show(part), "put under a root", "free"), 0.5);
-  if (name === "abs") return afterFactor(first, show(part), "taken without its sign", "point");
+  if (part === undefined || args.length !== 1) throw new UnitMismatch(`${where()} takes one argument`);
+  if (name === "sqrt") return raised(afterFactor(first, shown(part), "put under a root", "free"), 0.5);
+  if (name === "abs") return afterFactor(first, shown(part), "taken without its sign", "point");
   if (!meets(first, pure))
     throw new UnitMismatch(
       `${show(part)} is in ${describeValue(first)}, ${name} takes a pure number${angleAdvice(name)}`,

@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import type { Publication } from "../../../src/publish/publication.ts";
 import { judgeBook, layOut, readBook } from "../../../src/pipeline.ts";
 
-const publication: Publication = layOut(
+const publication: Publication = await layOut(
   judgeBook(readBook(join(import.meta.dirname, "../../../demo-data/air-receiver/book"))),
 );
 const tableOf = (title: string) => {
