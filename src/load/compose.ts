@@ -27,6 +27,7 @@ export function composeKind(name: string, from: SchemaFile): Kind {
     description,
     section: textOf(schema, "x-section") ?? "",
     page: schema["x-page"] === "each" ? "each" : "group",
+    tableOnPaper: schema["x-paper"] === "table",
     ...(label !== undefined && { label }),
     columns: texts(schema, "x-columns"),
     fields: fieldsOf(row),

@@ -74,6 +74,7 @@ const annotations: ReadonlySet<string> = new Set([
   ...[
     "section",
     "page",
+    "paper",
     "label",
     "columns",
     "link",

@@ -22,6 +22,7 @@ export function checkHead(name: string, file: string, schema: JsonObject, shared
   for (const word of ["title", "description", "x-section"])
     need((textOf(schema, word) ?? "") !== "", `"${word}" is missing; expected a text`);
   need(["each", "group"].includes(textOf(schema, "x-page") ?? ""), '"x-page" is missing; expected "each" or "group"');
+  need([undefined, "table"].includes(textOf(schema, "x-paper")), '"x-paper" may only be "table"');
   need(schema["type"] === "object" && isObject(schema["properties"]), 'expected "type": "object" with "properties"');
   for (const property of [...Object.keys(shared), "kind", "$schema"])
     need(

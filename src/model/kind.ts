@@ -8,6 +8,8 @@ export interface Kind {
   /** Default section of the book its records are printed in. */
   readonly section: string;
   readonly page: "each" | "group";
+  /** On paper the table of the section is all there is of a record: what else it says stands elsewhere in the book. */
+  readonly tableOnPaper: boolean;
   /** Path of the field that names a record beside its id. */
   readonly label?: string;
   /** Paths of the fields a summary table shows. */

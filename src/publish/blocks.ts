@@ -48,6 +48,8 @@ interface Noted {
 
 export interface Column {
   readonly head: string;
+  /** The head as the symbol of a formula; `head` is then how it is read out. */
+  readonly symbol?: Display;
   readonly unit?: string;
   readonly align: "left" | "number";
   /** Share of the width, relative to the other columns; a hint for the PDF. */
@@ -134,6 +136,8 @@ export interface CalculationBlock {
 /** Sentences, each with its mark at the end of a leader (limits of validity, acceptance, checks of a page). */
 export interface JudgedBlock extends Noted {
   readonly type: "judged";
+  /** On paper, where all items passed and the section lists them once for all records: said instead of them. */
+  readonly onPaper?: Text;
   readonly items: readonly { readonly text: Text; readonly mark: Mark; readonly because?: Text }[];
 }
 
@@ -161,7 +165,14 @@ export type Block =
   | TableBlock
   | CalculationBlock
   | JudgedBlock
-  | { readonly type: "chain"; readonly label: string; readonly links: readonly ChainLink[]; readonly count: string }
+  | {
+      readonly type: "chain";
+      readonly label: string;
+      readonly links: readonly ChainLink[];
+      readonly count: string;
+      /** On paper, where the section says once what is checked at each link: follows the label, for the notes of sound links. */
+      readonly onPaper?: Text;
+    }
   | { readonly type: "findings"; readonly findings: readonly FindingItem[] }
   | ({ readonly type: "figure"; readonly number: string; readonly caption: Text; readonly figure: Figure } & Noted)
   /** An original: link to page and file, hash, who compared it. */

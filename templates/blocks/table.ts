@@ -14,7 +14,7 @@ export function table(context: PageContext, block: TableBlock): Html {
       ${caption(block)}
       <thead>
         <tr>
-          ${block.columns.map(head)}
+          ${block.columns.map((column) => head(context, column))}
         </tr>
       </thead>
       ${block.groups.map(
@@ -46,10 +46,12 @@ function caption({ number, title }: TableBlock): Html | false {
   </caption> `;
 }
 
-function head({ head: title, unit, align }: Column): Html {
+function head(context: PageContext, { head: title, symbol, unit, align }: Column): Html {
   if (title === "") return html`<td></td>`;
   const below = unit !== undefined && unit !== "" && html` <span class="u">${unit}</span>`;
-  return html`<th scope="col" ${align === "number" && html` class="n"`}>${title}${below}</th>`;
+  return html`<th scope="col" ${align === "number" && html` class="n"`}>
+    ${symbol === undefined ? title : text(context, [{ type: "symbol", display: symbol }])}${below}
+  </th>`;
 }
 
 function tableRow(context: PageContext, row: Row, columns: readonly Column[], decimals: readonly number[]): Html {

@@ -128,6 +128,7 @@ describe("a schema file that breaks the form is refused, naming file and fault",
       { "x-page": "many" },
       'thing.schema.json: "x-page" is missing; expected "each" or "group"',
     ],
+    ["another paper", { a: text }, { "x-paper": "none" }, 'thing.schema.json: "x-paper" may only be "table"'],
     [
       "a common property",
       { remarks: text },

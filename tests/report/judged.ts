@@ -71,6 +71,7 @@ const kind = (name: string, title: string): Kind => ({
   description: `One ${name}.`,
   section: "welding",
   page: "each",
+  tableOnPaper: false,
   columns: [],
   fields: new Map([
     [

@@ -96,6 +96,7 @@ export function propertyAt(kind: string, path: string): JsonObject | undefined {
 const words = [
   "section",
   "page",
+  "paper",
   "label",
   "columns",
   "link",

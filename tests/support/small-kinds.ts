@@ -34,6 +34,7 @@ export function kind(name: string, fields: Readonly<Record<string, Made>>, deriv
     description: name,
     section: "other",
     page: "each",
+    tableOnPaper: false,
     columns: [],
     fields: named(fields),
     derived,

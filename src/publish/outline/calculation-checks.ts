@@ -1,6 +1,6 @@
 import { describeBasis } from "../../model/basis.ts";
 import type { Computed } from "../../model/book.ts";
-import type { Comparison } from "../../model/calculation.ts";
+import type { Calculation, Comparison } from "../../model/calculation.ts";
 import { related, typeset } from "../../model/formula/typeset.ts";
 import { formulaOf } from "../../compute/formula-of.ts";
 import type { Block, Text } from "../blocks.ts";
@@ -84,4 +84,18 @@ function comparisonText(
     },
     `: ${figure(leftValue)} ${signs[relation]} ${figure(rightValue)}`,
   ];
+}
+
+/** What a recomputation is not: printed on every page of one. */
+export function caution(calculation: Calculation): Block {
+  return {
+    type: "caution",
+    text: [
+      [
+        calculation.caution ??
+          "This recomputation covers the formula and limits shown above, with the values recorded in this book. It does not replace the calculation required by the applicable code, nor the judgement of a licensed designer.",
+      ],
+      ["Loads, details and failure modes that are not on this page were not checked here."],
+    ],
+  };
 }

@@ -3,7 +3,7 @@ import type { Computed } from "../../model/book.ts";
 import type { Block, Text } from "../blocks.ts";
 import type { Page } from "../publication.ts";
 import { thicknessFigure } from "../figures/steel-rule.ts";
-import { acceptance, crossCheck, limits } from "./calculation-checks.ts";
+import { acceptance, caution, crossCheck, limits } from "./calculation-checks.ts";
 import { sheets } from "./calculation-sheets.ts";
 import { resultOf, stepBlock } from "./calculation-steps.ts";
 import { symbolsTable } from "./calculation-symbols.ts";
@@ -41,16 +41,7 @@ export function calculationPageOf(context: Context, computed: Computed, number: 
       context.judged.findings.filter(({ key, severity }) => computed.findings.includes(key) && severity !== "note"),
     ),
     ...computed.sheets.flatMap(({ record }) => scanBlocks(context, record)),
-    {
-      type: "caution",
-      text: [
-        [
-          calculation.caution ??
-            "This recomputation covers the formula and limits shown above, with the values recorded in this book. It does not replace the calculation required by the applicable code, nor the judgement of a licensed designer.",
-        ],
-        ["Loads, details and failure modes that are not on this page were not checked here."],
-      ],
-    },
+    caution(calculation),
   ];
   return {
     url: pageOfComputed(context, computed),

@@ -1,24 +1,24 @@
 import type { ComparedValue, Computed } from "../../model/book.ts";
 import { symbolDisplay } from "../../model/formula/typeset.ts";
-import type { Block, Cell } from "../blocks.ts";
+import type { Block, Cell, Row } from "../blocks.ts";
 import { formsOf } from "./calculation-symbols.ts";
-import { plain, targetOf, type Context } from "./context.ts";
+import { linkTo, plain, subjectLink, targetOf, worst, type Context } from "./context.ts";
+import { plainTable, wordsCell } from "./plain-table.ts";
+
+const noSheet = "The book holds no sheet of the maker for this calculation.";
+const apart =
+  "The recomputation does not read the maker’s sheet. Its inputs and results are compared afterwards, one by one.";
+
+const sheetsHeading = (said: string): Block[] => [
+  { type: "heading", level: 2, text: "Recorded against recomputed" },
+  { type: "paragraph", text: [said] },
+];
 
 /** The maker's sheets beside the recomputation, a table for each. */
 export function sheets(context: Context, computed: Computed, next: () => string): Block[] {
-  if (computed.sheets.length === 0)
-    return [
-      { type: "heading", level: 2, text: "Recorded against recomputed" },
-      { type: "paragraph", text: ["The book holds no sheet of the maker for this calculation."] },
-    ];
+  if (computed.sheets.length === 0) return sheetsHeading(noSheet);
   return [
-    { type: "heading", level: 2, text: "Recorded against recomputed" },
-    {
-      type: "paragraph",
-      text: [
-        "The recomputation does not read the maker’s sheet. Its inputs and results are compared afterwards, one by one.",
-      ],
-    },
+    ...sheetsHeading(apart),
     ...computed.sheets.map(({ record, values }): Block => {
       const group = (sort: string) => values.filter((one) => one.sort === sort);
       return {
@@ -66,6 +66,41 @@ export function sheets(context: Context, computed: Computed, next: () => string)
       };
     }),
   ];
+}
+
+/** The maker's sheets of one calculation, a row for each: how much of them agrees. */
+export function sheetsOfAll(context: Context, all: readonly Computed[], next: () => string): Block[] {
+  const rows = all.flatMap((computed) =>
+    computed.sheets.map(({ record, values }): Row => {
+      const agree = (sort: ComparedValue["sort"]): Cell => {
+        const group = values.filter((one) => one.sort === sort);
+        const good = group.filter(({ verdict }) => verdict === "passed").length;
+        return group.length === 0 ? { type: "empty" } : wordsCell(`${good} of ${group.length}`);
+      };
+      return {
+        cells: [
+          { type: "text", text: [subjectLink(context, computed)] },
+          { type: "text", text: [linkTo(context, record)] },
+          wordsCell(plain(record.value["revision"])),
+          agree("input"),
+          agree("result"),
+          wordsCell(values.find(({ sort }) => sort === "adopted")?.recorded ?? ""),
+          { type: "mark", mark: worst(values.map(({ verdict }) => verdict)) },
+        ],
+      };
+    }),
+  );
+  if (rows.length === 0) return sheetsHeading(noSheet);
+  const heads = {
+    "Made for": 2,
+    Sheet: 1.5,
+    Revision: 1,
+    "Inputs agree": 1.2,
+    "Results agree": 1.2,
+    Adopted: 1.5,
+    Verdict: 1.5,
+  };
+  return [...sheetsHeading(apart), plainTable(next(), "The maker’s sheets against the recomputation", heads, rows)];
 }
 
 function recomputedCell({ recomputed, unit }: ComparedValue): Cell {

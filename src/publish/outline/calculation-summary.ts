@@ -4,15 +4,16 @@ import { related, symbolDisplay, typeset } from "../../model/formula/typeset.ts"
 import { formulaOf } from "../../compute/formula-of.ts";
 import type { Block, Cell, Column, Row } from "../blocks.ts";
 import type { Page } from "../publication.ts";
+import { caution } from "./calculation-checks.ts";
+import { sheetsOfAll } from "./calculation-sheets.ts";
 import { resultOf } from "./calculation-steps.ts";
 import { formsOf } from "./calculation-symbols.ts";
-import { kindOf, pageOfComputed, rowOf, type Context } from "./context.ts";
+import { grouped, kindOf, subjectLink, type Context } from "./context.ts";
 import { figure } from "./numbers.ts";
+import { plainTable, wordsCell } from "./plain-table.ts";
+import { numbering } from "./record-blocks.ts";
 import { inFives } from "./row-tables.ts";
-import { countedTitle } from "./titles.ts";
-
-/** From so many subjects on, a calculation is printed once with a table; the page of each subject stays on screen. */
-export const manySubjects = 8;
+import { countedTitle, upper } from "./titles.ts";
 
 /** One calculation applied to many records: its formulas once, then a row for each. */
 export function calculationSummary(context: Context, all: readonly Computed[], number: string, section: number): Page {
@@ -26,6 +27,7 @@ export function calculationSummary(context: Context, all: readonly Computed[], n
   const steps = calculation.steps.filter((step) => all.some((one) => one.steps.some((done) => done.step === step)));
   const symbolColumn = (symbol: string, unit: string): Column => ({
     head: plainSymbol(symbol, forms),
+    symbol: symbolDisplay(symbol, forms.get(symbol)),
     align: "number",
     width: 1,
     ...(unit !== "1" && { unit }),
@@ -40,7 +42,7 @@ export function calculationSummary(context: Context, all: readonly Computed[], n
     cells: [
       {
         type: "text",
-        text: [{ type: "link", to: { page: pageOfComputed(context, one) }, text: nameOfSubject(context, one) }],
+        text: [subjectLink(context, one)],
       },
       ...inputs.map(([symbol]): Cell => numberCell(one.inputs.get(symbol)?.value)),
       ...steps.map((step): Cell => {
@@ -52,16 +54,7 @@ export function calculationSummary(context: Context, all: readonly Computed[], n
       { type: "mark", mark: one.verdict },
     ],
   }));
-  const judged: Block[] =
-    calculation.accept.length === 0
-      ? []
-      : [
-          {
-            type: "list",
-            ordered: false,
-            items: calculation.accept.map(({ means }) => [`${means.charAt(0).toUpperCase()}${means.slice(1)}.`]),
-          },
-        ];
+  const next = numbering(number);
   return {
     url: `calculation/${calculation.id}.html`,
     number,
@@ -91,19 +84,66 @@ export function calculationSummary(context: Context, all: readonly Computed[], n
           ],
         })),
       },
-      ...judged,
+      { type: "heading", level: 2, text: "Symbols" },
+      {
+        ...plainTable(
+          next(),
+          "Symbols of the inputs",
+          { Symbol: 1, Unit: 1, Meaning: 6 },
+          inputs.map(([symbol, { unit, means }]): Row => ({
+            cells: [
+              { type: "text", text: [{ type: "symbol", display: symbolDisplay(symbol, forms.get(symbol)) }] },
+              wordsCell(unit === "1" || unit === "rows" ? "" : unit),
+              wordsCell(means),
+            ],
+          })),
+        ),
+        wide: false,
+      },
+      ...judgedInAll(
+        "Acceptance",
+        all.map(({ accept }) => accept.map(({ acceptance, holds }) => [acceptance.means, holds])),
+      ),
+      ...judgedInAll(
+        "Limits of validity",
+        all.map(({ limits }) => limits.map(({ limit, holds }) => [limit.means, holds])),
+      ),
       { type: "heading", level: 2, text: "Inputs and results" },
       {
         type: "table",
-        number: `${number}.1`,
+        number: next(),
         title: `${calculation.title}, each from its own records`,
         columns,
         groups: inFives(rows),
         wide: true,
-        remark: [`${inputs.map(([symbol, { means }]) => `${plainSymbol(symbol, forms)}: ${means}`).join("; ")}.`],
       },
+      ...sheetsOfAll(context, all, next),
+      caution(calculation),
     ],
   };
+}
+
+/** What must hold, once for all subjects: in how many it is asked for, and in how many it holds. */
+function judgedInAll(
+  heading: string,
+  each: readonly (readonly (readonly [means: string, holds: boolean])[])[],
+): Block[] {
+  const found = grouped(each.flat(), ([means]) => means);
+  if (found.size === 0) return [];
+  return [
+    { type: "heading", level: 2, text: heading },
+    {
+      type: "judged",
+      items: [...found].map(([means, asked]) => {
+        const held = asked.filter(([, holds]) => holds).length;
+        const all = held === asked.length;
+        return {
+          text: [`${upper(means)}: ${all ? "all" : `${held} of`} ${asked.length}.`],
+          mark: all ? "passed" : "failed",
+        };
+      }),
+    },
+  ];
 }
 
 /** "All passed.", or how many did not. */
@@ -115,11 +155,6 @@ function verdictSentence(all: readonly Computed[]): string {
 function plainSymbol(symbol: string, forms: ReadonlyMap<string, string>): string {
   const { base, sub } = symbolDisplay(symbol, forms.get(symbol));
   return sub === undefined ? base : `${base} ${sub}`;
-}
-
-function nameOfSubject(context: Context, { subject, pointer }: Computed): string {
-  const row = rowOf(context, subject, pointer);
-  return `${subject.id}${row === undefined ? "" : `, ${row}`}`;
 }
 
 const numberCell = (value: number | undefined): Cell =>

@@ -8,6 +8,7 @@ import { atPointer, isList, isObject } from "../../model/json.ts";
 import type { Block, ChainLink, Inline, Mark, Note, Text } from "../blocks.ts";
 import { kindOf, linkTo, markOf, titleOfOutcome, valueAt, worst, type Context } from "./context.ts";
 import { findingLinks } from "./finding-blocks.ts";
+import { atOpening } from "./opening.ts";
 import { lowerTitle } from "./titles.ts";
 import { walk } from "./walk.ts";
 import { labelOfField, textOf } from "./values.ts";
@@ -17,13 +18,14 @@ import { labelOfField, textOf } from "./values.ts";
  * own get one made of what they name and what the register owes them.
  */
 export function chainBlock(context: Context, record: BookRecord): Extract<Block, { type: "chain" }> {
-  const chain = context.chains.find(({ kind }) => kind === record.kind) ?? ownChain(context, record);
-  const links = chain.links.map((step) => chainLink(context, record, step));
+  const chain = context.chains.find(({ kind }) => kind === record.kind);
+  const links = walked(context, record).map((one) => chainLink(context, record, one));
   return {
     type: "chain",
     label: `Evidence for ${record.kind} ${record.id}`,
     links,
     count: countOf(links.map(({ mark }) => mark)),
+    ...(chain !== undefined && { onPaper: atOpening(context, record.kind, "What is checked at each link") }),
   };
 }
 
@@ -56,20 +58,39 @@ function ownChain(context: Context, record: BookRecord): Chain {
   return { kind: record.kind, links: [...links, ...owed, ...own] };
 }
 
-function chainLink(context: Context, record: BookRecord, step: ChainStep): ChainLink {
-  const reached = [
-    ...new Map(
-      step.paths
-        .flatMap((path) => walk(context.judged, record, parsePath(path)))
-        .map((hit) => [addressOf(hit.record, hit.pointer), hit]),
-    ).values(),
-  ];
-  const outcomes = outcomesFor(
-    context,
-    record,
-    reached.map((hit) => hit.record),
-    step,
-  );
+/** A link of a record's chain as it was walked: what its paths lead to, and what was judged there. */
+interface WalkedLink {
+  readonly step: ChainStep;
+  readonly reached: readonly { readonly record: BookRecord; readonly pointer: string }[];
+  readonly outcomes: readonly Outcome[];
+}
+
+const known = new WeakMap<Context, Map<BookRecord, readonly WalkedLink[]>>();
+
+/** The chain of a record, walked once: its own page shows it, and its section counts it. */
+function walked(context: Context, record: BookRecord): readonly WalkedLink[] {
+  const all = known.get(context) ?? new Map<BookRecord, readonly WalkedLink[]>();
+  known.set(context, all);
+  let links = all.get(record);
+  if (links === undefined) {
+    const chain = context.chains.find(({ kind }) => kind === record.kind) ?? ownChain(context, record);
+    links = chain.links.map((step) => {
+      const hits = step.paths.flatMap((path) => walk(context.judged, record, parsePath(path)));
+      const reached = [...new Map(hits.map((hit) => [addressOf(hit.record, hit.pointer), hit])).values()];
+      const records = reached.map((hit) => hit.record);
+      return { step, reached, outcomes: outcomesFor(context, record, records, step) };
+    });
+    all.set(record, links);
+  }
+  return links;
+}
+
+/** Outcomes of each link of a record's chain. */
+export function linkOutcomes(context: Context, record: BookRecord): readonly (readonly Outcome[])[] {
+  return walked(context, record).map(({ outcomes }) => outcomes);
+}
+
+function chainLink(context: Context, record: BookRecord, { step, reached, outcomes }: WalkedLink): ChainLink {
   const marks = outcomes.map(markOf);
   const none = context.judged.state === "interim" ? "not due" : "not applicable";
   const mark =

@@ -1,7 +1,8 @@
 import type { Computed } from "../../model/book.ts";
 import type { BookRecord } from "../../model/record.ts";
 import type { Block, Text } from "../blocks.ts";
-import { pageOfComputed, type Context } from "./context.ts";
+import { grouped, pageOfComputed, type Context } from "./context.ts";
+import { fewItems } from "./judged-block.ts";
 import { figure, unitOfSymbol, withUnit } from "./numbers.ts";
 
 /** What was recomputed about a record: each acceptance with its figures, and a link to the calculation. */
@@ -10,8 +11,23 @@ export function computedBlocks(context: Context, record: BookRecord): Block[] {
   if (about.length === 0) return [];
   return [
     { type: "heading", level: 2, text: "Recomputed" },
-    { type: "judged", items: about.flatMap((computed) => acceptanceItems(context, computed)) },
+    ...[...grouped(about, ({ calculation }) => calculation.id).values()].map((all) => judgedOf(context, all)),
   ];
+}
+
+/** The acceptances of one calculation. On paper those of many rows are summed up: its own page has a row for each. */
+function judgedOf(context: Context, all: readonly Computed[]): Block {
+  const items = all.flatMap((computed) => acceptanceItems(context, computed));
+  const [first] = all;
+  const sound = items.length >= fewItems && items.every(({ mark }) => mark === "passed");
+  if (first === undefined || !sound || !context.summedUp.has(first.calculation.id)) return { type: "judged", items };
+  const { title, id } = first.calculation;
+  const onPaper: Text = [
+    `${items.length} acceptances of `,
+    { type: "link", to: { page: `calculation/${id}.html` }, text: title },
+    ", all passed.",
+  ];
+  return { type: "judged", items, onPaper };
 }
 
 /** Acceptances as sentences: what must hold, the two figures, and where they come from. */

@@ -7,14 +7,22 @@ import type { BookRecord } from "../../model/record.ts";
 import { atPointer, type Json } from "../../model/json.ts";
 import { rowName } from "../../model/stable.ts";
 import type { Inline, Mark, Target } from "../blocks.ts";
-import { addressOfRecord, calculationPage } from "./address.ts";
+import { addressOfRecord, calculationPage, frontKinds } from "./address.ts";
+import { sectionsOf, type BookSection } from "./sections.ts";
 import { lowerTitle } from "./titles.ts";
+
+/** From so many subjects on, a calculation is printed once with a table; the page of each subject stays on screen. */
+const manySubjects = 8;
 
 /** The judged book with the indexes pages are made from. */
 export interface Context {
   readonly judged: JudgedBook;
   readonly kinds: ReadonlyMap<string, Kind>;
   readonly chains: readonly Chain[];
+  /** Kinds the book has records of, but for those the front page is made of. */
+  readonly present: readonly Kind[];
+  /** Sections of the book, in order. */
+  readonly sections: readonly BookSection[];
   readonly findings: ReadonlyMap<string, Finding>;
   /** Outcomes by `kind:id` of their subject; rows (`kind:id#row`) under their record as well. */
   readonly outcomes: ReadonlyMap<string, readonly Outcome[]>;
@@ -24,29 +32,31 @@ export interface Context {
   /** Ids of the rows of the register. */
   readonly requirements: ReadonlySet<string>;
   readonly calculations: ReadonlySet<string>;
+  /** Calculations with so many subjects that they are printed once for all of them. */
+  readonly summedUp: ReadonlySet<string>;
   /** File and line of a place, as people cite it. */
   source(record: BookRecord, pointer?: string): string;
 }
 
 export function contextOf(judged: JudgedBook, chains: readonly Chain[]): Context {
   const outcomes = new Map<string, Outcome[]>();
-  const put = (key: string, outcome: Outcome) => {
-    const list = outcomes.get(key);
-    if (list === undefined) outcomes.set(key, [outcome]);
-    else list.push(outcome);
-  };
   for (const outcome of judged.outcomes) {
     if (outcome.subject === null) continue;
     const { kind, id } = outcome.subject;
-    put(`${kind}:${id}`, outcome);
+    addTo(outcomes, `${kind}:${id}`, outcome);
     const record = id.split("#")[0] ?? id;
-    if (record !== id) put(`${kind}:${record}`, outcome);
+    if (record !== id) addTo(outcomes, `${kind}:${record}`, outcome);
   }
   const { definitions, loaded } = judged;
+  const present = [...definitions.kinds.values()].filter(
+    ({ name }) => !frontKinds.has(name) && (judged.graph.byKind.get(name)?.size ?? 0) > 0,
+  );
   return {
     judged,
     kinds: definitions.kinds,
     chains,
+    present,
+    sections: sectionsOf(judged.book, present),
     findings: new Map(judged.findings.map((finding) => [finding.key, finding])),
     outcomes,
     titles: new Map(
@@ -67,11 +77,29 @@ export function contextOf(judged: JudgedBook, chains: readonly Chain[]): Context
     ),
     requirements: new Set(definitions.registers.flatMap(({ requirements }) => requirements.map(({ id }) => id))),
     calculations: new Set(definitions.calculations.map(({ id }) => id)),
+    summedUp: new Set(
+      [...grouped(judged.computed, ({ calculation }) => calculation.id)].flatMap(([id, all]) =>
+        all.length < manySubjects ? [] : [id],
+      ),
+    ),
     source: (record, pointer = "") => {
       const place = { file: record.file, pointer: record.pointer + pointer };
       return `${record.file}:${loaded.locator.position(place).line}`;
     },
   };
+}
+
+function addTo<Key, Item>(groups: Map<Key, Item[]>, key: Key, item: Item): void {
+  const group = groups.get(key);
+  if (group === undefined) groups.set(key, [item]);
+  else group.push(item);
+}
+
+/** The items by their key, keys and items in the order they come. */
+export function grouped<Key, Item>(items: Iterable<Item>, keyOf: (item: Item) => Key): ReadonlyMap<Key, Item[]> {
+  const groups = new Map<Key, Item[]>();
+  for (const item of items) addTo(groups, keyOf(item), item);
+  return groups;
 }
 
 export function kindOf(context: Context, record: Pick<BookRecord, "kind">): Kind {
@@ -87,6 +115,13 @@ export function targetOf(context: Context, record: BookRecord, pointer = ""): Ta
 /** Page of a calculation about a record or one of its rows. */
 export function pageOfComputed(context: Context, { calculation, subject, pointer }: Computed): string {
   return calculationPage(calculation.id, subject, rowOf(context, subject, pointer) ?? "");
+}
+
+/** "P01, N6": what a calculation is about, as a link to its page. */
+export function subjectLink(context: Context, computed: Computed): Inline {
+  const row = rowOf(context, computed.subject, computed.pointer);
+  const text = `${computed.subject.id}${row === undefined ? "" : `, ${row}`}`;
+  return { type: "link", to: { page: pageOfComputed(context, computed) }, text };
 }
 
 /** Name of the row a pointer leads into, or undefined. */

@@ -4,7 +4,7 @@ import type { Page } from "../publication.ts";
 import { inWords } from "./chain-block.ts";
 import type { Context } from "./context.ts";
 import { findingGroups, findingsPage } from "./finding-blocks.ts";
-import { counted } from "./front-page.ts";
+import { counted } from "./titles.ts";
 
 /** All findings by who must act; answered ones and notes at the end. */
 export function findingsPageOf(context: Context, number: string, section: number): Page {

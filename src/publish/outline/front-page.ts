@@ -8,7 +8,7 @@ import { linkTo, nameOf, plain, type Context } from "./context.ts";
 import { linkOf, signatureBlock } from "./evidence-blocks.ts";
 import { findingsPage } from "./finding-blocks.ts";
 import { awaitedBlocks, basisSentence, historyBlocks, holdingFacts, reportBlocks } from "./front-state.ts";
-import { lowerTitle } from "./titles.ts";
+import { counted, lowerTitle } from "./titles.ts";
 import { labelOfField, textOf } from "./values.ts";
 
 export const cautions: readonly string[] = [
@@ -102,8 +102,6 @@ function stateBlocks(context: Context): Block[] {
     },
   ];
 }
-
-export const counted = (count: number, one: string, several = `${one}s`) => `${count} ${count === 1 ? one : several}`;
 
 function exceptionBlocks(context: Context): Block[] {
   const { exceptions, findings } = context.judged;

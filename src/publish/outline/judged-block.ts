@@ -3,6 +3,8 @@ import { addressOf, type BookRecord } from "../../model/record.ts";
 import type { Block, Text } from "../blocks.ts";
 import { markOf, titleOfOutcome, type Context } from "./context.ts";
 import { findingLinks } from "./finding-blocks.ts";
+import { atOpening } from "./opening.ts";
+import { counted } from "./titles.ts";
 
 /**
  * The checks of a record that its page lists and counts. A requirement that is met is seen from the record itself, and
@@ -14,6 +16,9 @@ export function shownOutcomes(context: Context, record: BookRecord): readonly Ou
       verdict !== "passed" || !(context.requirements.has(definition) || context.calculations.has(definition)),
   );
 }
+
+/** Fewer sentences take no more room than one that sums them up. */
+export const fewItems = 3;
 
 /** What was judged about this record, sentence by sentence, gravest first. */
 export function judgedBlock(context: Context, record: BookRecord, heading = "What was judged"): Block[] {
@@ -38,6 +43,10 @@ export function judgedBlock(context: Context, record: BookRecord, heading = "Wha
     {
       type: "judged",
       items,
+      ...(items.length >= fewItems &&
+        items.every(({ mark }) => mark === "passed") && {
+          onPaper: atOpening(context, record.kind, `${counted(items.length, "check")}, all passed; what is checked`),
+        }),
       ...(none > 0 && { notes: [{ text: [`${none} more check${none === 1 ? " does" : "s do"} not apply here.`] }] }),
     },
   ];

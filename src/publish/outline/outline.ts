@@ -1,30 +1,26 @@
 import { createHash } from "node:crypto";
-import type { Computed, JudgedBook } from "../../model/book.ts";
+import type { JudgedBook } from "../../model/book.ts";
 import type { Chain } from "../../model/chain.ts";
 import type { Kind } from "../../model/kind.ts";
 import type { Block, ContentsEntry } from "../blocks.ts";
 import type { Appendix, Page, Publication } from "../publication.ts";
-import { frontKinds } from "./address.ts";
 import { calculationPageOf } from "./calculation-page.ts";
-import { calculationSummary, manySubjects } from "./calculation-summary.ts";
+import { calculationSummary } from "./calculation-summary.ts";
 import { chainBlock } from "./chain-block.ts";
 import { findingsPageOf } from "./findings-page.ts";
 import { integrityPage } from "./integrity-page.ts";
 import { judgedWithPage } from "./judged-with-page.ts";
 import { notCheckedPage } from "./not-checked-page.ts";
 import { requirementsPage } from "./requirements-page.ts";
-import { contextOf, plain, targetOf, type Context } from "./context.ts";
+import { contextOf, grouped, plain, targetOf, type Context } from "./context.ts";
 import { frontPage, name } from "./front-page.ts";
-import { groupPages, openingPage, openingUrl, recordPage, recordsOf } from "./section-pages.ts";
-import { sectionsOf } from "./sections.ts";
+import { openingUrl } from "./opening.ts";
+import { groupPages, openingPage, recordPage, recordsOf } from "./section-pages.ts";
 
 /** Lays the whole book out as pages of blocks: the only place that decides what the book says. Pure. */
 export function outline(judged: JudgedBook, chains: readonly Chain[], tool: string): Publication {
   const context = contextOf(judged, chains);
-  const present = [...judged.definitions.kinds.values()].filter(
-    (kind) => !frontKinds.has(kind.name) && recordsOf(context, kind).length > 0,
-  );
-  const sections = sectionsOf(judged.book, present);
+  const { present, sections } = context;
   const laid = sections.map((section, index) => {
     const kinds = present.filter((kind) => kind.section === section.id);
     return { section, kinds, pages: sectionPages(context, section, index, kinds, tool) };
@@ -90,11 +86,13 @@ function sectionPages(
     );
   if (section.id === "integrity") own.push(integrityPage(context, next(), index));
   const calculations = section.id === "design" ? calculationPages(context, next, index) : [];
-  const records = kinds.flatMap((kind) =>
-    kind.page === "each"
-      ? recordsOf(context, kind).map((record) => recordPage(context, record, next(), index))
-      : groupPages(context, kind, next, index),
-  );
+  const records = kinds.flatMap((kind) => {
+    const pages =
+      kind.page === "each"
+        ? recordsOf(context, kind).map((record) => recordPage(context, record, next(), index))
+        : groupPages(context, kind, next, index);
+    return kind.tableOnPaper ? pages.map((page) => ({ ...page, screenOnly: true })) : pages;
+  });
   return [
     openingPage(context, section, number, index, kinds, [
       ...own,
@@ -119,13 +117,9 @@ function contentsOf(page: Page): ContentsEntry[] {
 
 /** A page for each recomputation; what applies to many records gets one page for all, and theirs on screen. */
 function calculationPages(context: Context, next: () => string, section: number): Page[] {
-  const byId = new Map<string, Computed[]>();
-  for (const computed of context.judged.computed) {
-    const { id } = computed.calculation;
-    byId.set(id, [...(byId.get(id) ?? []), computed]);
-  }
-  return [...byId.values()].flatMap((all) => {
-    if (all.length < manySubjects) return all.map((computed) => calculationPageOf(context, computed, next(), section));
+  const byId = grouped(context.judged.computed, ({ calculation }) => calculation.id);
+  return [...byId].flatMap(([id, all]) => {
+    if (!context.summedUp.has(id)) return all.map((computed) => calculationPageOf(context, computed, next(), section));
     const number = next();
     const each = all.map((computed, at) => ({
       ...calculationPageOf(context, computed, `${number}.${at + 1}`, section),

@@ -6,15 +6,16 @@ import type { Page } from "../publication.ts";
 import { groupPage } from "./address.ts";
 import { chainBlock } from "./chain-block.ts";
 import { extraBlocks } from "./extras.ts";
-import { kindOf, labelOf, linkTo, markOf, targetOf, worst, type Context } from "./context.ts";
+import { grouped, kindOf, labelOf, linkTo, markOf, targetOf, worst, type Context } from "./context.ts";
 import { computedBlocks } from "./computed-blocks.ts";
 import { namedBy, scanBlocks, signatureBlock } from "./evidence-blocks.ts";
-import { counted } from "./front-page.ts";
 import { judgedBlock, shownOutcomes } from "./judged-block.ts";
 import { numbering, recordBlocks, type Numbering } from "./record-blocks.ts";
 import { inFives } from "./row-tables.ts";
+import { checksTable } from "./checks-table.ts";
+import { openingUrl } from "./opening.ts";
 import { columnsOf, headOf, listCell, pointersAt, type ListColumn } from "./list-columns.ts";
-import { countedTitle } from "./titles.ts";
+import { counted, countedTitle } from "./titles.ts";
 import { cellOf, commonUnit, labelOfField } from "./values.ts";
 
 /** Opening of a section: what it holds, a table per kind, and links to the pages in it. */
@@ -28,6 +29,8 @@ export function openingPage(
 ): Page {
   const next = numbering(number);
   const tables = kinds.flatMap((kind) => summaryTable(context, kind, next));
+  const checks = kinds.flatMap((kind) => checksTable(context, kind, recordsOf(context, kind), next));
+  if (checks.length > 0) checks.unshift({ type: "heading", level: 2, text: "What is checked of each record" });
   const extra: readonly Block[] =
     also.length === 0
       ? []
@@ -56,14 +59,13 @@ export function openingPage(
     blocks: [
       ...extra,
       ...tables,
+      ...checks,
       ...(tables.length + extra.length === 0
         ? [{ type: "paragraph", text: ["No record belongs to this section."] } satisfies Block]
         : []),
     ],
   };
 }
-
-export const openingUrl = (index: number) => `section-${String(index + 1).padStart(2, "0")}.html`;
 
 function sectionSentence(context: Context, kinds: readonly Kind[], holds: readonly string[]): string {
   const marks = kinds.flatMap((kind) => recordsOf(context, kind).map((record) => recordMark(context, record)));
@@ -191,12 +193,7 @@ function underOf(context: Context, record: BookRecord): Text {
 
 /** Records that share a page: each with its anchor, heading and data. The key of the page never depends on neighbours. */
 export function groupPages(context: Context, kind: Kind, number: () => string, section: number): Page[] {
-  const groups = new Map<string, BookRecord[]>();
-  for (const record of recordsOf(context, kind)) {
-    const url = groupPage(record);
-    groups.set(url, [...(groups.get(url) ?? []), record]);
-  }
-  return [...groups].map(([url, records]) => {
+  return [...grouped(recordsOf(context, kind), groupPage)].map(([url, records]) => {
     const own = number();
     const next = numbering(own);
     const ids = records.map(({ id }) => id);

@@ -27,3 +27,7 @@ export const countedTitle = (count: number, title: string): string =>
 
 /** "thickness" → "Thickness": the head of a sentence. */
 export const upper = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** "1 check", "3 checks". */
+export const counted = (count: number, one: string, several = `${one}s`): string =>
+  `${count} ${count === 1 ? one : several}`;

@@ -2,7 +2,7 @@ import type { Block, ChainLink, Mark, Text } from "../blocks.ts";
 import type { Canvas } from "./canvas.ts";
 import type { Piece } from "./flow.ts";
 import { drawLeader, drawMark, markWidth } from "./marks.ts";
-import { mm, rules, styles, textWidth, type TextStyle } from "./measures.ts";
+import { fullWidth, mm, rules, styles, textWidth, upright, type TextStyle } from "./measures.ts";
 import {
   baselineIn,
   blank,
@@ -22,11 +22,13 @@ import { setLines, type Line } from "./text.ts";
 const markSize = 8.5;
 
 /** All marks of a block begin below each other, so that the verdicts read down one column. */
-const columnOf = ({ fonts }: PageSetter, marks: readonly Mark[]) =>
-  textWidth - Math.max(0, ...marks.map((mark) => markWidth(fonts, mark, markSize)));
+const columnOf = ({ fonts }: PageSetter, marks: readonly Mark[], width = textWidth) =>
+  width - Math.max(0, ...marks.map((mark) => markWidth(fonts, mark, markSize)));
 
 /** Sentences with a leader to their marks. */
 export function judgedPieces(setter: PageSetter, block: Extract<Block, { type: "judged" }>): readonly Piece[] {
+  if (block.onPaper !== undefined)
+    return spaced(linePieces(setLines(setter, block.onPaper, styles.text, textWidth), styles.text), mm(1));
   const column = columnOf(
     setter,
     block.items.map((item) => item.mark),
@@ -70,29 +72,59 @@ function because(setter: PageSetter, text: Text | undefined, left: number): read
   return [shifted(pile([blank(mm(0.5)), stack(lines, styles.table)]), left)];
 }
 
+/** A title with the line above and below it. */
+const titleRoom = mm(24);
+
+const isSound = ({ mark }: ChainLink) => mark === "passed" || mark === "not applicable";
+
 const chainIndent = mm(9);
 const pad = mm(1.7);
 
-/** The chain of evidence: numbered links between hairlines, each with its verdict, its sentences and its reasons. */
+/**
+ * The chain of evidence: numbered links between hairlines, each with its verdict, its sentences and its reasons. Without
+ * notes it has the room of the margin as well.
+ */
 export function chainPieces(setter: PageSetter, block: Extract<Block, { type: "chain" }>): readonly Piece[] {
-  const column = columnOf(
-    setter,
-    block.links.map((link) => link.mark),
+  const shown = block.links.map((link) =>
+    block.onPaper !== undefined && isSound(link) ? { ...link, notes: [] } : link,
   );
-  const links = block.links.flatMap((link, index) => linkPieces(setter, link, index, column));
-  const label = stack(setLines(setter, [block.label], styles.remark, textWidth), styles.remark);
-  const count = stack(setLines(setter, [block.count], styles.text, textWidth), styles.text);
+  const wide = shown.every(({ notes }) => notes.length === 0);
+  const width = wide ? fullWidth : textWidth;
+  const marks = block.links.map((link) => link.mark);
+  const setting = { width, column: columnOf(setter, marks, width) };
+  const links = shown.flatMap((link, index) => linkPieces(setter, link, index, setting));
+  const said = block.onPaper === undefined ? [block.label] : [`${block.label}. `, ...block.onPaper];
+  const label = stack(setLines(setter, said, styles.remark, width), styles.remark);
+  const count = stack(setLines(setter, [block.count], styles.text, width), styles.text);
   const ending: Piece = {
     height: count.height + pad,
     draw(canvas, x, y) {
-      drawRule(canvas, x, y, textWidth, rules.ends);
+      drawRule(canvas, x, y, width, rules.ends);
       count.draw(canvas, x, y + pad);
     },
   };
-  return [{ ...pile([label, blank(mm(1.2))]), keep: true }, ...links, ending];
+  const pieces = [pile([label, blank(mm(1.2))]), ...links, ending];
+  // A chain is walked on one page: where it fits on a sheet with the title above it, it is not parted.
+  const whole = pieces.reduce((sum, { height }) => sum + height, titleRoom) <= upright.bottom - upright.top;
+  return pieces.map((piece, index) => ({
+    ...piece,
+    wide,
+    ...((index === 0 || (whole && piece !== ending)) && { keep: true }),
+  }));
 }
 
-function linkPieces(setter: PageSetter, link: ChainLink, index: number, column: number): readonly Piece[] {
+interface ChainSetting {
+  readonly width: number;
+  /** Where the marks begin. */
+  readonly column: number;
+}
+
+function linkPieces(
+  setter: PageSetter,
+  link: ChainLink,
+  index: number,
+  { width, column }: ChainSetting,
+): readonly Piece[] {
   const style: TextStyle = { ...styles.text, strong: true };
   const head = led(
     setLines(setter, [link.what], style, column - chainIndent - mm(7)),
@@ -104,14 +136,14 @@ function linkPieces(setter: PageSetter, link: ChainLink, index: number, column: 
   const opening: Piece = {
     height: pad,
     draw(canvas, x, y) {
-      drawRule(canvas, x, y, textWidth, index === 0 ? rules.ends : rules.group, index > 0);
+      drawRule(canvas, x, y, width, index === 0 ? rules.ends : rules.group, index > 0);
       const number = String(index + 1);
       const left = x + mm(5) - setter.fonts.width("serif-old", 10, number);
       canvas.text(left, y + pad + baselineIn(style), "serif-old", 10, number);
     },
   };
   const sentences = link.text.flatMap((text) =>
-    linePieces(setLines(setter, text, styles.text, textWidth - chainIndent), styles.text, chainIndent),
+    linePieces(setLines(setter, text, styles.chain, width - chainIndent), styles.chain, chainIndent),
   );
   const parts = [opening, ...head, ...sentences, ...because(setter, link.because, chainIndent), blank(pad)];
   return landing(setter, withNotes(setter, together(parts), link.notes), link.anchor);

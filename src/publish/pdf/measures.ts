@@ -23,6 +23,8 @@ export const styles = {
   h2: { ...serif(11.5, 14), strong: true },
   h3: { ...serif(10, 13.5), strong: true },
   text: serif(10, 13.5),
+  /** Smaller than running text, so that the longest chains fit on a sheet. */
+  chain: serif(9.2, 12),
   table: sans(8.5, 11),
   head: sans(7.5, 9.5),
   note: { ...sans(7.5, 9.8), soft: true },

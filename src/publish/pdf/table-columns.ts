@@ -1,3 +1,4 @@
+import type { Display } from "../../model/formula/typeset.ts";
 import type { Column, TableBlock } from "../blocks.ts";
 import { fullWidth, mm, styles, textWidth, turnedWidth, type TextStyle } from "./measures.ts";
 import type { PageSetter } from "./paragraphs.ts";
@@ -99,10 +100,15 @@ function measure(setter: PageSetter, table: TableBlock, type: TableType): Measur
   return { wishes, gaps: total(table.columns.map((_, index) => gapAfter(table.columns, index))), cache };
 }
 
-function headWidths({ fonts }: PageSetter, column: Column, { head }: TableType) {
+function headWidths(setter: PageSetter, column: Column, { head }: TableType) {
+  const { fonts } = setter;
   const width = (text: string) => fonts.width("sans", head.size, text);
   const words = column.head.split(" ").map(width);
   const unit = column.unit === undefined ? 0 : width(column.unit);
+  if (column.symbol !== undefined) {
+    const most = Math.max(unit, symbolLine(setter, column.symbol, head).width);
+    return { natural: most, least: most };
+  }
   return {
     natural: Math.max(Math.min(width(column.head), Math.max(mm(20), ...words)), unit),
     least: Math.max(unit, 0, ...words),
@@ -149,8 +155,14 @@ function shareOut(wishes: readonly Wish[], columns: readonly Column[], room: num
   return at(low);
 }
 
+const symbolLine = (setter: PageSetter, display: Display, head: TextStyle) =>
+  setLine(setter, [{ type: "symbol", display }], head);
+
 /** Lines of a column's head, its unit on a line of its own. */
 export function headLines(setter: PageSetter, { column, width }: SetColumn, { head }: TableType) {
+  const whole = (row: string) => setLine(setter, [{ type: "whole", text: row }], head);
+  if (column.symbol !== undefined)
+    return [symbolLine(setter, column.symbol, head), ...(column.unit === undefined ? [] : [whole(column.unit)])];
   const words = column.head.split(" ");
   const rows: string[] = [];
   for (const word of words) {
@@ -160,5 +172,5 @@ export function headLines(setter: PageSetter, { column, width }: SetColumn, { he
     else rows.push(word);
   }
   if (column.unit !== undefined) rows.push(column.unit);
-  return rows.filter((row) => row !== "").map((row) => setLine(setter, [{ type: "whole", text: row }], head));
+  return rows.filter((row) => row !== "").map(whole);
 }

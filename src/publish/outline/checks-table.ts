@@ -1,0 +1,74 @@
+import { describeBasis } from "../../model/basis.ts";
+import type { Kind } from "../../model/kind.ts";
+import type { Outcome } from "../../model/finding.ts";
+import type { BookRecord } from "../../model/record.ts";
+import type { Block, Cell, Row, Text } from "../blocks.ts";
+import { linkOutcomes } from "./chain-block.ts";
+import { markOf, titleOfOutcome, worst, type Context } from "./context.ts";
+import { shownOutcomes } from "./judged-block.ts";
+import { checksAnchor } from "./opening.ts";
+import { plainTable, wordsCell, type Heads } from "./plain-table.ts";
+import type { Numbering } from "./record-blocks.ts";
+import { lowerTitle } from "./titles.ts";
+
+const heads: Heads = { Checked: 5, Basis: 4, "Passed#": 0.8, "Of#": 0.7, Verdict: 1.4 };
+
+/**
+ * What is checked of the records of a kind, once for all of them: rule by rule, or link by link where they have a chain.
+ * On paper the records themselves then only say that all of it passed.
+ */
+export function checksTable(
+  context: Context,
+  kind: Kind,
+  records: readonly BookRecord[],
+  next: Numbering,
+): readonly Block[] {
+  const chain = context.chains.find((one) => one.kind === kind.name);
+  const rows =
+    chain === undefined
+      ? rulesOf(context, records).map((outcomes) => rowOf(context, [], outcomes))
+      : chain.links.flatMap((step, index) => {
+          const outcomes = applying(records.flatMap((record) => linkOutcomes(context, record)[index] ?? []));
+          return outcomes.length === 0 ? [] : [rowOf(context, [{ type: "strong", text: step.what }, ": "], outcomes)];
+        });
+  if (rows.length === 0) return [];
+  const title = `What is checked of each ${lowerTitle(kind.title)}${chain === undefined ? "" : ", link by link of its chain"}`;
+  return [{ type: "anchor", anchor: checksAnchor(kind.name) }, plainTable(next(), title, heads, rows)];
+}
+
+const applying = (outcomes: readonly Outcome[]) => outcomes.filter(({ verdict }) => verdict !== "not applicable");
+
+/** Outcomes of the records, one list for each sentence that is judged. */
+function rulesOf(context: Context, records: readonly BookRecord[]): readonly (readonly Outcome[])[] {
+  const found = new Map<string, Outcome[]>();
+  for (const record of records)
+    for (const outcome of applying(shownOutcomes(context, record))) {
+      const title = titleOfOutcome(context, outcome);
+      const list = found.get(title);
+      if (list === undefined) found.set(title, [outcome]);
+      else list.push(outcome);
+    }
+  return [...found.values()];
+}
+
+function rowOf(context: Context, lead: Text, outcomes: readonly Outcome[]): Row {
+  const titles = [...new Set(outcomes.map((outcome) => titleOfOutcome(context, outcome)))];
+  const bases = [
+    ...new Set(
+      outcomes.flatMap(({ definition }) => {
+        const basis = context.bases.get(definition.split("/")[0] ?? definition);
+        return basis === undefined ? [] : [describeBasis(basis)];
+      }),
+    ),
+  ];
+  const count = (value: number): Cell => ({ type: "number", text: String(value) });
+  return {
+    cells: [
+      { type: "text", text: [...lead, `${titles.join("; ")}.`] },
+      wordsCell(bases.join("; ")),
+      count(outcomes.filter(({ verdict }) => verdict === "passed").length),
+      count(outcomes.length),
+      { type: "mark", mark: worst(outcomes.map(markOf)) },
+    ],
+  };
+}
