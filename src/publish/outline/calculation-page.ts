@@ -1,5 +1,6 @@
 import { describeBasis } from "../../model/basis.ts";
 import type { Computed } from "../../model/book.ts";
+import type { Finding } from "../../model/finding.ts";
 import type { Block, Text } from "../blocks.ts";
 import type { Page } from "../publication.ts";
 import { thicknessFigure } from "../figures/steel-rule.ts";
@@ -36,10 +37,7 @@ export function calculationPageOf(context: Context, computed: Computed, number: 
     ...limits(computed),
     ...crossCheck(computed),
     ...sheets(context, computed, next),
-    ...findingGroups(
-      context,
-      context.judged.findings.filter(({ key, severity }) => computed.findings.includes(key) && severity !== "note"),
-    ),
+    ...findingGroups(context, objections(context, computed)),
     ...computed.sheets.flatMap(({ record }) => scanBlocks(context, record)),
     {
       type: "caution",
@@ -61,6 +59,12 @@ export function calculationPageOf(context: Context, computed: Computed, number: 
     blocks,
     section,
   };
+}
+
+/** Findings of the recomputation, in the order of the book. */
+function objections(context: Context, { findings }: Computed): Finding[] {
+  if (findings.length === 0) return [];
+  return context.judged.findings.filter(({ key, severity }) => findings.includes(key) && severity !== "note");
 }
 
 function underOf(context: Context, computed: Computed): Text {

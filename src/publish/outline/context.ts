@@ -18,6 +18,8 @@ export interface Context {
   readonly findings: ReadonlyMap<string, Finding>;
   /** Outcomes by `kind:id` of their subject; rows (`kind:id#row`) under their record as well. */
   readonly outcomes: ReadonlyMap<string, readonly Outcome[]>;
+  /** Recomputations by the record they are about. */
+  readonly computed: ReadonlyMap<BookRecord, readonly Computed[]>;
   readonly titles: ReadonlyMap<string, string>;
   /** Bases of definitions, by id. */
   readonly bases: ReadonlyMap<string, Basis>;
@@ -30,17 +32,12 @@ export interface Context {
 
 export function contextOf(judged: JudgedBook, chains: readonly Chain[]): Context {
   const outcomes = new Map<string, Outcome[]>();
-  const put = (key: string, outcome: Outcome) => {
-    const list = outcomes.get(key);
-    if (list === undefined) outcomes.set(key, [outcome]);
-    else list.push(outcome);
-  };
   for (const outcome of judged.outcomes) {
     if (outcome.subject === null) continue;
     const { kind, id } = outcome.subject;
-    put(`${kind}:${id}`, outcome);
+    addTo(outcomes, `${kind}:${id}`, outcome);
     const record = id.split("#")[0] ?? id;
-    if (record !== id) put(`${kind}:${record}`, outcome);
+    if (record !== id) addTo(outcomes, `${kind}:${record}`, outcome);
   }
   const { definitions, loaded } = judged;
   return {
@@ -49,6 +46,7 @@ export function contextOf(judged: JudgedBook, chains: readonly Chain[]): Context
     chains,
     findings: new Map(judged.findings.map((finding) => [finding.key, finding])),
     outcomes,
+    computed: grouped(judged.computed, ({ subject }) => subject),
     titles: new Map(
       [
         ...definitions.rules,
@@ -72,6 +70,19 @@ export function contextOf(judged: JudgedBook, chains: readonly Chain[]): Context
       return `${record.file}:${loaded.locator.position(place).line}`;
     },
   };
+}
+
+function addTo<Key, Item>(groups: Map<Key, Item[]>, key: Key, item: Item): void {
+  const group = groups.get(key);
+  if (group === undefined) groups.set(key, [item]);
+  else group.push(item);
+}
+
+/** The items by their key, keys and items in the order they come. */
+export function grouped<Key, Item>(items: Iterable<Item>, keyOf: (item: Item) => Key): ReadonlyMap<Key, Item[]> {
+  const groups = new Map<Key, Item[]>();
+  for (const item of items) addTo(groups, keyOf(item), item);
+  return groups;
 }
 
 export function kindOf(context: Context, record: Pick<BookRecord, "kind">): Kind {

@@ -1,5 +1,5 @@
 import { createHash } from "node:crypto";
-import type { Computed, JudgedBook } from "../../model/book.ts";
+import type { JudgedBook } from "../../model/book.ts";
 import type { Chain } from "../../model/chain.ts";
 import type { Kind } from "../../model/kind.ts";
 import type { Block, ContentsEntry } from "../blocks.ts";
@@ -13,7 +13,7 @@ import { integrityPage } from "./integrity-page.ts";
 import { judgedWithPage } from "./judged-with-page.ts";
 import { notCheckedPage } from "./not-checked-page.ts";
 import { requirementsPage } from "./requirements-page.ts";
-import { contextOf, plain, targetOf, type Context } from "./context.ts";
+import { contextOf, grouped, plain, targetOf, type Context } from "./context.ts";
 import { frontPage, name } from "./front-page.ts";
 import { groupPages, openingPage, openingUrl, recordPage, recordsOf } from "./section-pages.ts";
 import { sectionsOf } from "./sections.ts";
@@ -119,11 +119,7 @@ function contentsOf(page: Page): ContentsEntry[] {
 
 /** A page for each recomputation; what applies to many records gets one page for all, and theirs on screen. */
 function calculationPages(context: Context, next: () => string, section: number): Page[] {
-  const byId = new Map<string, Computed[]>();
-  for (const computed of context.judged.computed) {
-    const { id } = computed.calculation;
-    byId.set(id, [...(byId.get(id) ?? []), computed]);
-  }
+  const byId = grouped(context.judged.computed, ({ calculation }) => calculation.id);
   return [...byId.values()].flatMap((all) => {
     if (all.length < manySubjects) return all.map((computed) => calculationPageOf(context, computed, next(), section));
     const number = next();

@@ -6,7 +6,7 @@ import type { Page } from "../publication.ts";
 import { groupPage } from "./address.ts";
 import { chainBlock } from "./chain-block.ts";
 import { extraBlocks } from "./extras.ts";
-import { kindOf, labelOf, linkTo, markOf, targetOf, worst, type Context } from "./context.ts";
+import { grouped, kindOf, labelOf, linkTo, markOf, targetOf, worst, type Context } from "./context.ts";
 import { computedBlocks } from "./computed-blocks.ts";
 import { namedBy, scanBlocks, signatureBlock } from "./evidence-blocks.ts";
 import { counted } from "./front-page.ts";
@@ -191,12 +191,7 @@ function underOf(context: Context, record: BookRecord): Text {
 
 /** Records that share a page: each with its anchor, heading and data. The key of the page never depends on neighbours. */
 export function groupPages(context: Context, kind: Kind, number: () => string, section: number): Page[] {
-  const groups = new Map<string, BookRecord[]>();
-  for (const record of recordsOf(context, kind)) {
-    const url = groupPage(record);
-    groups.set(url, [...(groups.get(url) ?? []), record]);
-  }
-  return [...groups].map(([url, records]) => {
+  return [...grouped(recordsOf(context, kind), groupPage)].map(([url, records]) => {
     const own = number();
     const next = numbering(own);
     const ids = records.map(({ id }) => id);
