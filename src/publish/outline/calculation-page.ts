@@ -12,17 +12,31 @@ import { kindOf, labelOf, linkTo, pageOfComputed, rowOf, type Context } from "./
 import { scanBlocks } from "./evidence-blocks.ts";
 import { findingGroups } from "./finding-blocks.ts";
 import { figure, unitOfSymbol, withUnit } from "./numbers.ts";
-import { numbering } from "./record-blocks.ts";
+import { numbering, type Numbering } from "./record-blocks.ts";
 import { lowerTitle, upper } from "./titles.ts";
 
 /** One calculation as an inspector wants it: symbols, steps, limits, acceptance, recorded against recomputed, caution. */
 export function calculationPageOf(context: Context, computed: Computed, number: string, section: number): Page {
   const { calculation, subject, pointer } = computed;
-  const next = numbering(number);
   const row = rowOf(context, subject, pointer);
   const label = labelOf(context, subject);
   const kind = lowerTitle(kindOf(context, subject).title);
-  const blocks: Block[] = [
+  return {
+    url: pageOfComputed(context, computed),
+    number,
+    kindLine: `Calculation, ${kind} ${subject.id}${row === undefined ? "" : `, ${row}`}${label === "" ? "" : `, ${label}`}`,
+    title: calculation.title,
+    under: underOf(context, computed),
+    get blocks() {
+      return calculationBlocks(context, computed, numbering(number));
+    },
+    section,
+  };
+}
+
+function calculationBlocks(context: Context, computed: Computed, next: Numbering): Block[] {
+  const { calculation } = computed;
+  return [
     {
       type: "paragraph",
       text: [calculation.scope],
@@ -50,15 +64,6 @@ export function calculationPageOf(context: Context, computed: Computed, number: 
       ],
     },
   ];
-  return {
-    url: pageOfComputed(context, computed),
-    number,
-    kindLine: `Calculation, ${kind} ${subject.id}${row === undefined ? "" : `, ${row}`}${label === "" ? "" : `, ${label}`}`,
-    title: calculation.title,
-    under: underOf(context, computed),
-    blocks,
-    section,
-  };
 }
 
 /** Findings of the recomputation, in the order of the book. */

@@ -19,6 +19,20 @@ export function calculationSummary(context: Context, all: readonly Computed[], n
   const [first] = all;
   if (first === undefined) throw new Error("a summary needs at least one calculation");
   const { calculation, subject } = first;
+  return {
+    url: `calculation/${calculation.id}.html`,
+    number,
+    title: calculation.title,
+    under: [`${countedTitle(all.length, kindOf(context, subject).title)}. ${verdictSentence(all)}`],
+    section,
+    get blocks() {
+      return summaryBlocks(context, first, all, number);
+    },
+  };
+}
+
+function summaryBlocks(context: Context, first: Computed, all: readonly Computed[], number: string): Block[] {
+  const { calculation, subject } = first;
   const forms = formsOf(first);
   const inputs = Object.entries(calculation.inputs).filter(([symbol]) =>
     all.some((one) => one.inputs.get(symbol)?.value !== undefined),
@@ -62,48 +76,41 @@ export function calculationSummary(context: Context, all: readonly Computed[], n
             items: calculation.accept.map(({ means }) => [`${means.charAt(0).toUpperCase()}${means.slice(1)}.`]),
           },
         ];
-  return {
-    url: `calculation/${calculation.id}.html`,
-    number,
-    title: calculation.title,
-    under: [`${countedTitle(all.length, kindOf(context, subject).title)}. ${verdictSentence(all)}`],
-    section,
-    blocks: [
-      {
-        type: "paragraph",
-        text: [calculation.scope],
-        notes: [{ lead: "Basis", text: [describeBasis(calculation.basis)] }],
-      },
-      { type: "heading", level: 2, text: "Formulas" },
-      {
-        type: "facts",
-        facts: steps.map((step) => ({
-          label: step.means,
-          value: [
-            {
-              type: "symbol",
-              display: related(
-                symbolDisplay(step.symbol, forms.get(step.symbol)),
-                "=",
-                typeset(formulaOf(step.formula), forms),
-              ),
-            },
-          ],
-        })),
-      },
-      ...judged,
-      { type: "heading", level: 2, text: "Inputs and results" },
-      {
-        type: "table",
-        number: `${number}.1`,
-        title: `${calculation.title}, each from its own records`,
-        columns,
-        groups: inFives(rows),
-        wide: true,
-        remark: [`${inputs.map(([symbol, { means }]) => `${plainSymbol(symbol, forms)}: ${means}`).join("; ")}.`],
-      },
-    ],
-  };
+  return [
+    {
+      type: "paragraph",
+      text: [calculation.scope],
+      notes: [{ lead: "Basis", text: [describeBasis(calculation.basis)] }],
+    },
+    { type: "heading", level: 2, text: "Formulas" },
+    {
+      type: "facts",
+      facts: steps.map((step) => ({
+        label: step.means,
+        value: [
+          {
+            type: "symbol",
+            display: related(
+              symbolDisplay(step.symbol, forms.get(step.symbol)),
+              "=",
+              typeset(formulaOf(step.formula), forms),
+            ),
+          },
+        ],
+      })),
+    },
+    ...judged,
+    { type: "heading", level: 2, text: "Inputs and results" },
+    {
+      type: "table",
+      number: `${number}.1`,
+      title: `${calculation.title}, each from its own records`,
+      columns,
+      groups: inFives(rows),
+      wide: true,
+      remark: [`${inputs.map(([symbol, { means }]) => `${plainSymbol(symbol, forms)}: ${means}`).join("; ")}.`],
+    },
+  ];
 }
 
 /** "All passed.", or how many did not. */
