@@ -1,3 +1,4 @@
+import type { Block } from "../src/publish/blocks.ts";
 import type { Page } from "../src/publish/publication.ts";
 import { blocks } from "./blocks/index.ts";
 import type { PageContext } from "./context.ts";
@@ -5,11 +6,11 @@ import { html, type Html } from "./html.ts";
 import { text } from "./inline.ts";
 
 /** Opening lines of a page and its blocks. */
-export function pageBody(context: PageContext, page: Page): Html {
-  return html`${opening(context, page)} ${blocks(context, page.blocks)}`;
+export function pageBody(context: PageContext, page: Omit<Page, "blocks">, list: readonly Block[]): Html {
+  return html`${opening(context, page)} ${blocks(context, list)}`;
 }
 
-function opening(context: PageContext, page: Page): Html {
+function opening(context: PageContext, page: Omit<Page, "blocks">): Html {
   const { number, kindLine, title, under } = page;
   const kind = page.url === "index.html" ? " title" : page.opening === true ? " section" : "";
   return html`<div class="opening${kind}">

@@ -11,6 +11,7 @@ export interface Page {
   readonly title: string;
   /** Sentence under the title. */
   readonly under?: Text;
+  /** Made anew each time they are read, so that a large book need not fit into memory at once: read them once. */
   readonly blocks: readonly Block[];
   /** Section of the book the page belongs to; index into `Publication.sections`, or null for front matter. */
   readonly section: number | null;

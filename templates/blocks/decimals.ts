@@ -11,7 +11,9 @@ function decimals(text: string): number | null {
 
 /** The most decimals in a column, or -1 when no number of it has a point. */
 export function decimalsOf(cells: readonly (Cell | undefined)[]): number {
-  return Math.max(-1, ...cells.map((cell) => (cell?.type === "number" ? (decimals(cell.text) ?? -1) : -1)));
+  let most = -1;
+  for (const cell of cells) if (cell?.type === "number") most = Math.max(most, decimals(cell.text) ?? -1);
+  return most;
 }
 
 // The style sheet holds this many widths; longer tails than that are no measurements.

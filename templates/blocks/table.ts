@@ -32,7 +32,9 @@ export function table(context: PageContext, block: TableBlock): Html {
  * sentences in it is stacked, row by row; one of short cells keeps its lines and scrolls.
  */
 function shapeOf({ columns, groups }: TableBlock): string {
-  const longest = Math.max(0, ...groups.flat().flatMap(({ cells }) => cells.slice(1).map(cellLength)));
+  let longest = 0;
+  for (const rows of groups)
+    for (const { cells } of rows) for (const cell of cells.slice(1)) longest = Math.max(longest, cellLength(cell));
   const density = columns.length >= 14 ? "most" : columns.length >= 9 ? "many" : "few";
   return `${density} ${longest <= longestShort ? "short" : columns.length <= 7 ? "stacked" : "roomy"}`;
 }

@@ -1,117 +1,66 @@
-import { spawnSync } from "node:child_process";
-import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { dirname, join, relative } from "node:path";
-import { performance } from "node:perf_hooks";
-import { fileURLToPath } from "node:url";
+import { join } from "node:path";
+import { parseArgs } from "node:util";
 import { packageRoot } from "../../src/root.ts";
-import { generateBook } from "./generate.ts";
+import { generateBook, pressureParts, welds, type Growth } from "./generate.ts";
+import { measureBook, taskNames } from "./measure.ts";
 import { measureSteam } from "./steam.ts";
 
 /**
- * `npm run bench [runs] [joints]`: whole processes, medians of several runs, and ratios against the floor measured in
- * the same run: parsing and schema validation alone for `check`, bare file writes for `build`. Last, properties of steam
- * against another implementation; `npm run bench steam [runs]` measures these alone.
+ * `npm run bench -- [part …] [--runs n] [--joints n] [--only task,…]`: whole processes, medians of several runs, and
+ * ratios against the floor measured in the same run. Without a part: `demo`, `receiver` and `steam`, some minutes; `boiler`
+ * is only measured by name, since one run of all its tasks keeps a machine busy for a quarter of an hour.
  */
-const self = fileURLToPath(import.meta.url);
-const cli = join(packageRoot, "dist/src/cli.js");
-const demo = join(packageRoot, "demo-data/air-receiver/book");
-// A child says its own peak memory when it ends.
-const preload = `data:text/javascript,process.on("exit",()=>process.stderr.write("\\npeak-kb "+process.resourceUsage().maxRSS+"\\n"))`;
-
-interface Measured {
-  readonly seconds: number;
-  readonly megabytes: number;
+interface Part {
+  readonly runs: number;
+  readonly joints?: number;
+  readonly growth?: Growth;
+  /** Folders of `demo-data`. */
+  readonly books: readonly string[];
 }
 
-function runOnce(args: readonly string[]): Measured {
-  const started = performance.now();
-  const done = spawnSync(process.execPath, ["--import", preload, ...args], { encoding: "utf8", maxBuffer: 1 << 28 });
-  const seconds = (performance.now() - started) / 1000;
-  if (done.status !== 0 && done.status !== 1)
-    throw new Error(`${args.join(" ")} ended with ${String(done.status)}: ${done.stderr}`);
-  return { seconds, megabytes: Number(/peak-kb (\d+)/.exec(done.stderr)?.[1] ?? 0) / 1024 };
+const parts: ReadonlyMap<string, Part> = new Map([
+  ["demo", { runs: 5, books: ["air-receiver", "boiler"] }],
+  ["receiver", { runs: 3, joints: 2000, growth: welds, books: ["air-receiver"] }],
+  ["boiler", { runs: 3, joints: 5000, growth: pressureParts, books: ["boiler"] }],
+]);
+const steam = "steam";
+
+const { values, positionals } = parseArgs({
+  allowPositionals: true,
+  options: { runs: { type: "string" }, joints: { type: "string" }, only: { type: "string" } },
+});
+const wanted = positionals.length > 0 ? positionals : ["demo", "receiver", steam];
+const only = values.only?.split(",") ?? taskNames;
+const unknown = [
+  ...wanted.filter((name) => name !== steam && !parts.has(name)),
+  ...only.filter((name) => !taskNames.includes(name)),
+];
+if (unknown.length > 0)
+  throw new Error(
+    `not known: ${unknown.join(", ")}; parts are ${[...parts.keys(), steam].join(", ")}, tasks ${taskNames.join(", ")}`,
+  );
+
+for (const name of wanted) {
+  if (name === steam) measureSteam(Number(values.runs ?? 15));
+  const part = parts.get(name);
+  if (part !== undefined) for (const book of part.books) measurePart(book, part);
 }
 
-const median = (values: readonly number[]) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? 0;
-
-function measureAll(title: string, book: string, runs: number): void {
-  const out = mkdtempSync(join(tmpdir(), "databook-bench-"));
-  const issue = join(out, "issue");
-  runOnce([cli, "build", book, "--out", issue]);
-  const tasks: readonly (readonly [string, readonly string[]])[] = [
-    ["floor: parse and schemas", [self, "--task", "parse", book]],
-    ["floor: write the files", [self, "--task", "write", issue, join(out, "copy")]],
-    ["check", [cli, "check", book]],
-    ["site alone", [self, "--task", "site", book]],
-    ["PDF alone", [self, "--task", "pdf", book]],
-    ["build", [cli, "build", book, "--out", issue]],
-  ];
-  const results = new Map(tasks.map(([name]) => [name, [] as Measured[]]));
-  // Interleaved, so that a slow moment of the machine meets every task.
-  for (let run = 0; run < runs; run++) for (const [name, args] of tasks) results.get(name)?.push(runOnce(args));
-  const of = (name: string) => median((results.get(name) ?? []).map(({ seconds }) => seconds));
-  console.log(`\n${title} (median of ${runs})`);
-  console.log("task                          seconds   × parse   × write   peak MB");
-  for (const [name] of tasks) {
-    const all = results.get(name) ?? [];
-    const seconds = of(name);
-    const columns = [
-      seconds.toFixed(2),
-      (seconds / of("floor: parse and schemas")).toFixed(1),
-      (seconds / of("floor: write the files")).toFixed(1),
-      String(Math.round(Math.max(...all.map(({ megabytes }) => megabytes)))),
-    ];
-    console.log(name.padEnd(28) + columns.map((text) => text.padStart(10)).join(""));
-  }
-  rmSync(out, { recursive: true, force: true });
-}
-
-/** One task in a process of its own, which loads only what the task needs. */
-async function task(name: string, from: string, to: string): Promise<void> {
-  if (name === "write") {
-    copyFiles(from, to);
+function measurePart(book: string, part: Part): void {
+  const from = join(packageRoot, "demo-data", book, "book");
+  const runs = Number(values.runs ?? part.runs);
+  if (part.growth === undefined) {
+    measureBook(`demonstration: ${book}`, from, runs, only);
     return;
   }
-  const { loadKinds } = await import("../../src/load/kinds.ts");
-  const { loadBook } = await import("../../src/load/book-files.ts");
-  const kinds = loadKinds([join(packageRoot, "schemas")]);
-  const read = { ...loadBook(from, kinds), kinds };
-  if (name === "parse") return;
-  const { layOut, judgeBook } = await import("../../src/pipeline.ts");
-  const publication = await layOut(judgeBook(read));
-  if (name === "site") {
-    const { siteFiles } = await import("../../src/publish/html/index.ts");
-    await siteFiles(publication);
-    return;
+  const folder = mkdtempSync(join(tmpdir(), "databook-bench-book-"));
+  try {
+    const grown = join(folder, "book");
+    const count = generateBook(from, grown, Number(values.joints ?? part.joints), part.growth);
+    measureBook(`grown from ${book}: ${count} joints`, grown, runs, only);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
   }
-  const { bookPdf } = await import("../../src/publish/pdf/index.ts");
-  await bookPdf(publication, (path) => readFileSync(join(from, path)));
-}
-
-function copyFiles(from: string, to: string): void {
-  const walk = (dir: string): string[] =>
-    readdirSync(dir).flatMap((entry) => {
-      const path = join(dir, entry);
-      return statSync(path).isDirectory() ? walk(path) : [path];
-    });
-  for (const path of walk(from)) {
-    const target = join(to, relative(from, path));
-    mkdirSync(dirname(target), { recursive: true });
-    writeFileSync(target, readFileSync(path));
-  }
-}
-
-const [first, name = "", from = "", to = ""] = process.argv.slice(2);
-if (first === "--task") await task(name, from, to);
-else if (first === "steam") measureSteam(Number(name === "" ? 15 : name));
-else {
-  const runs = Number(first ?? 5);
-  const joints = Number(name === "" ? 2000 : name);
-  measureAll("demonstration: air receiver", demo, runs);
-  const large = mkdtempSync(join(tmpdir(), "databook-bench-book-"));
-  const count = generateBook(demo, join(large, "book"), joints);
-  measureAll(`generated: ${count} joints`, join(large, "book"), Math.min(runs, 3));
-  rmSync(large, { recursive: true, force: true });
-  measureSteam(3 * runs);
 }

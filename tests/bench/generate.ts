@@ -1,66 +1,114 @@
-import { cpSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { linkRecords } from "../../src/link/graph.ts";
+import { loadBook } from "../../src/load/book-files.ts";
+import { loadKinds } from "../../src/load/kinds.ts";
+import type { Link } from "../../src/model/graph.ts";
+import { atPointer, isList, isObject, pointerStep, type Json } from "../../src/model/json.ts";
+import { type BookRecord } from "../../src/model/record.ts";
+import { packageRoot } from "../../src/root.ts";
 
-interface Json {
-  [name: string]: unknown;
+/** Which records of a book a copy of it has of its own. */
+export interface Growth {
+  /** Kinds copied whole. */
+  readonly roots: readonly string[];
+  /** Kinds of which a record is copied when it names a copied one. */
+  readonly followers: readonly string[];
 }
+
+/** The welds with their logs, tests and inspection; the material stays. */
+export const welds: Growth = { roots: ["joint"], followers: ["weld-log", "ndt-report", "repair", "inspection-step"] };
+
+/** All that is made: material, marks, parts, joints and tube ends, with their calculations, tests and inspection. */
+export const pressureParts: Growth = {
+  roots: ["part", "joint", "material-certificate"],
+  followers: [
+    "piece-mark",
+    "weld-log",
+    "ndt-report",
+    "repair",
+    "nonconformity-report",
+    "tube-end-group",
+    "calculation-sheet",
+    "inspection-step",
+  ],
+};
+
+/** What a copy is numbered by beside its id. A heat is what one mill and one heat number make. */
+const numbers: ReadonlySet<string> = new Set([
+  "joint/mark",
+  "piece-mark/mark",
+  "piece-mark/pieceNumber",
+  "piece-mark/transfers/from",
+  "piece-mark/transfers/to",
+  "material-certificate/number",
+  "material-certificate/rows/heat",
+  "calculation-sheet/number",
+]);
 
 /**
- * Writes a large book: the demonstration with its joints, weld logs and test reports copied until it holds at least
- * `joints` joints. Returns how many there are. Everything else stays as it is, so the copies are judged like real ones.
+ * Writes a large book: a demonstration with what `growth` names copied until it holds at least `joints` joints. Returns
+ * how many there are. Ids, links among the copied and numbers get the number of the copy; everything else stays as it
+ * is, so the copies are judged like real ones.
  */
-export function generateBook(from: string, to: string, joints: number): number {
+export function generateBook(from: string, to: string, joints: number, growth: Growth): number {
   rmSync(to, { recursive: true, force: true });
-  mkdirSync(to, { recursive: true });
   cpSync(from, to, { recursive: true });
-  const all = jsonFiles(to).flatMap((path) => recordsOf(path));
-  const of = (kind: string) => all.filter((one) => one.kind === kind).map(({ record }) => record);
-  const originals = of("joint");
-  const copies = Math.ceil((joints - originals.length) / originals.length);
-  for (let copy = 1; copy <= copies; copy++) {
-    const tail = `.${String(copy).padStart(4, "0")}`;
-    const renamed = new Set(
-      [...originals, ...of("weld-log"), ...of("ndt-report"), ...of("repair")].map((record) => String(record["id"])),
-    );
-    for (const kind of ["joint", "weld-log", "ndt-report", "repair"]) {
-      const records = of(kind).map((record) => renameIn(record, renamed, tail) as Json);
-      if (records.length === 0) continue;
-      mkdirSync(join(to, "copies", kind), { recursive: true });
-      writeFileSync(
-        join(to, "copies", kind, `${String(copy).padStart(4, "0")}.json`),
-        `${JSON.stringify({ kind, records }, null, 2)}\n`,
+  const kinds = loadKinds([join(packageRoot, "schemas")]);
+  const { graph } = linkRecords(loadBook(from, kinds).records, kinds);
+  const inside = copied(graph.records, growth, (record) => [...(graph.out.get(record)?.values() ?? [])]);
+  const linkAt = (record: BookRecord, pointer: string) => {
+    const link = graph.out.get(record)?.get(pointer);
+    return link?.to !== undefined && inside.has(link.to) ? link : undefined;
+  };
+  /** Whether a copy bears another text here than its original. */
+  const changes = (record: BookRecord, pointer: string) =>
+    linkAt(record, pointer) !== undefined || numbers.has(record.kind + pointer.replaceAll(/\/\d+/g, ""));
+
+  const linked = ({ text, target, to: end, toPointer = "" }: Link, tail: string): string => {
+    const [head = "", row] = text.split("#");
+    if (row === undefined || end === undefined) return head + tail;
+    const key = kinds.get(end.kind)?.fields.get(toPointer.split("/")[1] ?? "")?.rowKey;
+    const named = key !== undefined && atPointer(end.value, `${toPointer}/${key}`) === target?.row;
+    return `${head}${tail}#${row}${named && changes(end, `${toPointer}/${key}`) ? tail : ""}`;
+  };
+  const copyOf = (record: BookRecord, value: Json, pointer: string, tail: string): Json => {
+    if (isList(value)) return value.map((one, index) => copyOf(record, one, `${pointer}/${index}`, tail));
+    if (isObject(value))
+      return Object.fromEntries(
+        Object.entries(value).map(([name, one]) => [name, copyOf(record, one, pointer + pointerStep(name), tail)]),
       );
+    const link = linkAt(record, pointer);
+    if (link !== undefined) return linked(link, tail);
+    return typeof value === "string" && (pointer === "/id" || changes(record, pointer)) ? value + tail : value;
+  };
+
+  const originals = [...inside].filter(({ kind }) => kind === "joint").length;
+  const copies = Math.ceil((joints - originals) / originals);
+  for (const kind of [...growth.roots, ...growth.followers]) {
+    const own = [...inside].filter((record) => record.kind === kind);
+    mkdirSync(join(to, "copies", kind), { recursive: true });
+    for (let copy = 1; own.length > 0 && copy <= copies; copy++) {
+      const number = String(copy).padStart(4, "0");
+      const records = own.map((record) => copyOf(record, record.value, "", `.${number}`));
+      writeFileSync(join(to, "copies", kind, `${number}.json`), `${JSON.stringify({ kind, records }, null, 2)}\n`);
     }
   }
-  return originals.length * (copies + 1);
+  return originals * (copies + 1);
 }
 
-/** Every mention of a copied record, alone, before `#`, or after `kind:`, gets the tail. */
-function renameIn(value: unknown, ids: ReadonlySet<string>, tail: string): unknown {
-  if (typeof value === "string") {
-    const match = /^(?:([a-z-]+):)?([A-Z0-9.-]+)(#.+)?$/.exec(value);
-    if (match === null || !ids.has(match[2] ?? "")) return value;
-    const row = match[3] === undefined ? "" : ids.has(match[3].slice(1)) ? `${match[3]}${tail}` : match[3];
-    return `${match[1] === undefined ? "" : `${match[1]}:`}${match[2] ?? ""}${tail}${row}`;
+/** The roots, and what names them or what names these. */
+function copied(
+  records: readonly BookRecord[],
+  { roots, followers }: Growth,
+  linksOf: (record: BookRecord) => readonly Link[],
+): ReadonlySet<BookRecord> {
+  const inside = new Set(records.filter(({ kind }) => roots.includes(kind)));
+  for (let before = -1; before < inside.size;) {
+    before = inside.size;
+    for (const record of records)
+      if (followers.includes(record.kind) && linksOf(record).some(({ to }) => to !== undefined && inside.has(to)))
+        inside.add(record);
   }
-  if (Array.isArray(value)) return value.map((one) => renameIn(one, ids, tail));
-  if (typeof value !== "object" || value === null) return value;
-  return Object.fromEntries(Object.entries(value).map(([name, member]) => [name, renameIn(member, ids, tail)]));
-}
-
-export function jsonFiles(dir: string): string[] {
-  return readdirSync(dir, { withFileTypes: true }).flatMap((entry) => {
-    const path = join(dir, entry.name);
-    if (entry.isDirectory()) return entry.name === "files" ? [] : jsonFiles(path);
-    return entry.name.endsWith(".json") ? [path] : [];
-  });
-}
-
-function recordsOf(path: string): { readonly kind: string; readonly record: Json }[] {
-  const content = JSON.parse(readFileSync(path, "utf8")) as Json;
-  const kind = String(content["kind"]);
-  return (Array.isArray(content["records"]) ? (content["records"] as Json[]) : [content]).map((record) => ({
-    kind,
-    record,
-  }));
+  return inside;
 }

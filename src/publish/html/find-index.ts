@@ -1,5 +1,5 @@
 import type { Block, Cell, Text } from "../blocks.ts";
-import type { Page, Publication } from "../publication.ts";
+import type { Page } from "../publication.ts";
 import { plainText } from "../../model/formula/plain-text.ts";
 
 /** Page number in the list, anchor ("" is the page itself), and the text looked through. */
@@ -8,21 +8,28 @@ type Entry = readonly [number, string, string];
 // A row is found by what stands at its beginning; whole rows would make the index as large as the book.
 const longestText = 120;
 
-/**
- * Source of the script `find-index.js`: every page, and every place on it that links can land on, in the order of the
- * book. Plain lists that are read through; at this size no other index is smaller or quicker.
- */
-export function findIndex({ pages }: Pick<Publication, "pages">): string {
-  const listed = pages.map(({ url, number = "", title }) => [url, [number, title].filter(Boolean).join(" ")]);
-  const entries = pages.flatMap((page, index) => entriesOf(page, index));
-  return `window.findIndex = ${scriptText({ pages: listed, entries })};\n`;
+/** Collects, page by page, what can be found on them. */
+export interface FindIndex {
+  /** What stands on the page of this place in the order of the book. */
+  add(at: number, blocks: readonly Block[]): void;
+  /**
+   * Source of the script `find-index.js`: every page, and every place on it that links can land on, in the order of the
+   * book. Plain lists that are read through; at this size no other index is smaller or quicker.
+   */
+  script(): string;
 }
 
-function entriesOf(page: Page, index: number): readonly Entry[] {
-  const places = page.blocks
-    .flatMap(placesOf)
-    .map(([anchor, text]): Entry => [index, anchor, text.slice(0, longestText)]);
-  return [[index, "", page.kindLine ?? ""], ...places];
+export function newFindIndex(pages: readonly Page[]): FindIndex {
+  const listed = pages.map(({ url, number = "", title }) => [url, [number, title].filter(Boolean).join(" ")]);
+  const entries = pages.map(({ kindLine = "" }, at): Entry[] => [[at, "", kindLine]]);
+  return {
+    add(at, blocks) {
+      const own = entries[at];
+      for (const block of blocks)
+        for (const [anchor, text] of placesOf(block)) own?.push([at, anchor, text.slice(0, longestText)]);
+    },
+    script: () => `window.findIndex = ${scriptText({ pages: listed, entries: entries.flat() })};\n`,
+  };
 }
 
 function placesOf(block: Block): (readonly [string, string])[] {

@@ -4,7 +4,7 @@ import { frame, type Place } from "../../../templates/frame.ts";
 import { pageBody } from "../../../templates/page.ts";
 import { printStyles } from "../../../templates/print-styles.ts";
 import type { Page, Publication } from "../publication.ts";
-import { findIndex } from "./find-index.ts";
+import { newFindIndex, type FindIndex } from "./find-index.ts";
 import { fontFiles } from "./fonts.ts";
 import { checkLinks, relativePath } from "./links.ts";
 import { pageContext } from "./page-context.ts";
@@ -25,21 +25,22 @@ export async function siteFiles(
     ["styles.css", styles()],
     ["print.css", printStyles(publication)],
     ["find.js", findScript()],
-    ["find-index.js", findIndex(publication)],
   ]);
-  const pages = await renderSite([...sitePages(publication), findPage(publication)]);
+  const found = newFindIndex(publication.pages);
+  const pages = await renderSite([...sitePages(publication, found), findPage(publication)]);
+  files.set("find-index.js", found.script());
   checkLinks(pages, new Set([...files.keys(), "book.pdf", ...(beside ?? [])]), beside !== undefined);
   for (const [url, text] of pages) files.set(url, text);
   if (!files.has("index.html")) throw new ProgramError("the publication has no front page, index.html");
   return files;
 }
 
-function sitePages(publication: Publication): SitePage[] {
+function sitePages(publication: Publication, found: FindIndex): SitePage[] {
   // Neighbours are those of the printed order; pages that only serve the screen stand outside of it.
   const order = publication.pages.filter(({ screenOnly }) => screenOnly !== true);
   const position = new Map(order.map((page, index) => [page, index]));
   const findings = publication.pages.some(({ url }) => url === "findings.html");
-  return publication.pages.map((page) => {
+  return publication.pages.map((page, index) => {
     const at = position.get(page);
     const place: Place = {
       path: (path) => relativePath(page.url, path),
@@ -50,7 +51,11 @@ function sitePages(publication: Publication): SitePage[] {
     };
     return {
       url: page.url,
-      render: () => frame(publication, { page, place, body: pageBody(pageContext(page.url), page) }),
+      render() {
+        const { blocks } = page;
+        found.add(index, blocks);
+        return frame(publication, { page, place, body: pageBody(pageContext(page.url), page, blocks) });
+      },
     };
   });
 }

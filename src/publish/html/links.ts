@@ -1,3 +1,4 @@
+import { Buffer } from "node:buffer";
 import { ProgramError } from "../../model/program-error.ts";
 import type { Target } from "../blocks.ts";
 
@@ -39,16 +40,19 @@ function resolve(from: string, address: string): { readonly path: string; readon
  * if they are known; the site's own always are.
  */
 export function deadLinks(
-  pages: ReadonlyMap<string, string>,
+  pages: ReadonlyMap<string, Buffer | string>,
   files: ReadonlySet<string>,
   allFilesKnown: boolean,
 ): string[] {
   const names = new Map<string, ReadonlySet<string>>();
   for (const [url, markup] of pages)
-    names.set(url, new Set([...markup.matchAll(/\sid="([^"]*)"/g)].map(([, name = ""]) => unescape(name))));
+    names.set(
+      url,
+      new Set(Array.from(String(markup).matchAll(/\sid="([^"]*)"/g), ([, name = ""]) => detached(unescape(name)))),
+    );
   const dead = new Set<string>();
   for (const [url, markup] of pages)
-    for (const [, escaped = ""] of markup.matchAll(/\s(?:href|src)="([^"]*)"/g)) {
+    for (const [, escaped = ""] of String(markup).matchAll(/\s(?:href|src)="([^"]*)"/g)) {
       const address = unescape(escaped);
       const reached = resolve(url, address);
       if (reached === null || !lands(reached)) dead.add(`${url} links to ${address}`);
@@ -64,7 +68,7 @@ export function deadLinks(
 
 /** Refuses a site with a link that does not land. */
 export function checkLinks(
-  pages: ReadonlyMap<string, string>,
+  pages: ReadonlyMap<string, Buffer | string>,
   files: ReadonlySet<string>,
   allFilesKnown: boolean,
 ): void {
@@ -73,6 +77,9 @@ export function checkLinks(
   const more = dead.length > 20 ? [`and ${dead.length - 20} more`] : [];
   throw new ProgramError([`${dead.length} links do not land:`, ...dead.slice(0, 20), ...more].join("\n  "));
 }
+
+/** A copy on its own: what a pattern finds is a window into its page and would keep the whole of it in memory. */
+const detached = (text: string) => Buffer.from(text).toString();
 
 const unescape = (text: string) =>
   text

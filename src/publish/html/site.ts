@@ -1,3 +1,4 @@
+import { Buffer } from "node:buffer";
 import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -14,12 +15,22 @@ export interface SitePage {
 // Eleventy does not refuse a permalink that climbs out of its folder.
 const safePath = /^(?:[A-Za-z0-9][A-Za-z0-9._-]*\/)*[A-Za-z0-9][A-Za-z0-9._-]*\.html$/;
 
+/** So many pages are rendered at once: Eleventy keeps the text of each several times until the last is done. */
+const batch = 1000;
+
 /**
- * Renders all pages through Eleventy and returns their texts by path; writes nothing. The only module that knows Eleventy:
+ * Renders all pages through Eleventy and returns their bytes by path; writes nothing. The only module that knows Eleventy:
  * one virtual template, paginated over the pages, so that no record ever meets a template language.
  */
-export async function renderSite(pages: readonly SitePage[]): Promise<Map<string, string>> {
+export async function renderSite(pages: readonly SitePage[]): Promise<Map<string, Buffer>> {
   checkPaths(pages);
+  const rendered = new Map<string, Buffer>();
+  for (let at = 0; at < pages.length; at += batch)
+    for (const [url, text] of await renderBatch(pages.slice(at, at + batch))) rendered.set(url, Buffer.from(text));
+  return rendered;
+}
+
+async function renderBatch(pages: readonly SitePage[]): Promise<readonly (readonly [string, string])[]> {
   const input = await mkdtemp(join(tmpdir(), "databook-site-"));
   try {
     const eleventy = new Eleventy(input, join(input, "_site"), {
@@ -41,7 +52,7 @@ export async function renderSite(pages: readonly SitePage[]): Promise<Map<string
     eleventy.disableLogger();
     await eleventy.init();
     const rendered = new Map((await eleventy.toJSON()).map(({ url, content }) => [url.replace(/^\//, ""), content]));
-    return new Map(pages.map(({ url }) => [url, textOf(rendered, url)]));
+    return pages.map(({ url }) => [url, textOf(rendered, url)]);
   } catch (error) {
     throw originalOf(error);
   } finally {

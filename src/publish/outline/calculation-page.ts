@@ -1,5 +1,6 @@
 import { describeBasis } from "../../model/basis.ts";
 import type { Computed } from "../../model/book.ts";
+import type { Finding } from "../../model/finding.ts";
 import type { Block, Text } from "../blocks.ts";
 import type { Page } from "../publication.ts";
 import { thicknessFigure } from "../figures/steel-rule.ts";
@@ -11,17 +12,31 @@ import { kindOf, labelOf, linkTo, pageOfComputed, rowOf, type Context } from "./
 import { scanBlocks } from "./evidence-blocks.ts";
 import { findingGroups } from "./finding-blocks.ts";
 import { figure, unitOfSymbol, withUnit } from "./numbers.ts";
-import { numbering } from "./record-blocks.ts";
+import { numbering, type Numbering } from "./record-blocks.ts";
 import { lowerTitle, upper } from "./titles.ts";
 
 /** One calculation as an inspector wants it: symbols, steps, limits, acceptance, recorded against recomputed, caution. */
 export function calculationPageOf(context: Context, computed: Computed, number: string, section: number): Page {
   const { calculation, subject, pointer } = computed;
-  const next = numbering(number);
   const row = rowOf(context, subject, pointer);
   const label = labelOf(context, subject);
   const kind = lowerTitle(kindOf(context, subject).title);
-  const blocks: Block[] = [
+  return {
+    url: pageOfComputed(context, computed),
+    number,
+    kindLine: `Calculation, ${kind} ${subject.id}${row === undefined ? "" : `, ${row}`}${label === "" ? "" : `, ${label}`}`,
+    title: calculation.title,
+    under: underOf(context, computed),
+    get blocks() {
+      return calculationBlocks(context, computed, numbering(number));
+    },
+    section,
+  };
+}
+
+function calculationBlocks(context: Context, computed: Computed, next: Numbering): Block[] {
+  const { calculation } = computed;
+  return [
     {
       type: "paragraph",
       text: [calculation.scope],
@@ -36,22 +51,16 @@ export function calculationPageOf(context: Context, computed: Computed, number: 
     ...limits(computed),
     ...crossCheck(computed),
     ...sheets(context, computed, next),
-    ...findingGroups(
-      context,
-      context.judged.findings.filter(({ key, severity }) => computed.findings.includes(key) && severity !== "note"),
-    ),
+    ...findingGroups(context, objections(context, computed)),
     ...computed.sheets.flatMap(({ record }) => scanBlocks(context, record)),
     caution(calculation),
   ];
-  return {
-    url: pageOfComputed(context, computed),
-    number,
-    kindLine: `Calculation, ${kind} ${subject.id}${row === undefined ? "" : `, ${row}`}${label === "" ? "" : `, ${label}`}`,
-    title: calculation.title,
-    under: underOf(context, computed),
-    blocks,
-    section,
-  };
+}
+
+/** Findings of the recomputation, in the order of the book. */
+function objections(context: Context, { findings }: Computed): Finding[] {
+  if (findings.length === 0) return [];
+  return context.judged.findings.filter(({ key, severity }) => findings.includes(key) && severity !== "note");
 }
 
 function underOf(context: Context, computed: Computed): Text {

@@ -20,6 +20,20 @@ export function calculationSummary(context: Context, all: readonly Computed[], n
   const [first] = all;
   if (first === undefined) throw new Error("a summary needs at least one calculation");
   const { calculation, subject } = first;
+  return {
+    url: `calculation/${calculation.id}.html`,
+    number,
+    title: calculation.title,
+    under: [`${countedTitle(all.length, kindOf(context, subject).title)}. ${verdictSentence(all)}`],
+    section,
+    get blocks() {
+      return summaryBlocks(context, first, all, number);
+    },
+  };
+}
+
+function summaryBlocks(context: Context, first: Computed, all: readonly Computed[], number: string): Block[] {
+  const { calculation, subject } = first;
   const forms = formsOf(first);
   const inputs = Object.entries(calculation.inputs).filter(([symbol]) =>
     all.some((one) => one.inputs.get(symbol)?.value !== undefined),
@@ -55,72 +69,65 @@ export function calculationSummary(context: Context, all: readonly Computed[], n
     ],
   }));
   const next = numbering(number);
-  return {
-    url: `calculation/${calculation.id}.html`,
-    number,
-    title: calculation.title,
-    under: [`${countedTitle(all.length, kindOf(context, subject).title)}. ${verdictSentence(all)}`],
-    section,
-    blocks: [
-      {
-        type: "paragraph",
-        text: [calculation.scope],
-        notes: [{ lead: "Basis", text: [describeBasis(calculation.basis)] }],
-      },
-      { type: "heading", level: 2, text: "Formulas" },
-      {
-        type: "facts",
-        facts: steps.map((step) => ({
-          label: step.means,
-          value: [
-            {
-              type: "symbol",
-              display: related(
-                symbolDisplay(step.symbol, forms.get(step.symbol)),
-                "=",
-                typeset(formulaOf(step.formula), forms),
-              ),
-            },
+  return [
+    {
+      type: "paragraph",
+      text: [calculation.scope],
+      notes: [{ lead: "Basis", text: [describeBasis(calculation.basis)] }],
+    },
+    { type: "heading", level: 2, text: "Formulas" },
+    {
+      type: "facts",
+      facts: steps.map((step) => ({
+        label: step.means,
+        value: [
+          {
+            type: "symbol",
+            display: related(
+              symbolDisplay(step.symbol, forms.get(step.symbol)),
+              "=",
+              typeset(formulaOf(step.formula), forms),
+            ),
+          },
+        ],
+      })),
+    },
+    { type: "heading", level: 2, text: "Symbols" },
+    {
+      ...plainTable(
+        next(),
+        "Symbols of the inputs",
+        { Symbol: 1, Unit: 1, Meaning: 6 },
+        inputs.map(([symbol, { unit, means }]): Row => ({
+          cells: [
+            { type: "text", text: [{ type: "symbol", display: symbolDisplay(symbol, forms.get(symbol)) }] },
+            wordsCell(unit === "1" || unit === "rows" ? "" : unit),
+            wordsCell(means),
           ],
         })),
-      },
-      { type: "heading", level: 2, text: "Symbols" },
-      {
-        ...plainTable(
-          next(),
-          "Symbols of the inputs",
-          { Symbol: 1, Unit: 1, Meaning: 6 },
-          inputs.map(([symbol, { unit, means }]): Row => ({
-            cells: [
-              { type: "text", text: [{ type: "symbol", display: symbolDisplay(symbol, forms.get(symbol)) }] },
-              wordsCell(unit === "1" || unit === "rows" ? "" : unit),
-              wordsCell(means),
-            ],
-          })),
-        ),
-        wide: false,
-      },
-      ...judgedInAll(
-        "Acceptance",
-        all.map(({ accept }) => accept.map(({ acceptance, holds }) => [acceptance.means, holds])),
       ),
-      ...judgedInAll(
-        "Limits of validity",
-        all.map(({ limits }) => limits.map(({ limit, holds }) => [limit.means, holds])),
-      ),
-      { type: "heading", level: 2, text: "Inputs and results" },
-      {
-        type: "table",
-        number: next(),
-        title: `${calculation.title}, each from its own records`,
-        columns,
-        groups: inFives(rows),
-        wide: true,
-      },
-      ...sheetsOfAll(context, all, next),
-      caution(calculation),
-    ],
-  };
+      wide: false,
+    },
+    ...judgedInAll(
+      "Acceptance",
+      all.map(({ accept }) => accept.map(({ acceptance, holds }) => [acceptance.means, holds])),
+    ),
+    ...judgedInAll(
+      "Limits of validity",
+      all.map(({ limits }) => limits.map(({ limit, holds }) => [limit.means, holds])),
+    ),
+    { type: "heading", level: 2, text: "Inputs and results" },
+    {
+      type: "table",
+      number: next(),
+      title: `${calculation.title}, each from its own records`,
+      columns,
+      groups: inFives(rows),
+      wide: true,
+    },
+    ...sheetsOfAll(context, all, next),
+    caution(calculation),
+  ];
 }
 
 /** What must hold, once for all subjects: in how many it is asked for, and in how many it holds. */

@@ -121,9 +121,10 @@ function chainLink(context: Context, record: BookRecord, { step, reached, outcom
 function outcomesFor(context: Context, record: BookRecord, reached: readonly BookRecord[], step: ChainStep): Outcome[] {
   const wanted = new Set(step.judgedBy);
   const about = [record, ...new Set(reached.filter((one) => one !== record))];
-  return [...new Set(about.flatMap((one) => context.outcomes.get(addressOf(one)) ?? []))].filter(({ definition }) =>
-    wanted.has(definition),
+  const outcomes = about.flatMap((one) =>
+    (context.outcomes.get(addressOf(one)) ?? []).filter(({ definition }) => wanted.has(definition)),
   );
+  return [...new Set(outcomes)];
 }
 
 function sentences(

@@ -7,7 +7,7 @@ import { figure, unitOfSymbol, withUnit } from "./numbers.ts";
 
 /** What was recomputed about a record: each acceptance with its figures, and a link to the calculation. */
 export function computedBlocks(context: Context, record: BookRecord): Block[] {
-  const about = context.judged.computed.filter(({ subject, accept }) => subject === record && accept.length > 0);
+  const about = (context.computed.get(record) ?? []).filter(({ accept }) => accept.length > 0);
   if (about.length === 0) return [];
   return [
     { type: "heading", level: 2, text: "Recomputed" },

@@ -26,6 +26,8 @@ export interface Context {
   readonly findings: ReadonlyMap<string, Finding>;
   /** Outcomes by `kind:id` of their subject; rows (`kind:id#row`) under their record as well. */
   readonly outcomes: ReadonlyMap<string, readonly Outcome[]>;
+  /** Recomputations by the record they are about. */
+  readonly computed: ReadonlyMap<BookRecord, readonly Computed[]>;
   readonly titles: ReadonlyMap<string, string>;
   /** Bases of definitions, by id. */
   readonly bases: ReadonlyMap<string, Basis>;
@@ -59,6 +61,7 @@ export function contextOf(judged: JudgedBook, chains: readonly Chain[]): Context
     sections: sectionsOf(judged.book, present),
     findings: new Map(judged.findings.map((finding) => [finding.key, finding])),
     outcomes,
+    computed: grouped(judged.computed, ({ subject }) => subject),
     titles: new Map(
       [
         ...definitions.rules,

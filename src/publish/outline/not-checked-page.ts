@@ -14,14 +14,12 @@ export function notCheckedPage(context: Context, number: string, section: number
   const uncompared = graph.records.filter(
     (record) => record.value["source"] !== undefined && record.value["transcription"] === undefined,
   );
-  const idle = definitions.calculations.filter(
-    ({ id }) => !context.judged.computed.some(({ calculation }) => calculation.id === id),
-  );
+  const applied = new Set(context.judged.computed.map(({ calculation }) => calculation.id));
+  const idle = definitions.calculations.filter(({ id }) => !applied.has(id));
   // A part without an acceptance of its own was drawn, but its strength was not recomputed.
   const bare = [...(graph.byKind.get("part")?.values() ?? [])].filter(
     (part) =>
-      part.value["pressureBearing"] === true &&
-      !context.judged.computed.some(({ subject, accept }) => subject === part && accept.length > 0),
+      part.value["pressureBearing"] === true && !context.computed.get(part)?.some(({ accept }) => accept.length > 0),
   );
   const names = (list: readonly string[]): Text => [list.length === 0 ? "None." : `${list.join(", ")}.`];
   return {

@@ -91,7 +91,7 @@ function sectionPages(
       kind.page === "each"
         ? recordsOf(context, kind).map((record) => recordPage(context, record, next(), index))
         : groupPages(context, kind, next, index);
-    return kind.tableOnPaper ? pages.map((page) => ({ ...page, screenOnly: true })) : pages;
+    return kind.tableOnPaper ? pages.map((page) => withOwn(page, { screenOnly: true })) : pages;
   });
   return [
     openingPage(context, section, number, index, kinds, [
@@ -121,10 +121,9 @@ function calculationPages(context: Context, next: () => string, section: number)
   return [...byId].flatMap(([id, all]) => {
     if (!context.summedUp.has(id)) return all.map((computed) => calculationPageOf(context, computed, next(), section));
     const number = next();
-    const each = all.map((computed, at) => ({
-      ...calculationPageOf(context, computed, `${number}.${at + 1}`, section),
-      screenOnly: true,
-    }));
+    const each = all.map((computed, at) =>
+      withOwn(calculationPageOf(context, computed, `${number}.${at + 1}`, section), { screenOnly: true }),
+    );
     return [calculationSummary(context, all, number, section), ...each];
   });
 }
@@ -134,13 +133,20 @@ function numbered(page: Page): Page {
   // The numbers of an opening belong to the pages behind it.
   if (page.number === undefined || page.opening === true) return page;
   const { number } = page;
-  let last = 0;
-  return {
-    ...page,
-    blocks: page.blocks.map((block) =>
-      block.type === "heading" && block.level === 2 ? { ...block, number: `${number}.${++last}` } : block,
-    ),
-  };
+  return withOwn(page, {
+    get blocks() {
+      let last = 0;
+      return page.blocks.map((block) =>
+        block.type === "heading" && block.level === 2 ? { ...block, number: `${number}.${++last}` } : block,
+      );
+    },
+  });
+}
+
+/** The page with other members; blocks that are made when they are read stay so. */
+function withOwn(page: Page, members: Partial<Page>): Page {
+  const descriptors = { ...Object.getOwnPropertyDescriptors(page), ...Object.getOwnPropertyDescriptors(members) };
+  return Object.defineProperties({}, descriptors) as Page;
 }
 
 /** A fingerprint of the definitions themselves: another rule, formula, limit or table gives another. */

@@ -3,7 +3,7 @@ import { registerOf } from "../../model/requirement.ts";
 import type { Owed } from "../../model/book.ts";
 import type { Cell, Mark, Row } from "../blocks.ts";
 import type { Page } from "../publication.ts";
-import { nameOf, type Context } from "./context.ts";
+import { grouped, nameOf, type Context } from "./context.ts";
 import { termOf } from "./values.ts";
 import { plainTable, wordsCell } from "./plain-table.ts";
 
@@ -23,8 +23,9 @@ const count = (value: number): Cell => ({ type: "number", text: String(value) })
 export function requirementsPage(context: Context, number: string, section: number): Page {
   const { owed, definitions, book } = context.judged;
   const register = registerOf(book.value["register"], definitions.registers);
+  const byRequirement = grouped(owed, ({ requirement }) => requirement);
   const rows = (register?.requirements ?? []).map((requirement): Row => {
-    const about = owed.filter((one) => one.requirement === requirement);
+    const about = byRequirement.get(requirement) ?? [];
     const applying = about.filter(({ state }) => state !== "not applicable");
     const met = applying.filter(({ state }) => state === "met").length;
     const worst =

@@ -23,6 +23,8 @@ const fewRows = 6;
 interface NamedColumn extends Column {
   readonly name: string;
   readonly field: Field;
+  /** The unit all its values are written in, "" for none. */
+  readonly common: string | undefined;
 }
 
 /** A list of objects as a table; lists inside a row that need room of their own follow as tables named by the row. */
@@ -51,6 +53,7 @@ export function tablesOfRows(
     return {
       name,
       field: one,
+      common: unit,
       head: labelOfField(one),
       align: number ? "number" : "left",
       ...(unit !== undefined && unit !== "" && { unit }),
@@ -71,17 +74,8 @@ export function tablesOfRows(
     const name = rowName(field, row);
     return {
       ...(name !== undefined && { anchor: `${prefix}${rowAnchor(name)}` }),
-      cells: columns.map(({ name: column, field: one, unit }) =>
-        cellOf(
-          context,
-          record,
-          one,
-          isObject(row) ? row[column] : undefined,
-          `${pointer}/${index}/${column}`,
-          one.type === "quantity"
-            ? (unit ?? commonUnit(rows.map((other) => (isObject(other) ? other[column] : undefined))))
-            : undefined,
-        ),
+      cells: columns.map(({ name: column, field: one, common }) =>
+        cellOf(context, record, one, isObject(row) ? row[column] : undefined, `${pointer}/${index}/${column}`, common),
       ),
     };
   });
@@ -89,7 +83,7 @@ export function tablesOfRows(
     type: "table",
     number: next(),
     title: labelOfField(field),
-    columns: columns.map(({ name: _name, field: _field, ...column }) => column),
+    columns: columns.map(({ name: _name, field: _field, common: _common, ...column }) => column),
     groups: inFives(printedRows),
     wide: columns.length > 5,
   };

@@ -27,6 +27,21 @@ export function openingPage(
   kinds: readonly Kind[],
   also: readonly Page[],
 ): Page {
+  const holds = kinds.map((kind) => countedTitle(recordsOf(context, kind).length, kind.title));
+  return {
+    url: openingUrl(index),
+    number,
+    title: section.title,
+    under: [sectionSentence(context, kinds, holds)],
+    opening: true,
+    section: index,
+    get blocks() {
+      return openingBlocks(context, number, kinds, also);
+    },
+  };
+}
+
+function openingBlocks(context: Context, number: string, kinds: readonly Kind[], also: readonly Page[]): Block[] {
   const next = numbering(number);
   const tables = kinds.flatMap((kind) => summaryTable(context, kind, next));
   const checks = kinds.flatMap((kind) => checksTable(context, kind, recordsOf(context, kind), next));
@@ -48,23 +63,14 @@ export function openingPage(
             })),
           },
         ];
-  const holds = kinds.map((kind) => countedTitle(recordsOf(context, kind).length, kind.title));
-  return {
-    url: openingUrl(index),
-    number,
-    title: section.title,
-    under: [sectionSentence(context, kinds, holds)],
-    opening: true,
-    section: index,
-    blocks: [
-      ...extra,
-      ...tables,
-      ...checks,
-      ...(tables.length + extra.length === 0
-        ? [{ type: "paragraph", text: ["No record belongs to this section."] } satisfies Block]
-        : []),
-    ],
-  };
+  return [
+    ...extra,
+    ...tables,
+    ...checks,
+    ...(tables.length + extra.length === 0
+      ? [{ type: "paragraph", text: ["No record belongs to this section."] } satisfies Block]
+      : []),
+  ];
 }
 
 function sectionSentence(context: Context, kinds: readonly Kind[], holds: readonly string[]): string {
@@ -152,10 +158,7 @@ export function summaryTable(context: Context, kind: Kind, next: Numbering): Blo
 /** The page of one record: its chain or its data first, whichever people come for. */
 export function recordPage(context: Context, record: BookRecord, number: string, section: number): Page {
   const kind = kindOf(context, record);
-  const next = numbering(number);
   const label = labelOf(context, record);
-  const { before, after, skip, judged = false } = extraBlocks(context, record, next);
-  const chained = context.chains.some((chain) => chain.kind === record.kind);
   return {
     url: targetOf(context, record).page,
     number,
@@ -163,19 +166,27 @@ export function recordPage(context: Context, record: BookRecord, number: string,
     title: label === "" ? record.id : `${record.id}, ${label}`,
     under: underOf(context, record),
     section,
-    blocks: [
-      ...(chained ? [chainBlock(context, record)] : []),
-      ...before,
-      ...(chained ? [{ type: "heading", level: 2, text: "As recorded" } satisfies Block] : []),
-      ...recordBlocks(context, record, next, "", skip),
-      ...after,
-      ...computedBlocks(context, record),
-      ...(chained || judged ? [] : judgedBlock(context, record)),
-      ...signatureBlock(context, record),
-      ...scanBlocks(context, record),
-      ...namedBy(context, record),
-    ],
+    get blocks() {
+      return recordPageBlocks(context, record, numbering(number));
+    },
   };
+}
+
+function recordPageBlocks(context: Context, record: BookRecord, next: Numbering): Block[] {
+  const { before, after, skip, judged = false } = extraBlocks(context, record, next);
+  const chained = context.chains.some((chain) => chain.kind === record.kind);
+  return [
+    ...(chained ? [chainBlock(context, record)] : []),
+    ...before,
+    ...(chained ? [{ type: "heading", level: 2, text: "As recorded" } satisfies Block] : []),
+    ...recordBlocks(context, record, next, "", skip),
+    ...after,
+    ...computedBlocks(context, record),
+    ...(chained || judged ? [] : judgedBlock(context, record)),
+    ...signatureBlock(context, record),
+    ...scanBlocks(context, record),
+    ...namedBy(context, record),
+  ];
 }
 
 function underOf(context: Context, record: BookRecord): Text {
@@ -195,7 +206,6 @@ function underOf(context: Context, record: BookRecord): Text {
 export function groupPages(context: Context, kind: Kind, number: () => string, section: number): Page[] {
   return [...grouped(recordsOf(context, kind), groupPage)].map(([url, records]) => {
     const own = number();
-    const next = numbering(own);
     const ids = records.map(({ id }) => id);
     return {
       url,
@@ -205,23 +215,28 @@ export function groupPages(context: Context, kind: Kind, number: () => string, s
         ids.length === 1 ? `${kind.title} ${ids[0] ?? ""}` : `${kind.title} ${ids[0] ?? ""} to ${ids.at(-1) ?? ""}`,
       under: [kind.description],
       section,
-      blocks: records.flatMap((record): Block[] => {
-        const label = labelOf(context, record);
-        const { before, after, skip } = extraBlocks(context, record, next);
-        return [
-          { type: "heading", level: 2, text: label === "" ? record.id : `${record.id}, ${label}`, anchor: record.id },
-          ...before,
-          ...recordBlocks(context, record, next, `${record.id}.`, skip),
-          ...after,
-          ...lower(computedBlocks(context, record)),
-          ...lower(judgedBlock(context, record)),
-          ...signatureBlock(context, record),
-          ...lower(scanBlocks(context, record)),
-          ...lower(namedBy(context, record)),
-        ];
-      }),
+      get blocks() {
+        const next = numbering(own);
+        return records.flatMap((record) => sharedPageBlocks(context, record, next));
+      },
     };
   });
+}
+
+function sharedPageBlocks(context: Context, record: BookRecord, next: Numbering): Block[] {
+  const label = labelOf(context, record);
+  const { before, after, skip } = extraBlocks(context, record, next);
+  return [
+    { type: "heading", level: 2, text: label === "" ? record.id : `${record.id}, ${label}`, anchor: record.id },
+    ...before,
+    ...recordBlocks(context, record, next, `${record.id}.`, skip),
+    ...after,
+    ...lower(computedBlocks(context, record)),
+    ...lower(judgedBlock(context, record)),
+    ...signatureBlock(context, record),
+    ...lower(scanBlocks(context, record)),
+    ...lower(namedBy(context, record)),
+  ];
 }
 
 /** On a shared page the headings of a record stand one level lower. */

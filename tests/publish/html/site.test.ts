@@ -81,7 +81,7 @@ describe("rendering", () => {
     const front = { url: "index.html", render: () => "front" };
     const inner = { url: "a/index.html", render: () => "inner" };
     const rendered = await renderSite([front, inner, ...pages]);
-    expect([...rendered]).toEqual([
+    expect([...rendered].map(([url, bytes]) => [url, String(bytes)])).toEqual([
       ["index.html", "front"],
       ["a/index.html", "inner"],
       ...texts.map((text, index) => [`a/${index}.html`, text]),

@@ -1,0 +1,38 @@
+import { mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
+import { dirname, join, relative } from "node:path";
+import { packageRoot } from "../../src/root.ts";
+
+/** One task of the bench in a process of its own, which loads only what the task needs. */
+const [name, from = "", to = ""] = process.argv.slice(2);
+if (name === "write") copyFiles(from, to);
+else await work();
+
+async function work(): Promise<void> {
+  const { loadKinds } = await import("../../src/load/kinds.ts");
+  const { loadBook } = await import("../../src/load/book-files.ts");
+  const kinds = loadKinds([join(packageRoot, "schemas")]);
+  const read = { ...loadBook(from, kinds), kinds };
+  if (name === "parse") return;
+  const { layOut, judgeBook } = await import("../../src/pipeline.ts");
+  const publication = await layOut(judgeBook(read));
+  if (name === "site") {
+    const { siteFiles } = await import("../../src/publish/html/index.ts");
+    await siteFiles(publication);
+    return;
+  }
+  const { bookPdf } = await import("../../src/publish/pdf/index.ts");
+  await bookPdf(publication, (path) => readFileSync(join(from, path)));
+}
+
+function copyFiles(source: string, target: string): void {
+  const walk = (dir: string): string[] =>
+    readdirSync(dir).flatMap((entry) => {
+      const path = join(dir, entry);
+      return statSync(path).isDirectory() ? walk(path) : [path];
+    });
+  for (const path of walk(source)) {
+    const copy = join(target, relative(source, path));
+    mkdirSync(dirname(copy), { recursive: true });
+    writeFileSync(copy, readFileSync(path));
+  }
+}
