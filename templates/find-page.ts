@@ -1,5 +1,6 @@
 import type { Page, Publication } from "../src/publish/publication.ts";
 import { html, type Html } from "./html.ts";
+import { unbroken } from "./inline.ts";
 
 /**
  * The page to find things on: a box that needs a script, and below it every page of the book as a plain list, for readers
@@ -42,8 +43,8 @@ function pageList(pages: readonly Page[], path: (path: string) => string): Html 
         html`<li>
           <span class="no">${page.number ?? ""}</span>
           <span class="what"
-            ><a href="${path(page.url)}">${page.title}</a
-            >${page.kindLine !== undefined && html` <span class="soft">${page.kindLine}</span>`}</span
+            ><a href="${path(page.url)}">${unbroken(page.title)}</a
+            >${page.kindLine !== undefined && html` <span class="soft">${unbroken(page.kindLine)}</span>`}</span
           >
         </li> `,
     )}

@@ -1,7 +1,7 @@
 import type { Inline, Mark, Note, Text } from "../src/publish/blocks.ts";
 import { symbolText } from "../src/publish/html/mathml.ts";
 import type { PageContext } from "./context.ts";
-import { html, type Html } from "./html.ts";
+import { html, type Hole, type Html } from "./html.ts";
 
 /** Running text. */
 export const text = (context: PageContext, parts: Text): Html[] => parts.map((part) => inline(context, part));
@@ -9,21 +9,36 @@ export const text = (context: PageContext, parts: Text): Html[] => parts.map((pa
 // Longer ones must be allowed to break, or a narrow page would scroll sideways.
 const longestWhole = 28;
 
+/** An id or number of a paper, such as NDT-RT-014: browsers would break it at its hyphens. */
+const id = /[A-Z][A-Z0-9]*(?:-[A-Z0-9]+)+/g;
+
+/** Text with its ids kept whole; one too long for a narrow page may break. */
+export function unbroken(words: string): Hole {
+  const parts: Hole[] = [];
+  let from = 0;
+  for (const { 0: found, index } of words.matchAll(id)) {
+    if (found.length > longestWhole) continue;
+    parts.push(words.slice(from, index), html`<span class="nb">${found}</span>`);
+    from = index + found.length;
+  }
+  return from === 0 ? words : [...parts, words.slice(from)];
+}
+
 function inline(context: PageContext, part: Inline): Html {
-  if (typeof part === "string") return html`${part}`;
+  if (typeof part === "string") return html`${unbroken(part)}`;
   switch (part.type) {
     case "link":
-      return html`<a href="${context.href(part.to)}">${part.text}</a>`;
+      return html`<a href="${context.href(part.to)}">${unbroken(part.text)}</a>`;
     case "file":
       return html`<a href="${context.file(part.path)}">${part.text}</a>`;
     case "code":
       return html`<code>${part.text}</code>`;
     case "strong":
-      return html`<b>${part.text}</b>`;
+      return html`<b>${unbroken(part.text)}</b>`;
     case "em":
-      return html`<em>${part.text}</em>`;
+      return html`<em>${unbroken(part.text)}</em>`;
     case "soft":
-      return html`<span class="soft">${part.text}</span>`;
+      return html`<span class="soft">${unbroken(part.text)}</span>`;
     case "symbol":
       return symbolText(part.display);
     case "whole":

@@ -3,7 +3,7 @@ import type { Page } from "../src/publish/publication.ts";
 import { blocks } from "./blocks/index.ts";
 import type { PageContext } from "./context.ts";
 import { html, type Html } from "./html.ts";
-import { text } from "./inline.ts";
+import { text, unbroken } from "./inline.ts";
 
 /** Opening lines of a page and its blocks. */
 export function pageBody(context: PageContext, page: Omit<Page, "blocks">, list: readonly Block[]): Html {
@@ -14,7 +14,7 @@ function opening(context: PageContext, page: Omit<Page, "blocks">): Html {
   const { number, kindLine, title, under } = page;
   const kind = page.url === "index.html" ? " title" : page.opening === true ? " section" : "";
   return html`<div class="opening${kind}">
-    ${number !== undefined && number !== "" && html`<p class="no" aria-hidden="true">${number}</p> `}${kindLine !== undefined && html`<p class="kindline">${kindLine}</p> `}
+    ${number !== undefined && number !== "" && html`<p class="no" aria-hidden="true">${number}</p> `}${kindLine !== undefined && html`<p class="kindline">${unbroken(kindLine)}</p> `}
     <h1>${title}</h1>
     ${under !== undefined && html`<p class="under">${text(context, under)}</p> `}
   </div>`;

@@ -4,6 +4,7 @@ import { dimensionChecks } from "./facts/dimensions.ts";
 import { instruments } from "./facts/instruments.ts";
 import { bodyCertificates, declaration, issueOf, nameplate } from "./facts/legal.ts";
 import { certificates } from "./facts/certificates.ts";
+import { batches } from "./facts/consumables.ts";
 import { heatTreatments, millApprovals, pieceMarks } from "./facts/materials.ts";
 import { documents, drawings } from "./facts/papers.ts";
 import { organisations, people } from "./facts/people.ts";
@@ -14,7 +15,7 @@ import { qualifications } from "./facts/qualifications.ts";
 import { welding } from "./facts/welding-procedures.ts";
 import { ndtReports, nonconformities } from "./facts/testing.ts";
 import { book, equipment, joints, parts } from "./facts/vessel.ts";
-import { batches, ndtPersonnel, welderQualifications } from "./facts/welders.ts";
+import { ndtPersonnel, welderQualifications } from "./facts/welders.ts";
 import { productionTests, repairs } from "./facts/repairs.ts";
 import { weldLogs } from "./facts/welding.ts";
 

@@ -9,15 +9,15 @@ export interface Facts {
   readonly all: <K extends Kind>(kind: K) => readonly RecordTypes[K][];
   readonly book: Book;
   readonly equipment: Equipment;
-  /** Name behind a person's mark. */
+  /** Name behind a person's mark, a dash when nobody is named; throws when the records know no such person. */
   readonly name: (person: string | undefined) => string;
   /** An organisation; throws when the records name one that is not there. */
   readonly organisation: (id: string) => Organisation;
-  /** Name of the first of those who hold a role. */
+  /** Name of the first of those who hold a role; throws when nobody does. */
   readonly first: (role: Role) => string;
   /** Name of the last of those who hold a role: of an inspection body, who signs its certificates. */
   readonly last: (role: Role) => string;
-  /** Who signs for a firm. */
+  /** Who signs for a firm; throws when the book knows nobody there. */
   readonly signerOf: (organisation: string) => string;
   /** The two lines of an organisation's stamp. */
   readonly stamp: (organisation: string) => string;
@@ -33,7 +33,10 @@ export function factsOf(files: readonly RecordFile[]): Facts {
   const [equipment] = all("equipment");
   if (book === undefined || equipment === undefined) throw new Error("the records have no book or no equipment");
   const people = all("person");
-  const nameIn = (chosen: readonly Person[], which: 0 | -1) => chosen.at(which)?.name ?? "–";
+  const known = (name: string | undefined, who: string) => {
+    if (name === undefined) throw new Error(`the records name nobody ${who}`);
+    return name;
+  };
   const holders = (role: Role) => people.filter(({ roles = [] }) => roles.some((one) => one.role === role));
   const organisation = (id: string) => {
     const found = all("organisation").find((one) => one.id === id);
@@ -44,11 +47,11 @@ export function factsOf(files: readonly RecordFile[]): Facts {
     all,
     book,
     equipment,
-    name: (id) => people.find((person) => person.id === id)?.name ?? id ?? "–",
+    name: (id) => (id === undefined ? "–" : known(people.find((person) => person.id === id)?.name, `marked ${id}`)),
     organisation,
-    first: (role) => nameIn(holders(role), 0),
-    last: (role) => nameIn(holders(role), -1),
-    signerOf: (id) => people.find(({ employer }) => employer === id)?.name ?? clerkOf(id) ?? organisation(id).name,
+    first: (role) => known(holders(role)[0]?.name, `who is ${role}`),
+    last: (role) => known(holders(role).at(-1)?.name, `who is ${role}`),
+    signerOf: (id) => known(people.find(({ employer }) => employer === id)?.name ?? clerkOf(id), `who signs for ${id}`),
     stamp: (id) => stampOf(organisation(id)),
     body: book.inspectionBody ?? "–",
     maker: book.maker ?? "–",

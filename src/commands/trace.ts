@@ -66,7 +66,7 @@ function linkText({ what, mark, text, because, notes }: ChainLink, number: numbe
   return [
     `${ink.bold(head)} ${ink.dim(leader)} ${ink.bold(mark)}`,
     ...text.map((sentence) => `    ${plain(textOf(sentence))}`),
-    ...(because === undefined ? [] : [`    because of ${plain(textOf(because))}`]),
+    ...(because === undefined ? [] : [`    ${plain(textOf(because))}`]),
     ...notes.map(({ lead, text: note }) =>
       ink.dim(`    ${lead === undefined ? "" : `${plain(lead)}: `}${plain(textOf(note))}`),
     ),

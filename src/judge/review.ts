@@ -73,6 +73,8 @@ function isSettled(court: Court, { finding }: Answer, open: ReadonlySet<string>,
   const gap = finding.startsWith("waiting|") ? finding.slice("waiting|".length) : finding;
   if (quiet.has(gap)) return false;
   const [definition = "", about = ""] = finding.split("|");
+  // The record it speaks of is missed by others: its gap is the one thing to say.
+  if (court.world.graph.absent.has(about)) return false;
   if (open.has(`${definition} known ${about}`)) return !open.has(`${definition} ${about}`);
   return !open.has(definition) && court.world.ledger.doubtsWithin(about).length === 0;
 }

@@ -1,7 +1,7 @@
 import type { Block, ContentsEntry, Fact, JudgedBlock } from "../../src/publish/blocks.ts";
 import type { PageContext } from "../context.ts";
 import { attribute, html, type Html } from "../html.ts";
-import { because, text, verdict } from "../inline.ts";
+import { because, text, unbroken, verdict } from "../inline.ts";
 
 /** Label and value, one pair a line. */
 export function facts(context: PageContext, list: readonly Fact[]): Html {
@@ -64,4 +64,6 @@ export function contents(context: PageContext, entries: readonly ContentsEntry[]
 }
 
 const contentsEntry = (context: PageContext, { number, title, to }: ContentsEntry): Html =>
-  html`<span class="entry"><span class="no">${number}</span> <a href="${context.href(to)}">${title}</a></span>`;
+  html`<span class="entry"
+    ><span class="no">${number}</span> <a href="${context.href(to)}">${unbroken(title)}</a></span
+  >`;

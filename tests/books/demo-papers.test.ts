@@ -2,7 +2,7 @@ import { PDFDocument } from "pdf-lib";
 import { describe, expect, test } from "vitest";
 import type { Document, Drawing, Organisation } from "../../src/generated/records.ts";
 import { finalEdition } from "../../demo-data/air-receiver/book-files.ts";
-import { organisationOf } from "../../demo-data/air-receiver/facts/people.ts";
+import { organisationOf } from "../../demo-data/shop/firms.ts";
 import { recordFiles as receiverFiles } from "../../demo-data/air-receiver/records.ts";
 import { factsOf } from "../../demo-data/book/facts.ts";
 import { filesOf } from "../../demo-data/book/book-files.ts";

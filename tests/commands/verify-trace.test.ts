@@ -101,7 +101,7 @@ describe("trace", () => {
       "",
       ` 2  Welder qualified on the day ${".".repeat(39)} failed`,
       "    Welded on 2026-03-09 by W07.",
-      "    because of W07 was not qualified\\u001b[2J",
+      "    W07 was not qualified\\u001b[2J",
       "    Basis: EN ISO 9606-1:2017 (from memory)",
       "",
       "one link passed, one failed",

@@ -277,6 +277,21 @@ describe("an exception that is not needed", () => {
     const book = run({ records: { part: { P1: { ...sound, thickness: "7,5 mm" } }, deviation: { E1: exception } } });
     expect(open(book)).toEqual(["nonconformity quantity-form|part:P1|thickness"]);
   });
+  test("it may be needed while the record it speaks of is missing: that gap alone is open", () => {
+    const exception = {
+      reason: "r",
+      authority: "a",
+      by: "b",
+      date: "2026-06-01",
+      answers: [{ finding: "even|plate:PL9|", digest: "0000000000000000" }],
+    };
+    const part = { P1: { ...sound, plate: "PL9" } };
+    expect(open(run({ records: { part, deviation: { E1: exception } } }))).toEqual(["gap missing|plate:PL9"]);
+    // Nothing else names that plate: the key is misspelt.
+    expect(open(run({ records: { part: { P1: sound }, deviation: { E1: exception } } }))).toEqual([
+      "query exception-needed|deviation:E1|answers",
+    ]);
+  });
   test("a waiver of what is not due yet is needed", () => {
     const waiver = answering(run({ records: lacking }), [keys.lacking]);
     const interim = { state: "interim", ...milestones(["early"], ["later"]) };

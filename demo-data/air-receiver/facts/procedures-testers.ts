@@ -1,24 +1,18 @@
 import { procedure, type Approval, type ProcedureText } from "./procedure.ts";
 
-const ndt = (date: string, on: string, reason = "yearly review"): Approval => ({
+/** The testers' yearly review of their procedures. */
+export const review: Approval = {
   prepared: "N1",
   checked: "N2",
   approved: "N3",
-  date,
-  on,
-  reason,
-});
+  date: "2026-01-12",
+  on: "2026-01-16",
+  reason: "yearly review",
+};
+
 export const testerProcedures: readonly ProcedureText[] = [
   {
-    record: procedure(
-      "PRC-VT",
-      "ndt",
-      "GT-P-01",
-      "Visual testing of fusion welds",
-      "4",
-      ndt("2026-01-12", "2026-01-16"),
-      "VT",
-    ),
+    record: procedure("PRC-VT", "ndt", "GT-P-01", "Visual testing of fusion welds", "4", review, "VT"),
     paragraphs: [
       ["Scope", "All welds of ferritic vessels, both sides where accessible, over the full length, after cleaning."],
       [
@@ -36,7 +30,7 @@ export const testerProcedures: readonly ProcedureText[] = [
       "GT-P-02",
       "Radiographic testing of butt welds, X-ray and film",
       "3",
-      ndt("2026-01-12", "2026-01-16"),
+      review,
       "RT",
     ),
     paragraphs: [
@@ -56,15 +50,7 @@ export const testerProcedures: readonly ProcedureText[] = [
     ],
   },
   {
-    record: procedure(
-      "PRC-MT",
-      "ndt",
-      "GT-P-03",
-      "Magnetic particle testing of ferritic welds",
-      "3",
-      ndt("2026-01-12", "2026-01-16"),
-      "MT",
-    ),
+    record: procedure("PRC-MT", "ndt", "GT-P-03", "Magnetic particle testing of ferritic welds", "3", review, "MT"),
     paragraphs: [
       ["Scope", "Fillet and branch welds of ferritic steel, with 20 mm of parent metal each side."],
       [
@@ -76,15 +62,7 @@ export const testerProcedures: readonly ProcedureText[] = [
     ],
   },
   {
-    record: procedure(
-      "PRC-PT",
-      "ndt",
-      "GT-P-04",
-      "Penetrant testing, visible dye",
-      "2",
-      ndt("2026-01-12", "2026-01-16"),
-      "PT",
-    ),
+    record: procedure("PRC-PT", "ndt", "GT-P-04", "Penetrant testing, visible dye", "2", review, "PT"),
     paragraphs: [
       ["Scope", "Excavations before repair welding, and surfaces a yoke cannot reach."],
       [

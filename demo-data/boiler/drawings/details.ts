@@ -152,7 +152,7 @@ function barStays(sheet: Sheet, g: Geometry): void {
 export const drawBarStays = detail(
   barStays,
   470,
-  "Fillet welds, throat 10 mm, all round at both plates, to WPS-07. Ends flush with the plates' outside, tell-tale holes none.",
+  "Fillet welds, throat 10 mm, all round at both plates, to WPS-17. Ends flush with the plates' outside, tell-tale holes none.",
 );
 
 function supports(sheet: Sheet): void {
@@ -188,7 +188,7 @@ function supports(sheet: Sheet): void {
 export const drawSupports = detail(
   supports,
   370,
-  "Fillet welds to WPS-08, throat 8 mm. Lugs for the empty boiler only, lifted with a spreader beam.",
+  "Fillet welds to WPS-18, throat 8 mm. Lugs for the empty boiler only, lifted with a spreader beam.",
 );
 
 function accessTube(sheet: Sheet, g: Geometry): void {

@@ -72,7 +72,7 @@ const seam = (
     diameter,
     length,
     process: "121",
-    procedure: "WPS-01@2",
+    procedure: "WPS-11@2",
     detail: "bs",
     tests:
       role === "longitudinal" && diameter !== "1924 mm"
@@ -92,7 +92,7 @@ const corner = (id: string, joined: [string, string], thicknesses: [string, stri
     deposited: thicknesses[0],
     length,
     process: "135",
-    procedure: "WPS-02@1",
+    procedure: "WPS-12@1",
     detail: "bs",
     tests: ultrasonic,
   });
@@ -116,7 +116,7 @@ const branch = (
     diameter,
     length,
     process: small ? "141" : "135",
-    procedure: small ? "WPS-05@1" : "WPS-04@1",
+    procedure: small ? "WPS-15@1" : "WPS-14@1",
     tests: surface,
   });
 
@@ -154,7 +154,7 @@ export const joints: readonly Joint[] = [
       diameter,
       length: round(diameter),
       process: "141",
-      procedure: "WPS-06@1",
+      procedure: "WPS-16@1",
       tests: spots,
     }),
   ),
@@ -167,7 +167,7 @@ export const joints: readonly Joint[] = [
     deposited: "12.0 mm",
     length: "1400 mm",
     process: "135",
-    procedure: "WPS-04@1",
+    procedure: "WPS-14@1",
     tests: surface,
   }),
   ...["P03", "P04"].flatMap((end, side) =>
@@ -182,7 +182,7 @@ export const joints: readonly Joint[] = [
         length: "282 mm",
         process: "135",
         position: "PB",
-        procedure: "WPS-07@1",
+        procedure: "WPS-17@1",
         tests: surface,
         detail: "ml",
       }),
@@ -199,7 +199,7 @@ export const joints: readonly Joint[] = [
       length: "1131 mm",
       process: "135",
       position: "PB",
-      procedure: "WPS-07@1",
+      procedure: "WPS-17@1",
       tests: surface,
       detail: "ml",
     }),
@@ -223,7 +223,7 @@ export const joints: readonly Joint[] = [
       length: "600 mm",
       process: "135",
       position: "PB",
-      procedure: "WPS-08@1",
+      procedure: "WPS-18@1",
       tests: surface,
       detail: wall === "4.0 mm" ? "sl" : "ml",
     }),

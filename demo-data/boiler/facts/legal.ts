@@ -1,7 +1,7 @@
 import type { BodyCertificate, Declaration, Issue, Nameplate } from "../../../src/generated/records.ts";
 import { equipment } from "./boiler.ts";
 import { drawings, restated } from "./drawings.ts";
-import { organisationOf } from "./people.ts";
+import { organisationOf } from "../../shop/firms.ts";
 import { pressureTest, testDay } from "./pressure-test.ts";
 import { safetyValves } from "./safety-valves.ts";
 

@@ -34,7 +34,7 @@ export const nonconformities: readonly NonconformityReport[] = [
     disposition: "rework",
     reason: "the weld can be restored to the drawing within a qualified procedure",
     correction:
-      "ground out from outside, excavation tested by penetrant, rewelded to WPS-03 as C1R1; two further lengths radiographed in RT-03, free",
+      "ground out from outside, excavation tested by penetrant, rewelded to WPS-13 as C1R1; two further lengths radiographed in RT-03, free",
     correctedBy: "W03",
     approvals: agreed("2026-03-09", "welding coordinator", "M1"),
     verification: ["ndt-report:VT-04", "ndt-report:RT-03", "ndt-report:RT-05"],
@@ -54,7 +54,7 @@ export const nonconformities: readonly NonconformityReport[] = [
     disposition: "rework",
     reason: "the weld can be restored to the drawing within a qualified procedure",
     correction:
-      "ground out, excavation tested by penetrant, rewelded to WPS-03 as N05R1; rest of N05 and further lengths at N04 and N06 tested in MT-03, free",
+      "ground out, excavation tested by penetrant, rewelded to WPS-13 as N05R1; rest of N05 and further lengths at N04 and N06 tested in MT-03, free",
     correctedBy: "W07",
     approvals: agreed("2026-03-24", "welding coordinator", "M1"),
     verification: ["ndt-report:VT-08", "ndt-report:MT-03"],

@@ -58,7 +58,7 @@ function pointsOf({ by, done, body, client }: Step): Point[] {
   return [
     { party: "maker", point: "perform", outcome: "attended", person: by, date: done },
     ...(body === undefined ? [] : [taken("inspection body", body, "E1")]),
-    ...(client === undefined ? [] : [taken("client", client, "P1")]),
+    ...(client === undefined ? [] : [taken("client", client, "P2")]),
   ];
 }
 

@@ -70,6 +70,6 @@ export const pressureTest: PressureTest = {
   signatures: [
     { role: "quality control", person: "D2", date: testDay },
     { role: "inspection body", person: "E1", date: testDay },
-    { role: "client", person: "P1", date: testDay },
+    { role: "client", person: "P2", date: testDay },
   ],
 };

@@ -35,7 +35,7 @@ const byTungsten = {
 /** The tests the welding procedures rest on; each range is the one printed on the certificate. */
 export const procedureQualifications: readonly ProcedureQualification[] = [
   butt(
-    "WPQR-01",
+    "WPQR-11",
     ["PQ-WPQR-3127", "2022-10-04", "2022-10-26"],
     { tensile: ["471 MPa", "468 MPa"], impact: ["62 J", "58 J", "66 J"] },
     {
@@ -59,7 +59,7 @@ export const procedureQualifications: readonly ProcedureQualification[] = [
     },
   ),
   butt(
-    "WPQR-02",
+    "WPQR-12",
     ["PQ-WPQR-3260", "2023-05-16", "2023-06-07"],
     { tensile: ["474 MPa", "479 MPa"], impact: ["81 J", "77 J", "84 J"] },
     {
@@ -79,7 +79,7 @@ export const procedureQualifications: readonly ProcedureQualification[] = [
     },
   ),
   butt(
-    "WPQR-03",
+    "WPQR-13",
     ["PQ-WPQR-3411", "2024-04-09", "2024-04-30"],
     { tensile: ["466 MPa", "470 MPa"], impact: ["73 J", "69 J", "78 J"] },
     {
@@ -99,7 +99,7 @@ export const procedureQualifications: readonly ProcedureQualification[] = [
     },
   ),
   butt(
-    "WPQR-04",
+    "WPQR-14",
     ["PQ-WPQR-3433", "2024-06-18", "2024-07-10"],
     { tensile: ["459 MPa", "463 MPa"] },
     {
@@ -112,7 +112,7 @@ export const procedureQualifications: readonly ProcedureQualification[] = [
     },
   ),
   butt(
-    "WPQR-05",
+    "WPQR-15",
     ["PQ-WPQR-3434", "2024-06-19", "2024-07-10"],
     { tensile: ["462 MPa", "457 MPa"] },
     {
@@ -124,7 +124,7 @@ export const procedureQualifications: readonly ProcedureQualification[] = [
       range: { ...byTungsten, thickness: between("3.0", "12.0"), outsideDiameter: between("10.7", "42.6") },
     },
   ),
-  fillet("WPQR-06", ["PQ-WPQR-3502", "2025-02-11", "2025-03-04"], {
+  fillet("WPQR-16", ["PQ-WPQR-3502", "2025-02-11", "2025-03-04"], {
     ...active,
     testThickness: "30.0 mm",
     positions: ["PB"],
@@ -137,7 +137,7 @@ export const procedureQualifications: readonly ProcedureQualification[] = [
       positions: ["PA", "PB"],
     },
   }),
-  fillet("WPQR-07", ["PQ-WPQR-3503", "2025-02-12", "2025-03-04"], {
+  fillet("WPQR-17", ["PQ-WPQR-3503", "2025-02-12", "2025-03-04"], {
     ...active,
     testThickness: "15.0 mm",
     positions: ["PB"],

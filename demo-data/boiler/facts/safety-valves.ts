@@ -42,7 +42,7 @@ const valve = ({ id, tag, serial, seal, openings }: Opened): SafetyValve => ({
   plate: { serial, setPressure, capacity },
   bench: {
     date: "2026-04-21",
-    procedure: "PRC-SV@4",
+    procedure: "PRC-SVS@4",
     instrument: "PG-07",
     medium: "saturated steam",
     readings: openings.map(([pop, reseat], index) => ({

@@ -82,7 +82,7 @@ export const procedures: readonly ProcedureText[] = [
   },
   {
     record: procedure(
-      "PRC-CLEAN",
+      "PRC-RINSE",
       "cleaning",
       "TB-QP-13",
       "Cleaning of the water side before delivery",
@@ -99,7 +99,7 @@ export const procedures: readonly ProcedureText[] = [
   },
   {
     record: procedure(
-      "PRC-COAT",
+      "PRC-PAINT",
       "coating",
       "TB-QP-15",
       "Outside coating of boilers under lagging",
@@ -115,7 +115,7 @@ export const procedures: readonly ProcedureText[] = [
     ],
   },
   {
-    record: procedure("PRC-SV", "set-pressure", "HV-WI-33", "Setting and sealing of safety valves for steam", "4", {
+    record: procedure("PRC-SVS", "set-pressure", "HV-WI-33", "Setting and sealing of safety valves for steam", "4", {
       prepared: "V1",
       approved: "D2",
       date: "2025-11-24",

@@ -59,7 +59,7 @@ function runOf(joint: Joint, welding: Welding, layer: Window, { start, finished 
   const voltage = within(layer.voltage, share("voltage")).toFixed(1);
   const speed = Math.round(within(layer.speed, share("speed")));
   const heat = (efficiency[layer.process] * Number(voltage) * current * 60) / (1000 * speed);
-  const heated = joint.weldingProcedure === "WPS-07@1";
+  const heated = joint.weldingProcedure === "WPS-17@1";
   const preheat = Math.round(heated ? spread(joint.id, 54, 68) : spread(joint.id, 16, 21));
   const interpass = Math.round(spread(`${joint.id} ${layer.layer} interpass`, 118, 188));
   return {

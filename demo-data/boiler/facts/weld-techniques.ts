@@ -31,42 +31,42 @@ const tungsten = window("141", "2.4 mm");
 
 /** Runs of each procedure: what its sheet permits is what the log is kept to. */
 export const windows: Readonly<Record<string, readonly Window[]>> = {
-  "WPS-01": [
+  "WPS-11": [
     arc("root", [520, 600], [30, 33], [480, 560]),
     arc("fill", [580, 660], [31, 34], [480, 560]),
     arc("cap", [580, 660], [31, 34], [480, 560]),
   ],
-  "WPS-02": [
+  "WPS-12": [
     active("root", [140, 170], [19, 21], [140, 180]),
     active("fill", [220, 260], [26, 29], [260, 340]),
     active("cap", [220, 260], [26, 29], [260, 340]),
   ],
-  "WPS-03": [
+  "WPS-13": [
     active("root", [140, 170], [19, 21], [140, 180]),
     active("cap", [200, 240], [25, 28], [240, 320]),
     tungsten("full", [110, 150], [11, 15], [55, 90]),
   ],
-  "WPS-04": [
+  "WPS-14": [
     active("root", [140, 170], [19, 21], [140, 180]),
     active("fill", [200, 240], [25, 28], [240, 320]),
     active("cap", [200, 240], [25, 28], [240, 320]),
   ],
-  "WPS-05": [
+  "WPS-15": [
     tungsten("root", [110, 140], [11, 14], [55, 80]),
     tungsten("fill", [130, 165], [12, 15], [60, 90]),
     tungsten("cap", [130, 165], [12, 15], [60, 90]),
   ],
-  "WPS-06": [
+  "WPS-16": [
     tungsten("root", [80, 120], [10, 13], [50, 80]),
     tungsten("fill", [100, 140], [11, 14], [60, 90]),
     tungsten("cap", [100, 140], [11, 14], [60, 90]),
   ],
-  "WPS-07": [
+  "WPS-17": [
     active("root", [220, 260], [25, 29], [300, 400]),
     active("fill", [220, 260], [25, 29], [300, 400]),
     active("cap", [220, 260], [25, 29], [300, 400]),
   ],
-  "WPS-08": [
+  "WPS-18": [
     active("full", [160, 200], [20, 24], [380, 480]),
     active("root", [220, 260], [25, 29], [300, 400]),
     active("cap", [220, 260], [25, 29], [300, 400]),

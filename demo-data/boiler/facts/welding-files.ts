@@ -6,10 +6,9 @@ import { radiographicReports } from "./reports-radiography.ts";
 import { magneticReports, penetrantReports, ultrasonicReports } from "./reports-surface.ts";
 import { visualReports } from "./reports-visual.ts";
 import { repairs } from "./repairs.ts";
-import { ndtPersonnel } from "./testers.ts";
 import { testingProcedures } from "./testing-procedures.ts";
 import { weldLogs } from "./weld-logs.ts";
-import { welderQualifications } from "./welder-qualifications.ts";
+import { ndtPersonnel, welderQualifications } from "./welders.ts";
 import { weldingProcedures } from "./welding-procedures.ts";
 
 /** Logs of the joints whose number begins like this. */

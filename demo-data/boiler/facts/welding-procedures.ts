@@ -28,7 +28,7 @@ const steel = { materialGroups: ["1.1"], preheat: "10 °C", postWeldHeatTreatmen
 const arc: Own = {
   ...issued,
   ...steel,
-  qualifications: ["WPQR-01"],
+  qualifications: ["WPQR-11"],
   processes: ["121"],
   jointTypes: ["butt"],
   thickness: thickness("12.0", "16.0"),
@@ -53,7 +53,7 @@ const active = {
 const tungsten = {
   ...issued,
   ...steel,
-  qualifications: ["WPQR-04", "WPQR-05"],
+  qualifications: ["WPQR-14", "WPQR-15"],
   processes: ["141"],
   positions: ["PA"],
   details: ["ss nb"],
@@ -73,7 +73,7 @@ const procedure = (id: string, title: string, own: Own): WeldingProcedure => ({
 /** The procedures the joints are planned to. */
 export const weldingProcedures: readonly WeldingProcedure[] = [
   {
-    id: "WPS-01",
+    id: "WPS-11",
     title: "Seams of shell, furnace and chamber, submerged arc, both sides",
     revisions: [
       {
@@ -84,7 +84,7 @@ export const weldingProcedures: readonly WeldingProcedure[] = [
         reason: "first issue",
         thickness: thickness("12.0", "14.0"),
         approved: "2024-06-17",
-        runs: windowsOf("WPS-01").map(run),
+        runs: windowsOf("WPS-11").map(run),
       },
       {
         revision: "2",
@@ -92,22 +92,22 @@ export const weldingProcedures: readonly WeldingProcedure[] = [
         ...arc,
         reason: "up to 16 mm, for the furnace of order OD-2604",
         approved: "2026-01-26",
-        runs: windowsOf("WPS-01").map(run),
+        runs: windowsOf("WPS-11").map(run),
       },
     ],
   },
-  procedure("WPS-02", "Corner joints of plates and cylinders, MAG, both sides", {
+  procedure("WPS-12", "Corner joints of plates and cylinders, MAG, both sides", {
     ...active,
-    qualifications: ["WPQR-02"],
+    qualifications: ["WPQR-12"],
     jointTypes: ["corner"],
     thickness: thickness("12.0", "20.0"),
     positions: ["PA"],
     details: ["bs"],
     heatInput: heat("0.80", "1.30"),
   }),
-  procedure("WPS-03", "Repairs of shell seams and branch welds, MAG or TIG", {
+  procedure("WPS-13", "Repairs of shell seams and branch welds, MAG or TIG", {
     ...active,
-    qualifications: ["WPQR-03", "WPQR-04"],
+    qualifications: ["WPQR-13", "WPQR-14"],
     processes: ["135", "141"],
     jointTypes: ["butt", "branch"],
     thickness: thickness("7.0", "12.0"),
@@ -118,9 +118,9 @@ export const weldingProcedures: readonly WeldingProcedure[] = [
     heatInput: heat("0.60", "1.30"),
     interpass: "200 °C",
   }),
-  procedure("WPS-04", "Branch welds from DN 65 and manhole frame, MAG", {
+  procedure("WPS-14", "Branch welds from DN 65 and manhole frame, MAG", {
     ...active,
-    qualifications: ["WPQR-03"],
+    qualifications: ["WPQR-13"],
     jointTypes: ["branch"],
     thickness: thickness("8.0", "25.0"),
     outsideDiameter: { minimum: "75 mm" },
@@ -128,24 +128,24 @@ export const weldingProcedures: readonly WeldingProcedure[] = [
     details: ["ss nb"],
     heatInput: heat("0.80", "1.30"),
   }),
-  procedure("WPS-05", "Branch welds up to DN 40, TIG", {
+  procedure("WPS-15", "Branch welds up to DN 40, TIG", {
     ...tungsten,
     jointTypes: ["branch"],
     thickness: thickness("5.0", "12.0"),
     outsideDiameter: { minimum: "20 mm", maximum: "60 mm" },
     heatInput: heat("0.60", "1.25"),
   }),
-  procedure("WPS-06", "Butt welds of necks and flanges, TIG", {
+  procedure("WPS-16", "Butt welds of necks and flanges, TIG", {
     ...tungsten,
     jointTypes: ["butt"],
     thickness: thickness("5.0", "11.0"),
     outsideDiameter: { minimum: "20 mm" },
     heatInput: heat("0.45", "1.10"),
   }),
-  procedure("WPS-07", "Fillet welds of bar stays, MAG", {
+  procedure("WPS-17", "Fillet welds of bar stays, MAG", {
     ...active,
     preheat: "50 °C",
-    qualifications: ["WPQR-06"],
+    qualifications: ["WPQR-16"],
     jointTypes: ["fillet"],
     thickness: thickness("15.0", "45.0"),
     throat: thickness("8", "12"),
@@ -153,9 +153,9 @@ export const weldingProcedures: readonly WeldingProcedure[] = [
     details: ["ml"],
     heatInput: heat("0.65", "1.20"),
   }),
-  procedure("WPS-08", "Fillet welds of attachments, MAG", {
+  procedure("WPS-18", "Fillet welds of attachments, MAG", {
     ...active,
-    qualifications: ["WPQR-06", "WPQR-07"],
+    qualifications: ["WPQR-16", "WPQR-17"],
     jointTypes: ["attachment"],
     thickness: thickness("4.0", "25.0"),
     throat: thickness("3", "10"),

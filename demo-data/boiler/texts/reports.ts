@@ -92,7 +92,7 @@ export function finalInspection({ equipment, all }: Facts): readonly TextPart[] 
     {
       title: "Result",
       lines: [
-        `The boiler, serial ${equipment.serial}, conforms to the drawings and may be certified. Present: quality control D2, inspection body E1, client P1.`,
+        `The boiler, serial ${equipment.serial}, conforms to the drawings and may be certified. Present: quality control D2, inspection body E1, client P2.`,
       ],
     },
   ];

@@ -5,9 +5,9 @@ import { parsePath } from "../../model/path.ts";
 import { addressOf, type BookRecord } from "../../model/record.ts";
 import { fieldAt } from "../../model/kind.ts";
 import { atPointer, isList, isObject } from "../../model/json.ts";
-import type { Block, ChainLink, Inline, Mark, Note, Text } from "../blocks.ts";
+import type { Block, ChainLink, Mark, Note, Text } from "../blocks.ts";
 import { kindOf, linkTo, markOf, titleOfOutcome, valueAt, worst, type Context } from "./context.ts";
-import { findingLinks } from "./finding-blocks.ts";
+import { reasonsOf } from "./finding-blocks.ts";
 import { atOpening } from "./opening.ts";
 import { lowerTitle } from "./titles.ts";
 import { walk } from "./walk.ts";
@@ -102,12 +102,7 @@ function chainLink(context: Context, record: BookRecord, { step, reached, outcom
   const bad = outcomes.filter(
     (outcome) => markOf(outcome) === mark && (mark === "failed" || mark === "not judged" || mark === "not due"),
   );
-  const reasons = [
-    ...new Map(
-      bad.map((outcome) => findingLinks(context, outcome)).map((links) => [JSON.stringify(links), links]),
-    ).values(),
-  ];
-  const because = reasons.slice(0, 3).flatMap((links, index): Inline[] => [...(index === 0 ? [] : ["; "]), ...links]);
+  const because = reasonsOf(context, bad);
   return {
     what: step.what,
     mark,

@@ -7,12 +7,21 @@ import { recordOf, nameOf, type Context } from "./context.ts";
 
 export const findingsPage = "findings.html";
 
-/** The findings an outcome ended in or waits for, as links. */
-export function findingLinks(context: Context, outcome: Outcome): Text {
-  const keys =
-    outcome.because !== undefined && outcome.because.type !== "not due" ? outcome.because.keys : outcome.findings;
-  if (outcome.because?.type === "not due") return [`due at milestone “${termOf(outcome.because.milestone)}”`];
-  const links = keys.flatMap((key): Inline[] => {
+const shownReasons = 6;
+
+/**
+ * Why outcomes of one verdict ended as they did: the findings they ended in or wait for, each once, as links behind one
+ * lead; or when they are due. Empty for what ended well.
+ */
+export function reasonsOf(context: Context, outcomes: readonly Outcome[]): Text {
+  const due = new Set(outcomes.flatMap(({ because }) => (because?.type === "not due" ? [because.milestone] : [])));
+  if (due.size > 0) return [`due at milestone ${[...due].map((milestone) => `“${termOf(milestone)}”`).join(", ")}`];
+  const keys = new Set(
+    outcomes.flatMap(({ because, findings }) =>
+      because === undefined || because.type === "not due" ? findings : because.keys,
+    ),
+  );
+  const links = [...keys].flatMap((key): Inline[] => {
     const finding = context.findings.get(key);
     return finding === undefined || finding.severity === "note"
       ? []
@@ -20,9 +29,10 @@ export function findingLinks(context: Context, outcome: Outcome): Text {
   });
   if (links.length === 0) return [];
   return [
-    outcome.verdict === "not judged" ? "because of: " : "",
-    ...links.flatMap((link, index) => (index === 0 ? [link] : ["; ", link])),
-  ].filter((one) => one !== "");
+    ...(outcomes.some(({ verdict }) => verdict === "not judged") ? ["because of: "] : []),
+    ...links.slice(0, shownReasons).flatMap((link, index) => (index === 0 ? [link] : ["; ", link])),
+    ...(links.length > shownReasons ? [`; and ${links.length - shownReasons} more`] : []),
+  ];
 }
 
 export function findingItem(context: Context, finding: Finding): FindingItem {

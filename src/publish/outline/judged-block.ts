@@ -2,7 +2,7 @@ import type { Outcome } from "../../model/finding.ts";
 import { addressOf, type BookRecord } from "../../model/record.ts";
 import type { Block, Text } from "../blocks.ts";
 import { markOf, titleOfOutcome, type Context } from "./context.ts";
-import { findingLinks } from "./finding-blocks.ts";
+import { reasonsOf } from "./finding-blocks.ts";
 import { atOpening } from "./opening.ts";
 import { counted } from "./titles.ts";
 
@@ -30,7 +30,7 @@ export function judgedBlock(context: Context, record: BookRecord, heading = "Wha
     .map((outcome) => {
       const row = outcome.subject?.id.split("#")[1];
       const mark = markOf(outcome);
-      const because = findingLinks(context, outcome);
+      const because = reasonsOf(context, [outcome]);
       return {
         text: [titleOfOutcome(context, outcome), ...(row === undefined ? [] : [` (${row})`])] as Text,
         mark,

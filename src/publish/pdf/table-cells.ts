@@ -55,13 +55,13 @@ export function cellWidths(
   switch (cell.type) {
     case "text": {
       const line = cellLine(setter, cell.text, type, cache);
-      return [line.width, leastWidth(line)];
+      return [line.width, line.least];
     }
     case "mark": {
       const mark = markWidth(setter.fonts, cell.mark, type.body.size);
       if (cell.because === undefined) return [mark, mark];
       const line = setLine(setter, cell.because, type.head);
-      return [Math.max(mark, Math.min(line.width, becauseWidth)), Math.max(mark, leastWidth(line))];
+      return [Math.max(mark, Math.min(line.width, becauseWidth)), Math.max(mark, line.least)];
     }
     case "range":
       return [rangeWidth, rangeWidth];
@@ -71,20 +71,6 @@ export function cellWidths(
     case "empty":
       return [0, 0];
   }
-}
-
-/** Width of the longest stretch of a line without a space; runs of one face are cut by their share of characters. */
-function leastWidth(line: Line): number {
-  let most = 0;
-  for (const run of line.runs) {
-    if (run.box !== undefined || run.text.length === 0) most = Math.max(most, run.width);
-    else {
-      const longest = Math.max(...run.text.split(" ").map((word) => word.length));
-      const share = longest === run.text.length ? 1 : (longest / run.text.length) * 1.15;
-      most = Math.max(most, Math.min(run.width, run.width * share));
-    }
-  }
-  return most;
 }
 
 /** A cell ready to be drawn in its column. */

@@ -12,6 +12,8 @@ interface Run extends Atom {
 export interface Line {
   readonly runs: readonly Run[];
   readonly width: number;
+  /** Width of its widest word: below it the line cannot be set without breaking one. */
+  readonly least: number;
   /** Distance from the baseline up and down that anything on it needs. */
   readonly ascent: number;
   readonly descent: number;
@@ -56,7 +58,7 @@ export function setLines(setter: Setter, text: Text, style: TextStyle, width: nu
 
 /** One line, however long. */
 export function setLine(setter: Setter, text: Text, style: TextStyle): Line {
-  return setLines(setter, text, style, Infinity)[0] ?? { runs: [], width: 0, ascent: 0, descent: 0 };
+  return setLines(setter, text, style, Infinity)[0] ?? { runs: [], width: 0, least: 0, ascent: 0, descent: 0 };
 }
 
 function lineOf(fonts: Fonts, words: readonly Word[], indent: number): Line {
@@ -90,7 +92,7 @@ function lineOf(fonts: Fonts, words: readonly Word[], indent: number): Line {
       }
     });
   });
-  return { runs, width: x, ascent, descent };
+  return { runs, width: x, least: Math.max(0, ...words.map(({ width }) => width)), ascent, descent };
 }
 
 const joins = (a: Atom, b: Atom) =>

@@ -6,11 +6,58 @@ import axe from "axe-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { siteFiles } from "../../../src/publish/html/index.ts";
 import { openBrowser, type OpenBrowser } from "../../support/browser.ts";
+import type { Page } from "../../../src/publish/publication.ts";
 import { samplePublication } from "../sample.ts";
 
 const opened = await openBrowser();
-const publication = samplePublication(true);
+const sample = samplePublication(true);
+/** A table whose columns are squeezed between others, with ids as text, as links and within sentences. */
+const idPage: Page = {
+  url: "ids.html",
+  title: "Ids in narrow columns",
+  section: null,
+  blocks: [
+    {
+      type: "table",
+      number: "1",
+      title: "Reports",
+      columns: ["Report", "Of", "Signed by", "Says"].map((head) => ({ head, align: "left" as const })),
+      groups: [
+        Array.from({ length: 12 }, (_, index) => ({
+          cells: [
+            [`Report NDT-RT-0${index + 10} of the seams of the shell`],
+            [
+              {
+                type: "link",
+                to: { page: "index.html" },
+                text: `Certificate WPQ-W${index + 10}-02 of a welder`,
+              } as const,
+            ],
+            [`the inspector, after TQ423-04-DRG-0${index + 10} was approved`],
+            [`${"Words that take up whatever room there is. ".repeat(index)}See LK-CAL-22${index + 10}.`],
+          ].map((text) => ({ type: "text" as const, text })),
+        })),
+      ],
+    },
+  ],
+};
+const publication = { ...sample, pages: [...sample.pages, idPage] };
 const urls = [...publication.pages.map(({ url }) => url), "find.html"];
+
+/** Runs on a page: the ids in its tables, facts and paragraphs, each with the number of lines it stands on. */
+const linesOfIds = `[...document.querySelectorAll("td, th, dd, p, li")].flatMap((holder) => {
+  const walker = document.createTreeWalker(holder, NodeFilter.SHOW_TEXT);
+  const found = [];
+  while (walker.nextNode())
+    for (const match of walker.currentNode.data.matchAll(/\\b[A-Z][A-Z0-9]*(?:-[A-Z0-9]+)+\\b/g)) {
+      const range = document.createRange();
+      range.setStart(walker.currentNode, match.index);
+      range.setEnd(walker.currentNode, match.index + match[0].length);
+      const boxes = [...range.getClientRects()].filter(({ width }) => width > 0.5);
+      if (match[0].length <= 28) found.push([match[0], new Set(boxes.map(({ top }) => Math.round(top))).size]);
+    }
+  return found;
+})`;
 
 // Said aloud where no browser can be started.
 if (typeof opened === "string") test.skip(`skipped: ${opened}`);
@@ -72,6 +119,23 @@ function inBrowser({ browser, close }: OpenBrowser): void {
       await context.close();
     },
   );
+
+  test.each([390, 1280])("no id is broken at its hyphens at %i px", async (width) => {
+    const context = await browser.newContext({ viewport: { width, height: 800 } });
+    const page = await context.newPage();
+    let ids = 0;
+    for (const url of urls) {
+      await page.goto(address(url));
+      const found = await page.evaluate<readonly (readonly [id: string, lines: number])[]>(linesOfIds);
+      ids += found.length;
+      expect(
+        found.filter(([, lines]) => lines > 1),
+        url,
+      ).toEqual([]);
+    }
+    expect(ids).toBeGreaterThan(20);
+    await context.close();
+  });
 
   test("links lead from page to page and to the row meant", async () => {
     const page = await browser.newPage();

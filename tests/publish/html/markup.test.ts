@@ -8,6 +8,7 @@ import { decimalsOf, paddingClass } from "../../../templates/blocks/decimals.ts"
 import { prose } from "../../../templates/blocks/prose.ts";
 import { rangeMark } from "../../../templates/blocks/range.ts";
 import { attribute, html, textOf as markupOf, trusted, type Html } from "../../../templates/html.ts";
+import { unbroken } from "../../../templates/inline.ts";
 import { printStyles } from "../../../templates/print-styles.ts";
 import { samplePublication } from "../sample.ts";
 import { tight } from "./tight.ts";
@@ -32,6 +33,18 @@ describe("the tag for templates", () => {
     expect(textOf(html`<p ${attribute("id", undefined)}${attribute("class", 'x"')}></p>`)).toBe(
       '<p class="x&quot;"></p>',
     );
+  });
+});
+
+describe("ids in text", () => {
+  test.each([
+    ["report NDT-RT-014, of 2026-06-02", 'report <span class="nb">NDT-RT-014</span>, of 2026-06-02'],
+    ["WPQ-W15-02", '<span class="nb">WPQ-W15-02</span>'],
+    ["non-alloy steel, EN 10216-2, A < B", "non-alloy steel, EN 10216-2, A &lt; B"],
+    // Wider than a phone: it may break.
+    ["ORG-CAL-HEATED-EQUIPMENT-CATEGORY", "ORG-CAL-HEATED-EQUIPMENT-CATEGORY"],
+  ])("%s", (words, expected) => {
+    expect(markupOf(html`${unbroken(words)}`)).toBe(expected);
   });
 });
 

@@ -86,6 +86,19 @@ test.each([1, 2, 5, 12, 30, 60])("%i columns of words stay inside their table an
   expect(end).toBeLessThanOrEqual(width + 0.1);
 });
 
+test("an id stays whole in a column that is as narrow as can be, among narrow letters too", () => {
+  const id = "WWW-WMW-014";
+  const filler = "will till it is still ill ".repeat(4);
+  const cells = [text(`${filler}${id} ${filler}`), ...Array.from({ length: 20 }, () => text(filler.repeat(3)))];
+  const drawn = drawnBy(
+    table(
+      cells.map(() => left("a")),
+      [cells],
+    ),
+  );
+  expect(drawn.texts.filter((one) => one.text.includes("WWW")).map((one) => one.text.includes(id))).toEqual([true]);
+});
+
 test("numbers of a column meet at the decimal point; no digit is added", () => {
   const values = ["0.14", "12 566.5", "7", "<0.0031"];
   const { texts } = drawnBy(

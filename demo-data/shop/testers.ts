@@ -1,4 +1,4 @@
-import type { NdtPersonnel } from "../../../src/generated/records.ts";
+import type { NdtPersonnel } from "../../src/generated/records.ts";
 
 type Method = NdtPersonnel["method"];
 
@@ -51,8 +51,7 @@ const rosters: readonly Certificates[] = [
   },
 ];
 
-/** Certificates of the three testers: who tests holds level 2, who reviews the method too. */
-export const ndtPersonnel: readonly NdtPersonnel[] = rosters.flatMap(
+const certificates: readonly NdtPersonnel[] = rosters.flatMap(
   ({ person, level, issued, validTo, visionTest, methods }) =>
     methods.map(([method, number]): NdtPersonnel => ({
       id: `NC-${person}-${method}`,
@@ -70,3 +69,7 @@ export const ndtPersonnel: readonly NdtPersonnel[] = rosters.flatMap(
       thirdPartyApproval: true,
     })),
 );
+
+/** Certificates of the three testers for some methods: who tests holds level 2, who reviews the method too. */
+export const testersOf = (...methods: readonly Method[]): readonly NdtPersonnel[] =>
+  certificates.filter(({ method }) => methods.includes(method));
