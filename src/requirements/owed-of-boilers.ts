@@ -135,6 +135,8 @@ const groups: readonly OwedGroup[] = [
     needs: [
       ["weldingProcedure", "welding procedure"],
       ["welders", "list of welders"],
+      ["position", "position of welding"],
+      ["tube.outsideDiameter", "outside diameter of the tubes"],
     ],
   },
 ];

@@ -49,6 +49,7 @@ import { valveArea, valveCategory, valvePlate, valveSetPressure } from "./safety
 import { signaturesAuthorised } from "./signatures.ts";
 import { holdReleased, stepOrder, stepSigned, stepTimes } from "./steps.ts";
 import { testerApproved, testerCertified, testerPeriod, testLevel } from "./testers.ts";
+import { tubeEndInProcedure, tubeEndProcedureQualified } from "./tube-end-procedures.ts";
 import { tubeEndWelderQualified } from "./tube-end-welders.ts";
 import { stayTubesWelded, tubeEndsCounted } from "./tube-ends.ts";
 import { waterLevels } from "./water-levels.ts";
@@ -120,6 +121,8 @@ export const rules: readonly Rule[] = [
   tubeEndsCounted,
   stayTubesWelded,
   tubeEndsAccepted,
+  tubeEndInProcedure,
+  tubeEndProcedureQualified,
   tubeEndWelderQualified,
   calibrated,
   gaugeAsRegistered,

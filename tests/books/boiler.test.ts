@@ -34,6 +34,8 @@ const own = new Set([
   "fitting-temperature",
   "tube-end-group-after-order",
   "tube-end-operator-role",
+  "tube-end-in-procedure",
+  "tube-end-procedure-qualified",
   "tube-end-welder-qualified",
   "tube-end-welder-role",
 ]);
