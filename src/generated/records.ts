@@ -1353,6 +1353,18 @@ export interface Fitting extends RecordProperties {
    */
   circuit?: string;
   /**
+   * Mark of the sensing element of a limiter or controller.
+   */
+  sensor?: string;
+  /**
+   * Mark of the unit that turns the signal of the sensing element into switching or control.
+   */
+  switchingUnit?: string;
+  /**
+   * Whether a broken wire, a lost supply or a failed sensing element cuts the heat.
+   */
+  failSafe?: boolean;
+  /**
    * Lowest level that shows, measured as the water levels of the equipment.
    */
   visibleMinimum?: string;

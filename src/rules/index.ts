@@ -6,11 +6,12 @@ import { certificateValid, declarationLast, declarationStandard } from "./declar
 import { dimensionWithin } from "./dimensions.ts";
 import { checkedByAnother, drawingInForce, repairProcedureInForce, testProcedureInForce } from "./documents.ts";
 import { feedPumpDuty } from "./feed-pump.ts";
-import { burnerHeatInput, fittingPressure, fittingTemperature, limiterLocks } from "./fittings.ts";
+import { burnerHeatInput, fittingPressure, fittingTemperature, limiterFailsSafe, limiterLocks } from "./fittings.ts";
 import { heatTreatmentAfterWelding, heatTreatmentPlanned, heatTreatmentTimes } from "./heat-treatment.ts";
 import { calibrated, gaugeAsRegistered } from "./instruments.ts";
 import { jointInProcedure, partThickness } from "./joint-thickness.ts";
 import { highLimiterLevel, lowLimiterLevel } from "./level-fittings.ts";
+import { limitersApartFromControl, lowLimitersIndependent } from "./limiter-independence.ts";
 import { indicatorRange } from "./level-indicator.ts";
 import { batchUsable, fitUpAfterCut, markBeforeCut, weldAfterFitUp } from "./manufacture-order.ts";
 import { chemistryLimits } from "./material-chemistry.ts";
@@ -145,6 +146,9 @@ export const rules: readonly Rule[] = [
   controllerPressure,
   limiterPressure,
   limiterLocks,
+  limiterFailsSafe,
+  lowLimitersIndependent,
+  limitersApartFromControl,
   functionTestAccepted,
   gaugeRange,
   gaugeRedMark,

@@ -165,10 +165,14 @@ const fitting = (id: string, sort: string, more: object = {}) => ({
 const trial = (what: string, more: object) => ({
   functionTests: [{ function: what, date: "2026-06-25", by: "D2", result: "accepted", ...more }],
 });
-const lowLimiter = (id: string) =>
+const chain = (mark: string) => ({ sensor: `${mark} element`, switchingUnit: `${mark} unit` });
+const limiting = (mark: string) => ({ lockOut: true, failSafe: true, ...chain(mark) });
+const lowLimiter = (id: string, branch: string) =>
   fitting(id, "low-water-limiter", {
     switchLevel: "1465 mm",
-    lockOut: true,
+    branch,
+    circuit: `circuit of ${id}`,
+    ...limiting(id),
     ...trial("cuts the heat", { level: "1466 mm" }),
   });
 const indicator = (id: string) =>
@@ -178,13 +182,13 @@ const fittings = [
   fitting("PG-01", "pressure-gauge", { gaugeRange: { maximum: "25 bar" }, redMark: "11 bar" }),
   indicator("LG-01"),
   indicator("LG-02"),
-  lowLimiter("LW-01"),
-  lowLimiter("LW-02"),
-  fitting("HW-01", "high-water-limiter", { switchLevel: "1530 mm", lockOut: true }),
-  fitting("PC-01", "pressure-controller", { cutOut: "9.8 bar", cutIn: "9.2 bar" }),
+  lowLimiter("LW-01", "P04"),
+  lowLimiter("LW-02", "P05"),
+  fitting("HW-01", "high-water-limiter", { switchLevel: "1530 mm", ...limiting("HW-01") }),
+  fitting("PC-01", "pressure-controller", { cutOut: "9.8 bar", cutIn: "9.2 bar", ...chain("PC-01") }),
   fitting("PL-01", "pressure-limiter", {
     settingPressure: "10.4 bar",
-    lockOut: true,
+    ...limiting("PL-01"),
     ...trial("cuts the heat", { pressure: "10.4 bar" }),
   }),
   fitting("FP-01", "feed-pump", {
