@@ -1,4 +1,4 @@
-import type { Joint } from "../../src/generated/records.ts";
+import type { Joint, WeldingProcedure } from "../../src/generated/records.ts";
 import { label, outline, type Frame } from "./figures.ts";
 import { left, type Sheet } from "./paper.ts";
 
@@ -59,15 +59,30 @@ const fillet: Preparation = {
   wordsAt: [60, 7],
 };
 
-function preparationOf(type: Joint["type"], detail: Joint["detail"]): Preparation {
+const tubeInPlate: Preparation = {
+  plates: [
+    "0 4, 17 4, 17 18, 0 18",
+    "33 4, 50 4, 50 18, 33 18",
+    "17.6 1, 20 1, 20 20, 17.6 20",
+    "30 1, 32.4 1, 32.4 20, 30 20",
+  ],
+  runs: ["15.4 4, 16 2.6, 17.6 2", "14 4, 15 1.8, 17.6 1", "32.4 2, 34 2.6, 34.6 4", "32.4 1, 35 1.8, 36 4"],
+  words: ["tube stands proud of the plate,", "expanded lightly, welded all round"],
+  wordsAt: [55, 7],
+};
+
+type Weld = NonNullable<NonNullable<WeldingProcedure["revisions"]>[number]["jointTypes"]>[number];
+
+function preparationOf(type: Weld | undefined, detail: Joint["detail"]): Preparation {
   if (type === "branch") return branch;
+  if (type === "tube-to-tube-plate") return tubeInPlate;
   if (type === "corner" || type === "t-butt") return corner;
   if (type === "fillet" || type === "attachment") return fillet;
   return detail === "bs" ? bothSides : oneSide;
 }
 
 /** A weld preparation with its runs. */
-export function bevel(sheet: Sheet, type: Joint["type"], detail: Joint["detail"]): void {
+export function bevel(sheet: Sheet, type: Weld | undefined, detail: Joint["detail"]): void {
   const frame: Frame = { sheet, x: left + 60, y: sheet.y + 12, scale: 5 };
   const { plates, runs, numbers = [], words, wordsAt } = preparationOf(type, detail);
   const [x, y] = wordsAt;

@@ -65,7 +65,7 @@ export function drawQualification(paper: Paper, facts: Facts, record: ProcedureQ
     ["Certificate", printed(record.certificate)],
     [
       "Standard",
-      `${printed(record.standard?.standard)}:${printed(record.standard?.edition)}, level ${printed(record.level)}`,
+      `${printed(record.standard?.standard)}:${printed(record.standard?.edition)}${record.level === undefined ? "" : `, level ${record.level}`}`,
     ],
     ["Process", listed(record.processes)],
     ["Test piece", `${printed(record.product)}, ${printed(record.testThickness)} ${record.testDiameter ?? ""}`],

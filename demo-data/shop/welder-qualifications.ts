@@ -99,6 +99,29 @@ const operator: Partial<Qualification> = {
   range: { processes: ["121"] },
 };
 
+/** Stay tubes in a tube plate: a test piece of its own, as no butt or fillet weld stands for it. */
+const tubesInPlate: Partial<Qualification> = {
+  standard: { standard: "EN ISO 15614-8", edition: "2016" },
+  designation: "tubes in tube plate, test piece as EN ISO 15614-8, 141 T FM1 S t6.3 D51 PH ml",
+  process: "141",
+  product: "pipe",
+  weldType: "tube-to-tube-plate",
+  thickness: "6.3 mm",
+  outsideDiameter: "51.0 mm",
+  positions: ["PH"],
+  detail: "ml",
+  range: {
+    processes: ["141"],
+    products: ["pipe"],
+    weldTypes: ["tube-to-tube-plate"],
+    fillerGroups: ["FM1", "FM2"],
+    thickness: { minimum: "5.0 mm", maximum: "8.0 mm" },
+    outsideDiameter: { minimum: "44.5 mm", maximum: "57.0 mm" },
+    positions: ["PH"],
+    details: ["ml"],
+  },
+};
+
 const tube60 = pipe("141", "6.3 mm", "60.3 mm", { minimum: "30.2 mm" });
 const tube21 = pipe("141", "6.3 mm", "21.3 mm", { minimum: "21.3 mm", maximum: "42.6 mm" });
 const tube114 = pipe("135", "11.0 mm", "114.3 mm", { minimum: "57.2 mm" });
@@ -216,6 +239,7 @@ const certificates: readonly Qualification[] = [
   held("WQ-19-2", plate("135", "12.0 mm"), "PQ-W-20841", "2025-11-05", "2027-11-04", ["2026-04-28", "TQ419, joint K2"]),
   held("WQ-19-3", tube60, "PQ-W-20842", "2025-11-06", "2027-11-05", ["2026-04-28", "TQ417, joint F02"]),
   held("WQ-19-4", tube21, "PQ-W-20843", "2025-11-06", "2027-11-05", ["2026-04-28", "TQ417, joint F08"]),
+  held("WQ-19-5", tubesInPlate, "PQ-W-20851", "2025-11-12", "2027-11-11", ["2026-04-28", "TQ417, tube ends TE-08"]),
 ];
 
 /** Certificates by their ids; throws when the shop has no such certificate. */

@@ -1,6 +1,6 @@
 import type { CalculationExample } from "../model/calculation.ts";
 
-const shares = { ks: 50, k1: 2, k2: 1, k3: 2, kd: 0.8 };
+const shares = { ks: 50, k1: 2, k2: 1, k3: 2, kd: 0.8, kA: 1 };
 const shell = { p: 1.3, Di: 2400, es: 14.95, fs: 137.8, fb: 137.8 };
 const branch = { do: 139.7, en: 8, c: 0, δ: 0, h: 100, k: 1 };
 const common = { ...shell, ...branch, ...shares };
@@ -12,6 +12,40 @@ export const shellOpeningExamples: readonly CalculationExample[] = [
     class: "constructed",
     given: common,
     expect: { ea: 8, di: 123.7, eb: 8, ls: 190.00922, lb: 32.45921, Ap: 314763.3196, Af: 3219.91143, σ: 127.731854 },
+    within: 0.0001,
+  },
+  {
+    source:
+      "worked by hand: the same by area replacement, 123.7·11.3744 to replace; 123.7·3.5756 + 2·20·(8 − 0.5863) to spare is half",
+    class: "constructed",
+    given: common,
+    expect: {
+      tr: 11.374408,
+      tn: 0.586256,
+      r: 1,
+      X: 123.7,
+      hn: 20,
+      Ar: 1407.01422,
+      A1: 442.30078,
+      A2: 296.54976,
+      Aa: 738.85055,
+    },
+    within: 0.0001,
+  },
+  {
+    source:
+      "worked by hand: a branch twice as thick, of a weaker steel: 107.7·11.3744 + 2·16·11.3744·0.0566 are replaced",
+    class: "constructed",
+    given: { ...common, en: 16, fb: 130 },
+    expect: { r: 0.943396, X: 107.7, hn: 37.375, Ar: 1245.62640, A1: 378.61476, A2: 1090.13665, Aa: 1468.75141 },
+    within: 0.0001,
+  },
+  {
+    source:
+      "worked by hand: a small thick branch, for which bore, shell and wall count and not two bores: 23.4 + 14.95 + 15",
+    class: "constructed",
+    given: { ...common, do: 76.8, en: 15 },
+    expect: { di: 46.8, X: 53.35, A1: 214.17799, A2: 1104.67038, Ar: 532.32227, Aa: 1318.84836 },
     within: 0.0001,
   },
   {

@@ -1,4 +1,5 @@
 import { countedWall } from "./functions/openings.ts";
+import { replacementAccept, replacementInputs, replacementSteps } from "./shared/area-replacement.ts";
 import { shellOpeningExamples } from "./shell-opening-examples.ts";
 import { derivedFrom, fromMemory } from "../model/basis.ts";
 import { calculation, type CalculationInput } from "../model/calculation.ts";
@@ -18,6 +19,8 @@ export const shellOpening = calculation({
   basis: method,
   scope:
     "Reinforcement of a single opening in a cylindrical shell by its radial branch, in the plane of the shell's axis. Pads, metal inside the shell, oblique branches, neighbouring openings, welds across the opening, and loads of pipes are not covered. A shell's own thickness is judged by its own calculation.",
+  caution:
+    "Two schools judge an opening. Pressure area counts the shell as far as l_s from the branch; area replacement only within one bore of the centre, and of the shell only what it has to spare. A small branch in a large shell may hold by the first and lack half the metal of the second: the profile says what share must be replaced.",
   appliesTo: {
     kind: "part#openings",
     when: [
@@ -82,6 +85,7 @@ export const shellOpening = calculation({
     k2: profile("branchWallLarge", "1", "greatest counted wall of a larger branch, to the shell's", "k_2"),
     k3: profile("frameWall", "1", "greatest counted wall of a frame, to the shell's", "k_3"),
     kd: profile("branchDiameterShare", "1", "greatest bore, to the inside diameter of the shell", "k_d"),
+    ...replacementInputs,
   },
   functions: [countedWall],
   steps: [
@@ -158,6 +162,7 @@ export const shellOpening = calculation({
       formula: "min(fs, fb)",
       round: { decimals: 1, direction: "down" },
     },
+    ...replacementSteps,
   ],
   limits: [
     { left: "p", relation: ">", right: "0[MPa]", means: "the pressure is above nothing" },
@@ -174,6 +179,7 @@ export const shellOpening = calculation({
       means: "the mean stress around the opening is at most the design stress",
       accuses: "en",
     },
+    replacementAccept,
   ],
   compared: [
     { symbol: "ls", unsafe: "high" },
@@ -181,6 +187,8 @@ export const shellOpening = calculation({
     { symbol: "Ap", unsafe: "low" },
     { symbol: "Af", unsafe: "high" },
     { symbol: "σ", unsafe: "low" },
+    { symbol: "Ar", unsafe: "low" },
+    { symbol: "Aa", unsafe: "high" },
   ],
   adopted: "en",
   examples: shellOpeningExamples,

@@ -21,6 +21,8 @@ export const tubeEndGroup: Chain = {
         "expanded-group-procedure",
         "procedure-in-force",
         "welded-group-weldingprocedure",
+        "tube-end-in-procedure",
+        "tube-end-procedure-qualified",
         "repair-procedure-in-force",
       ],
     },

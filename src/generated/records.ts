@@ -1353,6 +1353,18 @@ export interface Fitting extends RecordProperties {
    */
   circuit?: string;
   /**
+   * Mark of the sensing element of a limiter or controller.
+   */
+  sensor?: string;
+  /**
+   * Mark of the unit that turns the signal of the sensing element into switching or control.
+   */
+  switchingUnit?: string;
+  /**
+   * Whether a broken wire, a lost supply or a failed sensing element cuts the heat.
+   */
+  failSafe?: boolean;
+  /**
    * Lowest level that shows, measured as the water levels of the equipment.
    */
   visibleMinimum?: string;
@@ -3471,7 +3483,7 @@ export interface ProcedureQualification extends RecordProperties {
   /**
    * Type of joint of the test piece.
    */
-  jointType?: "butt" | "fillet" | "t-butt" | "branch";
+  jointType?: "butt" | "fillet" | "t-butt" | "branch" | "tube-to-tube-plate";
   /**
    * Product of the test piece.
    */
@@ -3492,6 +3504,10 @@ export interface ProcedureQualification extends RecordProperties {
    * Outside diameter of a pipe test piece.
    */
   testDiameter?: string;
+  /**
+   * Whether the tubes of the test piece were expanded as well, of a test of tubes in a tube plate.
+   */
+  expanded?: boolean;
   /**
    * Positions of the test piece.
    */
@@ -3587,7 +3603,7 @@ export interface ProcedureQualification extends RecordProperties {
     /**
      * Types of joint.
      */
-    jointTypes?: ("butt" | "fillet" | "t-butt" | "corner" | "branch" | "attachment")[];
+    jointTypes?: ("butt" | "fillet" | "t-butt" | "corner" | "branch" | "attachment" | "tube-to-tube-plate")[];
     /**
      * Material groups.
      *
@@ -3595,7 +3611,7 @@ export interface ProcedureQualification extends RecordProperties {
      */
     materialGroups?: string[];
     /**
-     * Thickness of the parts.
+     * Thickness of the parts; of welds between tubes and tube plates, of the tube.
      */
     thickness?: {
       /**
@@ -4188,6 +4204,10 @@ export interface TubeEndGroup extends RecordProperties {
    */
   weldingProcedure?: string;
   /**
+   * Position in which the ends were welded.
+   */
+  position?: "PA" | "PB" | "PC" | "PD" | "PE" | "PF" | "PG" | "PH" | "PJ" | "H-L045" | "J-L045";
+  /**
    * Expander used, and its setting.
    */
   expander?: string;
@@ -4490,7 +4510,7 @@ export interface WelderQualification extends RecordProperties {
   /**
    * Weld of the test piece.
    */
-  weldType?: "butt" | "fillet";
+  weldType?: "butt" | "fillet" | "tube-to-tube-plate";
   /**
    * Filler material group of the test; none for a test without filler.
    */
@@ -4500,7 +4520,7 @@ export interface WelderQualification extends RecordProperties {
    */
   fillerType?: string;
   /**
-   * Deposited thickness (s) of a butt weld, material thickness (t) of a fillet weld.
+   * Deposited thickness (s) of a butt weld, material thickness (t) of a fillet weld, wall of the tube in a tube plate.
    */
   thickness?: string;
   /**
@@ -4577,13 +4597,13 @@ export interface WelderQualification extends RecordProperties {
     /**
      * Types of weld.
      */
-    weldTypes?: ("butt" | "fillet")[];
+    weldTypes?: ("butt" | "fillet" | "tube-to-tube-plate")[];
     /**
      * Filler material groups.
      */
     fillerGroups?: ("FM1" | "FM2" | "FM3" | "FM4" | "FM5" | "FM6")[];
     /**
-     * Deposited or material thickness.
+     * Deposited or material thickness; of welds between tubes and tube plates, wall of the tube.
      */
     thickness?: {
       /**
@@ -4686,7 +4706,7 @@ export interface WeldingProcedure extends RecordProperties {
     /**
      * Types of joint it is for.
      */
-    jointTypes?: ("butt" | "fillet" | "t-butt" | "corner" | "branch" | "attachment")[];
+    jointTypes?: ("butt" | "fillet" | "t-butt" | "corner" | "branch" | "attachment" | "tube-to-tube-plate")[];
     /**
      * Material groups it is for.
      *
@@ -4694,7 +4714,7 @@ export interface WeldingProcedure extends RecordProperties {
      */
     materialGroups?: string[];
     /**
-     * Thickness of the parts.
+     * Thickness of the parts; of welds between tubes and tube plates, of the tube.
      */
     thickness?: {
       /**

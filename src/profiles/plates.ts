@@ -138,4 +138,15 @@ export const plates: Profile["parameters"] = {
     cautious: "low",
     basis: fromMemory("EN 12953-3", undefined, "branches in cylindrical shells"),
   },
+  replacedAreaShare: {
+    value: "1",
+    means:
+      "share of the required metal an opening takes out that must be replaced near it; 0 where the code judges openings by pressure area alone",
+    cautious: "high",
+    basis: fromMemory(
+      "ASME BPVC Section VIII, Division 1",
+      undefined,
+      "reinforcement of openings: the whole area is replaced; EN 12953-3 has no such rule",
+    ),
+  },
 };

@@ -23,6 +23,12 @@ const levels: OwedGroup["needs"] = [
 ];
 const ofItsBoiler: OwedGroup["needs"] = levels.map(([path, called]) => [`equipment.${path}`, called]);
 
+/** What tells one measuring chain from another. */
+const marks: OwedGroup["needs"] = [
+  ["sensor", "mark of the sensing element"],
+  ["switchingUnit", "mark of the switching unit"],
+];
+
 const design = { due: "design-approved", owner: "design" } as const;
 const fitting = { kind: "fitting", due: "final-inspection", owner: "quality" } as const;
 const tubeEnds = { kind: "tube-end-group", due: "testing-complete", owner: "quality" } as const;
@@ -81,7 +87,22 @@ const groups: readonly OwedGroup[] = [
     name: "limiter",
     ...fitting,
     when: [fittingOf(...limiters)],
-    needs: [["lockOut", "kind of reset"]],
+    needs: [["lockOut", "kind of reset"], ["failSafe", "behaviour at a failure"], ...marks],
+  },
+  {
+    name: "low-water-limiter",
+    ...fitting,
+    when: [fittingOf("low-water-limiter")],
+    needs: [
+      ["branch", "connection to the boiler"],
+      ["circuit", "safety circuit"],
+    ],
+  },
+  {
+    name: "controller",
+    ...fitting,
+    when: [fittingOf("level-controller", "pressure-controller")],
+    needs: marks,
   },
   {
     name: "pressure-gauge",
@@ -135,6 +156,8 @@ const groups: readonly OwedGroup[] = [
     needs: [
       ["weldingProcedure", "welding procedure"],
       ["welders", "list of welders"],
+      ["position", "position of welding"],
+      ["tube.outsideDiameter", "outside diameter of the tubes"],
     ],
   },
 ];

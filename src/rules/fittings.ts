@@ -117,6 +117,34 @@ export const limiterLocks = rule({
   ],
 });
 
+export const limiterFailsSafe = rule({
+  id: "limiter-fails-safe",
+  title: "A failure of a limiter cuts the heat",
+  basis: fromMemory("Directive 2014/68/EU", undefined, "Annex I, safety accessories: fail-safe modes, self-diagnosis"),
+  kind: "fitting",
+  when: [fittingOf(...limiters)],
+  severity: "nonconformity",
+  owner: "design",
+  inputs: { sort: text("sort"), safe: flag("failSafe") },
+  *check({ sort, safe }, fitting) {
+    if (!safe)
+      yield {
+        at: "safe",
+        message: `the heat stays on when ${fittingName(sort)} ${fitting.id} fails`,
+        why: "a limiter that fails unnoticed is no limiter",
+        hint: "correct the record, or have the circuit changed and tried again",
+      };
+  },
+  examples: [
+    { name: "it does", given: { sort: "low-water-limiter", safe: true }, objections: [] },
+    {
+      name: "it does not",
+      given: { sort: "low-water-limiter", safe: false },
+      objections: ["the heat stays on when low-water limiter X-01 fails"],
+    },
+  ],
+});
+
 export const burnerHeatInput = rule({
   id: "burner-heat-input",
   title: "A burner is set to no more heat than the boiler is designed for",

@@ -6,11 +6,12 @@ import { certificateValid, declarationLast, declarationStandard } from "./declar
 import { dimensionWithin } from "./dimensions.ts";
 import { checkedByAnother, drawingInForce, repairProcedureInForce, testProcedureInForce } from "./documents.ts";
 import { feedPumpDuty } from "./feed-pump.ts";
-import { burnerHeatInput, fittingPressure, fittingTemperature, limiterLocks } from "./fittings.ts";
+import { burnerHeatInput, fittingPressure, fittingTemperature, limiterFailsSafe, limiterLocks } from "./fittings.ts";
 import { heatTreatmentAfterWelding, heatTreatmentPlanned, heatTreatmentTimes } from "./heat-treatment.ts";
 import { calibrated, gaugeAsRegistered } from "./instruments.ts";
 import { jointInProcedure, partThickness } from "./joint-thickness.ts";
 import { highLimiterLevel, lowLimiterLevel } from "./level-fittings.ts";
+import { limitersApartFromControl, lowLimitersIndependent } from "./limiter-independence.ts";
 import { indicatorRange } from "./level-indicator.ts";
 import { batchUsable, fitUpAfterCut, markBeforeCut, weldAfterFitUp } from "./manufacture-order.ts";
 import { chemistryLimits } from "./material-chemistry.ts";
@@ -49,6 +50,7 @@ import { valveArea, valveCategory, valvePlate, valveSetPressure } from "./safety
 import { signaturesAuthorised } from "./signatures.ts";
 import { holdReleased, stepOrder, stepSigned, stepTimes } from "./steps.ts";
 import { testerApproved, testerCertified, testerPeriod, testLevel } from "./testers.ts";
+import { tubeEndInProcedure, tubeEndProcedureQualified } from "./tube-end-procedures.ts";
 import { tubeEndWelderQualified } from "./tube-end-welders.ts";
 import { stayTubesWelded, tubeEndsCounted } from "./tube-ends.ts";
 import { waterLevels } from "./water-levels.ts";
@@ -120,6 +122,8 @@ export const rules: readonly Rule[] = [
   tubeEndsCounted,
   stayTubesWelded,
   tubeEndsAccepted,
+  tubeEndInProcedure,
+  tubeEndProcedureQualified,
   tubeEndWelderQualified,
   calibrated,
   gaugeAsRegistered,
@@ -142,6 +146,9 @@ export const rules: readonly Rule[] = [
   controllerPressure,
   limiterPressure,
   limiterLocks,
+  limiterFailsSafe,
+  lowLimitersIndependent,
+  limitersApartFromControl,
   functionTestAccepted,
   gaugeRange,
   gaugeRedMark,

@@ -26,6 +26,9 @@ const own = new Set([
   "pressure-controller-setting",
   "pressure-limiter-setting",
   "limiter-locks",
+  "limiter-fails-safe",
+  "low-water-limiters-independent",
+  "limiters-apart-from-control",
   "gauge-range",
   "gauge-red-mark",
   "feed-pump-duty",
@@ -34,6 +37,8 @@ const own = new Set([
   "fitting-temperature",
   "tube-end-group-after-order",
   "tube-end-operator-role",
+  "tube-end-in-procedure",
+  "tube-end-procedure-qualified",
   "tube-end-welder-qualified",
   "tube-end-welder-role",
 ]);

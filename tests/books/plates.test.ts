@@ -64,7 +64,7 @@ const parts = [
     carriedArea: "26000 mm²",
     occupiedArea: "12000 mm²",
   },
-  { ...common, id: "P94", name: "neck", role: "nozzle-neck", nominalThickness: "8.0 mm", outsideDiameter: "219.1 mm" },
+  { ...common, id: "P94", name: "neck", role: "nozzle-neck", nominalThickness: "16.0 mm", outsideDiameter: "219.1 mm" },
 ];
 const opening = (name: string) => ({ opening: name, branch: "P94", branchLength: "120 mm", setIn: true });
 const planted: readonly Change[] = [
@@ -178,7 +178,7 @@ describe("one slip, one finding", () => {
     [
       "the wall of a neck that two openings share",
       [set("P94", "/nominalThickness", "1.5 mm")],
-      "shell-opening|part:P94|nominalThickness accept σ <= f",
+      "shell-opening|part:P94|nominalThickness accept σ <= f and accept Aa >= kA*Ar",
     ],
     [
       "a hole too wide to stay without a branch",

@@ -146,7 +146,7 @@ describe("stays", () => {
 });
 
 describe("openings of a shell", () => {
-  const shares = { ks: 50, k1: 2, k2: 1, k3: 2, kd: 0.8 };
+  const shares = { ks: 50, k1: 2, k2: 1, k3: 2, kd: 0.8, kA: 1 };
   const shell = { p: 1.3, Di: 2400, es: 14.95 };
   const opening = (given: Given, symbol = "σ") =>
     value(
@@ -190,6 +190,24 @@ describe("openings of a shell", () => {
         expect(opening({ ...given, es: 15.5 })).toBeLessThan(σ);
         expect(opening({ ...given, do: 1.05 * outside })).toBeGreaterThan(σ);
         expect(opening({ ...given, k: 0 })).toBeGreaterThan(σ);
+      }),
+    );
+  });
+
+  it("ASME BPVC VIII-1, area replacement, from memory (formula only): A = d·tr; A1, A2 as the greater and the smaller of two", () => {
+    fc.assert(
+      fc.property(positive(0.2, 1.3), positive(60, 600), positive(5, 14), (p, outside, tn) => {
+        const f = 137.8;
+        const t = shell.es;
+        // Walls after p·R/(S − 0.6·p), which exceeds p·D/(2·S − p) by less than 0.1 % here.
+        const wall = (bore: number) => (p * bore) / 2 / (f - 0.6 * p);
+        const d = outside - 2 * tn;
+        const [tr, trn] = [wall(shell.Di), wall(d)];
+        const A1 = Math.max(d * (t - tr), 2 * (t + tn) * (t - tr));
+        const A2 = Math.min(5 * (tn - trn) * t, 5 * (tn - trn) * tn);
+        const given = { p, do: outside, en: tn, k: 0 };
+        expect(opening(given, "Ar") / (d * tr)).toBeCloseTo(1, 2);
+        expect(Math.abs(opening(given, "Aa") - A1 - A2)).toBeLessThan(0.001 * (outside + 5 * t) * t);
       }),
     );
   });

@@ -69,7 +69,6 @@ describe("one planted fault, one finding", () => {
 /** Checks that one fault cannot show: why, and the test that shows them. */
 const elsewhere: Readonly<Record<string, string>> = {
   "basis-verified": "gives one gap for each basis in use, never a single one: tests/judge/profile-and-tables.test.ts",
-  "tube-end-welder-qualified": "a welder whose qualifications ran out fails with his joints first: tests/books/boiler.test.ts",
   "tube-end-welder-role": "who is no welder lacks the qualification too: tests/books/boiler.test.ts",
 };
 

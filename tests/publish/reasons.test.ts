@@ -17,24 +17,24 @@ function without(...fields: string[]) {
   return judged;
 }
 
-const reasonsIn = (chain: ReturnType<typeof traceRecord>) =>
+const reasonsIn = (chain: Awaited<ReturnType<typeof traceRecord>>) =>
   new Map(chain?.links.flatMap(({ what, because }) => (because === undefined ? [] : [[what, plainText(because)]])));
 
-test("what a link waits for is said once, behind one lead, however many checks wait", () => {
-  const reasons = reasonsIn(traceRecord(without("thicknesses", "length"), "joint", "L1"));
+test("what a link waits for is said once, behind one lead, however many checks wait", async () => {
+  const reasons = reasonsIn(await traceRecord(without("thicknesses", "length"), "joint", "L1"));
   expect(reasons.get("Tests required and done")?.split("; ").sort()).toEqual([
     "because of: joint L1 has no length",
     "joint L1 has no thicknesses",
   ]);
 });
 
-test("the sound book gives no reasons", () => {
-  expect([...reasonsIn(traceRecord(sound, "joint", "L1"))]).toEqual([]);
+test("the sound book gives no reasons", async () => {
+  expect([...reasonsIn(await traceRecord(sound, "joint", "L1"))]).toEqual([]);
 });
 
-test("what is not due says its milestone once", () => {
+test("what is not due says its milestone once", async () => {
   const interim = judgeBook(readBook(interimBook));
-  const reasons = [...reasonsIn(traceRecord(interim, "equipment", "TQ423-01")).values()];
+  const reasons = [...reasonsIn(await traceRecord(interim, "equipment", "TQ423-01")).values()];
   expect(reasons.length).toBeGreaterThan(0);
   for (const reason of reasons) expect(reason).toMatch(/^due at milestone “[^;]+”$/);
 });
@@ -43,7 +43,7 @@ test("trace prints the reasons as the page has them: because of is said once", a
   const cwd = await freshFolder();
   await put(cwd, { "records/book.json": "{}" });
   const judged = without("thicknesses");
-  const chain = traceRecord(judged, "joint", "L1");
+  const chain = await traceRecord(judged, "joint", "L1");
   if (chain === undefined) throw new Error("joint L1 has no chain");
   const { out } = await runOn({ cwd, judged, chain }, "trace", "joint", "L1");
   const lines = out.split("\n").filter((line) => line.includes("because"));

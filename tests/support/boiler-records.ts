@@ -58,9 +58,78 @@ const tubeEnds = [
     tube: "P93",
     joining: "welded",
     count: 16,
-    weldingProcedure: "WPS-05@1",
+    weldingProcedure: "WPS-TE@1",
+    position: "PH",
     operators: ["W03"],
     welders: ["W03"],
+  },
+];
+
+/** The procedure for welding stay tubes, the test it rests on, and the certificate of the welder. */
+const range = {
+  processes: ["141"],
+  thickness: { minimum: "5 mm", maximum: "8 mm" },
+  outsideDiameter: { minimum: "44.5 mm", maximum: "57 mm" },
+  positions: ["PH"],
+};
+const joints = { ...range, jointTypes: ["tube-to-tube-plate"], materialGroups: ["1.1"] };
+const tube = { product: "pipe", positions: ["PH"], detail: "ml", testDate: "2026-03-03" };
+const weldingOfEnds: readonly Change[] = [
+  {
+    add: {
+      kind: "procedure-qualification",
+      id: "WPQR-TE",
+      ...tube,
+      certificate: "PQ-WPQR-3601",
+      standard: { standard: "EN ISO 15614-8", edition: "2016" },
+      processes: ["141"],
+      jointType: "tube-to-tube-plate",
+      approvedBy: "PENQUILLITH",
+      approved: "2026-03-20",
+      range: joints,
+    },
+    file: "procedures/test-of-ends.json",
+  },
+  {
+    add: {
+      kind: "welding-procedure",
+      id: "WPS-TE",
+      title: "Stay tubes in tube plates",
+      revisions: [
+        {
+          revision: "1",
+          date: "2026-05-04",
+          status: "for-construction",
+          preparedBy: "M1",
+          approvedBy: "D2",
+          approved: "2026-05-06",
+          qualifications: ["WPQR-TE"],
+          ...joints,
+        },
+      ],
+    },
+    file: "procedures/welding-of-ends.json",
+  },
+  {
+    add: {
+      kind: "welder-qualification",
+      id: "WQ-TE",
+      ...tube,
+      person: "W03",
+      certificate: "PQ-W-20901",
+      standard: { standard: "EN ISO 15614-8", edition: "2016" },
+      designation: "tubes in tube plate, 141 t6.3 D51 PH",
+      process: "141",
+      weldType: "tube-to-tube-plate",
+      fillerGroup: "FM1",
+      thickness: "6.3 mm",
+      outsideDiameter: "51 mm",
+      body: "PENQUILLITH",
+      thirdPartyApproval: true,
+      route: "9.3b",
+      range: { ...range, weldTypes: ["tube-to-tube-plate"] },
+    },
+    file: "people/welder-of-ends.json",
   },
 ];
 
@@ -96,10 +165,14 @@ const fitting = (id: string, sort: string, more: object = {}) => ({
 const trial = (what: string, more: object) => ({
   functionTests: [{ function: what, date: "2026-06-25", by: "D2", result: "accepted", ...more }],
 });
-const lowLimiter = (id: string) =>
+const chain = (mark: string) => ({ sensor: `${mark} element`, switchingUnit: `${mark} unit` });
+const limiting = (mark: string) => ({ lockOut: true, failSafe: true, ...chain(mark) });
+const lowLimiter = (id: string, branch: string) =>
   fitting(id, "low-water-limiter", {
     switchLevel: "1465 mm",
-    lockOut: true,
+    branch,
+    circuit: `circuit of ${id}`,
+    ...limiting(id),
     ...trial("cuts the heat", { level: "1466 mm" }),
   });
 const indicator = (id: string) =>
@@ -109,13 +182,13 @@ const fittings = [
   fitting("PG-01", "pressure-gauge", { gaugeRange: { maximum: "25 bar" }, redMark: "11 bar" }),
   indicator("LG-01"),
   indicator("LG-02"),
-  lowLimiter("LW-01"),
-  lowLimiter("LW-02"),
-  fitting("HW-01", "high-water-limiter", { switchLevel: "1530 mm", lockOut: true }),
-  fitting("PC-01", "pressure-controller", { cutOut: "9.8 bar", cutIn: "9.2 bar" }),
+  lowLimiter("LW-01", "P04"),
+  lowLimiter("LW-02", "P05"),
+  fitting("HW-01", "high-water-limiter", { switchLevel: "1530 mm", ...limiting("HW-01") }),
+  fitting("PC-01", "pressure-controller", { cutOut: "9.8 bar", cutIn: "9.2 bar", ...chain("PC-01") }),
   fitting("PL-01", "pressure-limiter", {
     settingPressure: "10.4 bar",
-    lockOut: true,
+    ...limiting("PL-01"),
     ...trial("cuts the heat", { pressure: "10.4 bar" }),
   }),
   fitting("FP-01", "feed-pump", {
@@ -144,6 +217,7 @@ export const boiler: readonly Change[] = [
   set("book:TQ423-MDB", "/register", "shell-boiler"),
   { add: { kind: "part", records: parts }, file: "design/boiler-parts.json" },
   { add: { kind: "tube-end-group", records: tubeEnds }, file: "testing/tube-ends.json" },
+  ...weldingOfEnds,
   { add: { kind: "fitting", records: fittings }, file: "completion/fittings.json" },
   { add: { kind: "procedure", ...procedure }, file: "procedures/expanding.json" },
 ];

@@ -29,11 +29,14 @@ const { levels } = equipment;
 
 const onBranch = (branch: string, nominalSize: string) => ({ branch, nominalSize, ...pn40 });
 
-const limiter = (typeExamination: string, circuit: string) => ({
+const limiter = (typeExamination: string, circuit: string, sensor: string, switchingUnit: string) => ({
   lockOut: true,
   selfMonitoring: true,
   typeExamination,
   circuit,
+  sensor,
+  switchingUnit,
+  failSafe: true,
 });
 
 export const fittings: readonly Fitting[] = [
@@ -84,7 +87,7 @@ export const fittings: readonly Fitting[] = [
       ...onBranch(branch, "DN 100"),
       certificate: paper(number, "2026-03-20"),
       switchLevel: levels?.limiter ?? "",
-      ...limiter("PQ-TE-0449", circuit),
+      ...limiter("PQ-TE-0449", circuit, tag.replace("LSA", "LE"), tag.replace("LSA", "LS")),
       ...trial("water lowered until the burner went out; reset by hand only", { level }),
     }),
   ),
@@ -92,13 +95,15 @@ export const fittings: readonly Fitting[] = [
     ...onBranch("P29", "DN 100"),
     certificate: paper("QK-2629", "2026-03-20"),
     switchLevel: levels?.highest ?? "",
-    ...limiter("PQ-TE-0450", "K1"),
+    ...limiter("PQ-TE-0450", "K1", "LE-202", "LS-202"),
     ...trial("water raised until the feed pump stopped and the burner went out", { level: "1529 mm" }),
   }),
   fitting("FT-13", "level-controller", "LC-201", "QUERNLOCK", "capacitive probe, continuous", "Q-26-1216", {
     ...onBranch("P30", "DN 100"),
     certificate: paper("QK-2630", "2026-03-20"),
     switchLevel: levels?.normal ?? "",
+    sensor: "LE-203",
+    switchingUnit: "LC-201",
   }),
   fitting("FT-14", "pressure-gauge", "PI-201", "LARKMETRIC", "dial 160 mm, siphon and test connection", "LM-77120", {
     ...onBranch("P25", "DN 15"),
@@ -112,12 +117,14 @@ export const fittings: readonly Fitting[] = [
     certificate: paper("QK-2631", "2026-03-20"),
     cutIn: "8.6 bar",
     cutOut: "9.2 bar",
+    sensor: "PT-201",
+    switchingUnit: "PC-201",
   }),
   fitting("FT-16", "pressure-limiter", "PSA-201", "QUERNLOCK", "bellows limiter", "Q-26-1222", {
     ...onBranch("P25", "DN 15"),
     certificate: paper("QK-2632", "2026-03-20"),
     settingPressure: "9.6 bar",
-    ...limiter("PQ-TE-0451", "K1"),
+    ...limiter("PQ-TE-0451", "K1", "bellows PSA-201", "switch PSA-201"),
     ...trial("pressure raised until the burner went out; reset by hand only", {
       pressure: "9.6 bar",
       instrument: "PG-04",

@@ -23,7 +23,7 @@ interface Pipe {
 const dn15: Pipe = { size: "DN 15 PN 40", diameter: "21.3 mm", wall: "5.0 mm", undertolerance: "0.6 mm" };
 const dn25: Pipe = { size: "DN 25 PN 40", diameter: "33.7 mm", wall: "6.3 mm", undertolerance: "0.8 mm" };
 const dn40: Pipe = { size: "DN 40 PN 40", diameter: "48.3 mm", wall: "7.1 mm", undertolerance: "0.9 mm" };
-const dn65: Pipe = { size: "DN 65 PN 40", diameter: "76.1 mm", wall: "8.0 mm", undertolerance: "1.0 mm" };
+const dn65: Pipe = { size: "DN 65 PN 40", diameter: "76.1 mm", wall: "8.8 mm", undertolerance: "1.1 mm" };
 const dn100: Pipe = { size: "DN 100 PN 40", diameter: "114.3 mm", wall: "11.0 mm", undertolerance: "1.4 mm" };
 
 const rows: readonly (readonly [use: string, shell: Nozzle["shell"], pipe: Pipe])[] = [

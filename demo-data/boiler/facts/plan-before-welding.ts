@@ -3,7 +3,8 @@ import { allInstruments, allProcedures, cutOn, of, receivedOn, type Step } from 
 
 const drawn = drawings.map(({ id }) => id).join(" ");
 
-const welders = "WQ-03-3 WQ-03-4 WQ-07-3 WQ-07-4 WQ-07-5 WQ-12-1 WQ-12-2 WQ-15-1 WQ-19-1 WQ-19-2 WQ-19-3 WQ-19-4";
+const welders =
+  "WQ-03-3 WQ-03-4 WQ-07-3 WQ-07-4 WQ-07-5 WQ-12-1 WQ-12-2 WQ-15-1 WQ-19-1 WQ-19-2 WQ-19-3 WQ-19-4 WQ-19-5";
 const testers = "NC-N1-VT NC-N1-MT NC-N1-PT NC-N2-RT NC-N2-UT NC-N3-RT NC-N3-MT NC-N3-PT NC-N3-VT NC-N3-UT";
 /** A later delivery of wire, B-2142, was received like these when it came. */
 const consumables = "B-2131 B-2132 B-2133 B-2134 B-2135 B-2136";
@@ -63,8 +64,8 @@ export const stepsBeforeWelding: readonly Step[] = [
     by: "M1",
     done: "2026-02-24",
     records: [
-      ...of("welding-procedure", "WPS-11 WPS-12 WPS-13 WPS-14 WPS-15 WPS-16 WPS-17 WPS-18"),
-      ...of("procedure-qualification", "WPQR-11 WPQR-12 WPQR-13 WPQR-14 WPQR-15 WPQR-16 WPQR-17"),
+      ...of("welding-procedure", "WPS-11 WPS-12 WPS-13 WPS-14 WPS-15 WPS-16 WPS-17 WPS-18 WPS-19"),
+      ...of("procedure-qualification", "WPQR-11 WPQR-12 WPQR-13 WPQR-14 WPQR-15 WPQR-16 WPQR-17 WPQR-18"),
     ],
   },
   {

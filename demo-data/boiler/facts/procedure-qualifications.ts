@@ -1,6 +1,6 @@
 import type { ProcedureQualification } from "../../../src/generated/records.ts";
 import { arcFlux, arcWire, rod, wire } from "./fillers.ts";
-import { butt, fillet } from "./qualification-tests.ts";
+import { butt, fillet, tubesInPlate } from "./qualification-tests.ts";
 
 type Printed = NonNullable<ProcedureQualification["range"]>;
 
@@ -149,6 +149,24 @@ export const procedureQualifications: readonly ProcedureQualification[] = [
       thickness: between("3.0", "30.0"),
       throat: between("3.0", "6.0"),
       positions: ["PA", "PB"],
+    },
+  }),
+  tubesInPlate("WPQR-18", ["PQ-WPQR-3529", "2025-09-23", "2025-10-15"], {
+    ...tungsten,
+    testThickness: "6.3 mm",
+    testDiameter: "51.0 mm",
+    positions: ["PH"],
+    detail: "ml",
+    heatInput: "0.80 kJ/mm",
+    range: {
+      ...group,
+      processes: ["141"],
+      jointTypes: ["tube-to-tube-plate"],
+      thickness: between("5.0", "8.0"),
+      outsideDiameter: between("44.5", "57.0"),
+      positions: ["PH"],
+      heatInput: { maximum: "1.00 kJ/mm" },
+      interpass: "200 °C",
     },
   }),
 ];

@@ -14,15 +14,18 @@ const passed = (test: string, type: NonNullable<Test["type"]>, requirement: stri
   result: "accepted",
 });
 
-const common = {
-  standard: { standard: "EN ISO 15614-1", edition: "2017" },
-  level: "2",
+const steel = {
   materialGroup: "1.1",
   grade: "P265GH",
   preheat: "10 °C",
   postWeldHeatTreatment: false,
   hardnessTested: false,
   approvedBy: "PENQUILLITH",
+} satisfies Own;
+const common = {
+  standard: { standard: "EN ISO 15614-1", edition: "2017" },
+  level: "2",
+  ...steel,
 } satisfies Own;
 
 /** Readings of the two tensile bars, and of the impact bars where they were made. */
@@ -79,6 +82,32 @@ export function fillet(
       passed("1", "visual", "100 %"),
       passed("2", "surface", "magnetic particles, 100 %"),
       passed("3", "macro", "two sections, no crack, fused to the root"),
+    ],
+  };
+}
+
+/** Tubes in a tube plate, expanded as in production: seen, tested on the surface, etched at several places. */
+export function tubesInPlate(
+  id: string,
+  [certificate, testDate, approved]: Approval,
+  own: Omit<Own, "jointType" | "product" | "impactTested" | "standard" | "expanded">,
+): ProcedureQualification {
+  return {
+    id,
+    certificate,
+    standard: { standard: "EN ISO 15614-8", edition: "2016" },
+    ...steel,
+    jointType: "tube-to-tube-plate",
+    product: "pipe",
+    expanded: true,
+    impactTested: false,
+    ...own,
+    testDate,
+    approved,
+    tests: [
+      passed("1", "visual", "ten tubes, 100 %"),
+      passed("2", "surface", "penetrant, 100 %"),
+      passed("3", "macro", "four sections, throat at least the wall of the tube, no crack"),
     ],
   };
 }

@@ -69,7 +69,7 @@ export const tubeEndGroups: readonly TubeEndGroup[] = parts
         joining: tube.stays ? "expanded-and-welded" : "expanded",
         count: (tube.stays ? field.stayTubes : field.tubes) ?? 0,
         procedure: "PRC-TX@5",
-        ...(tube.stays && { weldingProcedure: "WPS-15@1", welders: ["W19"] }),
+        ...(tube.stays && { weldingProcedure: "WPS-19@1", welders: ["W19"], position: "PH" as const }),
         expander: tube.stays ? "three rollers, torque cut-off at step 3" : "three rollers, torque cut-off at step 5",
         operators: ["S1"],
         date,

@@ -71,6 +71,7 @@ export const windows: Readonly<Record<string, readonly Window[]>> = {
     active("root", [220, 260], [25, 29], [300, 400]),
     active("cap", [220, 260], [25, 29], [300, 400]),
   ],
+  "WPS-19": [tungsten("root", [90, 120], [10, 13], [55, 80]), tungsten("cap", [100, 135], [11, 14], [60, 90])],
 };
 
 /** Where a procedure permits what, by the number of the procedure without its revision. */

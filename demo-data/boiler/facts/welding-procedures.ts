@@ -163,4 +163,14 @@ export const weldingProcedures: readonly WeldingProcedure[] = [
     details: ["sl", "ml"],
     heatInput: heat("0.35", "1.20"),
   }),
+  procedure("WPS-19", "Stay tubes in tube plates, expanded lightly and welded, TIG", {
+    ...tungsten,
+    qualifications: ["WPQR-18"],
+    jointTypes: ["tube-to-tube-plate"],
+    thickness: thickness("6.3", "6.3"),
+    outsideDiameter: thickness("51", "51"),
+    positions: ["PH"],
+    details: ["ml"],
+    heatInput: heat("0.40", "1.00"),
+  }),
 ];
