@@ -15,9 +15,7 @@ export function sheets(context: Context, computed: Computed, next: () => string)
     { type: "heading", level: 2, text: "Recorded against recomputed" },
     {
       type: "paragraph",
-      text: [
-        "The recomputation does not read the maker’s sheet. Its inputs and results are compared afterwards, one by one.",
-      ],
+      text: ["The recomputation takes no value from the maker’s sheet. Inputs and results are compared one by one."],
     },
     ...computed.sheets.map(({ record, values }): Block => {
       const group = (sort: string) => values.filter((one) => one.sort === sort);
