@@ -4,20 +4,24 @@ import { conclude, endStage, type Court } from "../judge/court.ts";
 import { holds, subjectsOf, type Case } from "../judge/subjects.ts";
 import { readsOf } from "../judge/trail.ts";
 import { calculationKey, type Pending } from "../judge/world.ts";
+import { compareCopies } from "./copies.ts";
 import { bindAll } from "./inputs.ts";
 import { judgeRun } from "./judge-run.ts";
 import { run, type Run } from "./run.ts";
 import { compareSheets, type SheetCase } from "./sheets.ts";
 
 /**
- * Does every calculation on everything it is about, inputs before results, then compares the maker's sheets with all of
- * them: what a calculation doubts, no sheet reports once more. The recomputation never reads a sheet.
+ * Compares what the maker's sheets copy, does every calculation on everything it is about, inputs before results, then
+ * compares the sheets with all of them: what a calculation doubts, no sheet reports once more. The recomputation never
+ * takes a value from a sheet.
  */
 export function applyCalculations(
   court: Court,
   calculations: readonly Calculation[],
   seen: Set<object>,
 ): readonly Computed[] {
+  const copies = compareCopies(court, calculations);
+  endStage(court);
   const cases = calculations.flatMap((calculation) => {
     const all = [...subjectsOf(court.world, calculation.appliesTo.kind)].map((one): SheetCase => {
       const done = compute(court, calculation, one);
@@ -27,7 +31,7 @@ export function applyCalculations(
     endStage(court);
     return all;
   });
-  const sheets = compareSheets(court, cases, seen);
+  const sheets = compareSheets(court, cases, copies, seen);
   return cases.flatMap((one) => ("pending" in one.done ? [] : [{ ...one.done, sheets: sheets.get(one) ?? [] }]));
 }
 

@@ -4,7 +4,7 @@ import type { BookRecord } from "../model/record.ts";
 import type { Hit } from "../judge/follow.ts";
 import { formulaOf } from "./formula-of.ts";
 import type { BoundCalculation } from "./inputs.ts";
-import type { Run } from "./run.ts";
+import type { Comparative, Run } from "./run.ts";
 
 /** A value in a record. */
 export interface Place {
@@ -25,18 +25,51 @@ export function groundsOf(
   subject: BookRecord,
   formulas: readonly string[],
 ): readonly Place[] {
+  const found = symbolsBehind(calculation, formulas).flatMap((symbol) => placeOf(hits.get(symbol)));
+  const own = found.filter(({ record }) => record === subject);
+  return own.length > 0 ? own : found;
+}
+
+/**
+ * Comparisons that failed, together where they rest on a common value: one that is stated in a record or comes from
+ * another calculation. One wrong value is then one finding, whatever it fails.
+ */
+export function inCommon<C extends Comparison & { readonly accuses?: string }>(
+  calculation: Calculation,
+  { inputs }: BoundCalculation,
+  failed: readonly Comparative<C>[],
+): readonly (readonly Comparative<C>[])[] {
+  const isStated = (symbol: string) => {
+    const input = inputs.get(symbol);
+    return input?.rows !== undefined || input?.origin?.type === "record" || input?.origin?.type === "calculation";
+  };
+  let groups: { readonly symbols: ReadonlySet<string>; readonly failed: readonly Comparative<C>[] }[] = [];
+  for (const one of failed) {
+    const { left, right, accuses } = one.of;
+    const formulas = accuses === undefined ? [left, right] : [left, right, accuses];
+    const symbols = symbolsBehind(calculation, formulas).filter(isStated);
+    const touches = (group: (typeof groups)[number]) => symbols.some((symbol) => group.symbols.has(symbol));
+    const common = groups.filter(touches);
+    const whole = {
+      symbols: new Set([...common.flatMap((group) => [...group.symbols]), ...symbols]),
+      failed: [...common.flatMap((group) => group.failed), one],
+    };
+    groups = [...groups.filter((group) => !touches(group)), whole];
+  }
+  return groups.map((group) => group.failed);
+}
+
+/** Every symbol in formulas, and in the steps before. */
+function symbolsBehind({ steps }: Calculation, formulas: readonly string[]): readonly string[] {
   const seen = new Set<string>();
-  const found: Place[] = [];
   const visit = (symbol: string): void => {
     if (seen.has(symbol)) return;
     seen.add(symbol);
-    found.push(...placeOf(hits.get(symbol)));
-    const step = calculation.steps.find((one) => one.symbol === symbol);
+    const step = steps.find((one) => one.symbol === symbol);
     if (step !== undefined) formulaSymbols(formulaOf(step.formula)).forEach(visit);
   };
   formulas.flatMap((formula) => formulaSymbols(formulaOf(formula))).forEach(visit);
-  const own = found.filter(({ record }) => record === subject);
-  return own.length > 0 ? own : found;
+  return [...seen];
 }
 
 /** The value an acceptance accuses: of a list, the row that decided the compared step. */

@@ -52,6 +52,19 @@ export function bindAll(world: World, calculation: Calculation, start: Hit, trai
   return { given, inputs, hits, placeOf };
 }
 
+/** One input on its own, as far as nothing has to be computed for it; null when it has no single value. */
+export function bindAlone(
+  world: World,
+  symbol: string,
+  input: CalculationInput,
+  start: Hit,
+  trail: Trail,
+): BoundInput | null {
+  if (input.rows !== undefined) return null;
+  const hit = onlyOne(world, follow(world, pathOf(input.path), start, trail, false), trail, start, input.path);
+  return hit === undefined ? null : bindOne(world, symbol, input, hit, trail);
+}
+
 function bindOne(world: World, symbol: string, input: CalculationInput, hit: Hit, trail: Trail): BoundInput | null {
   const written = readText(world, hit, trail) ?? "";
   const origin = hit.origin === null ? {} : { origin: hit.origin };

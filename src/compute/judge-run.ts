@@ -5,7 +5,7 @@ import { unitLabel } from "../model/units.ts";
 import { keyOf, locate } from "../judge/court.ts";
 import { digestOfReads, type Trail } from "../judge/trail.ts";
 import type { World } from "../judge/world.ts";
-import { accusedBy, groundsOf, type Place } from "./blame.ts";
+import { accusedBy, groundsOf, inCommon, type Place } from "./blame.ts";
 import type { BoundCalculation } from "./inputs.ts";
 import type { Run } from "./run.ts";
 
@@ -32,7 +32,8 @@ export function judgeRun(world: World, applied: Applied, bound: BoundCalculation
   }
   const outside = done.limits.filter(({ holds }) => !holds);
   // Outside its limits the result says nothing, so nothing is accepted or refused by it.
-  if (outside.length > 0) return outside.map((one) => notCovered(world, applied, bound, one));
+  if (outside.length > 0)
+    return inCommon(calculation, bound, outside).map((group) => notCovered(world, applied, bound, group));
   const cross = done.crossCheck?.agrees === false ? done.crossCheck.value : undefined;
   return [
     ...notAccepted(world, applied, bound, done),
@@ -50,44 +51,48 @@ export function judgeRun(world: World, applied: Applied, bound: BoundCalculation
   ];
 }
 
-function notCovered(
-  world: World,
-  applied: Applied,
-  bound: BoundCalculation,
-  { of, left, right }: Run["limits"][number],
-): Finding {
+function notCovered(world: World, applied: Applied, bound: BoundCalculation, failed: Run["limits"]): Finding {
   const { calculation, record } = applied;
+  const basis = failed[0]?.of.basis;
   return {
     ...open(
       world,
       applied,
-      `limit ${textOf(of)}`,
-      `${calculation.title} does not cover this case: ${of.means}`,
-      `${of.left} is ${short(left)}; it must be ${of.relation} ${of.right} (${short(right)})`,
-      groundsOf(calculation, bound, record, [of.left, of.right]),
+      failed.map(({ of }) => `limit ${textOf(of)}`).join(" and "),
+      `${calculation.title} does not cover this case: ${failed.map(({ of }) => of.means).join("; ")}`,
+      failed
+        .map(
+          ({ of, left, right }) =>
+            `${of.left} is ${short(left)}; it must be ${of.relation} ${of.right} (${short(right)})`,
+        )
+        .join("; "),
+      groundsOf(
+        calculation,
+        bound,
+        record,
+        failed.flatMap(({ of }) => [of.left, of.right]),
+      ),
     ),
-    ...(of.basis !== undefined && { basis: of.basis }),
+    ...(basis !== undefined && { basis }),
   };
 }
 
 type Refusal = Run["accept"][number];
 
-/** Acceptances that fail, one finding for each value they accuse: a reading too thin for two reasons is one reading. */
+/**
+ * Acceptances that fail, one finding for those that rest on a common value: a wall too thin as ordered and as measured
+ * is one wall, or one diameter entered wrongly. It accuses what each of them accuses.
+ */
 function notAccepted(world: World, applied: Applied, bound: BoundCalculation, done: Run): readonly Finding[] {
-  const byPlace = new Map<string, { readonly at: Place | undefined; readonly failed: Refusal[] }>();
-  for (const one of done.accept.filter(({ holds }) => !holds)) {
-    const at = accusedBy(bound, done, one.of);
-    const address = at === undefined ? one.of.accuses : addressOf(at.record, at.pointer);
-    const group = byPlace.get(address) ?? { at, failed: [] };
-    byPlace.set(address, group);
-    group.failed.push(one);
-  }
-  return [...byPlace.values()].map(({ at, failed }) => refuse(world, applied, at, failed));
+  const { calculation } = applied;
+  const failed = done.accept.filter(({ holds }) => !holds);
+  const accused = (group: readonly Refusal[]) => group.flatMap((one) => accusedBy(bound, done, one.of) ?? []);
+  return inCommon(calculation, bound, failed).map((group) => refuse(world, applied, accused(group), group));
 }
 
-function refuse(world: World, applied: Applied, accused: Place | undefined, failed: readonly Refusal[]): Finding {
+function refuse(world: World, applied: Applied, accused: readonly Place[], failed: readonly Refusal[]): Finding {
   const { calculation, record, pointer } = applied;
-  const at = accused ?? { record, pointer };
+  const [at = { record, pointer }] = accused;
   const { place, where } = locate(world, at.record, at.pointer);
   const name = failed.map(({ of }) => `accept ${textOf(of)}`).join(" and ");
   const [first] = failed;
@@ -112,7 +117,7 @@ function refuse(world: World, applied: Applied, accused: Place | undefined, fail
     hint: "design to decide: correct the record if it was copied wrongly, else raise a nonconformity report",
     ...(first?.of.basis !== undefined && { basis: first.of.basis }),
     owner: first?.of.owner ?? calculation.owner ?? "design",
-    accuses: accused === undefined ? [] : [addressOf(accused.record, accused.pointer)],
+    accuses: [...new Set(accused.map((one) => addressOf(one.record, one.pointer)))],
   };
 }
 

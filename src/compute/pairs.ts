@@ -1,4 +1,5 @@
-import type { Computed } from "../model/book.ts";
+import type { BoundInput, Computed } from "../model/book.ts";
+import type { CalculationInput } from "../model/calculation.ts";
 import { isList, isObject } from "../model/json.ts";
 import type { BookRecord } from "../model/record.ts";
 
@@ -49,7 +50,12 @@ export function pairOf(computed: Computed, stated: Stated): Pair | null {
 function inputPair({ calculation, inputs }: Computed, stated: Stated): Pair | null {
   const input = Object.hasOwn(calculation.inputs, stated.symbol) ? calculation.inputs[stated.symbol] : undefined;
   const bound = inputs.get(stated.symbol);
-  if (input === undefined || bound?.value === undefined) return null;
+  return input === undefined || bound === undefined ? null : pairWith(input, bound, stated);
+}
+
+/** A stated input against the value that was bound to it. */
+export function pairWith(input: CalculationInput, bound: BoundInput, stated: Stated): Pair | null {
+  if (bound.value === undefined) return null;
   return {
     ...stated,
     sort: "input",

@@ -1,14 +1,19 @@
 import { ownChoice } from "../model/basis.ts";
 import type { BuiltIn } from "../model/definitions.ts";
-import type { Finding, Severity } from "../model/finding.ts";
+import type { Calculation } from "../model/calculation.ts";
+import type { Finding, Severity, Subject } from "../model/finding.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
-import { keyOf, locate } from "../judge/court.ts";
-import { digestOfReads, type Trail } from "../judge/trail.ts";
+import { keyOf, locate, type DefinitionName } from "../judge/court.ts";
+import { digestOfReads, mergeTrail, newTrail, type Trail } from "../judge/trail.ts";
 import type { World } from "../judge/world.ts";
 import type { Disagreement } from "./agree.ts";
+import type { Original } from "./copies.ts";
 import type { Pair } from "./pairs.ts";
 import type { SheetCase } from "./sheets.ts";
+
+/** Kind of the maker's own paper about a calculation. */
+export const sheetKind = "calculation-sheet";
 
 export const agreement = ownChoice(
   "a recorded value agrees within half a unit of its last digit on the unsafe side, one whole unit on the safe side",
@@ -21,13 +26,38 @@ export const sheetRules: readonly BuiltIn[] = [
     severity: "query",
     basis: ownChoice("what is stated on a sheet and cannot be recomputed is said aloud, never passed over"),
   },
+  {
+    id: "value-copied",
+    title: "Calculation sheets were made with the value that the record states",
+    severity: "nonconformity",
+    basis: ownChoice("a sheet shows nothing about a value that it was not made with"),
+  },
 ];
+
+/** Name of the comparison of one list of a sheet. */
+export const comparisonOf = (calculation: Calculation, list: "inputs" | "results"): DefinitionName => ({
+  id: `${calculation.id}/${list}`,
+  basis: agreement,
+  owner: calculation.owner ?? "design",
+});
+
+/** What the outcome of one compared value is about. */
+export function outcomeOf(
+  calculation: Calculation,
+  sheet: BookRecord,
+  { sort, symbol }: Pick<Pair, "sort" | "symbol">,
+): { readonly definition: DefinitionName; readonly subject: Subject } {
+  return {
+    definition: comparisonOf(calculation, sort === "input" ? "inputs" : "results"),
+    subject: { kind: sheet.kind, id: `${sheet.id}#${sort === "adopted" ? "adopted" : symbol}` },
+  };
+}
 
 /** A value of the sheet that does not agree, or agrees only by rounding to the unsafe side (a note). */
 export function disagrees(
   world: World,
   sheet: BookRecord,
-  { calculation }: SheetCase,
+  calculation: Calculation,
   pair: Pair,
   found: Disagreement,
   trail: Trail,
@@ -52,6 +82,45 @@ export function disagrees(
     owner: calculation.owner ?? "design",
     digest: digestOfReads(world, trail),
     accuses: note ? [] : [addressOf(sheet, pair.pointer)],
+  };
+}
+
+/** A value of a record that several sheets contradict and none confirms. All are doubted where the sheets differ too. */
+export function copiedOtherwise(world: World, { record, pointer, text, dissents }: Original): Finding {
+  const { subject, place, where } = locate(world, record, pointer);
+  const trail = newTrail();
+  for (const one of dissents) mergeTrail(trail, one.trail);
+  const stated = new Map<string, string[]>();
+  for (const { pair, sheet } of dissents) stated.set(pair.text, [...(stated.get(pair.text) ?? []), sheet.id]);
+  const otherwise = [...stated].map(([value, [first = "", ...more]]) =>
+    more.length === 0 ? `${value} on sheet ${first}` : `${value} on ${more.length + 1} sheets`,
+  );
+  const [built] = sheetRules.filter(({ id }) => id === "value-copied");
+  const means = [...new Set(dissents.map(({ pair }) => pair.means))];
+  return {
+    key: keyOf("value-copied", record, where),
+    rule: "value-copied",
+    severity: dissents.every(({ found }) => found.severity === "query") ? "query" : "nonconformity",
+    verdict: "failed",
+    subject,
+    place,
+    message: `${where} of ${record.kind} ${record.id} is ${text}, but ${otherwise.join(", ")}`,
+    why: `copied as ${means.join(", ")}, by ${dissents.map(({ sheet }) => sheet.id).join(", ")}`,
+    hint: "compare with the drawing; correct the record if it was copied wrongly, else have the sheets calculated again",
+    basis: built?.basis ?? agreement,
+    owner: "design",
+    due: null,
+    digest: digestOfReads(world, trail),
+    related: dissents.map(({ sheet, pair }) => {
+      const at = locate(world, sheet, pair.pointer);
+      return { subject: at.subject, place: at.place, message: `${pair.text} here` };
+    }),
+    waiting: [],
+    exception: null,
+    accuses: [
+      addressOf(record, pointer),
+      ...(stated.size > 1 ? dissents.map(({ sheet, pair }) => addressOf(sheet, pair.pointer)) : []),
+    ],
   };
 }
 

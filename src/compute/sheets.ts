@@ -1,13 +1,13 @@
 import type { Calculation } from "../model/calculation.ts";
 import type { ComparedValue, Computed } from "../model/book.ts";
-import type { Finding } from "../model/finding.ts";
-import { addressOf, type BookRecord } from "../model/record.ts";
+import type { Finding, Outcome } from "../model/finding.ts";
+import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { addFinding, conclude, endStage, type Court } from "../judge/court.ts";
 import { noteAddress, newTrail, noteRead, noteValue, type Trail } from "../judge/trail.ts";
 import type { Pending } from "../judge/world.ts";
 import { disagreement, oursOf } from "./agree.ts";
 import { adoptedPair, pairOf, statedIn, type Pair, type Stated } from "./pairs.ts";
-import { agreement, disagrees, incomplete, notCompared } from "./sheet-findings.ts";
+import { comparisonOf, disagrees, incomplete, notCompared, outcomeOf, sheetKind } from "./sheet-findings.ts";
 
 export { sheetRules } from "./sheet-findings.ts";
 
@@ -27,16 +27,15 @@ interface Sheet {
   readonly values: ComparedValue[];
 }
 
-/** Kind of the maker's own paper about a calculation. */
-const sheetKind = "calculation-sheet";
-
 /**
  * Compares every sheet of the maker with the recomputation: inputs one by one, then results, so that one wrong input is
- * one finding. A sheet whose calculation waits for something waits with it. Sheets that were met are added to `seen`.
+ * one finding. A sheet whose calculation waits for something waits with it. What was concluded about `copies` stands.
+ * Sheets that were met are added to `seen`.
  */
 export function compareSheets(
   court: Court,
   cases: readonly SheetCase[],
+  copies: ReadonlyMap<Address, Outcome>,
   seen: Set<object>,
 ): ReadonlyMap<SheetCase, Computed["sheets"]> {
   const sheets: Sheet[] = [];
@@ -48,25 +47,19 @@ export function compareSheets(
         const trail = newTrail();
         trail.doubts.push(...of.done.findings);
         trail.absences.push(...of.done.absences);
-        conclude(court, nameOf(of, "results"), { kind: record.kind, id: record.id }, trail, []);
+        conclude(court, comparisonOf(of.calculation, "results"), { kind: record.kind, id: record.id }, trail, []);
         for (const one of statedOn(record)) if (!isKnown(of.calculation, one)) sayUnknown(court, of, record, one);
       } else sheets.push(pairsOf(court, of.done, of, record));
       seen.add(record);
     }
-  for (const sheet of sheets) for (const pair of sheet.inputs) compare(court, sheet, pair, []);
+  for (const sheet of sheets) for (const pair of sheet.inputs) compare(court, sheet, pair, [], copies);
   endStage(court);
-  for (const sheet of sheets) for (const pair of sheet.results) compare(court, sheet, pair, sheet.inputs);
+  for (const sheet of sheets) for (const pair of sheet.results) compare(court, sheet, pair, sheet.inputs, copies);
   endStage(court);
   const found = new Map<SheetCase, { readonly record: BookRecord; readonly values: readonly ComparedValue[] }[]>();
   for (const { of, record, values } of sheets) found.set(of, [...(found.get(of) ?? []), { record, values }]);
   return found;
 }
-
-const nameOf = ({ calculation }: SheetCase, list: "inputs" | "results") => ({
-  id: `${calculation.id}/${list}`,
-  basis: agreement,
-  owner: calculation.owner ?? "design",
-});
 
 function sheetsOf(court: Court, { calculation, subject, pointer }: SheetCase): readonly BookRecord[] {
   const links = court.world.graph.back.get(addressOf(subject, pointer)) ?? [];
@@ -99,7 +92,7 @@ function pairsOf(court: Court, computed: Computed, of: SheetCase, record: BookRe
   const trail = newTrail();
   noteRead(court.world, trail, record, "/inputs", undefined);
   const missing = leftOut(court, computed, of, record, stated, unknown);
-  conclude(court, nameOf(of, "inputs"), { kind: record.kind, id: record.id }, trail, missing);
+  conclude(court, comparisonOf(of.calculation, "inputs"), { kind: record.kind, id: record.id }, trail, missing);
   return { record, of, inputs, results, values: [] };
 }
 
@@ -107,16 +100,30 @@ function sayUnknown(court: Court, of: SheetCase, record: BookRecord, stated: Sta
   const trail = newTrail();
   noteRead(court.world, trail, record, stated.pointer, stated.text);
   const subject = { kind: record.kind, id: `${record.id}#${stated.symbol}` };
-  conclude(court, nameOf(of, stated.list), subject, trail, [unknownSymbol(court, of, record, stated)]);
+  conclude(court, comparisonOf(of.calculation, stated.list), subject, trail, [
+    unknownSymbol(court, of, record, stated),
+  ]);
 }
 
 const isKnown = ({ inputs, steps }: Calculation, { symbol, text }: Stated) =>
   text === "" || Object.hasOwn(inputs, symbol) || steps.some((step) => step.symbol === symbol);
 
 /** Compares one value. A result reads the sheet's inputs too, and an input the place our own value stands in. */
-function compare(court: Court, sheet: Sheet, pair: Pair, before: readonly Pair[]): void {
+function compare(
+  court: Court,
+  sheet: Sheet,
+  pair: Pair,
+  before: readonly Pair[],
+  copies: ReadonlyMap<Address, Outcome>,
+): void {
+  const { symbol, sort, text, unit, pointer } = pair;
+  const { record, values } = sheet;
+  const { verdict } = copies.get(addressOf(record, pointer)) ?? concluded(court, sheet, pair, before);
+  values.push({ symbol, sort, recorded: text, recomputed: oursOf(pair), unit, verdict });
+}
+
+function concluded(court: Court, { record, of }: Sheet, pair: Pair, before: readonly Pair[]): Outcome {
   const { world } = court;
-  const { record, of, values } = sheet;
   const trail: Trail = newTrail();
   noteRead(world, trail, record, "/id", record.id);
   for (const one of [...before, pair]) noteRead(world, trail, record, one.pointer, one.text);
@@ -124,15 +131,13 @@ function compare(court: Court, sheet: Sheet, pair: Pair, before: readonly Pair[]
   // Our result rests on every place it was computed from: where one of them is doubted, so is the comparison.
   if (!("pending" in of.done) && pair.sort === "result")
     for (const address of of.done.reads) noteAddress(world, trail, address, "");
+  if (origin?.type === "calculation") for (const address of origin.of.reads) noteAddress(world, trail, address, "");
   if (origin?.type === "record") noteRead(world, trail, origin.record, origin.pointer, String(pair.ours));
   else noteValue(trail, `${of.calculation.id} ${pair.symbol}`, String(pair.ours));
   const found = disagreement(pair);
-  const objections = found === null ? [] : [disagrees(world, record, of, pair, found, trail)];
-  const name = pair.sort === "adopted" ? "adopted" : pair.symbol;
-  const subject = { kind: record.kind, id: `${record.id}#${name}` };
-  const outcome = conclude(court, nameOf(of, pair.sort === "input" ? "inputs" : "results"), subject, trail, objections);
-  const { symbol, sort, text, unit } = pair;
-  values.push({ symbol, sort, recorded: text, recomputed: oursOf(pair), unit, verdict: outcome.verdict });
+  const objections = found === null ? [] : [disagrees(world, record, of.calculation, pair, found, trail)];
+  const { definition, subject } = outcomeOf(of.calculation, record, pair);
+  return conclude(court, definition, subject, trail, objections);
 }
 
 /** A symbol the calculation does not know, or has no value for: a query, since nobody can compare it. */

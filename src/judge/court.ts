@@ -24,6 +24,7 @@ export interface Entry {
   readonly finding: Finding;
   readonly digests: Set<string>;
   readonly accuses: Set<Address>;
+  readonly disputes: Set<Address>;
   readonly related: Map<string, Related>;
   /** Kinds of which the objection read a list: one more record of the kind could undo it. */
   readonly lists: Set<string>;
@@ -106,6 +107,13 @@ function draft(
     const keys = [...absences.keys()].sort();
     return { ...base, verdict: "not judged", because: { type: "absent", keys }, absences: keys };
   }
+  if (
+    trail.disputes.length > 0 &&
+    (trail.reasons.length > 0 || objections.some(({ severity }) => severity !== "note"))
+  ) {
+    for (const key of trail.disputes) withhold(court.entries.get(key), objections);
+    return { ...base, verdict: "not judged", because: finding(trail.disputes) };
+  }
   if (trail.reasons.length > 0) {
     const reasons = new Map(trail.reasons.map((reason) => [`${reason.key} ${reason.message}`, reason]));
     for (const reason of reasons.values()) addFinding(court, ofReason(court.world, definition, subject, reason));
@@ -122,6 +130,14 @@ function draft(
   if (against.length === 0) return { ...base, verdict: "passed", findings };
   if (against.some(({ verdict }) => verdict === "failed")) return { ...base, verdict: "failed", findings };
   return { ...base, verdict: "not judged", findings, because: finding(against.map(({ key }) => key)) };
+}
+
+/** An objection that rests on a disputed place is said with the dispute, so that nobody settles one without the other. */
+function withhold(entry: Entry | undefined, objections: readonly Finding[]): void {
+  for (const { subject, place, message, severity } of objections) {
+    const one = { subject, place, message: `waits for this: ${message}` };
+    if (severity !== "note") entry?.related.set(nameOf(one), one);
+  }
 }
 
 const finding = (keys: readonly string[]) => ({ type: "finding", keys: [...new Set(keys)].sort() }) as const;
@@ -158,6 +174,7 @@ export function addFinding(court: Court, finding: Finding): void {
       finding,
       digests: new Set([finding.digest]),
       accuses: new Set(finding.accuses),
+      disputes: new Set(finding.disputes),
       related: new Map(finding.related.map((one) => [nameOf(one), one])),
       lists: new Set(),
       exception: null,
@@ -166,6 +183,7 @@ export function addFinding(court: Court, finding: Finding): void {
   }
   first.digests.add(finding.digest);
   for (const address of finding.accuses) first.accuses.add(address);
+  for (const address of finding.disputes ?? []) first.disputes.add(address);
   const { subject, place, message } = finding;
   const own = nameOf(first.finding);
   for (const one of [{ subject, place, message }, ...finding.related])
@@ -175,25 +193,28 @@ export function addFinding(court: Court, finding: Finding): void {
 const nameOf = ({ place, message }: Pick<Related, "place" | "message">) => `${place.file}${place.pointer} ${message}`;
 
 /** The finding as it stands, with all it has grown by. */
-export function findingOf({ finding, digests, accuses, related, exception }: Entry): Finding {
+export function findingOf({ finding, digests, accuses, disputes, related, exception }: Entry): Finding {
   const [digest = ""] = digests;
   return {
     ...finding,
     digest: digests.size < 2 ? digest : digestOf([...digests].sort().join(",")),
     accuses: [...accuses],
+    ...(disputes.size > 0 && { disputes: [...disputes] }),
     related: [...related.values()],
     exception,
   };
 }
 
-/** Ends a stage: its findings are lifted by exceptions, or doubt the places they accuse from now on. */
+/** Ends a stage: its findings are lifted by exceptions, or doubt and dispute the places they name from now on. */
 export function endStage(court: Court): void {
   for (const key of court.fresh) {
     const entry = court.entries.get(key);
     if (entry === undefined) continue;
     const lift = liftOf(court.lifts, findingOf(entry));
     entry.exception = lift?.exception ?? null;
-    if (lift === null && entry.finding.severity !== "note") court.world.ledger.accuse([...entry.accuses], key);
+    if (lift !== null || entry.finding.severity === "note") continue;
+    court.world.ledger.accuse([...entry.accuses], key);
+    court.world.ledger.dispute([...entry.disputes], key);
   }
   court.fresh.clear();
 }

@@ -82,6 +82,7 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
   const sheets = new Set<object>();
   const computed = applyCalculations(court, plan.calculations, sheets);
   stage(court, () => checkSheets(court, definitions.calculations, sheets));
+  for (const rule of plan.disputing) stage(court, () => applyRule(court, rule, false));
   stage(court, () => plan.chain.forEach((rule) => applyRule(court, rule, false)));
   stage(court, () => plan.whole.forEach((rule) => applyRule(court, rule, false)));
   const owed = requirements.flatMap((row) => applyRequirement(court, row));

@@ -1,13 +1,16 @@
 import type { Address } from "../model/record.ts";
 
-/** Remembers which places findings of earlier stages throw doubt on. */
+/** Remembers which places findings of earlier stages throw doubt on, or dispute. */
 export interface Ledger {
   accuse(addresses: readonly Address[], finding: string): void;
+  dispute(addresses: readonly Address[], finding: string): void;
   /** Keys of the findings that doubt this place: itself, or anything it lies in. */
   doubts(address: Address): readonly string[];
+  /** Keys of the findings that dispute it, in the same sense. */
+  disputes(address: Address): readonly string[];
   /** Keys of the findings that doubt a record or anything in it. */
   doubtsWithin(record: Address): readonly string[];
-  /** Nothing is accused so far. */
+  /** Nothing is accused or disputed so far. */
   readonly empty: boolean;
 }
 
@@ -17,32 +20,46 @@ const recordOf = (address: Address): Address => {
   return cut < 0 ? address : address.slice(0, cut);
 };
 
+/** Findings by the places they name, by record. */
+class Register {
+  readonly byRecord = new Map<Address, Map<Address, Set<string>>>();
+
+  add(addresses: readonly Address[], finding: string): void {
+    for (const address of addresses) {
+      const record = recordOf(address);
+      const places = this.byRecord.get(record) ?? new Map<Address, Set<string>>();
+      this.byRecord.set(record, places);
+      places.set(address, (places.get(address) ?? new Set()).add(finding));
+    }
+  }
+
+  at(address: Address): readonly string[] {
+    const places = this.byRecord.size === 0 ? undefined : this.byRecord.get(recordOf(address));
+    if (places === undefined) return none;
+    const keys = new Set<string>();
+    for (let at = address; ; at = at.slice(0, at.lastIndexOf("/"))) {
+      for (const key of places.get(at) ?? none) keys.add(key);
+      if (!at.includes("/")) return [...keys];
+    }
+  }
+}
+
 export function newLedger(): Ledger {
-  const byRecord = new Map<Address, Map<Address, Set<string>>>();
+  const [accused, disputed] = [new Register(), new Register()];
   return {
     get empty() {
-      return byRecord.size === 0;
+      return accused.byRecord.size === 0 && disputed.byRecord.size === 0;
     },
-    accuse(addresses, finding) {
-      for (const address of addresses) {
-        const record = recordOf(address);
-        const places = byRecord.get(record) ?? new Map<Address, Set<string>>();
-        byRecord.set(record, places);
-        places.set(address, (places.get(address) ?? new Set()).add(finding));
-      }
+    accuse: (addresses, finding) => {
+      accused.add(addresses, finding);
     },
-    doubts(address) {
-      if (byRecord.size === 0) return none;
-      const places = byRecord.get(recordOf(address));
-      if (places === undefined) return none;
-      const keys = new Set<string>();
-      for (let at = address; ; at = at.slice(0, at.lastIndexOf("/"))) {
-        for (const key of places.get(at) ?? none) keys.add(key);
-        if (!at.includes("/")) return [...keys];
-      }
+    dispute: (addresses, finding) => {
+      disputed.add(addresses, finding);
     },
-    doubtsWithin(record) {
-      return [...new Set([...(byRecord.get(record)?.values() ?? [])].flatMap((keys) => [...keys]))];
-    },
+    doubts: (address) => accused.at(address),
+    disputes: (address) => disputed.at(address),
+    doubtsWithin: (record) => [
+      ...new Set([...(accused.byRecord.get(record)?.values() ?? [])].flatMap((keys) => [...keys])),
+    ],
   };
 }

@@ -18,6 +18,8 @@ export interface Plan {
   readonly within: readonly Rule[];
   /** Calculations, inputs before results. */
   readonly calculations: readonly Calculation[];
+  /** Compare values with where they come from: one after the other, before rules that only judge by them. */
+  readonly disputing: readonly Rule[];
   /** Follow links, or read results. */
   readonly chain: readonly Rule[];
   readonly whole: readonly Rule[];
@@ -59,12 +61,14 @@ export function planOf(definitions: Definitions): Plan {
   note("definitions", doubles(definitions));
   if (problems.length > 0) throw new ProgramError(`definitions do not fit the schemas:\n  ${problems.join("\n  ")}`);
   const others = rules.filter(({ exception }) => !exception);
+  const after = others.filter(({ crosses, rule }) => crosses && rule.disputes === undefined);
   const plan: Plan = {
     exceptions: rules.filter(({ exception }) => exception).map(({ rule }) => rule),
     within: others.filter(({ crosses }) => !crosses).map(({ rule }) => rule),
     calculations: inOrder(calculations),
-    chain: others.filter(({ crosses, facts }) => crosses && !facts.whole).map(({ rule }) => rule),
-    whole: others.filter(({ crosses, facts }) => crosses && facts.whole).map(({ rule }) => rule),
+    disputing: others.filter(({ crosses, rule }) => crosses && rule.disputes !== undefined).map(({ rule }) => rule),
+    chain: after.filter(({ facts }) => !facts.whole).map(({ rule }) => rule),
+    whole: after.filter(({ facts }) => facts.whole).map(({ rule }) => rule),
     ordered: new Set(definitions.rules.filter(({ inputs }) => datesIn(inputs) > 1).map(({ id }) => id)),
     single: new Set(rules.filter(({ crosses }) => !crosses).map(({ rule }) => rule.id)),
   };

@@ -76,6 +76,9 @@ function toFinding(
     waiting: [],
     exception: null,
     accuses: accused.flatMap((one) => hitsOf(bound, subject, one).flatMap(addressOfHit)),
+    ...(rule.disputes !== undefined && {
+      disputes: rule.disputes.flatMap((name) => hitsOf(bound, subject, name).flatMap(addressOfHit)),
+    }),
   };
 }
 

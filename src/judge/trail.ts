@@ -29,6 +29,8 @@ export interface Read {
 export interface Trail {
   readonly reads: Read[];
   readonly doubts: string[];
+  /** Findings that dispute what was read: they stand before any objection. */
+  readonly disputes: string[];
   readonly absences: Absence[];
   readonly reasons: Reason[];
   /** Values of the profile and of tables it rests on. */
@@ -40,7 +42,7 @@ export interface Trail {
 }
 
 export function newTrail(): Trail {
-  return { reads: [], doubts: [], absences: [], reasons: [], bases: [], lists: [], inapplicable: false };
+  return { reads: [], doubts: [], disputes: [], absences: [], reasons: [], bases: [], lists: [], inapplicable: false };
 }
 
 /** Notes that a place was read, and which findings doubt it. */
@@ -52,13 +54,18 @@ export function noteRead(
   value: Json | undefined,
 ): void {
   trail.reads.push({ record, pointer, value: typeof value === "object" ? "" : String(value) });
-  if (!world.ledger.empty) trail.doubts.push(...world.ledger.doubts(addressOf(record, pointer)));
+  if (!world.ledger.empty) noteDoubts(world, trail, addressOf(record, pointer));
 }
 
 /** As `noteRead`, for a place known by its address. */
 export function noteAddress(world: World, trail: Trail, address: Address, value: string): void {
   noteValue(trail, address, value);
-  trail.doubts.push(...world.ledger.doubts(address));
+  noteDoubts(world, trail, address);
+}
+
+function noteDoubts({ ledger }: World, trail: Trail, address: Address): void {
+  trail.doubts.push(...ledger.doubts(address));
+  trail.disputes.push(...ledger.disputes(address));
 }
 
 /** Notes a value that stands in no record. */
@@ -70,6 +77,7 @@ export function noteValue(trail: Trail, name: string, value: string): void {
 export function mergeTrail(into: Trail, own: Trail): void {
   into.reads.push(...own.reads);
   into.doubts.push(...own.doubts);
+  into.disputes.push(...own.disputes);
   into.absences.push(...own.absences);
   into.reasons.push(...own.reasons);
   into.bases.push(...own.bases);

@@ -47,6 +47,8 @@ export interface Finding {
   readonly exception: string | null;
   /** Places this finding throws doubt on; whatever reads them later waits for it. */
   readonly accuses: readonly Address[];
+  /** Places it does not know to be wrong: what passes on them passes, what later objects because of them waits for it. */
+  readonly disputes?: readonly Address[];
 }
 
 /** Whether a finding keeps a book from being released. */

@@ -54,6 +54,11 @@ export interface Rule<I extends Inputs = Inputs> {
   readonly fault?: string;
   /** Who must act on an objection. */
   readonly owner: string;
+  /**
+   * Inputs that an objection leaves open: the rule compares them with where they come from, and is applied before rules
+   * that only judge by them. What objects because of them waits for it; what passes, passes.
+   */
+  readonly disputes?: readonly (keyof I & string)[];
   readonly inputs: I;
   check(values: Values<I>, subject: Handle): Iterable<Objection<I>>;
   readonly examples: readonly RuleExample<I>[];

@@ -57,6 +57,7 @@ export const partThickness = rule({
   when: [{ path: "type", equals: "butt" }],
   severity: "nonconformity",
   owner: "welding coordination",
+  disputes: ["thicknesses"],
   inputs: {
     thicknesses: list(quantity("thicknesses[]", "mm")),
     parts: list(thing("parts[]", { thickness: quantity("nominalThickness", "mm") })),

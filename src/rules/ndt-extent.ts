@@ -50,6 +50,7 @@ function extentOf(id: string, title: string, method: string): Rule {
     when: [asksFor(method)],
     severity: "nonconformity",
     owner: "testing",
+    disputes: ["length"],
     inputs: {
       role: text("role"),
       length: quantity("length", "mm"),
@@ -69,7 +70,7 @@ function extentOf(id: string, title: string, method: string): Rule {
         why: `${extent.text} of ${length.text} is ${owedSize(owed)} mm; tested: ${rows.map((one) => `${one.$.id} ${sayLength(one)}`).join(", ")}; overlaps count once`,
         hint: enough(most)
           ? "state from where to where each report tested: lengths of two reports may be the same place"
-          : "add the report of the rest, or have it tested",
+          : "add the report of the rest, have it tested, or correct the length of the joint",
         unsure: enough(most),
         related: rows.map((one) => ({ at: one, message: `tested ${sayLength(one)}` })),
       };

@@ -50,9 +50,10 @@ test("two faults: the roots of both, unless one leaves unjudged what shows the o
       const expected = new Set([...(rootsOf.get(a) ?? []), ...(rootsOf.get(b) ?? [])]);
       const lost = [...expected].filter((key) => !found.includes(key));
       const more = found.filter((key) => !expected.has(key));
+      const causeOf = (key: string) => (rootsOf.get(a)?.includes(key) === true ? a : b);
       if (found.length === 0) wrong.push(`${nameOf(a)} + ${nameOf(b)}: nothing is found`);
       for (const key of lost)
-        if (!isHidden(book, key, rootsOf.get(a)?.includes(key) === true ? a : b))
+        if (!isHidden(book, key, causeOf(key)) && !emerged(book, key, causeOf(key)))
           wrong.push(`${nameOf(a)} + ${nameOf(b)}: loses ${key}, found ${found.join(", ")}`);
       if (found.length > 2) wrong.push(`${nameOf(a)} + ${nameOf(b)}: ${found.join(", ")}`);
       for (const key of more) if (lost.length === 0) wrong.push(`${nameOf(a)} + ${nameOf(b)}: more, ${key}`);
@@ -80,6 +81,15 @@ function isHidden(book: JudgedBook, key: string, fault: Planted): boolean {
       return verdict === "not judged" || (outcome.subject === null && verdict === "not applicable");
     })
   );
+}
+
+/** What waited for the finding shows the fault itself: the other fault took away what the finding was about. */
+function emerged(book: JudgedBook, key: string, fault: Planted): boolean {
+  const waited = (alone.get(fault)?.outcomes ?? []).filter(
+    ({ because }) => because?.type === "finding" && because.keys.includes(key),
+  );
+  const failed = new Set(book.outcomes.filter(({ verdict }) => verdict === "failed").map(nameOfOutcome));
+  return waited.some((outcome) => failed.has(nameOfOutcome(outcome)));
 }
 
 const nameOfOutcome = ({ definition, subject }: JudgedBook["outcomes"][number]) =>

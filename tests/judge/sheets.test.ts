@@ -1,85 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { calculation, type Calculation } from "../../src/model/calculation.ts";
-import {
-  answering,
-  basis,
-  define,
-  fault,
-  finding,
-  judged,
-  notes,
-  open,
-  owes,
-  verdicts,
-} from "../support/small-book.ts";
-import { flag, oneOf, quantity } from "../support/small-kinds.ts";
-
-const kinds = {
-  part: {
-    thickness: quantity("mm", { due: "now" }),
-    diameter: quantity("mm", { due: "now" }),
-    pressure: quantity("MPa", { due: "now" }),
-    allowance: quantity("mm"),
-    bearing: flag({ due: "now" }),
-    class: oneOf(["I", "II"], { due: "now" }),
-  },
-};
-const empty = { limits: [], accept: [], scope: "a test", examples: [], basis } as const;
-const stress = calculation({
-  ...empty,
-  id: "stress",
-  title: "Stress",
-  appliesTo: { kind: "part", when: [{ path: "bearing", equals: true }] },
-  inputs: { k: { path: "class", unit: "1", means: "class", options: ["I", "II"] } },
-  steps: [{ symbol: "f", unit: "MPa", means: "design stress", formula: "90[MPa] + 10[MPa]*k" }],
-  compared: [],
-});
-/** t = 1 · 1000 / (2 · 90) = 5.5556 mm */
-const wall = calculation({
-  ...empty,
-  id: "wall",
-  title: "Wall",
-  appliesTo: { kind: "part", when: [{ path: "bearing", equals: true }] },
-  inputs: {
-    p: { path: "pressure", unit: "MPa", means: "pressure" },
-    D: { path: "diameter", unit: "mm", means: "diameter" },
-    f: { path: "calculation(stress).f", unit: "MPa", means: "design stress", unsafe: "high" },
-    c: { path: "allowance", unit: "mm", means: "allowance", need: "optional" },
-    e: { path: "thickness", unit: "mm", means: "thickness", unsafe: "high" },
-  },
-  steps: [
-    { symbol: "t", unit: "mm", means: "required thickness", formula: "p*D/(2*f)" },
-    { symbol: "tc", unit: "mm", means: "with allowance", formula: "t + c" },
-    { symbol: "cat", unit: "1", means: "category", formula: "1*(p/p)", options: ["low", "high"] },
-  ],
-  accept: [{ left: "e", relation: ">=", right: "t", means: "thick enough", accuses: "e" }],
-  compared: [{ symbol: "t", unsafe: "low" }],
-  adopted: "e",
-});
-const part = { thickness: "10 mm", diameter: "1000 mm", pressure: "1 MPa", bearing: true, class: "I" };
-const inputs = { p: "1 MPa", D: "1000 mm", f: "90 MPa", e: "10 mm" };
-
-interface Sheet {
-  readonly inputs?: Readonly<Record<string, string>>;
-  readonly results?: Readonly<Record<string, string>>;
-  readonly adopted?: string;
-  readonly calculation?: string;
-}
-const rows = (values: Readonly<Record<string, string>>) =>
-  Object.entries(values).map(([symbol, text]) =>
-    /^[a-zI]/.test(text) ? { symbol, word: text } : { symbol, value: text },
-  );
-const sheet = ({ inputs: ins = inputs, results = {}, ...rest }: Sheet) => ({
-  calculation: "wall",
-  subject: "part:P1",
-  inputs: rows(ins),
-  results: rows(results),
-  ...rest,
-});
-const run = (one: Sheet, more: object = {}, calculations: readonly Calculation[] = [wall, stress], extra = {}) =>
-  judged(define({ kinds, calculations }), {
-    records: { part: { P1: { ...part, ...more } }, "calculation-sheet": { S1: sheet(one) }, ...extra },
-  });
+import type { Calculation } from "../../src/model/calculation.ts";
+import { answering, define, fault, finding, judged, notes, open, owes, verdicts } from "../support/small-book.ts";
+import { inputs, kinds, part, run, sheet, stress, wall, type Sheet } from "./wall-sheets.ts";
 
 describe("results, half a unit of the last digit on the unsafe side, a whole one on the safe side", () => {
   test.each([
@@ -247,13 +169,23 @@ describe("the adopted value", () => {
     expect(open(run({ adopted: "12 mm" }))).toEqual(["nonconformity wall/results|calculation-sheet:S1|adopted e"]);
   });
   test("waits when acceptance has accused the part's value", () => {
-    const book = run({ inputs: { ...inputs, e: "10 mm" }, adopted: "10 mm" }, { thickness: "5 mm" });
+    // The sheet states 5 mm too, and adopts another value: what acceptance says of 5 mm comes first.
+    const book = run({ inputs: { ...inputs, e: "5 mm" }, adopted: "10 mm" }, { thickness: "5 mm" });
     expect(open(book)).toEqual(["nonconformity wall|part:P1|accept e >= t"]);
     const because = "not judged: wall|part:P1|accept e >= t";
     expect(verdicts(book)).toMatchObject({
       "wall/inputs|calculation-sheet:S1#e": because,
       "wall/results|calculation-sheet:S1#adopted": because,
     });
+  });
+  test("stands for the input it does not state", () => {
+    const { e: _, ...rest } = inputs;
+    const book = run({ inputs: { ...rest, x: "1 mm" }, adopted: "10 mm" }, { thickness: "5 mm" });
+    expect(open(book)).toEqual([
+      "nonconformity wall/results|calculation-sheet:S1|adopted e",
+      "query wall/inputs|calculation-sheet:S1|unknown x",
+    ]);
+    expect(verdicts(book)["wall|part:P1"]).toBe("not judged: wall/results|calculation-sheet:S1|adopted e");
   });
 });
 

@@ -6,8 +6,7 @@ import { linkTo, plain, subjectLink, targetOf, worst, type Context } from "./con
 import { plainTable, wordsCell } from "./plain-table.ts";
 
 const noSheet = "The book holds no sheet of the maker for this calculation.";
-const apart =
-  "The recomputation does not read the maker’s sheet. Its inputs and results are compared afterwards, one by one.";
+const apart = "The recomputation takes no value from the maker’s sheet. Inputs and results are compared one by one.";
 
 const sheetsHeading = (said: string): Block[] => [
   { type: "heading", level: 2, text: "Recorded against recomputed" },

@@ -1,0 +1,134 @@
+import type { Calculation } from "../model/calculation.ts";
+import type { Finding, Outcome } from "../model/finding.ts";
+import { addressOf, type Address, type BookRecord } from "../model/record.ts";
+import { conclude, locate, type Court } from "../judge/court.ts";
+import { startAt, type Hit } from "../judge/follow.ts";
+import { holds } from "../judge/subjects.ts";
+import { clear, newTrail, noteRead, type Trail } from "../judge/trail.ts";
+import { disagreement, type Disagreement } from "./agree.ts";
+import { bindAlone } from "./inputs.ts";
+import { pairWith, statedIn, type Pair, type Stated } from "./pairs.ts";
+import { copiedOtherwise, disagrees, outcomeOf, sheetKind } from "./sheet-findings.ts";
+
+/** A sheet that states another value than the record it copies from. */
+export interface Dissent {
+  readonly sheet: BookRecord;
+  readonly calculation: Calculation;
+  readonly pair: Pair;
+  readonly found: Disagreement;
+  readonly trail: Trail;
+}
+
+/** A value of a record that sheets copy. */
+export interface Original {
+  readonly record: BookRecord;
+  readonly pointer: string;
+  readonly text: string;
+  readonly dissents: Dissent[];
+  /** Some sheet states the same. */
+  confirmed: boolean;
+}
+
+/**
+ * Compares values of records with the sheets that copy them, before anything is computed from them: a value that sheets
+ * contradict and none confirms is one finding. One sheet against the record disputes its value; several outvote it, and
+ * whatever rests on the value waits. Where a sheet confirms the record, those that do not are at fault, and are compared
+ * after the recomputation. Returns the outcomes of what was concluded, by address of the copy.
+ */
+export function compareCopies(court: Court, calculations: readonly Calculation[]): ReadonlyMap<Address, Outcome> {
+  const outcomes = new Map<Address, Outcome>();
+  for (const original of originalsOf(court, calculations)) {
+    if (original.confirmed || original.dissents.length === 0) continue;
+    const finding = findingOf(court, original);
+    for (const { sheet, calculation, pair, trail } of original.dissents) {
+      const { definition, subject } = outcomeOf(calculation, sheet, pair);
+      outcomes.set(addressOf(sheet, pair.pointer), conclude(court, definition, subject, trail, [finding]));
+    }
+  }
+  return outcomes;
+}
+
+function findingOf({ world }: Court, original: Original): Finding {
+  const [first, ...more] = original.dissents;
+  if (first === undefined || more.length > 0) return copiedOtherwise(world, original);
+  const { sheet, calculation, pair, found, trail } = first;
+  const { subject, place } = locate(world, original.record, original.pointer);
+  return {
+    ...disagrees(world, sheet, calculation, pair, found, trail),
+    related: [{ subject, place, message: `${original.text} here` }],
+    disputes: [addressOf(original.record, original.pointer)],
+  };
+}
+
+function originalsOf(court: Court, calculations: readonly Calculation[]): Iterable<Original> {
+  const originals = new Map<Address, Original>();
+  const byId = new Map(calculations.map((one) => [one.id, one]));
+  for (const sheet of court.world.graph.byKind.get(sheetKind)?.values() ?? []) {
+    const id = sheet.value["calculation"];
+    const calculation = typeof id === "string" ? byId.get(id) : undefined;
+    const start = calculation === undefined ? null : subjectOf(court, calculation, sheet);
+    if (calculation === undefined || start === null) continue;
+    const stated = statedIn(sheet, "inputs");
+    for (const one of [...stated, ...adoptedAlone(calculation, sheet, stated)])
+      noteCopy(court, originals, { sheet, calculation, start, stated: one });
+  }
+  return originals.values();
+}
+
+/** What a sheet was made for, if its calculation applies there for certain. */
+function subjectOf({ world }: Court, { appliesTo }: Calculation, sheet: BookRecord): Hit | null {
+  const link = world.graph.out.get(sheet)?.get("/subject");
+  const [kind = "", list = ""] = appliesTo.kind.split("#");
+  const pointer = link?.toPointer ?? "";
+  if (link?.to?.kind !== kind || (list === "" ? pointer !== "" : !pointer.startsWith(`/${list}/`))) return null;
+  const trail = newTrail();
+  for (const field of ["/id", "/calculation", "/subject"]) noteRead(world, trail, sheet, field, undefined);
+  noteRead(world, trail, link.to, pointer === "" ? "/id" : pointer, undefined);
+  const start = startAt(world, link.to, pointer);
+  return holds(world, appliesTo.when, start, trail) && clear(trail) ? start : null;
+}
+
+/** The adopted value, where the sheet does not state it among its inputs too. */
+function adoptedAlone({ adopted }: Calculation, sheet: BookRecord, stated: readonly Stated[]): readonly Stated[] {
+  const text = sheet.value["adopted"];
+  if (adopted === undefined || typeof text !== "string" || stated.some(({ symbol }) => symbol === adopted)) return [];
+  return [{ list: "results", symbol: adopted, text, pointer: "/adopted" }];
+}
+
+interface Copied {
+  readonly sheet: BookRecord;
+  readonly calculation: Calculation;
+  readonly start: Hit;
+  readonly stated: Stated;
+}
+
+function noteCopy(
+  { world }: Court,
+  originals: Map<Address, Original>,
+  { sheet, calculation, start, stated }: Copied,
+): void {
+  const { symbol, pointer } = stated;
+  const input = Object.hasOwn(calculation.inputs, symbol) ? calculation.inputs[symbol] : undefined;
+  if (input === undefined || stated.text === "") return;
+  const trail = newTrail();
+  noteRead(world, trail, sheet, pointer, stated.text);
+  const bound = bindAlone(world, symbol, input, start, trail);
+  const pair = bound === null ? null : pairWith(input, bound, stated);
+  // What is doubted, absent or of no use is said elsewhere; what is computed is compared after.
+  if (bound?.origin?.type !== "record" || pair === null || !clear(trail)) return;
+  const { origin } = bound;
+  const address = addressOf(origin.record, origin.pointer);
+  const known = originals.get(address);
+  const original: Original = known ?? {
+    record: origin.record,
+    pointer: origin.pointer,
+    text: bound.written ?? "",
+    dissents: [],
+    confirmed: false,
+  };
+  if (known === undefined) originals.set(address, original);
+  const sort = pointer === "/adopted" ? "adopted" : "input";
+  const found = disagreement(pair);
+  if (found === null) original.confirmed = true;
+  else original.dissents.push({ sheet, calculation, pair: { ...pair, sort }, found, trail });
+}
