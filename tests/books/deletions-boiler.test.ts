@@ -21,7 +21,8 @@ function unnoticed(record: Taken): string | undefined {
     return "the last step of the plan: nothing comes after it and nothing names it";
   if (record.kind !== "calculation-sheet") return undefined;
   const { calculation, subject } = fieldsOf(record);
-  if (typeof calculation === "string" && sheetsNotAsked.includes(calculation)) return "no register asks for a sheet of this calculation";
+  if (typeof calculation === "string" && sheetsNotAsked.includes(calculation))
+    return "no register asks for a sheet of this calculation";
   const part = typeof subject === "string" ? subject.replace(/^part:/, "") : "";
   const heating = fieldsOf({ kind: "part", id: part })["heating"];
   return calculation === "metal-temperature" && heating !== "convection" && heating !== "radiation"
