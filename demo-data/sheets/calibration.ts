@@ -59,7 +59,7 @@ export function drawCalibrations(paper: Paper, facts: Facts, instrument: Instrum
     signatures(sheet, [
       {
         role: "laboratory",
-        name: facts.signerOf(laboratory),
+        name: facts.name(instrument.signatures?.find(({ row }) => row === calibration.certificate)?.person),
         date: printed(calibration.date),
         stamp: facts.stamp(laboratory),
       },

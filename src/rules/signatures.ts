@@ -14,6 +14,7 @@ const signed = [
   "fitting",
   "heat-treatment",
   "inspection-step",
+  "instrument",
   "material-certificate",
   "ndt-report",
   "nonconformity-report",

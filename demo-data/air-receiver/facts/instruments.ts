@@ -1,47 +1,27 @@
 import type { Instrument } from "../../../src/generated/records.ts";
+import { calibration, signedByLaboratory } from "../../shop/calibrations.ts";
 
-interface Calibrated {
-  readonly certificate: string;
-  readonly date: string;
-  readonly validTo: string;
-  readonly uncertainty: string;
-}
+type Calibration = NonNullable<Instrument["calibrations"]>[number];
 
-/** An instrument with one calibration in force; found and left within its limits. */
+/** An instrument with one calibration in force. */
 const instrument = (
   id: string,
   type: Instrument["type"],
   name: string,
   maker: string,
   serial: string,
-  { certificate, date, validTo, uncertainty }: Calibrated,
+  inForce: Calibration,
   more: Partial<Instrument> = {},
-): Instrument => ({
-  id,
-  name,
-  ...(type !== undefined && { type }),
-  manufacturer: maker,
-  serial,
-  ...more,
-  calibrations: [
-    {
-      certificate,
-      date,
-      validTo,
-      laboratory: "LARKMETRIC",
-      asFound: "within limits",
-      asLeft: "within limits",
-      uncertainty,
-    },
-  ],
-});
-
-const calibrated = (certificate: string, date: string, validTo: string, uncertainty: string): Calibrated => ({
-  certificate: `LK-CAL-${certificate}`,
-  date,
-  validTo,
-  uncertainty,
-});
+): Instrument =>
+  signedByLaboratory({
+    id,
+    name,
+    ...(type !== undefined && { type }),
+    manufacturer: maker,
+    serial,
+    ...more,
+    calibrations: [inForce],
+  });
 
 const testGauge: Partial<Instrument> = {
   range: { minimum: "0 bar", maximum: "25 bar" },
@@ -58,7 +38,7 @@ export const instruments: readonly Instrument[] = [
     "test gauge, dial 160 mm, upper",
     "Dialwick",
     "DW-40711",
-    calibrated("2291", "2026-05-04", "2026-11-03", "0.06 bar"),
+    calibration("2291", "2026-05-04", "2026-11-03", "0.06 bar"),
     testGauge,
   ),
   instrument(
@@ -67,7 +47,7 @@ export const instruments: readonly Instrument[] = [
     "test gauge, dial 160 mm, lower",
     "Dialwick",
     "DW-40718",
-    calibrated("2292", "2026-05-04", "2026-11-03", "0.06 bar"),
+    calibration("2292", "2026-05-04", "2026-11-03", "0.06 bar"),
     testGauge,
   ),
   instrument(
@@ -76,7 +56,7 @@ export const instruments: readonly Instrument[] = [
     "bench gauge of the valve maker",
     "Dialwick",
     "DW-51180",
-    calibrated("2240", "2026-03-16", "2026-09-15", "0.04 bar"),
+    calibration("2240", "2026-03-16", "2026-09-15", "0.04 bar"),
     {
       range: { minimum: "0 bar", maximum: "25 bar" },
       accuracyClass: "0.6 %",
@@ -91,7 +71,7 @@ export const instruments: readonly Instrument[] = [
     "contact and immersion thermometer",
     "Kelvinmoor",
     "KM-2207",
-    calibrated("2293", "2026-05-04", "2027-05-03", "0.1 °C"),
+    calibration("2293", "2026-05-04", "2027-05-03", "0.1 °C"),
     {
       range: { minimum: "-10 °C", maximum: "110 °C" },
       maximumError: "0.3 K",
@@ -105,7 +85,7 @@ export const instruments: readonly Instrument[] = [
     "contact thermometer of the testers",
     "Kelvinmoor",
     "KM-2214",
-    calibrated("2216", "2026-02-23", "2027-02-22", "0.3 °C"),
+    calibration("2216", "2026-02-23", "2027-02-22", "0.3 °C"),
     {
       range: { minimum: "-20 °C", maximum: "250 °C" },
       resolution: "1 K",
@@ -117,7 +97,7 @@ export const instruments: readonly Instrument[] = [
     "furnace recorder, two thermocouples",
     "Chartwell & Dunn",
     "CD-0911",
-    calibrated("2145", "2025-10-13", "2026-10-12", "3 °C"),
+    calibration("2145", "2025-10-13", "2026-10-12", "3 °C"),
     {
       range: { minimum: "0 °C", maximum: "1200 °C" },
       resolution: "1 K",
@@ -129,7 +109,7 @@ export const instruments: readonly Instrument[] = [
     "transmission densitometer",
     "Greyscale Works",
     "GS-3301",
-    calibrated("2211", "2026-02-16", "2027-02-15", "0.02"),
+    calibration("2211", "2026-02-16", "2027-02-15", "0.02"),
   ),
   instrument(
     "LM-01",
@@ -137,7 +117,7 @@ export const instruments: readonly Instrument[] = [
     "illuminance meter",
     "Greyscale Works",
     "GS-1180",
-    calibrated("2212", "2026-02-16", "2027-02-15", "25 lx"),
+    calibration("2212", "2026-02-16", "2027-02-15", "25 lx"),
   ),
   instrument(
     "MY-01",
@@ -145,7 +125,7 @@ export const instruments: readonly Instrument[] = [
     "hand yoke, 45 N lift",
     "Fluxhollow",
     "FH-604",
-    calibrated("2258", "2026-03-30", "2026-09-29", "1 N"),
+    calibration("2258", "2026-03-30", "2026-09-29", "1 N"),
   ),
   instrument(
     "FM-01",
@@ -153,7 +133,7 @@ export const instruments: readonly Instrument[] = [
     "tangential field meter",
     "Fluxhollow",
     "FH-622",
-    calibrated("2259", "2026-03-30", "2027-03-29", "0.1 kA/m"),
+    calibration("2259", "2026-03-30", "2027-03-29", "0.1 kA/m"),
   ),
   instrument(
     "WG-01",
@@ -161,7 +141,7 @@ export const instruments: readonly Instrument[] = [
     "weld gauge, reinforcement and throat",
     "Truemeasure",
     "TM-771",
-    calibrated("2213", "2026-02-16", "2027-02-15", "0.1 mm"),
+    calibration("2213", "2026-02-16", "2027-02-15", "0.1 mm"),
   ),
   instrument(
     "WM-02",
@@ -169,7 +149,7 @@ export const instruments: readonly Instrument[] = [
     "clamp meter for current and voltage",
     "Ampereham",
     "AH-2091",
-    calibrated("2270", "2026-04-13", "2027-04-12", "1 A"),
+    calibration("2270", "2026-04-13", "2027-04-12", "1 A"),
   ),
   instrument(
     "UT-03",
@@ -177,7 +157,7 @@ export const instruments: readonly Instrument[] = [
     "ultrasonic thickness meter",
     "Truemeasure",
     "TM-903",
-    calibrated("2271", "2026-04-13", "2027-04-12", "0.05 mm"),
+    calibration("2271", "2026-04-13", "2027-04-12", "0.05 mm"),
     {
       resolution: "0.1 mm",
     },
@@ -188,7 +168,7 @@ export const instruments: readonly Instrument[] = [
     "steel tape 10 m, class I",
     "Truemeasure",
     "TM-118",
-    calibrated("2214", "2026-02-16", "2027-02-15", "0.3 mm"),
+    calibration("2214", "2026-02-16", "2027-02-15", "0.3 mm"),
   ),
   instrument(
     "CA-05",
@@ -196,7 +176,7 @@ export const instruments: readonly Instrument[] = [
     "calliper 300 mm",
     "Truemeasure",
     "TM-406",
-    calibrated("2215", "2026-02-16", "2027-02-15", "0.02 mm"),
+    calibration("2215", "2026-02-16", "2027-02-15", "0.02 mm"),
   ),
   instrument(
     "CT-01",
@@ -204,6 +184,6 @@ export const instruments: readonly Instrument[] = [
     "magnetic induction meter",
     "Truemeasure",
     "TM-955",
-    calibrated("2272", "2026-04-13", "2027-04-12", "2 µm"),
+    calibration("2272", "2026-04-13", "2027-04-12", "2 µm"),
   ),
 ];

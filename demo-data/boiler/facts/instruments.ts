@@ -1,17 +1,8 @@
 import type { Instrument } from "../../../src/generated/records.ts";
+import { calibration, signedByLaboratory } from "../../shop/calibrations.ts";
 import { instruments as shopInstruments } from "../../air-receiver/facts/instruments.ts";
 
 type Calibration = NonNullable<Instrument["calibrations"]>[number];
-
-const calibration = (number: string, date: string, validTo: string, uncertainty: string): Calibration => ({
-  certificate: `LK-CAL-${number}`,
-  date,
-  validTo,
-  laboratory: "LARKMETRIC",
-  asFound: "within limits",
-  asLeft: "within limits",
-  uncertainty,
-});
 
 /** Instruments of the shop that served this boiler, and the calibration before the one the receiver shows, where it was needed. */
 const kept: readonly (readonly [id: string, before?: Calibration])[] = [
@@ -87,4 +78,4 @@ const own: readonly Instrument[] = [
   },
 ];
 
-export const instruments: readonly Instrument[] = [...fromShop, ...own];
+export const instruments: readonly Instrument[] = [...fromShop, ...own].map(signedByLaboratory);

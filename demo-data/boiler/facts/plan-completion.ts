@@ -1,4 +1,4 @@
-import { of, type Step } from "./plan-steps.ts";
+import { fittingsNotTried, fittingsTried, of, type Step } from "./plan-steps.ts";
 
 /** From the completed boiler to its declaration. */
 export const stepsOfCompletion: readonly Step[] = [
@@ -59,6 +59,16 @@ export const stepsOfCompletion: readonly Step[] = [
     records: of("document", "DOC-11 DOC-12 DOC-13"),
   },
   {
+    step: 315,
+    phase: "Completion",
+    activity: "Mountings, controls and pumps: certificates, ratings and heights compared with the drawings",
+    criterion: "for 10 bar and 185 °C at least; water levels as drawn",
+    procedure: "drawing:DRG-10@A",
+    by: "D2",
+    done: "2026-05-07",
+    records: fittingsNotTried,
+  },
+  {
     step: 320,
     phase: "Completion",
     activity: "Nameplate stamped and fixed",
@@ -80,7 +90,7 @@ export const stepsOfCompletion: readonly Step[] = [
     by: "D2",
     done: "2026-05-12",
     notice: "2026-04-30",
-    records: of("document", "DOC-10"),
+    records: [...of("document", "DOC-10"), ...fittingsTried],
   },
   {
     step: 340,

@@ -1,11 +1,13 @@
 import type { Joint } from "../../../src/generated/records.ts";
 import { of, type Step } from "../../air-receiver/facts/plan-step.ts";
 import { certificates } from "./certificates.ts";
+import { fittings } from "./fittings.ts";
 import { instruments } from "./instruments.ts";
 import { joints } from "./joints.ts";
 import { millApprovals, pieceMarks } from "./marks.ts";
 import { parts } from "./parts.ts";
 import { procedures } from "./shop-procedures.ts";
+import { tubeEndGroups } from "./tube-ends.ts";
 
 export { of, type Step };
 
@@ -25,6 +27,16 @@ export const allInstruments = links("instrument", instruments);
 export const allProcedures = links(
   "procedure",
   procedures.map(({ record }) => record),
+);
+
+export const allTubeEnds = links("tube-end-group", tubeEndGroups);
+
+const isTried = ({ functionTests = [] }: (typeof fittings)[number]) => functionTests.length > 0;
+/** Fittings that are tried under steam, and those that are only looked at. */
+export const fittingsTried = links("fitting", fittings.filter(isTried));
+export const fittingsNotTried = links(
+  "fitting",
+  fittings.filter((one) => !isTried(one)),
 );
 
 /** Certificates received on some days, with the approvals of their mills. */

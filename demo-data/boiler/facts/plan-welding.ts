@@ -1,4 +1,4 @@
-import { jointsWhere, of, parted, type Step } from "./plan-steps.ts";
+import { allTubeEnds, jointsWhere, of, parted, type Step } from "./plan-steps.ts";
 
 const numbered = (pattern: RegExp) => jointsWhere(({ id }) => pattern.test(id));
 
@@ -125,7 +125,7 @@ export const stepsOfWelding: readonly Step[] = [
     by: "S1",
     done: "2026-04-17",
     notice: "2026-04-08",
-    records: parted("tube", "stay-tube"),
+    records: [...parted("tube", "stay-tube"), ...allTubeEnds],
   },
   {
     step: 240,
