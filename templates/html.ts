@@ -56,7 +56,11 @@ const entities: ReadonlyMap<string, string> = new Map([
 ]);
 
 /** Text safe in content and in quoted attributes. */
-const escape = (text: string): string => visible(text).replaceAll(/[&<>"']/g, (sign) => entities.get(sign) ?? sign);
+const escape = (text: string): string =>
+  harmless.test(text) ? text : visible(text).replaceAll(/[&<>"']/g, (sign) => entities.get(sign) ?? sign);
+
+/** Nearly all text: nothing to escape and nothing that cannot be shown. */
+const harmless = /^[ !#-%(-;=?-~]*$/;
 
 /**
  * Signs a page cannot show, and those that turn the direction of what follows so that it reads as something else, are

@@ -8,6 +8,7 @@ import type { World } from "../judge/world.ts";
 import { accusedBy, groundsOf, inCommon, type Place } from "./blame.ts";
 import type { BoundCalculation } from "./inputs.ts";
 import type { Run } from "./run.ts";
+import { short } from "../model/print-number.ts";
 
 /** A calculation on one subject. */
 export interface Applied {
@@ -124,8 +125,6 @@ function refuse(world: World, applied: Applied, accused: readonly Place[], faile
 /** Whether a place lies outside the record or row that is judged. */
 const isOutside = ({ record, pointer }: Applied, at: Pick<Applied, "record" | "pointer">) =>
   at.record !== record || (at.pointer !== pointer && !at.pointer.startsWith(`${pointer}/`));
-
-const short = (value: number) => String(Number(value.toPrecision(6)));
 
 /** A comparison as a stable name: its formulas, not its wording. */
 const textOf = ({ left, relation, right }: Comparison) => `${left} ${relation} ${right}`;

@@ -111,3 +111,6 @@ function grouped(value: number, decimals: number): string {
   const after = fraction.length > 3 ? fraction.replace(/(\d{3})(?=\d)/g, `$1${noBreakSpace}`) : fraction;
   return sign + before + (after === "" ? "" : `.${after}`);
 }
+
+/** A number in a sentence, to six figures. */
+export const short = (value: number): string => String(Number(value.toPrecision(6)));

@@ -1,6 +1,7 @@
 import { excerptSeen, fromMemory } from "../../model/basis.ts";
 import type { ListFunction, ListResult } from "../../model/calculation.ts";
 import { numbers } from "./arguments.ts";
+import { short } from "../../model/print-number.ts";
 
 /** Categories in rising order, as equipment records state them; the value of the function is the position in this list. */
 export const categories: readonly string[] = ["sound engineering practice", "I", "II", "III", "IV"];
@@ -89,5 +90,3 @@ export const heatedCategory: ListFunction = {
     PS >= 0 && V > 0 ? categoryOfHeated(PS, V) : { refused: "pressure and volume must be positive" },
   ),
 };
-
-const short = (value: number) => String(Number(value.toPrecision(6)));

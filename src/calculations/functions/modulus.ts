@@ -1,6 +1,7 @@
 import { fromMemory } from "../../model/basis.ts";
 import type { ListFunction } from "../../model/calculation.ts";
 import { numbers } from "./arguments.ts";
+import { short } from "../../model/print-number.ts";
 
 /** Temperature in °C and Young's modulus in MPa of unalloyed and low-alloy ferritic steel. */
 const points: readonly (readonly [number, number])[] = [
@@ -30,7 +31,7 @@ export const steelModulus: ListFunction = {
   compute: numbers(([t = Number.NaN]) => {
     const value = modulusOfSteel(t);
     return value === undefined
-      ? { refused: `Young's modulus is known from 20 °C to 400 °C, not at ${t} °C` }
-      : { value, lines: [`linear in the table of ferritic steel, at ${t} °C`] };
+      ? { refused: `Young's modulus is known from 20 °C to 400 °C, not at ${short(t)} °C` }
+      : { value, lines: [`linear in the table of ferritic steel, at ${short(t)} °C`] };
   }),
 };

@@ -1,8 +1,7 @@
 import { fromMemory } from "../../model/basis.ts";
 import type { ListFunction } from "../../model/calculation.ts";
 import { numbers } from "./arguments.ts";
-
-const short = (value: number) => String(Number(value.toPrecision(5)));
+import { short } from "../../model/print-number.ts";
 
 /**
  * Named function `countedWall(branchWall, shellWall, bore, axialWidth, smallBore, small, large, frame)` in mm: how much of

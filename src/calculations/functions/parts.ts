@@ -2,6 +2,7 @@ import { derivedFrom, fromMemory, ownChoice } from "../../model/basis.ts";
 import type { ListFunction } from "../../model/calculation.ts";
 import { quantity } from "../../model/input.ts";
 import { allRows, quantityIn, rowsThenNumbers, type Row } from "./arguments.ts";
+import { short } from "../../model/print-number.ts";
 
 /** What a thickness reading is read with: the reading itself. */
 export const thicknessReading = { value: quantity("", "mm") } as const;
@@ -121,5 +122,3 @@ export const totalCapacity: ListFunction = {
     };
   }),
 };
-
-const short = (value: number) => String(Number(value.toPrecision(6)));

@@ -2,6 +2,7 @@ import { derivedFrom, fromMemory, ownChoice } from "../../model/basis.ts";
 import type { ListFunction } from "../../model/calculation.ts";
 import { quantity, text } from "../../model/input.ts";
 import { quantityIn, rowsThenNumbers, textIn, type Row } from "./arguments.ts";
+import { short } from "../../model/print-number.ts";
 
 /** One support that the circle of a region touches: its sort. */
 export const supportOfPlate = { support: text("") } as const;
@@ -106,5 +107,3 @@ export const greatestField: ListFunction = {
     fields.length === 0 ? { value: 0, lines: ["no field of tubes"] } : greatest(fields),
   ),
 };
-
-const short = (value: number) => String(Number(value.toPrecision(6)));

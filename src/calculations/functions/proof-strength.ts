@@ -2,6 +2,7 @@ import { ownChoice } from "../../model/basis.ts";
 import type { ListFunction, ListResult } from "../../model/calculation.ts";
 import { quantity } from "../../model/input.ts";
 import { quantityIn, rowsThenNumbers, type Row } from "./arguments.ts";
+import { short } from "../../model/print-number.ts";
 
 /** What a point of the proof-strength table is read with. */
 export const proofStrengthPoint = {
@@ -55,13 +56,14 @@ function interpolate(points: readonly Point[], t: number): ListResult {
     return { refused: `the strength at ${bound.temperature} °C is stated as a bound without lower end` };
   if (t > last.temperature)
     return {
-      refused: `the temperature ${t} °C lies above ${last.temperature} °C, the last at which a proof strength is known`,
+      refused: `the temperature ${short(t)} °C lies above ${last.temperature} °C, the last at which a proof strength is known`,
     };
   if (t <= first.temperature)
     return { value: first.strength, lines: [`at or below 20 °C: the yield strength at 20 °C, ${first.strength} MPa`] };
   const upper = points.findIndex((point) => t <= point.temperature);
   const [from, to] = [points[upper - 1] ?? first, points[upper] ?? last];
-  if (t === to.temperature) return { value: to.strength, lines: [`as tabulated at ${t} °C: ${to.strength} MPa`] };
+  if (t === to.temperature)
+    return { value: to.strength, lines: [`as tabulated at ${short(t)} °C: ${to.strength} MPa`] };
   const share = (t - from.temperature) / (to.temperature - from.temperature);
   return {
     value: from.strength + share * (to.strength - from.strength),

@@ -2,6 +2,7 @@ import { ownChoice } from "../../model/basis.ts";
 import type { ListFunction, ListResult } from "../../model/calculation.ts";
 import { date, quantity } from "../../model/input.ts";
 import { dateIn, quantityIn, rowsThenNumbers, type Row } from "./arguments.ts";
+import { short } from "../../model/print-number.ts";
 
 /** What a reading of a pressure test is read with: its time, both gauges, and the water. */
 export const reading = {
@@ -238,5 +239,3 @@ function extreme(
   if (row === undefined || !Number.isFinite(value)) return { refused: "a reading states a bound instead of a value" };
   return { value, lines: [`${short(value)} ${unit} at ${dateIn(row, "time").text}`], at: [row] };
 }
-
-const short = (value: number) => String(Number(value.toPrecision(6)));

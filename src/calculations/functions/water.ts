@@ -1,6 +1,7 @@
 import type { ListFunction, ListResult } from "../../model/calculation.ts";
 import { published } from "../../model/basis.ts";
 import { numbers } from "./arguments.ts";
+import { short } from "../../model/print-number.ts";
 
 const kell = published(
   "G. S. Kell, J. Chem. Eng. Data 20 (1975) 97",
@@ -40,7 +41,7 @@ export function compressibilityOfWater(t: number): number {
 const inRange = (t: number, compute: (t: number) => number): ListResult =>
   t >= 0 && t <= 100
     ? { value: compute(t), lines: [] }
-    : { refused: `water temperature ${t} °C lies outside 0 to 100 °C, where the correlation was fitted` };
+    : { refused: `water temperature ${short(t)} °C lies outside 0 to 100 °C, where the correlation was fitted` };
 
 /** Named function `expansion(t)`: volumetric expansion of water in 1/K. */
 export const waterExpansion: ListFunction = {

@@ -85,7 +85,9 @@ export function formsOf(computed: Computed): Map<string, string> {
 }
 
 /** The digits as recorded where the formula takes them unconverted; else the figure of the value. */
-export const shortNumber = ({ value = 0, written }: BoundInput) => {
-  const digits = written === undefined ? undefined : /^-?\d+(\.\d+)?/.exec(written)?.[0];
+export const shortNumber = ({ value = 0, written, origin }: BoundInput) => {
+  // A result is handed on in full; its own page prints it so.
+  const digits =
+    written === undefined || origin?.type === "calculation" ? undefined : /^-?\d+(\.\d+)?/.exec(written)?.[0];
   return digits !== undefined && Number(digits) === value ? digits : figure(value);
 };

@@ -90,7 +90,7 @@ export function wordsOf(fonts: Fonts, text: Text, style: TextStyle, known: (dest
         return;
       }
       const shown = isSpace ? "\u00a0" : part;
-      const pieces = keep ? [shown] : shown.split(breakAfter);
+      const pieces = keep || !divided.test(shown) ? [shown] : shown.split(breakAfter);
       pieces.forEach((piece, at) => {
         if (at > 0) open = undefined;
         spaceLink = at > 0 ? look.link : spaceLink;
@@ -101,13 +101,22 @@ export function wordsOf(fonts: Fonts, text: Text, style: TextStyle, known: (dest
   return words;
 }
 
+/** Most words hold none of the signs that `breakAfter` looks for. */
+const divided = /[-–/—]/;
+
 /** After a hyphen between letters or a slash of a longer path: never inside a number, a date or an id. */
 const breakAfter = /(?<=[\p{Ll}]{2}[-–/])(?=\p{L}{2})|(?<=\/)(?=[^/]{4,}\/)|(?<=—)/u;
 
 const month = /^(?:January|February|March|April|May|June|July|August|September|October|November|December)\b/;
 
 const holdsUnit = (before: string | undefined, after: string | undefined) =>
-  before !== undefined && after !== undefined && /\d$/.test(before) && (unit.test(after) || month.test(after));
+  before !== undefined && after !== undefined && endsInDigit(before) && (unit.test(after) || month.test(after));
+
+// A pattern would look through the whole word, and this is asked of every space of the book.
+function endsInDigit(text: string): boolean {
+  const last = text.charCodeAt(text.length - 1);
+  return last >= 48 && last <= 57;
+}
 
 const plainDress = (style: TextStyle): Dressed => ({
   face: faceOf(style),

@@ -28,9 +28,16 @@ interface Sign {
 interface FaceState {
   readonly used: UsedFont;
   readonly features: readonly "onum"[] | readonly ("onum" | "pnum")[];
-  readonly signs: Map<number, Sign>;
-  readonly pairs: Map<number, number>;
+  /** Signs by code point: those of the first plane's beginning in a list, since nearly all text is made of them. */
+  readonly near: (Sign | undefined)[];
+  readonly far: Map<number, Sign>;
+  /** Kerning by left sign and right sign, the same two ways. */
+  readonly nearPairs: Int16Array;
+  readonly farPairs: Map<number, number>;
 }
+
+const nearEnd = 256;
+const notLookedUp = -32768;
 
 /** Measures and encodes text; the only way any character reaches the book. */
 export interface Fonts {
@@ -83,8 +90,10 @@ export function openFonts(): Fonts {
       faces.set(face, {
         used,
         features: face === "serif-old" ? ["onum", "pnum"] : [],
-        signs: new Map(),
-        pairs: new Map(),
+        near: new Array<Sign | undefined>(nearEnd).fill(undefined),
+        far: new Map(),
+        nearPairs: new Int16Array(nearEnd * nearEnd).fill(notLookedUp),
+        farPairs: new Map(),
       });
     return used;
   });
@@ -139,10 +148,11 @@ export function openFonts(): Fonts {
 }
 
 function signOf(state: FaceState, codePoint: number): Sign {
-  const known = state.signs.get(codePoint);
+  const known = codePoint < nearEnd ? state.near[codePoint] : state.far.get(codePoint);
   if (known !== undefined) return known;
   const sign = learn(state, codePoint);
-  state.signs.set(codePoint, sign);
+  if (codePoint < nearEnd) state.near[codePoint] = sign;
+  else state.far.set(codePoint, sign);
   return sign;
 }
 
@@ -180,17 +190,25 @@ function take({ used }: FaceState, glyphs: readonly Glyph[], reads: string, kern
 }
 
 function kerning(state: FaceState, left: number, right: number): number {
+  if (left < nearEnd && right < nearEnd) {
+    const at = left * nearEnd + right;
+    const known = state.nearPairs[at] ?? notLookedUp;
+    if (known !== notLookedUp) return known;
+    return (state.nearPairs[at] = kerningOf(state, left, right));
+  }
   const key = left * 0x10000 + right;
-  const known = state.pairs.get(key);
+  const known = state.farPairs.get(key);
   if (known !== undefined) return known;
-  const { font } = state.used;
+  const by = kerningOf(state, left, right);
+  state.farPairs.set(key, by);
+  return by;
+}
+
+function kerningOf({ used: { font } }: FaceState, left: number, right: number): number {
   const run = font.layout(String.fromCodePoint(left, right), { liga: false, clig: false, calt: false });
   const [first] = run.glyphs;
   const [place] = run.positions;
-  const by =
-    run.glyphs.length === 2 && first !== undefined && place !== undefined
-      ? Math.round(((place.xAdvance - first.advanceWidth) * 1000) / font.unitsPerEm)
-      : 0;
-  state.pairs.set(key, by);
-  return by;
+  return run.glyphs.length === 2 && first !== undefined && place !== undefined
+    ? Math.round(((place.xAdvance - first.advanceWidth) * 1000) / font.unitsPerEm)
+    : 0;
 }

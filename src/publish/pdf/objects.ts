@@ -32,7 +32,10 @@ class SourceObject extends PDFObject {
 export const source = (text: string): PDFObject => new SourceObject(text);
 
 /** Compresses content or any other bytes the way all streams of the book are. */
-export const packed = (bytes: Uint8Array): Uint8Array => deflateSync(bytes, { level: 6 });
+export function packed(bytes: Uint8Array): Uint8Array {
+  // A copy of its own: what the compressor gives is a window into a block many times as large.
+  return Buffer.from(deflateSync(bytes, { level: 6 }));
+}
 
 /** Registers packed bytes as a stream. */
 export function packedStream(

@@ -63,37 +63,51 @@ export function setLine(setter: Setter, text: Text, style: TextStyle): Line {
 
 function lineOf(fonts: Fonts, words: readonly Word[], indent: number): Line {
   const runs: Run[] = [];
+  let last: OpenRun | undefined;
   let x = indent;
   let ascent = 0;
   let descent = 0;
+  // A run is measured when nothing more joins it: word by word, a line would be measured as often as it has words.
+  const close = () => {
+    if (last === undefined) return;
+    if (last.joined) {
+      last.width = fonts.width(last.face, last.size, last.text);
+      x = last.x + last.width;
+    }
+    runs.push(last);
+  };
   words.forEach((word, index) => {
     const space = index === 0 ? 0 : word.space;
     word.atoms.forEach((atom, at) => {
       const gap = at === 0 ? space : 0;
-      const last = runs.at(-1);
       if (atom.box !== undefined) {
         ascent = Math.max(ascent, atom.box.ascent);
         descent = Math.max(descent, atom.box.descent);
       }
       if (last !== undefined && joins(last, atom) && (gap === 0 || word.linked || atom.link === undefined)) {
-        const text = gap === 0 ? last.text + atom.text : `${last.text} ${atom.text}`;
-        const width = fonts.width(last.face, last.size, text);
-        runs[runs.length - 1] = { ...last, text, width };
-        x = last.x + width;
-      } else {
-        // The space is printed at the end of the run before, so that text taken from the page keeps its words apart.
-        if (gap > 0 && last !== undefined && last.box === undefined && last.link === undefined)
-          runs[runs.length - 1] = { ...last, text: `${last.text} ` };
-        const spaced = gap > 0 && last !== undefined && (last.box !== undefined || last.link !== undefined);
-        if (spaced && atom.link === undefined && atom.box === undefined)
-          runs.push({ ...atom, x, text: ` ${atom.text}`, width: gap + atom.width });
-        else runs.push({ ...atom, x: x + gap });
-        x += gap + atom.width;
+        last.text += gap === 0 ? atom.text : ` ${atom.text}`;
+        last.joined = true;
+        return;
       }
+      close();
+      const before = last;
+      // The space is printed at the end of the run before, so that text taken from the page keeps its words apart.
+      const apart = gap > 0 && before !== undefined;
+      const bare = before?.box === undefined && before?.link === undefined;
+      if (apart && bare) before.text += " ";
+      const spaced = apart && !bare && atom.link === undefined && atom.box === undefined;
+      last = spaced
+        ? { ...atom, x, text: ` ${atom.text}`, width: gap + atom.width, joined: false }
+        : { ...atom, x: x + gap, joined: false };
+      x += gap + atom.width;
     });
   });
+  close();
   return { runs, width: x, least: Math.max(0, ...words.map(({ width }) => width)), ascent, descent };
 }
+
+/** The run that the next atom may still join. */
+type OpenRun = { -readonly [Key in keyof Run]: Run[Key] } & { joined: boolean };
 
 const joins = (a: Atom, b: Atom) =>
   a.box === undefined &&
