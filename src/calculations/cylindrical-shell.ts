@@ -1,8 +1,11 @@
-import { least, thicknessReading } from "./functions/parts.ts";
+import { least } from "./functions/parts.ts";
+import { wallOf } from "./shared/wall.ts";
 import { derivedFrom, fromMemory } from "../model/basis.ts";
 import { calculation } from "../model/calculation.ts";
 
 const en13445 = fromMemory("EN 13445-3", undefined, "cylindrical shells under internal pressure");
+
+const wall = wallOf("thickness");
 
 export const cylindricalShell = calculation({
   id: "cylindrical-shell",
@@ -22,16 +25,7 @@ export const cylindricalShell = calculation({
     Di: { path: "insideDiameter", unit: "mm", means: "inside diameter", display: "D_i", unsafe: "low" },
     f: { path: "calculation(design-stress).f", unit: "MPa", means: "design stress", unsafe: "high" },
     z: { path: "weldCoefficient", unit: "1", means: "weld joint coefficient", unsafe: "high" },
-    c: { path: "corrosionAllowance", unit: "mm", means: "corrosion allowance", unsafe: "low" },
-    δ: { path: "thicknessUndertolerance", unit: "mm", means: "undertolerance of the thickness", unsafe: "low" },
-    en: { path: "nominalThickness", unit: "mm", means: "nominal thickness", display: "e_n", unsafe: "high" },
-    measured: {
-      path: "measuredThickness[]",
-      unit: "rows",
-      means: "measured thicknesses",
-      need: "optional",
-      rows: thicknessReading,
-    },
+    ...wall.inputs,
   },
   functions: [least],
   steps: [
@@ -42,22 +36,8 @@ export const cylindricalShell = calculation({
       formula: "p*Di / (2*f*z - p)",
       round: { decimals: 2, direction: "up" },
     },
-    {
-      symbol: "ereq",
-      unit: "mm",
-      means: "required nominal thickness",
-      formula: "e + c + δ",
-      display: "e_req",
-      round: { decimals: 2, direction: "up" },
-    },
-    {
-      symbol: "ea",
-      unit: "mm",
-      means: "analysis thickness",
-      formula: "en - c - δ",
-      display: "e_a",
-      round: { decimals: 2, direction: "down" },
-    },
+    wall.required,
+    wall.analysis,
     {
       symbol: "pmax",
       unit: "MPa",
@@ -66,22 +46,7 @@ export const cylindricalShell = calculation({
       display: "p_max",
       round: { decimals: 3, direction: "down" },
     },
-    {
-      symbol: "em",
-      unit: "mm",
-      means: "least measured thickness",
-      formula: "least(measured)",
-      display: "e_m",
-      round: { decimals: 2, direction: "down" },
-    },
-    {
-      symbol: "emin",
-      unit: "mm",
-      means: "thickness that must be left before corrosion",
-      formula: "e + c",
-      display: "e_min",
-      round: { decimals: 2, direction: "up" },
-    },
+    ...wall.measured,
   ],
   limits: [
     { left: "p", relation: ">", right: "0[MPa]", means: "the pressure acts from inside" },
@@ -103,24 +68,7 @@ export const cylindricalShell = calculation({
     },
     { left: "ea", relation: ">", right: "0[mm]", means: "a thickness is left after allowances" },
   ],
-  accept: [
-    {
-      left: "en",
-      relation: ">=",
-      right: "ereq",
-      means: "the nominal thickness is at least the required one",
-      accuses: "en",
-    },
-    {
-      left: "em",
-      relation: ">=",
-      right: "emin",
-      means: "the least measured thickness is at least the calculated one with corrosion allowance",
-      accuses: "measured",
-      needs: "measured",
-      owner: "quality",
-    },
-  ],
+  accept: [wall.thickEnough, wall.measuredEnough],
   compared: [
     { symbol: "e", unsafe: "low" },
     { symbol: "ereq", unsafe: "low" },

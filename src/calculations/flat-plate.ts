@@ -1,9 +1,12 @@
 import { fieldOfPlate, greatestField, greatestRegion, regionOfPlate } from "./functions/plates.ts";
-import { least, thicknessReading } from "./functions/parts.ts";
+import { least } from "./functions/parts.ts";
+import { wallOf } from "./shared/wall.ts";
 import { excerptSeen } from "../model/basis.ts";
 import { calculation } from "../model/calculation.ts";
 
 const regions = (...thicknesses: readonly number[]) => thicknesses.map((one) => ({ thickness: `${one} mm` }));
+
+const wall = wallOf("thickness");
 
 export const flatPlate = calculation({
   id: "flat-plate",
@@ -28,16 +31,7 @@ export const flatPlate = calculation({
       rows: fieldOfPlate,
     },
     e0: { path: "profile.plateLeast", unit: "mm", means: "least thickness of any such plate" },
-    c: { path: "corrosionAllowance", unit: "mm", means: "corrosion allowance", unsafe: "low" },
-    δ: { path: "thicknessUndertolerance", unit: "mm", means: "undertolerance of the thickness", unsafe: "low" },
-    en: { path: "nominalThickness", unit: "mm", means: "nominal thickness", display: "e_n", unsafe: "high" },
-    measured: {
-      path: "measuredThickness[]",
-      unit: "rows",
-      means: "measured thicknesses",
-      need: "optional",
-      rows: thicknessReading,
-    },
+    ...wall.inputs,
   },
   functions: [greatestRegion, greatestField, least],
   steps: [
@@ -64,53 +58,14 @@ export const flatPlate = calculation({
       display: "e_req",
       round: { decimals: 2, direction: "up" },
     },
-    {
-      symbol: "ea",
-      unit: "mm",
-      means: "analysis thickness",
-      formula: "en - c - δ",
-      display: "e_a",
-      round: { decimals: 2, direction: "down" },
-    },
-    {
-      symbol: "em",
-      unit: "mm",
-      means: "least measured thickness",
-      formula: "least(measured)",
-      display: "e_m",
-      round: { decimals: 2, direction: "down" },
-    },
-    {
-      symbol: "emin",
-      unit: "mm",
-      means: "thickness that must be left before corrosion",
-      formula: "e + c",
-      display: "e_min",
-      round: { decimals: 2, direction: "up" },
-    },
+    wall.analysis,
+    ...wall.measured,
   ],
   limits: [
     { left: "ea", relation: ">", right: "0[mm]", means: "a thickness is left after allowances" },
     { left: "c", relation: ">=", right: "0[mm]", means: "the corrosion allowance is not negative" },
   ],
-  accept: [
-    {
-      left: "en",
-      relation: ">=",
-      right: "ereq",
-      means: "the nominal thickness is at least the required one",
-      accuses: "en",
-    },
-    {
-      left: "em",
-      relation: ">=",
-      right: "emin",
-      means: "the least measured thickness is at least the calculated one with corrosion allowance",
-      accuses: "measured",
-      needs: "measured",
-      owner: "quality",
-    },
-  ],
+  accept: [wall.thickEnough, wall.measuredEnough],
   compared: [
     { symbol: "e", unsafe: "low" },
     { symbol: "et", unsafe: "low" },

@@ -1,7 +1,10 @@
 import { smokeTubeExamples } from "./smoke-tube-examples.ts";
-import { least, thicknessReading } from "./functions/parts.ts";
+import { least } from "./functions/parts.ts";
+import { wallOf } from "./shared/wall.ts";
 import { derivedFrom, excerptSeen, ownChoice } from "../model/basis.ts";
 import { calculation } from "../model/calculation.ts";
+
+const wall = wallOf("wall");
 
 export const smokeTube = calculation({
   id: "smoke-tube",
@@ -19,17 +22,11 @@ export const smokeTube = calculation({
   inputs: {
     p: { path: "book.equipment.calculationPressure", unit: "MPa", means: "calculation pressure", unsafe: "low" },
     do: { path: "outsideDiameter", unit: "mm", means: "outside diameter", display: "d_o", unsafe: "low" },
-    en: { path: "nominalThickness", unit: "mm", means: "nominal wall", display: "e_n", unsafe: "high" },
+    en: wall.inputs.en,
     f: { path: "calculation(design-stress).f", unit: "MPa", means: "design stress", unsafe: "high" },
-    c: { path: "corrosionAllowance", unit: "mm", means: "corrosion allowance", unsafe: "low" },
-    δ: { path: "thicknessUndertolerance", unit: "mm", means: "undertolerance of the wall", unsafe: "low" },
-    measured: {
-      path: "measuredThickness[]",
-      unit: "rows",
-      means: "measured walls",
-      need: "optional",
-      rows: thicknessReading,
-    },
+    c: wall.inputs.c,
+    δ: wall.inputs.δ,
+    measured: wall.inputs.measured,
   },
   functions: [least],
   steps: [
@@ -40,22 +37,8 @@ export const smokeTube = calculation({
       formula: "p*do / (1.6*f)",
       round: { decimals: 2, direction: "up" },
     },
-    {
-      symbol: "ereq",
-      unit: "mm",
-      means: "required nominal wall",
-      formula: "e + c + δ",
-      display: "e_req",
-      round: { decimals: 2, direction: "up" },
-    },
-    {
-      symbol: "ea",
-      unit: "mm",
-      means: "analysis thickness",
-      formula: "en - c - δ",
-      display: "e_a",
-      round: { decimals: 2, direction: "down" },
-    },
+    wall.required,
+    wall.analysis,
     {
       symbol: "pmax",
       unit: "MPa",
@@ -64,22 +47,7 @@ export const smokeTube = calculation({
       display: "p_max",
       round: { decimals: 3, direction: "down" },
     },
-    {
-      symbol: "em",
-      unit: "mm",
-      means: "least measured wall",
-      formula: "least(measured)",
-      display: "e_m",
-      round: { decimals: 2, direction: "down" },
-    },
-    {
-      symbol: "emin",
-      unit: "mm",
-      means: "wall that must be left before corrosion",
-      formula: "e + c",
-      display: "e_min",
-      round: { decimals: 2, direction: "up" },
-    },
+    ...wall.measured,
   ],
   limits: [
     { left: "p", relation: ">", right: "0[MPa]", means: "the pressure acts from outside" },
@@ -106,24 +74,7 @@ export const smokeTube = calculation({
       basis: derivedFrom("at 0.03·d even an endless tube of steel collapses elastically above 11 MPa only"),
     },
   ],
-  accept: [
-    {
-      left: "en",
-      relation: ">=",
-      right: "ereq",
-      means: "the nominal wall is at least the required one",
-      accuses: "en",
-    },
-    {
-      left: "em",
-      relation: ">=",
-      right: "emin",
-      means: "the least measured wall is at least the calculated one with corrosion allowance",
-      accuses: "measured",
-      needs: "measured",
-      owner: "quality",
-    },
-  ],
+  accept: [wall.thickEnough, wall.measuredEnough],
   compared: [
     { symbol: "e", unsafe: "low" },
     { symbol: "ereq", unsafe: "low" },

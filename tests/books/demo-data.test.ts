@@ -36,7 +36,8 @@ describe.each(books)("%s is made by the script of facts", (name, edition, make) 
     expect(filesIn(folder)).toEqual([...made.keys()].sort());
     const differing = [...made].filter(([path, content]) => !bytes(content).equals(readFileSync(join(folder, path))));
     expect(differing.map(([path]) => path)).toEqual([]);
-  });
+    // Two hundred papers are drawn; a busy machine takes minutes.
+  }, 240_000);
 
   test("every original says that its data are invented, and fits into 4 MB with the others", async () => {
     const originals = filesIn(folder).filter((path) => path.startsWith("files/"));

@@ -1,26 +1,16 @@
-import { of, type Step } from "./plan-step.ts";
+import { of, usualSteps, type Step } from "../../shop/plan.ts";
 
 /** From the order to the first cut. */
 export const stepsBeforeWelding: readonly Step[] = [
   {
     step: 10,
-    phase: "Contract and design",
-    activity: "Order reviewed, requirements fixed, this plan agreed",
-    criterion: "nothing left open",
-    body: "approve",
-    client: "review",
-    by: "D2",
+    ...usualSteps.orderReviewed,
     done: "2026-02-10",
     records: [...of("equipment", "TQ423-01"), ...of("document", "DOC-03")],
   },
   {
     step: 20,
-    phase: "Contract and design",
-    activity: "Design data, drawings and calculations examined",
-    criterion: "no open comment",
-    body: "approve",
-    client: "review",
-    by: "R1",
+    ...usualSteps.designExamined,
     done: "2026-05-11",
     records: [
       ...of("document", "DOC-01 DOC-09"),
@@ -53,12 +43,7 @@ export const stepsBeforeWelding: readonly Step[] = [
   },
   {
     step: 50,
-    phase: "Before manufacture",
-    activity: "Welding procedures cover every joint of the weld map",
-    criterion: "within the range of the qualification",
-    body: "approve",
-    client: "review",
-    by: "M1",
+    ...usualSteps.weldingCovered,
     done: "2026-05-20",
     records: [
       ...of("welding-procedure", "WPS-03 WPS-04 WPS-05 WPS-09"),
@@ -87,10 +72,7 @@ export const stepsBeforeWelding: readonly Step[] = [
   },
   {
     step: 80,
-    phase: "Before manufacture",
-    activity: "Measuring equipment calibrated",
-    criterion: "in force for the planned use",
-    by: "D2",
+    ...usualSteps.instrumentsCalibrated,
     done: "2026-05-21",
     records: of("instrument", "PG-03 PG-04 TH-02 TH-05 DM-01 LM-01 MY-01 FM-01 WG-01 WM-02 UT-03 TAPE-03 CA-05 CT-01"),
   },
@@ -122,10 +104,7 @@ export const stepsBeforeWelding: readonly Step[] = [
   },
   {
     step: 110,
-    phase: "Materials",
-    activity: "Welding consumables received and stored",
-    criterion: "class of the welding procedure, certificate",
-    by: "M1",
+    ...usualSteps.consumablesReceived,
     done: "2026-05-18",
     records: of("consumable-batch", "B-2217 B-2219 B-2230 B-2231"),
   },

@@ -1,4 +1,4 @@
-import { of, type Step } from "./plan-step.ts";
+import { of, type Step } from "../../shop/plan.ts";
 
 /** From the first weld to the release. */
 export const stepsFromWelding: readonly Step[] = [

@@ -1,9 +1,6 @@
+import { planOf } from "../../shop/plan.ts";
 import { stepsBeforeWelding } from "./plan-before-welding.ts";
 import { stepsFromWelding } from "./plan-from-welding.ts";
-import type { InspectionStep } from "../../../src/generated/records.ts";
-import type { Step } from "./plan-step.ts";
-
-type Point = NonNullable<InspectionStep["points"]>[number];
 
 /** Steps start after these; every other step follows the one before it in the order of manufacture. */
 const after: Readonly<Record<number, readonly number[]>> = {
@@ -37,48 +34,4 @@ const after: Readonly<Record<number, readonly number[]>> = {
   290: [280],
 };
 
-const idOf = (step: number) => `ITP-${String(step).padStart(3, "0")}`;
-
-function pointsOf({ by, done, body, client }: Step): Point[] {
-  const attended = body === "hold" || body === "witness";
-  return [
-    { party: "maker", point: "perform", outcome: "attended", person: by, date: done },
-    ...(body === undefined
-      ? []
-      : [
-          {
-            party: "inspection body",
-            point: body,
-            outcome: attended ? ("attended" as const) : ("reviewed" as const),
-            person: "E1",
-            date: done,
-          } satisfies Point,
-        ]),
-    ...(client === undefined
-      ? []
-      : [
-          {
-            party: "client",
-            point: client,
-            outcome: client === "witness" ? ("attended" as const) : ("reviewed" as const),
-            person: "P1",
-            date: done,
-          } satisfies Point,
-        ]),
-  ];
-}
-
-export const inspectionSteps: readonly InspectionStep[] = [...stepsBeforeWelding, ...stepsFromWelding].map((step) => ({
-  id: idOf(step.step),
-  step: step.step,
-  phase: step.phase,
-  activity: step.activity,
-  criterion: step.criterion,
-  ...(step.procedure !== undefined && { procedure: step.procedure }),
-  ...(after[step.step] !== undefined && { predecessors: (after[step.step] ?? []).map(idOf) }),
-  points: pointsOf(step),
-  records: [...step.records],
-  planned: step.done,
-  ...(step.notice !== undefined && { notice: step.notice }),
-  done: step.done,
-}));
+export const inspectionSteps = planOf([...stepsBeforeWelding, ...stepsFromWelding], after, "P1");

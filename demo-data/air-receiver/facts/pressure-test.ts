@@ -1,10 +1,12 @@
 import type { PressureTest, SafetyValve } from "../../../src/generated/records.ts";
+import { gaugeOf, readingsOf, signedOn, type Reading } from "../../shop/hydrostatic-test.ts";
+import { instruments } from "./instruments.ts";
 
 const day = "2026-06-23";
 const at = (time: string) => `${day}T${time}+02:00`;
 
 /** Time, gauge A at the top, gauge B at the bottom, water and metal temperature, and what happened. */
-export const readings = [
+export const readings: readonly Reading[] = [
   ["10:05", "0.00", "0.10", "14.5", "14.8", "filled and vented"],
   ["10:15", "4.00", "4.10", "14.5", "14.8", ""],
   ["10:22", "8.00", "8.10", "14.5", "14.7", "stop, looked round"],
@@ -23,16 +25,9 @@ export const readings = [
   ["11:31", "11.00", "11.10", "14.7", "14.8", "lowered to PS"],
   ["11:55", "11.00", "11.10", "14.8", "14.9", "examination ends"],
   ["12:01", "0.00", "0.10", "14.8", "14.9", "empty"],
-] as const;
+];
 
-const gauge = (name: "A" | "B", instrument: string, elevation: string) => ({
-  gauge: name,
-  instrument,
-  range: "25 bar",
-  accuracyClass: "1.0 %",
-  resolution: "0.05 bar",
-  elevation,
-});
+const gauge = gaugeOf(instruments);
 
 export const pressureTest: PressureTest = {
   id: "HYD-01",
@@ -45,13 +40,7 @@ export const pressureTest: PressureTest = {
   requiredPressure: "15.73 bar",
   testPressure: "15.8 bar",
   gauges: [gauge("A", "PG-03", "0 mm"), gauge("B", "PG-04", "-1200 mm")],
-  readings: readings.map(([time, a, b, water, metal]) => ({
-    time: at(time),
-    gaugeA: `${a} bar`,
-    gaugeB: `${b} bar`,
-    waterTemperature: `${water} °C`,
-    metalTemperature: `${metal} °C`,
-  })),
+  readings: readingsOf(readings, at),
   thermometers: ["TH-02"],
   pumpIsolated: at("10:49"),
   holdStart: at("10:52"),
@@ -61,11 +50,7 @@ export const pressureTest: PressureTest = {
   permanentSet: "0.0 mm",
   coated: false,
   result: "accepted",
-  signatures: [
-    { role: "quality control", person: "D2", date: day },
-    { role: "inspection body", person: "E1", date: day },
-    { role: "client", person: "P1", date: day },
-  ],
+  signatures: signedOn(day, "P1"),
 };
 
 export const safetyValve: SafetyValve = {

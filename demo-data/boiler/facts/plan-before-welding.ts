@@ -1,4 +1,5 @@
 import { drawings } from "./drawings.ts";
+import { usualSteps } from "../../shop/plan.ts";
 import { allInstruments, allProcedures, cutOn, of, receivedOn, type Step } from "./plan-steps.ts";
 
 const drawn = drawings.map(({ id }) => id).join(" ");
@@ -13,23 +14,13 @@ const consumables = "B-2131 B-2132 B-2133 B-2134 B-2135 B-2136";
 export const stepsBeforeWelding: readonly Step[] = [
   {
     step: 10,
-    phase: "Contract and design",
-    activity: "Order reviewed, requirements fixed, this plan agreed",
-    criterion: "nothing left open",
-    body: "approve",
-    client: "review",
-    by: "D2",
+    ...usualSteps.orderReviewed,
     done: "2026-01-26",
     records: [...of("equipment", "TQ417-01"), ...of("document", "DOC-03 DOC-09")],
   },
   {
     step: 20,
-    phase: "Contract and design",
-    activity: "Design data, drawings and calculations examined",
-    criterion: "no open comment",
-    body: "approve",
-    client: "review",
-    by: "R1",
+    ...usualSteps.designExamined,
     done: "2026-02-06",
     records: [...of("document", "DOC-01 DOC-04"), ...of("drawing", drawn)],
   },
@@ -55,13 +46,8 @@ export const stepsBeforeWelding: readonly Step[] = [
   },
   {
     step: 50,
-    phase: "Before manufacture",
-    activity: "Welding procedures cover every joint of the weld map",
-    criterion: "within the range of the qualification",
+    ...usualSteps.weldingCovered,
     procedure: "drawing:DRG-02@C",
-    body: "approve",
-    client: "review",
-    by: "M1",
     done: "2026-02-24",
     records: [
       ...of("welding-procedure", "WPS-11 WPS-12 WPS-13 WPS-14 WPS-15 WPS-16 WPS-17 WPS-18 WPS-19"),
@@ -90,10 +76,7 @@ export const stepsBeforeWelding: readonly Step[] = [
   },
   {
     step: 80,
-    phase: "Before manufacture",
-    activity: "Measuring equipment calibrated",
-    criterion: "in force for the planned use",
-    by: "D2",
+    ...usualSteps.instrumentsCalibrated,
     done: "2026-02-26",
     records: allInstruments,
   },
@@ -123,10 +106,7 @@ export const stepsBeforeWelding: readonly Step[] = [
   },
   {
     step: 110,
-    phase: "Materials",
-    activity: "Welding consumables received and stored",
-    criterion: "class of the welding procedure, certificate",
-    by: "M1",
+    ...usualSteps.consumablesReceived,
     done: "2026-02-27",
     records: of("consumable-batch", consumables),
   },

@@ -1,5 +1,5 @@
 import type { Joint } from "../../../src/generated/records.ts";
-import { of, type Step } from "../../air-receiver/facts/plan-step.ts";
+import { of, type Step } from "../../shop/plan.ts";
 import { certificates } from "./certificates.ts";
 import { fittings } from "./fittings.ts";
 import { instruments } from "./instruments.ts";

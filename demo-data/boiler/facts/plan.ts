@@ -1,10 +1,7 @@
-import type { InspectionStep } from "../../../src/generated/records.ts";
+import { planOf } from "../../shop/plan.ts";
 import { stepsBeforeWelding } from "./plan-before-welding.ts";
 import { stepsOfCompletion } from "./plan-completion.ts";
-import type { Step } from "./plan-steps.ts";
 import { stepsOfWelding } from "./plan-welding.ts";
-
-type Point = NonNullable<InspectionStep["points"]>[number];
 
 /** Steps that must be done before a step is. */
 const after: Readonly<Record<number, readonly number[]>> = {
@@ -45,42 +42,4 @@ const after: Readonly<Record<number, readonly number[]>> = {
   360: [350],
 };
 
-const idOf = (step: number) => `ITP-${String(step).padStart(3, "0")}`;
-
-/** What the maker does, and what the inspection body and the client took part in, each signed on the day. */
-function pointsOf({ by, done, body, client }: Step): Point[] {
-  const taken = (party: "inspection body" | "client", point: Point["point"], person: string): Point => ({
-    party,
-    ...(point !== undefined && { point }),
-    outcome: point === "hold" || point === "witness" ? "attended" : "reviewed",
-    person,
-    date: done,
-  });
-  return [
-    { party: "maker", point: "perform", outcome: "attended", person: by, date: done },
-    ...(body === undefined ? [] : [taken("inspection body", body, "E1")]),
-    ...(client === undefined ? [] : [taken("client", client, "P2")]),
-  ];
-}
-
-export const inspectionSteps: readonly InspectionStep[] = [
-  ...stepsBeforeWelding,
-  ...stepsOfWelding,
-  ...stepsOfCompletion,
-].map((step) => {
-  const before = after[step.step] ?? [];
-  return {
-    id: idOf(step.step),
-    step: step.step,
-    phase: step.phase,
-    activity: step.activity,
-    criterion: step.criterion,
-    ...(step.procedure !== undefined && { procedure: step.procedure }),
-    ...(before.length > 0 && { predecessors: before.map(idOf) }),
-    points: pointsOf(step),
-    records: [...step.records],
-    planned: step.done,
-    ...(step.notice !== undefined && { notice: step.notice }),
-    done: step.done,
-  };
-});
+export const inspectionSteps = planOf([...stepsBeforeWelding, ...stepsOfWelding, ...stepsOfCompletion], after, "P2");

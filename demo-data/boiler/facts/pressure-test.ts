@@ -1,4 +1,5 @@
 import type { PressureTest } from "../../../src/generated/records.ts";
+import { gaugeOf, readingsOf, signedOn, type Reading } from "../../shop/hydrostatic-test.ts";
 import { equipment } from "./boiler.ts";
 import { instruments } from "./instruments.ts";
 
@@ -6,7 +7,7 @@ export const testDay = "2026-04-28";
 const at = (time: string) => `${testDay}T${time}+02:00`;
 
 /** Time, gauge A at the vent, gauge B at the blow-down, water and metal temperature, and what happened. */
-export const readings = [
+export const readings: readonly Reading[] = [
   ["09:10", "0.00", "0.20", "14.2", "14.4", "filled the day before, vented"],
   ["09:22", "7.60", "7.80", "14.2", "14.4", "half, looked round"],
   ["09:30", "7.60", "7.80", "14.2", "14.4", ""],
@@ -25,20 +26,9 @@ export const readings = [
   ["10:47", "10.00", "10.20", "14.4", "14.5", "lowered to PS"],
   ["11:35", "10.00", "10.20", "14.5", "14.6", "examination ends"],
   ["11:44", "0.00", "0.20", "14.5", "14.6", "empty"],
-] as const;
+];
 
-/** A gauge as the report describes it: as the register of instruments does. */
-const gauge = (name: "A" | "B", instrument: string, elevation: string) => {
-  const registered = instruments.find(({ id }) => id === instrument);
-  return {
-    gauge: name,
-    instrument,
-    ...(registered?.range?.maximum !== undefined && { range: registered.range.maximum }),
-    ...(registered?.accuracyClass !== undefined && { accuracyClass: registered.accuracyClass }),
-    ...(registered?.resolution !== undefined && { resolution: registered.resolution }),
-    elevation,
-  };
-};
+const gauge = gaugeOf(instruments);
 
 export const pressureTest: PressureTest = {
   id: "HYD-01",
@@ -51,13 +41,7 @@ export const pressureTest: PressureTest = {
   requiredPressure: "15.21 bar",
   testPressure: "15.3 bar",
   gauges: [gauge("A", "PG-04", "0 mm"), gauge("B", "PG-05", "-2040 mm")],
-  readings: readings.map(([time, a, b, water, metal]) => ({
-    time: at(time),
-    gaugeA: `${a} bar`,
-    gaugeB: `${b} bar`,
-    waterTemperature: `${water} °C`,
-    metalTemperature: `${metal} °C`,
-  })),
+  readings: readingsOf(readings, at),
   thermometers: ["TH-07"],
   pumpIsolated: at("10:04"),
   holdStart: at("10:07"),
@@ -67,9 +51,5 @@ export const pressureTest: PressureTest = {
   permanentSet: "0.0 mm",
   coated: false,
   result: "accepted",
-  signatures: [
-    { role: "quality control", person: "D2", date: testDay },
-    { role: "inspection body", person: "E1", date: testDay },
-    { role: "client", person: "P2", date: testDay },
-  ],
+  signatures: signedOn(testDay, "P2"),
 };

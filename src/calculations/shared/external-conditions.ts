@@ -1,8 +1,10 @@
 import { derivedFrom, excerptSeen, fromMemory } from "../../model/basis.ts";
 import type { Calculation } from "../../model/calculation.ts";
+import { wallOf } from "./wall.ts";
+
+export const wall = wallOf("thickness");
 
 const up = { decimals: 2, direction: "up" } as const;
-const down = { decimals: 2, direction: "down" } as const;
 const pressure = { decimals: 3, direction: "down" } as const;
 const inverse = derivedFrom("the same condition solved for the pressure");
 
@@ -49,15 +51,8 @@ export const steps: Calculation["steps"] = [
     round: up,
   },
   { symbol: "e", unit: "mm", means: "required thickness without allowances", formula: "max(epl, eel)", round: up },
-  {
-    symbol: "ereq",
-    unit: "mm",
-    means: "required nominal thickness",
-    formula: "e + c + δ",
-    display: "e_req",
-    round: up,
-  },
-  { symbol: "ea", unit: "mm", means: "analysis thickness", formula: "en - c - δ", display: "e_a", round: down },
+  wall.required,
+  wall.analysis,
   {
     symbol: "ppl",
     unit: "MPa",
@@ -92,22 +87,7 @@ export const steps: Calculation["steps"] = [
     display: "p_M",
     round: pressure,
   },
-  {
-    symbol: "em",
-    unit: "mm",
-    means: "least measured thickness",
-    formula: "least(measured)",
-    display: "e_m",
-    round: down,
-  },
-  {
-    symbol: "emin",
-    unit: "mm",
-    means: "thickness that must be left before corrosion",
-    formula: "e + c",
-    display: "e_min",
-    round: up,
-  },
+  ...wall.measured,
   {
     symbol: "um",
     unit: "%",
@@ -161,22 +141,8 @@ export const limits: Calculation["limits"] = [
 ];
 
 export const accept: Calculation["accept"] = [
-  {
-    left: "en",
-    relation: ">=",
-    right: "ereq",
-    means: "the nominal thickness is at least the required one",
-    accuses: "en",
-  },
-  {
-    left: "em",
-    relation: ">=",
-    right: "emin",
-    means: "the least measured thickness is at least the calculated one with corrosion allowance",
-    accuses: "measured",
-    needs: "measured",
-    owner: "quality",
-  },
+  wall.thickEnough,
+  wall.measuredEnough,
   {
     left: "um",
     relation: "<=",

@@ -6,8 +6,8 @@ import {
   ovality,
 } from "../functions/external-pressure.ts";
 import { steelModulus } from "../functions/modulus.ts";
-import { least, thicknessReading } from "../functions/parts.ts";
-import { accept, limits, steps } from "./external-conditions.ts";
+import { least } from "../functions/parts.ts";
+import { accept, limits, steps, wall } from "./external-conditions.ts";
 import { fromMemory } from "../../model/basis.ts";
 import type { Calculation } from "../../model/calculation.ts";
 
@@ -72,7 +72,7 @@ export function externalPressure(own: ExternalCylinder): Calculation {
 const inputs = (plasticFactor: string): Calculation["inputs"] => ({
   p: { path: "book.equipment.calculationPressure", unit: "MPa", means: "calculation pressure", unsafe: "low" },
   Do: { path: "outsideDiameter", unit: "mm", means: "outside diameter", display: "D_o", unsafe: "low" },
-  en: { path: "nominalThickness", unit: "mm", means: "nominal thickness", display: "e_n", unsafe: "high" },
+  en: wall.inputs.en,
   L: { path: "unsupportedLength", unit: "mm", means: "length between effective supports", unsafe: "low" },
   u: { path: "outOfRoundness", unit: "%", means: "greatest out-of-roundness allowed for", unsafe: "low" },
   Rp02: {
@@ -83,8 +83,8 @@ const inputs = (plasticFactor: string): Calculation["inputs"] => ({
     unsafe: "high",
   },
   t: { path: "calculation(design-stress).t", unit: "°C", means: "calculation temperature", unsafe: "low" },
-  c: { path: "corrosionAllowance", unit: "mm", means: "corrosion allowance", unsafe: "low" },
-  δ: { path: "thicknessUndertolerance", unit: "mm", means: "undertolerance of the thickness", unsafe: "low" },
+  c: wall.inputs.c,
+  δ: wall.inputs.δ,
   S1: {
     path: `profile.${plasticFactor}`,
     unit: "1",
@@ -127,13 +127,7 @@ const inputs = (plasticFactor: string): Calculation["inputs"] => ({
     means: "greatest mean diameter the conditions cover",
     display: "d_max",
   },
-  measured: {
-    path: "measuredThickness[]",
-    unit: "rows",
-    means: "measured thicknesses",
-    need: "optional",
-    rows: thicknessReading,
-  },
+  measured: wall.inputs.measured,
   diameters: {
     path: "measuredDiameters[]",
     unit: "rows",
