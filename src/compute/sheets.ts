@@ -1,5 +1,5 @@
 import type { Calculation } from "../model/calculation.ts";
-import type { ComparedValue, Computed } from "../model/book.ts";
+import type { ComparedValue, Computed, Origin } from "../model/book.ts";
 import type { Finding, Outcome } from "../model/finding.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { addFinding, conclude, endStage, type Court } from "../judge/court.ts";
@@ -127,17 +127,25 @@ function concluded(court: Court, { record, of }: Sheet, pair: Pair, before: read
   const trail: Trail = newTrail();
   noteRead(world, trail, record, "/id", record.id);
   for (const one of [...before, pair]) noteRead(world, trail, record, one.pointer, one.text);
-  const origin = "pending" in of.done || pair.sort === "result" ? undefined : of.done.inputs.get(pair.symbol)?.origin;
-  // Our result rests on every place it was computed from: where one of them is doubted, so is the comparison.
-  if (!("pending" in of.done) && pair.sort === "result")
-    for (const address of of.done.reads) noteAddress(world, trail, address, "");
-  if (origin?.type === "calculation") for (const address of origin.of.reads) noteAddress(world, trail, address, "");
+  // Our value rests on every place it was computed or looked up from: where one is doubted, so is the comparison.
+  for (const address of placesBehind(of.done, pair)) noteAddress(world, trail, address, "");
+  const origin = originOf(of.done, pair);
   if (origin?.type === "record") noteRead(world, trail, origin.record, origin.pointer, String(pair.ours));
   else noteValue(trail, `${of.calculation.id} ${pair.symbol}`, String(pair.ours));
   const found = disagreement(pair);
   const objections = found === null ? [] : [disagrees(world, record, of.calculation, pair, found, trail)];
   const { definition, subject } = outcomeOf(of.calculation, record, pair);
   return conclude(court, definition, subject, trail, objections);
+}
+
+const originOf = (done: SheetCase["done"], { sort, symbol }: Pair): Origin | undefined =>
+  "pending" in done || sort === "result" ? undefined : done.inputs.get(symbol)?.origin;
+
+function placesBehind(done: SheetCase["done"], pair: Pair): Iterable<Address> {
+  if ("pending" in done) return [];
+  const origin = originOf(done, pair);
+  if (origin?.type === "calculation") return origin.of.reads;
+  return pair.sort === "result" || origin?.type === "table" ? done.reads : [];
 }
 
 /** A symbol the calculation does not know, or has no value for: a query, since nobody can compare it. */

@@ -4,7 +4,7 @@ import { ProgramError } from "../model/program-error.ts";
 import { addressOf } from "../model/record.ts";
 import type { At, Objection, Rule } from "../model/rule.ts";
 import { bindInputs, handleOf, Waiting, type Bound } from "./bind.ts";
-import { conclude, keyOf, locate, type Court } from "./court.ts";
+import { conclude, endStage, keyOf, locate, type Court } from "./court.ts";
 import type { Hit } from "./follow.ts";
 import { holds, subjectsOf, type Case } from "./subjects.ts";
 import { digestOfReads } from "./trail.ts";
@@ -16,6 +16,8 @@ export function applyRule(court: Court, rule: Rule, within: boolean): void {
     const applies = holds(court.world, rule.when, one.hit, one.trail);
     const findings = applies ? object(court.world, rule, one, within) : [];
     conclude(court, rule, one.subject, one.trail, findings, applies);
+    // Who meets a disputed value next waits for the first who met it.
+    if (rule.disputes !== undefined) endStage(court);
   }
 }
 

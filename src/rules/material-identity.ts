@@ -114,29 +114,31 @@ export const certificateThickness = rule({
   when: [{ path: "part.material.form", equals: ["plate", "formed-end"] }],
   severity: "nonconformity",
   owner: "purchasing",
+  disputes: ["thickness"],
   inputs: {
-    part: thing("part", { thickness: quantity("nominalThickness", "mm") }),
+    part: thing("part", {}),
+    thickness: quantity("part.nominalThickness", "mm"),
     row: thing("certificateRow", { thickness: quantity("thickness", "mm") }),
   },
-  *check({ part, row }, mark) {
-    if (holds(row.thickness, "=", part.thickness) === "no")
+  *check({ part, thickness, row }, mark) {
+    if (holds(row.thickness, "=", thickness) === "no")
       yield {
         at: [row, "thickness"],
-        message: `piece ${mark.id} comes from ${row.thickness.text} material; part ${part.$.id} is ${part.thickness.text} thick`,
+        message: `piece ${mark.id} comes from ${row.thickness.text} material; part ${part.$.id} is ${thickness.text} thick`,
         why: `certificate row ${row.$.id} covers ${row.thickness.text}`,
         hint: "compare the stamp with the certificate; correct the mark, or have the other thickness approved",
-        related: [{ at: [part, "thickness"], message: `${part.thickness.text} here` }],
+        related: [{ at: "thickness", message: `${thickness.text} here` }],
       };
   },
   examples: [
     {
       name: "the same, in another unit",
-      given: { part: { thickness: "8.0 mm" }, row: { thickness: "0.8 cm" } },
+      given: { part: {}, thickness: "8.0 mm", row: { thickness: "0.8 cm" } },
       objections: [],
     },
     {
       name: "another plate",
-      given: { part: { $: "1", thickness: "8.0 mm" }, row: { $: "CRT-001#84613", thickness: "6.0 mm" } },
+      given: { part: { $: "1" }, thickness: "8.0 mm", row: { $: "CRT-001#84613", thickness: "6.0 mm" } },
       objections: ["piece X-01 comes from 6.0 mm material; part 1 is 8.0 mm thick"],
     },
   ],

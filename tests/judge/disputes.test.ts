@@ -7,6 +7,7 @@ import { link, quantity } from "../support/small-kinds.ts";
 
 const kinds = {
   drawing: { length: quantity("mm", { due: "now" }) },
+  mark: { pipe: link("pipe", { required: true }), length: quantity("mm", { due: "now" }) },
   pipe: {
     drawing: link("drawing", { required: true }),
     length: quantity("mm", { due: "now" }),
@@ -40,8 +41,20 @@ const drawn = rule({
       yield { at: "length", message: `${pipe.id} is ${length.text}, drawn ${on.length.text}`, why: "w", hint: "h" };
   },
 });
-const book = (pipe: object, more = {}) =>
-  judged(define({ kinds, rules: [tested, drawn] }), {
+const marked = rule({
+  ...common,
+  kind: "mark",
+  id: "marked",
+  title: "marked",
+  disputes: ["whole"],
+  inputs: { length: quantityOf("length", "mm"), whole: quantityOf("pipe.length", "mm") },
+  *check({ length, whole }, mark) {
+    if (compare(length, whole) !== "equal")
+      yield { at: "length", message: `${mark.id} is ${length.text} of ${whole.text}`, why: "w", hint: "h" };
+  },
+});
+const book = (pipe: object, more = {}, rules = [tested, drawn]) =>
+  judged(define({ kinds, rules }), {
     records: {
       drawing: { D1: { length: "500 mm" } },
       pipe: { P1: { drawing: "D1", length: "500 mm", tested: "500 mm", ...pipe } },
@@ -62,6 +75,19 @@ describe("a rule that compares a value with where it comes from", () => {
     const wrong = book({ length: "400 mm" });
     expect(open(wrong)).toEqual(["nonconformity drawn|pipe:P1|"]);
     expect(verdicts(wrong)["tested|pipe:P1"]).toBe("passed");
+  });
+  test("speaks once for all who meet the value, and names them", () => {
+    const mark = { pipe: "P1", length: "500 mm" };
+    const wrong = book({ length: "5000 mm", tested: "5000 mm" }, { mark: { M1: mark, M2: mark } }, [marked, drawn]);
+    expect(open(wrong)).toEqual(["nonconformity marked|mark:M1|"]);
+    const { related, waiting } = finding(wrong, "marked|mark:M1|");
+    expect(related.map(({ message }) => message)).toEqual([
+      "waits for this: M2 is 500 mm of 5000 mm",
+      "waits for this: P1 is 5000 mm, drawn 500 mm",
+    ]);
+    expect(waiting).toEqual(["drawn|pipe:P1"]);
+    const one = book({}, { mark: { M1: mark, M2: { ...mark, length: "400 mm" } } }, [marked, drawn]);
+    expect(open(one)).toEqual(["nonconformity marked|mark:M2|"]);
   });
   test("hides nothing that does not rest on it", () => {
     expect(open(book({ tested: "300 mm" }))).toEqual(["nonconformity tested|pipe:P1|"]);
