@@ -11,10 +11,14 @@ import type { JudgedBook } from "../../src/model/book.ts";
  * itself, so the demonstration shows sheets that agree; sheets that do not are among the planted faults.
  */
 export function sheetsOf(judged: JudgedBook): readonly CalculationSheet[] {
-  const sheeted = judged.computed.filter(({ calculation, subject }) => isOfPaper(calculation.id, subject.kind));
+  const sheeted = judged.computed
+    .filter(({ calculation, subject }) => isOfPaper(calculation.id, subject.kind))
+    .sort((a, b) => added.indexOf(a.calculation.id) - added.indexOf(b.calculation.id));
   return sheeted.map((computed, index) => sheetOf(judged, computed, `CAL-${String(index + 1).padStart(3, "0")}`));
 }
 
+/** Calculations that were added last: their sheets are numbered after all others. */
+const added: readonly string[] = ["breathing-space"];
 /** Values that logs and certificates state themselves need no paper of their own. */
 const withoutPaper: ReadonlySet<string> = new Set(["carbon-equivalent", "heat-input", "hold-drift"]);
 const isOfPaper = (calculation: string, kind: string) =>

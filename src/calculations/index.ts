@@ -1,4 +1,5 @@
 import { accessTube } from "./access-tube.ts";
+import { breathingSpace } from "./breathing-space.ts";
 import { carbonEquivalent } from "./carbon-equivalent.ts";
 import { cylindricalShell } from "./cylindrical-shell.ts";
 import { designStress } from "./design-stress.ts";
@@ -53,6 +54,7 @@ export const calculations: readonly Calculation[] = [
   tubeNest,
   stayedFlatPlate,
   flatPlate,
+  breathingSpace,
   stay,
   stayTube,
   testPressure,

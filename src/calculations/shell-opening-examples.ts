@@ -37,7 +37,7 @@ export const shellOpeningExamples: readonly CalculationExample[] = [
       "worked by hand: a branch twice as thick, of a weaker steel: 107.7·11.3744 + 2·16·11.3744·0.0566 are replaced",
     class: "constructed",
     given: { ...common, en: 16, fb: 130 },
-    expect: { r: 0.943396, X: 107.7, hn: 37.375, Ar: 1245.62640, A1: 378.61476, A2: 1090.13665, Aa: 1468.75141 },
+    expect: { r: 0.943396, X: 107.7, hn: 37.375, Ar: 1245.6264, A1: 378.61476, A2: 1090.13665, Aa: 1468.75141 },
     within: 0.0001,
   },
   {

@@ -3013,6 +3013,23 @@ export interface Part extends RecordProperties {
     )[];
   }[];
   /**
+   * Spaces of a flat plate that let furnace and tubes grow: each at its narrowest; plates of a reversal chamber need keep none.
+   */
+  breathingSpaces?: {
+    /**
+     * Name of the space on the drawing.
+     */
+    space: string;
+    /**
+     * What the space lies between.
+     */
+    between?: "furnace-shell" | "furnace-tubes" | "tubes-shell" | "gusset-tubes" | "gusset-furnace" | "other";
+    /**
+     * Clear width at the narrowest place.
+     */
+    width?: string;
+  }[];
+  /**
    * Area of plate one stay or stay tube carries, bounded half way to its neighbours, gross.
    */
   carriedArea?: string;

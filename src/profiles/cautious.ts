@@ -1,6 +1,7 @@
 import { commonPractice, excerptSeen, fromMemory, ownChoice } from "../model/basis.ts";
 import type { Parameter, Profile } from "../model/profile.ts";
 import { boiler } from "./boiler.ts";
+import { breathing } from "./breathing.ts";
 import { externalPressure } from "./external-pressure.ts";
 import { fittings } from "./fittings.ts";
 import { plates } from "./plates.ts";
@@ -208,6 +209,7 @@ export const cautious: Profile = {
     ...intervals,
     ...externalPressure,
     ...plates,
+    ...breathing,
     ...fittings,
     ...quality,
   },

@@ -2,6 +2,7 @@ import { pressureBearing } from "./conditions.ts";
 import { endCalculation, results, shellCalculation } from "./design-calculations.ts";
 import { directive, inScope, owed, role, sheet } from "./row.ts";
 import { heatedRoles, ofSteamEquipment, tubeRoles } from "../calculations/shared/boiler.ts";
+import { excerptSeen } from "../model/basis.ts";
 import type { Condition } from "../model/input.ts";
 import type { Requirement } from "../model/requirement.ts";
 
@@ -25,6 +26,7 @@ const part = (
   more: readonly Condition[] = [],
 ) => calculated(id, title, "part", [pressureBearing, role(...roles), ...more], calculation);
 
+const breathing = excerptSeen("Indian Boiler Regulations 1950", "regulation 590");
 const plates = ["tube-plate", "flat-plate"];
 const plateOf: readonly Condition[] = [
   { path: "^.pressureBearing", equals: true },
@@ -69,6 +71,26 @@ export const boilerCalculations: readonly Requirement[] = [
     "part#regions",
     plateOf,
     "stayed-flat-plate",
+  ),
+  owed(
+    "plate-breathing-spaces",
+    "The breathing spaces of each tube plate and flat plate that is no wall of a reversal chamber",
+    {
+      kind: "part",
+      when: [pressureBearing, role(...plates), ofSteamEquipment, { path: "heating", equals: ["none", "convection"] }],
+    },
+    "breathingSpaces",
+    "design-approved",
+    "design",
+    breathing,
+  ),
+  calculated(
+    "breathing-calculation",
+    "A sheet of each breathing space",
+    "part#breathingSpaces",
+    [],
+    "breathing-space",
+    breathing,
   ),
   part("stay-calculation", "A calculation of each stay", ["stay"], "stay"),
   part("stay-tube-calculation", "A calculation of each sort of stay tube", ["stay-tube"], "stay-tube"),

@@ -53,6 +53,28 @@ describe("the boiler of the drawings holds its parts", () => {
     }
   });
 
+  test("the end plates breathe at least as widely as their parts state", () => {
+    const half = 51 / 2;
+    const least = (points: readonly Point[], away: (point: Point) => number) => Math.min(...points.map(away)) - half;
+    const found = {
+      "front, below the furnace": geometry.furnace.centre - 425,
+      "front, above the furnace": least([...second, ...third], (point) => from(point, geometry.furnace.centre) - 425),
+      "front, round pass 3": least(third, (point) => 950 - from(point, 950)),
+      "front, below the bar stays": least([...second, ...third], ([x, y]) =>
+        Math.min(...steamStays.map((stay) => Math.hypot(x - stay[0], y - stay[1]) - 22.5)),
+      ),
+      "rear, round pass 3": least(third, (point) => 950 - from(point, 950)),
+      "rear, round the access tube": Math.min(
+        least(third, (point) => from(point, geometry.chamber.centre) - 406.4 / 2),
+        ...backStays(geometry).map((stay) => from(stay, geometry.chamber.centre) - 406.4 / 2 - 22.5),
+      ),
+    };
+    const stated = ["P03", "P04"].flatMap((id) => geometry.part(id).breathingSpaces ?? []);
+    expect(stated.map(({ space }) => space)).toEqual(Object.keys(found));
+    for (const [index, width] of Object.values(found).entries())
+      expect(width, stated[index]?.space).toBeGreaterThanOrEqual(Number.parseFloat(stated[index]?.width ?? ""));
+  });
+
   test("stay tubes are as many as the plates state", () => {
     const stays = (index: number) => staysIn(geometry, "P03", index).filter((one) => one).length;
     expect([stays(0), stays(1)]).toEqual([16, 24]);

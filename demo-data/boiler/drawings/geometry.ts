@@ -63,14 +63,20 @@ export function geometryOf(facts: Facts): Geometry {
   };
 }
 
-/** Centres of a triangular field: the uppermost `count` that a rule allows, in pairs left and right. */
-function field(pitch: number, count: number, start: number, allowed: (point: Point) => boolean): readonly Point[] {
+/** Centres of a triangular field: the uppermost `count` that a rule allows, in pairs left and right, `shift` apart from the middle. */
+function field(
+  pitch: number,
+  count: number,
+  start: number,
+  allowed: (point: Point) => boolean,
+  shift = 0,
+): readonly Point[] {
   const row = (pitch * Math.sqrt(3)) / 2;
   const points: Point[] = [];
   for (let up = 0; up < 40; up++)
     for (let right = 0; right < 30; right++)
       for (const side of [-1, 1]) {
-        const x = pitch * (right + (up % 2 === 0 ? 0.5 : 0));
+        const x = shift + pitch * (right + (up % 2 === 0 ? 0.5 : 0));
         if (x > 0 || side === 1) points.push([side * x, start - up * row]);
       }
   const found = points.filter(allowed);
@@ -84,15 +90,17 @@ const tubesOf = (geometry: Geometry, plate: string, index: number) => {
   return (one?.tubes ?? 0) + (one?.stayTubes ?? 0);
 };
 
-/** The second pass: above the furnace, within the reversal chamber. */
+/** The second pass: above the furnace, within the reversal chamber, as far from the furnace as the plates must breathe. */
 export function secondPass(geometry: Geometry): readonly Point[] {
-  const { chamber, furnace, pitch } = geometry;
+  const { chamber, furnace, pitch, tube } = geometry;
   const within = chamber.outside / 2 - chamber.wall - 45;
   return field(
     pitch,
     tubesOf(geometry, "P03", 0),
     chamber.centre + within - 8,
-    (point) => distance(point, chamber.centre) <= within && distance(point, furnace.centre) >= furnace.outside / 2 + 45,
+    (point) =>
+      distance(point, chamber.centre) <= within &&
+      distance(point, furnace.centre) >= furnace.outside / 2 + 95 + tube / 2,
   );
 }
 
@@ -103,8 +111,11 @@ export function thirdPass(geometry: Geometry): readonly Point[] {
   return field(
     pitch,
     tubesOf(geometry, "P03", 1),
-    chamber.centre + chamber.outside / 2 - tube / 2 - 62,
-    (point) => distance(point, radius) <= radius - 54 && distance(point, chamber.centre) >= chamber.outside / 2 + 36,
+    chamber.centre + chamber.outside / 2 - tube / 2 - 4,
+    (point) =>
+      distance(point, radius) <= radius - 40.5 - tube / 2 &&
+      distance(point, chamber.centre) >= chamber.outside / 2 + 38,
+    44,
   );
 }
 

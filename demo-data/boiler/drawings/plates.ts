@@ -9,7 +9,7 @@ import type { Draw } from "./drawing.ts";
 import { backStays, geometryOf, secondPass, type Geometry } from "./geometry.ts";
 import { heightIn, plateView, staysIn } from "./section.ts";
 
-/** The four plates with their tube fields and stays, and the tables of fields and stayed regions. */
+/** The four plates with their tube fields and stays, and the tables of fields, stayed regions and breathing spaces. */
 export const drawPlates: Draw = (paper, facts, drawing) => {
   const sheet = newSheet(paper);
   const g = geometryOf(facts);
@@ -38,6 +38,7 @@ export const drawPlates: Draw = (paper, facts, drawing) => {
   const plates = ["P03", "P04", "P09", "P10"].map((id) => g.part(id));
   fieldTable(sheet, plates);
   regionTable(sheet, plates);
+  spaceTable(sheet, plates);
   titleBlock(sheet, facts, drawing);
 };
 
@@ -87,6 +88,19 @@ function regionTable(sheet: Sheet, plates: readonly Part[]): void {
     columns(["Plate", "Stayed region", "Largest circle", "Through"], [8, 34, 16, 42]),
     plates.flatMap(({ id, regions = [] }) =>
       regions.map((one) => [id, one.region, printed(one.circleDiameter), listed(one.supports).replaceAll("-", " ")]),
+    ),
+    7.2,
+  );
+}
+
+function spaceTable(sheet: Sheet, plates: readonly Part[]): void {
+  table(
+    sheet,
+    columns(["Plate", "Breathing spaces, at least"], [8, 92]),
+    plates.flatMap(({ id, breathingSpaces = [] }) =>
+      breathingSpaces.length === 0
+        ? []
+        : [[id, breathingSpaces.map((one) => `${one.space} ${printed(one.width)}`).join("; ")]],
     ),
     7.2,
   );

@@ -75,7 +75,7 @@ const flat = (
   role: "tube-plate" | "flat-plate",
   heating: "convection" | "radiation",
   walls: string[],
-  sizes: Pick<Part, "outsideDiameter" | "regions" | "tubeFields">,
+  sizes: Pick<Part, "outsideDiameter" | "regions" | "tubeFields" | "breathingSpaces">,
 ): Part =>
   part(id, name, role, platesDrawing, plate, {
     nominalThickness: "20.0 mm",
@@ -203,6 +203,12 @@ export const parts: readonly Part[] = [
       { region: "between the passes", circleDiameter: "240 mm", supports: ["stay-tube", "stay-tube", "stay-tube"] },
     ],
     tubeFields: [nest("front, pass 2", "P12", 50, 16), nest("front, pass 3", "P14", 88, 24)],
+    breathingSpaces: [
+      { space: "front, below the furnace", between: "furnace-shell", width: "95 mm" },
+      { space: "front, above the furnace", between: "furnace-tubes", width: "95 mm" },
+      { space: "front, round pass 3", between: "tubes-shell", width: "41 mm" },
+      { space: "front, below the bar stays", between: "other", width: "100 mm" },
+    ],
   }),
   flat("P04", "rear tube plate", "tube-plate", "convection", ["20.1 mm", "20.2 mm", "20.1 mm"], {
     outsideDiameter: "1900 mm",
@@ -211,6 +217,10 @@ export const parts: readonly Part[] = [
       { region: "round the access tube", circleDiameter: "300 mm", supports: ["access-tube", "bar-stay", "bar-stay"] },
     ],
     tubeFields: [nest("rear, pass 3", "P14", 88, 24)],
+    breathingSpaces: [
+      { space: "rear, round pass 3", between: "tubes-shell", width: "41 mm" },
+      { space: "rear, round the access tube", between: "other", width: "190 mm" },
+    ],
   }),
   part("P05", "furnace section 1, front", "furnace", furnaceDrawing, plate, {
     ...cylinder(

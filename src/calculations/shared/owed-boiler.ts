@@ -100,6 +100,18 @@ export const owedOfBoilers: readonly OwedGroup[] = [
     ],
   },
   {
+    name: "breathing-space",
+    kind: "part#breathingSpaces",
+    when: [],
+    due: "design-approved",
+    owner: "design",
+    needs: [
+      ["between", "sort"],
+      ["width", "width"],
+      ["^.outsideDiameter", "outside diameter of the plate"],
+    ],
+  },
+  {
     name: "stay",
     kind: "part",
     when: [bearing, { path: "role", equals: ["stay", "stay-tube"] }],
