@@ -5,6 +5,8 @@ import { drawings } from "../../../src/publish/html/svg.ts";
 import { parseFormula } from "../../../src/model/formula/parse.ts";
 import { related, substitute, symbolDisplay, typeset } from "../../../src/model/formula/typeset.ts";
 import { decimalsOf, paddingClass } from "../../../templates/blocks/decimals.ts";
+import { table } from "../../../templates/blocks/table.ts";
+import { pageContext } from "../../../src/publish/html/page-context.ts";
 import { prose } from "../../../templates/blocks/prose.ts";
 import { rangeMark } from "../../../templates/blocks/range.ts";
 import { attribute, html, textOf as markupOf, trusted, type Html } from "../../../templates/html.ts";
@@ -46,6 +48,16 @@ describe("ids in text", () => {
   ])("%s", (words, expected) => {
     expect(markupOf(html`${unbroken(words)}`)).toBe(expected);
   });
+});
+
+test("a table may have more cells than a call may have arguments", () => {
+  const cell = { type: "number", text: "1" } as const;
+  const row = { cells: [cell, cell, cell, { type: "number", text: "1.25" }] } as const;
+  const columns = [1, 2, 3, 4].map((index) => ({ head: `${index}`, align: "number" }) as const);
+  const groups = [Array.from({ length: 140_000 }, () => row)];
+  const printed = markupOf(table(pageContext("index.html"), { type: "table", number: "", title: "", columns, groups }));
+  expect(printed.match(/<tr/g)).toHaveLength(140_001);
+  expect(printed).toContain('class="few short"');
 });
 
 describe("decimal alignment", () => {
