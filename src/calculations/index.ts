@@ -1,5 +1,6 @@
 import { accessTube } from "./access-tube.ts";
 import { breathingSpace } from "./breathing-space.ts";
+import { accessTubeTest, chamberTest, furnaceTest } from "./external-test.ts";
 import { carbonEquivalent } from "./carbon-equivalent.ts";
 import { cylindricalShell } from "./cylindrical-shell.ts";
 import { designStress } from "./design-stress.ts";
@@ -59,6 +60,9 @@ export const calculations: readonly Calculation[] = [
   stayTube,
   testPressure,
   testStress,
+  furnaceTest,
+  chamberTest,
+  accessTubeTest,
   pressureHold,
   holdDrift,
   gasSafetyValve,

@@ -31,6 +31,26 @@ export const externalPressure: Profile["parameters"] = {
     cautious: "high",
     basis: trd306("section 9: out-of-roundness above 1.5 %, up to 2 %"),
   },
+  testFactorPlastic: {
+    value: "1.6",
+    means: "safety factor on the yield strength of a cylinder under external pressure at the pressure test",
+    cautious: "high",
+    basis: ownChoice(
+      "2.5 at working pressure over the factor 1.43 of the test is 1.75, less what the steel is stronger cold",
+    ),
+  },
+  testFactorElastic: {
+    value: "2.2",
+    means: "safety factor against elastic collapse at the pressure test",
+    cautious: "high",
+    basis: trd306("section 9"),
+  },
+  testFactorElasticOval: {
+    value: "3",
+    means: "the same for a cylinder less round than usual",
+    cautious: "high",
+    basis: trd306("section 9: out-of-roundness above 1.5 %, up to 2 %"),
+  },
   outOfRoundnessLeast: {
     value: "1.5 %",
     means: "out-of-roundness always reckoned with under external pressure, however round the cylinder is",

@@ -63,6 +63,9 @@ export const boilerCalculations: readonly Requirement[] = [
     "reversal-chamber",
   ),
   part("access-tube-calculation", "A calculation of each access tube", ["access-tube"], "access-tube"),
+  ...["furnace", "reversal-chamber", "access-tube"].map((one) =>
+    part(`${one}-test-calculation`, `A calculation of each ${one.replace("-", " ")} at the test`, [one], `${one}-test`),
+  ),
   part("smoke-tube-calculation", "A calculation of each sort of tube", tubeRoles, "smoke-tube"),
   part("plate-calculation", "A calculation of each tube plate and flat plate", plates, "flat-plate"),
   calculated(
