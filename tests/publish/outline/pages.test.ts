@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { judgeBook, layOut, readBook } from "../../../src/pipeline.ts";
 import { boilerBook } from "../../support/demo-book.ts";
 
-const { pages } = layOut(judgeBook(readBook(boilerBook)));
+const { pages } = await layOut(judgeBook(readBook(boilerBook)));
 
 test("a page says the same each time its blocks are made", () => {
   for (const page of pages) {
