@@ -1,6 +1,6 @@
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { isList, isObject, type Json } from "../../src/model/json.ts";
+import { isList, isObject, type Json, type JsonObject } from "../../src/model/json.ts";
 import type { BookRecord } from "../../src/model/record.ts";
 import { readBook } from "../../src/pipeline.ts";
 
@@ -77,17 +77,31 @@ function texts(value: Json, at = ""): (readonly [at: string, text: string])[] {
   return isObject(value) ? Object.entries(value).flatMap(([name, one]) => texts(one, `${at}/${name}`)) : [];
 }
 
-/** The days on which a person welded at a joint or repair of a job by a process. */
+/** The days on which a person welded at a joint, a repair or a group of tube ends of a job by a process. */
 function weldedOn(job: (typeof books)[number], weld: string, welder: Json, process: Json): readonly string[] {
-  const [kind = "", id = ""] = weld.split(" ");
+  const [, kind = "", id = ""] = /^(.+) (\S+)$/.exec(weld) ?? [];
+  const whole = (name: string) => job.of(name).flatMap(({ id: own, value }) => (own === id ? [value] : []));
+  const procedureOf = (group: JsonObject) =>
+    job.of("welding-procedure").find(({ id: own }) => own === stringOf(group["weldingProcedure"]).split("@")[0]);
   const work: readonly Json[] =
     kind === "repair"
-      ? job.of("repair").flatMap(({ id: own, value }) => (own === id ? [value] : []))
-      : job.of("weld-log").flatMap(({ value: { joint, runs } }) => (joint === id && isList(runs) ? runs : []));
+      ? whole("repair")
+      : kind === "tube ends"
+        ? whole("tube-end-group").flatMap((group) =>
+            processesOf(procedureOf(group)?.value ?? {}).map((one) => ({ ...group, process: one })),
+          )
+        : job.of("weld-log").flatMap(({ value: { joint, runs } }) => (joint === id && isList(runs) ? runs : []));
   return work
     .filter(isObject)
     .filter((one) => isList(one["welders"]) && one["welders"].includes(welder) && one["process"] === process)
     .map(({ date }) => stringOf(date).slice(0, 10));
+}
+
+/** Processes of a welding procedure, of whatever revision. */
+function processesOf({ revisions }: JsonObject): readonly Json[] {
+  return (isList(revisions) ? revisions : []).flatMap((one) =>
+    isObject(one) && isList(one["processes"]) ? one["processes"] : [],
+  );
 }
 
 /** Confirmations of a welder's certificate: the work they rest on, as "job TQ417, joint M01". */
@@ -95,7 +109,8 @@ function confirmations({
   value,
 }: BookRecord): { readonly date: string; readonly job: string; readonly weld: string }[] {
   return (isList(value["confirmations"]) ? value["confirmations"] : []).filter(isObject).map((row) => {
-    const [, job = "", weld = ""] = /^job (TQ\d+), ((?:joint|repair) \w+)$/.exec(stringOf(row["evidence"])) ?? [];
+    const [, job = "", weld = ""] =
+      /^job (TQ\d+), ((?:joint|repair|tube ends) [\w-]+)$/.exec(stringOf(row["evidence"])) ?? [];
     return { date: stringOf(row["date"]), job, weld };
   });
 }
