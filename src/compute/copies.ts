@@ -31,8 +31,8 @@ export interface Original {
 
 /**
  * Compares values of records with the sheets that copy them, before anything is computed from them: a value that sheets
- * contradict and none confirms is one finding. One sheet against the record disputes its value; several outvote it, and
- * whatever rests on the value waits. Where a sheet confirms the record, those that do not are at fault, and are compared
+ * contradict and none confirms is one finding that disputes it. One sheet is accused beside the record; several that agree
+ * outvote it. Where a sheet confirms the record, those that do not are at fault, and are compared
  * after the recomputation. Returns the outcomes of what was concluded, by address of the copy.
  */
 export function compareCopies(court: Court, calculations: readonly Calculation[]): ReadonlyMap<Address, Outcome> {

@@ -39,6 +39,7 @@ export const comparisonOf = (calculation: Calculation, list: "inputs" | "results
   id: `${calculation.id}/${list}`,
   basis: agreement,
   owner: calculation.owner ?? "design",
+  follows: true,
 });
 
 /** What the outcome of one compared value is about. */
@@ -85,7 +86,7 @@ export function disagrees(
   };
 }
 
-/** A value of a record that several sheets contradict and none confirms. All are doubted where the sheets differ too. */
+/** A value of a record that several sheets contradict and none confirms. Where they differ too, each is doubted. */
 export function copiedOtherwise(world: World, { record, pointer, text, dissents }: Original): Finding {
   const { subject, place, where } = locate(world, record, pointer);
   const trail = newTrail();
@@ -117,10 +118,8 @@ export function copiedOtherwise(world: World, { record, pointer, text, dissents 
     }),
     waiting: [],
     exception: null,
-    accuses: [
-      addressOf(record, pointer),
-      ...(stated.size > 1 ? dissents.map(({ sheet, pair }) => addressOf(sheet, pair.pointer)) : []),
-    ],
+    accuses: stated.size > 1 ? dissents.map(({ sheet, pair }) => addressOf(sheet, pair.pointer)) : [],
+    disputes: [addressOf(record, pointer)],
   };
 }
 

@@ -26,6 +26,8 @@ export interface Entry {
   readonly accuses: Set<Address>;
   readonly disputes: Set<Address>;
   readonly related: Map<string, Related>;
+  /** Objections that wait because it disputes what they rest on. */
+  readonly withheld: Map<string, Related>;
   /** Kinds of which the objection read a list: one more record of the kind could undo it. */
   readonly lists: Set<string>;
   exception: string | null;
@@ -56,6 +58,8 @@ export interface DefinitionName {
   readonly id: string;
   readonly basis: Basis;
   readonly owner: string;
+  /** It compares what follows from a value with our own: while that is disputed, a difference tells nothing more. */
+  readonly follows?: boolean;
 }
 
 export const newCourt = (world: World): Court => ({
@@ -111,7 +115,7 @@ function draft(
     trail.disputes.length > 0 &&
     (trail.reasons.length > 0 || objections.some(({ severity }) => severity !== "note"))
   ) {
-    for (const key of trail.disputes) withhold(court.entries.get(key), objections);
+    if (definition.follows !== true) for (const key of trail.disputes) withhold(court.entries.get(key), objections);
     return { ...base, verdict: "not judged", because: finding(trail.disputes) };
   }
   if (trail.reasons.length > 0) {
@@ -136,7 +140,7 @@ function draft(
 function withhold(entry: Entry | undefined, objections: readonly Finding[]): void {
   for (const { subject, place, message, severity } of objections) {
     const one = { subject, place, message: `waits for this: ${message}` };
-    if (severity !== "note") entry?.related.set(nameOf(one), one);
+    if (severity !== "note") entry?.withheld.set(nameOf(one), one);
   }
 }
 
@@ -176,6 +180,7 @@ export function addFinding(court: Court, finding: Finding): void {
       accuses: new Set(finding.accuses),
       disputes: new Set(finding.disputes),
       related: new Map(finding.related.map((one) => [nameOf(one), one])),
+      withheld: new Map(),
       lists: new Set(),
       exception: null,
     });
@@ -193,14 +198,14 @@ export function addFinding(court: Court, finding: Finding): void {
 const nameOf = ({ place, message }: Pick<Related, "place" | "message">) => `${place.file}${place.pointer} ${message}`;
 
 /** The finding as it stands, with all it has grown by. */
-export function findingOf({ finding, digests, accuses, disputes, related, exception }: Entry): Finding {
+export function findingOf({ finding, digests, accuses, disputes, related, withheld, exception }: Entry): Finding {
   const [digest = ""] = digests;
   return {
     ...finding,
     digest: digests.size < 2 ? digest : digestOf([...digests].sort().join(",")),
     accuses: [...accuses],
     ...(disputes.size > 0 && { disputes: [...disputes] }),
-    related: [...related.values()],
+    related: [...withheld.values(), ...related.values()],
     exception,
   };
 }

@@ -3,6 +3,9 @@ import { excerpt, plain } from "./plain.ts";
 import type { Placed, Report } from "./report.ts";
 import { counted, foundSentence, groups, judgedSentence, owners, releaseSentence } from "./words.ts";
 
+/** More places than a screen takes in are listed in the other reports. */
+const mostRelated = 12;
+
 /** Weights of a terminal; colour never carries meaning. */
 export interface Ink {
   readonly bold: (text: string) => string;
@@ -23,9 +26,12 @@ export function findingText({ finding, position, line, related }: Placed, ink: I
     row("basis", describeBasis(finding.basis)),
     row("hint", finding.hint),
     row("owner", finding.due === null ? finding.owner : `${finding.owner}, due at ${finding.due}`),
-    ...related.map(({ related: other, position: at }) =>
-      row("see", `${other.place.file}:${at.line}:${at.column} ${other.message}`),
-    ),
+    ...related
+      .slice(0, mostRelated)
+      .map(({ related: other, position: at }) =>
+        row("see", `${other.place.file}:${at.line}:${at.column} ${other.message}`),
+      ),
+    ...(related.length > mostRelated ? [row("see", `${related.length - mostRelated} more places, in the report`)] : []),
     ...(finding.waiting.length === 0 ? [] : [row("waits", waitingText(finding.waiting))]),
     ...(finding.exception === null ? [] : [row("lifted", `answered by ${finding.exception}`)]),
     row("key", `${finding.key}, digest ${finding.digest}`),

@@ -35,6 +35,21 @@ describe("text", () => {
     ]);
   });
 
+  test("of many related places the first dozen is shown, and how many more there are", () => {
+    const [one] = lapsed.related;
+    const lines = (count: number) => {
+      const related = Array.from({ length: count }, () => one).flatMap((each) => each ?? []);
+      const [many] = placeFindings([finding({ related })], locator);
+      if (many === undefined) throw new Error("nothing placed");
+      return findingText(many)
+        .split("\n")
+        .filter((line) => line.startsWith("  see"));
+    };
+    expect(lines(12)).toHaveLength(12);
+    expect(lines(15)).toHaveLength(13);
+    expect(lines(15).at(-1)).toBe("  see    3 more places, in the report");
+  });
+
   test("findings are grouped by severity, lifted ones last, and summed up", () => {
     const text = reportText(
       report(
