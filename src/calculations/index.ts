@@ -25,6 +25,7 @@ import { tubeTemperature } from "./tube-temperature.ts";
 import { reversalChamber } from "./reversal-chamber.ts";
 import { smokeTube } from "./smoke-tube.ts";
 import { tubePullOut } from "./tube-pull-out.ts";
+import { openingSpacing } from "./opening-spacing.ts";
 import { shellOpening } from "./shell-opening.ts";
 import { stay, stayTube } from "./stay.ts";
 import { stayedFlatPlate } from "./stayed-flat-plate.ts";
@@ -51,6 +52,7 @@ export const calculations: readonly Calculation[] = [
   wallReduction,
   shellOpening,
   unreinforcedOpening,
+  openingSpacing,
   tubeHole,
   tubeNest,
   stayedFlatPlate,

@@ -9,6 +9,7 @@ const calculated = [
   "torispherical-end",
   "shell-opening",
   "unreinforced-opening",
+  "opening-spacing",
   "furnace",
   "furnace-test",
   "furnace-hoop",
@@ -54,6 +55,7 @@ const designedBy = [
   "tube-pull-out-calculation",
   "branch-calculation",
   "hole-calculation",
+  "opening-spacing-sheet",
 ];
 
 /** From a part to its material, its strength and what joins it. */

@@ -3087,6 +3087,14 @@ export interface Part extends RecordProperties {
      */
     branch?: string;
     /**
+     * Distance of its centre along the axis, for all courses from the same end of the shell.
+     */
+    along?: string;
+    /**
+     * Distance of its centre from the top line, round the outside of the shell in one sense for all.
+     */
+    around?: string;
+    /**
      * Length of the branch outside the shell.
      */
     branchLength?: string;

@@ -122,6 +122,13 @@ export const boilerCalculations: readonly Requirement[] = [
     [...openingOf, { path: "branch", exists: false }],
     "unreinforced-opening",
   ),
+  part(
+    "opening-spacing-sheet",
+    "The distances of the openings of each shell course that has any",
+    ["shell-course"],
+    "opening-spacing",
+    [{ path: "openings", exists: true }],
+  ),
   calculated(
     "boiler-category-sheet",
     "The determination of the category of heated equipment",

@@ -6,8 +6,9 @@ import { across, axes, circle, dashed, leader, onWhite, upright } from "../../pa
 import { columns, table } from "../../paper/tables.ts";
 import { figure, printed } from "../../sheets/original.ts";
 import { titleBlock } from "../../sheets/title-block.ts";
-import { geometryOf, secondPass, standing, thirdPass, type Geometry } from "./geometry.ts";
-import { heightIn, manholeAt, plateView, section } from "./section.ts";
+import { manholeAlong, nozzles, type Place } from "../facts/nozzles.ts";
+import { geometryOf, secondPass, thirdPass, type Geometry } from "./geometry.ts";
+import { heightIn, plateView, section } from "./section.ts";
 
 const scale = 0.108;
 
@@ -15,21 +16,21 @@ const scale = 0.108;
 export function drawArrangement(paper: Paper, facts: Facts, drawing: Drawing): void {
   const g = geometryOf(facts);
   const first = newSheet(paper);
-  lengthwise(first, facts, g);
+  lengthwise(first, g);
   data(first, facts, drawing);
   titleBlock(first, facts, drawing, "sheet 1 of 3");
   const second = newSheet(paper);
   crosswise(second, facts, g);
   titleBlock(second, facts, drawing, "sheet 2 of 3");
   const third = newSheet(paper);
-  nozzleTable(third, facts);
+  nozzleTable(third);
   titleBlock(third, facts, drawing, "sheet 3 of 3");
 }
 
-function lengthwise(sheet: Sheet, facts: Facts, g: Geometry): void {
+function lengthwise(sheet: Sheet, g: Geometry): void {
   const frame: Frame = { sheet, x: left + 46, y: 160, scale };
   const y = heightIn(g);
-  section(frame, facts, g, true);
+  section(frame, g, true);
   const { shell, furnace, chamber, plate } = g;
   for (const [text, at, to] of [
     ["1", [1180, 190], [1240, -6]],
@@ -131,31 +132,27 @@ function crosswise(sheet: Sheet, facts: Facts, g: Geometry): void {
   );
 }
 
-const placed = (at: "top" | "bottom" | number) => (typeof at === "number" ? `side, ${at} mm above the bottom` : at);
+const placed = (at: Place) => (typeof at === "string" ? at : `${at[1]}, ${at[0]} mm above the bottom`);
 
-function nozzleTable(sheet: Sheet, facts: Facts): void {
+function nozzleTable(sheet: Sheet): void {
   table(
     sheet,
     columns(["Mark", "Use", "Size", "Neck", "Course", "From the front plate", "Place"], [7, 34, 18, 22, 9, 16, 28]),
     [
-      ...standing(facts).map(({ nozzle, along, at }) => [
+      ...nozzles.map((nozzle) => [
         nozzle.mark,
         nozzle.use,
         nozzle.size,
         `${nozzle.diameter.replace(" mm", "")} × ${nozzle.wall}`,
         nozzle.shell,
-        `${along} mm`,
-        placed(at),
+        `${nozzle.along} mm`,
+        placed(nozzle.at),
       ]),
-      ["M1", "manhole", "320 × 420", "frame, 25.0 mm", "P02", `${manholeAt} mm`, "top"],
+      ["M1", "manhole", "320 × 420", "frame, 25.0 mm", "P02", `${manholeAlong} mm`, "top"],
     ],
     8.5,
   );
-  write(
-    sheet,
-    "Nozzles at the side lie alternately left and right; both level indicators on the left. Flanges EN 1092-1, PN 40, welding neck.",
-    left,
-    sheet.y + 6,
-    { size: 8 },
-  );
+  write(sheet, "Left and right as seen from the front. Flanges EN 1092-1, PN 40, welding neck.", left, sheet.y + 6, {
+    size: 8,
+  });
 }

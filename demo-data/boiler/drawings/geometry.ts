@@ -1,7 +1,7 @@
 import type { Part } from "../../../src/generated/records.ts";
 import type { Facts } from "../../book/facts.ts";
 import { figure } from "../../sheets/original.ts";
-import { nozzles, type Nozzle } from "../facts/nozzles.ts";
+import type { Nozzle } from "../facts/nozzles.ts";
 
 export type Point = readonly [x: number, y: number];
 
@@ -136,31 +136,5 @@ export const backStays = ({ chamber }: Geometry): readonly Point[] =>
     return [420 * Math.cos(angle), chamber.centre + 420 * Math.sin(angle)] as const;
   });
 
-/** A nozzle where it stands: along the shell, and how high at its side; "top" and "bottom" on the shell's line. */
-export interface Standing {
-  readonly nozzle: Nozzle;
-  readonly along: number;
-  readonly at: "top" | "bottom" | number;
-}
-
-/** Height of nozzles at the side by their use, in mm; a nozzle that is not here stands on top. */
-function heightOf(facts: Facts, use: string): Standing["at"] {
-  if (use.startsWith("level")) return figure(facts.equipment.levels?.normal);
-  if (use.startsWith("head")) return 330;
-  if (use.startsWith("feed")) return 1250;
-  if (use.startsWith("sample")) return 1400;
-  return use === "blow-down" ? "bottom" : "top";
-}
-
-/** The nozzles where the dimension report found them, or in even steps while there is none. */
-export function standing(facts: Facts): readonly Standing[] {
-  const rows = facts.all("dimension-check").flatMap(({ rows: all = [] }) => all);
-  return nozzles.map((nozzle, index) => {
-    const measured = rows.find(({ feature, part }) => part === nozzle.part && feature.endsWith("front tube plate"));
-    return {
-      nozzle,
-      along: measured === undefined ? 300 + 270 * index : figure(measured.nominal),
-      at: heightOf(facts, nozzle.use),
-    };
-  });
-}
+/** How high above the shell's bottom a nozzle at its side stands; "top" and "bottom" on the shell's line. */
+export const heightOf = ({ at }: Nozzle): "top" | "bottom" | number => (typeof at === "string" ? at : at[0]);

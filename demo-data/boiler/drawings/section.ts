@@ -1,8 +1,8 @@
-import type { Facts } from "../../book/facts.ts";
 import { balloon, polyline, type Frame } from "../../paper/figures.ts";
 import { axes, box, centreLine, circle, dashed, shade } from "../../paper/shapes.ts";
 import { figure } from "../../sheets/original.ts";
-import { backStays, secondPass, standing, steamStays, thirdPass, type Geometry, type Standing } from "./geometry.ts";
+import { manholeAlong, nozzles, type Nozzle } from "../facts/nozzles.ts";
+import { backStays, heightOf, secondPass, steamStays, thirdPass, type Geometry } from "./geometry.ts";
 
 type Point = readonly [number, number];
 
@@ -88,7 +88,9 @@ function tubesAndStays(frame: Frame, g: Geometry): void {
 }
 
 /** A nozzle of the side view: a stub on the shell's line, or a circle at its side. */
-function nozzleAt(frame: Frame, g: Geometry, { nozzle, along, at }: Standing, names: boolean): void {
+function nozzleAt(frame: Frame, g: Geometry, nozzle: Nozzle, names: boolean): void {
+  const { along } = nozzle;
+  const at = heightOf(nozzle);
   const half = figure(nozzle.diameter) / 2;
   const out = figure(nozzle.projection);
   if (typeof at === "number") {
@@ -117,11 +119,8 @@ function supports(frame: Frame, g: Geometry): void {
   }
 }
 
-/** Where the manhole stands: between the steam outlet and the vent. */
-export const manholeAt = 2990;
-
 /** The boiler cut along its axis, the furnace to the left; `names` puts the marks of nozzles beside them. */
-export function section(frame: Frame, facts: Facts, g: Geometry, names: boolean): void {
+export function section(frame: Frame, g: Geometry, names: boolean): void {
   pressureParts(frame, g);
   tubesAndStays(frame, g);
   polyline(
@@ -134,10 +133,10 @@ export function section(frame: Frame, facts: Facts, g: Geometry, names: boolean)
   );
   supports(frame, g);
   const half = figure(g.part("P44").outsideDiameter) / 2;
-  box(frame, [manholeAt - half, -g.shell.wall], [manholeAt + half, -g.shell.wall - 60], 0.6, shade);
-  box(frame, [manholeAt - half - 20, -g.shell.wall - 60], [manholeAt + half + 20, -g.shell.wall - 92], 0.6);
-  if (names) balloon(frame, "M1", [manholeAt, -280], [manholeAt, -104]);
-  for (const one of standing(facts)) nozzleAt(frame, g, one, names);
+  box(frame, [manholeAlong - half, -g.shell.wall], [manholeAlong + half, -g.shell.wall - 60], 0.6, shade);
+  box(frame, [manholeAlong - half - 20, -g.shell.wall - 60], [manholeAlong + half + 20, -g.shell.wall - 92], 0.6);
+  if (names) balloon(frame, "M1", [manholeAlong, -280], [manholeAlong, -104]);
+  for (const one of nozzles) nozzleAt(frame, g, one, names);
   const y = heightIn(g);
   centreLine(frame, [-160, y(g.furnace.centre)], [g.furnace.end + 60, y(g.furnace.centre)]);
   centreLine(frame, [-160, y(g.shell.inside / 2)], [g.shell.length + 160, y(g.shell.inside / 2)]);

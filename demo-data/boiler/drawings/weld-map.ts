@@ -5,9 +5,10 @@ import { left, newSheet, note, write, type Sheet } from "../../paper/paper.ts";
 import { columns, table } from "../../paper/tables.ts";
 import { printed } from "../../sheets/original.ts";
 import { titleBlock } from "../../sheets/title-block.ts";
+import { manholeAlong, nozzles } from "../facts/nozzles.ts";
 import type { Draw } from "./drawing.ts";
-import { geometryOf, standing, steamStays, type Geometry, type Point } from "./geometry.ts";
-import { heightIn, manholeAt, section } from "./section.ts";
+import { geometryOf, heightOf, steamStays, type Geometry, type Point } from "./geometry.ts";
+import { heightIn, section } from "./section.ts";
 
 /** How many joints of the table stand below the figure; the others fill the second sheet. */
 const onFirst = 16;
@@ -29,9 +30,8 @@ export const drawWeldMap: Draw = (paper, facts, drawing) => {
 function figureOf(sheet: Sheet, facts: Facts): void {
   const g = geometryOf(facts);
   const frame: Frame = { sheet, x: left + 40, y: 170, scale: 0.112 };
-  section(frame, facts, g, false);
-  for (const { id, at, to } of [...seams(g), ...branches(facts, g), ...staysAndAttachments(g)])
-    balloon(frame, id, at, to);
+  section(frame, g, false);
+  for (const { id, at, to } of [...seams(g), ...branches(g), ...staysAndAttachments(g)]) balloon(frame, id, at, to);
   label(
     frame,
     "N joins a nozzle to the shell, F its flange to the neck; both bear the nozzle's number.",
@@ -82,15 +82,17 @@ function seams(g: Geometry): readonly Mark[] {
   ];
 }
 
-function branches(facts: Facts, g: Geometry): readonly Mark[] {
+function branches(g: Geometry): readonly Mark[] {
   const y = heightIn(g);
-  const stubs = standing(facts).map(({ nozzle, along, at }): Mark => {
+  const stubs = nozzles.map((nozzle): Mark => {
+    const { along } = nozzle;
+    const at = heightOf(nozzle);
     const id = `N${nozzle.mark.slice(1).padStart(2, "0")}`;
-    if (at === "top") return { id, at: [along - 70, -310], to: [along, -14] };
+    if (at === "top") return { id, at: [along + 70, -310], to: [along, -14] };
     if (at === "bottom") return { id, at: [along + 150, g.shell.inside + 220], to: [along + 20, g.shell.inside + 14] };
     return { id, at: [along + 90, y(at) + 150], to: [along + 15, y(at) + 25] };
   });
-  return [...stubs, { id: "M01", at: [manholeAt + 40, -310], to: [manholeAt + 60, -14] }];
+  return [...stubs, { id: "M01", at: [manholeAlong + 40, -310], to: [manholeAlong + 60, -14] }];
 }
 
 /** Joints of the bar stays, a number for each row of two, and of what is welded to the shell. */
@@ -108,7 +110,7 @@ function staysAndAttachments(g: Geometry): readonly Mark[] {
     { id: "S31", at: [3420, low - 60], to: [g.chamber.to + g.plate, low] },
     { id: "S32", at: [g.shell.length + 180, low + 60], to: [g.shell.length + 4, low] },
     { id: "A1", at: [g.shell.length * 0.14 - 200, -250], to: [g.shell.length * 0.14 - 40, -14] },
-    { id: "A2", at: [g.shell.length * 0.56 + 180, -250], to: [g.shell.length * 0.56 + 40, -14] },
+    { id: "A2", at: [g.shell.length * 0.56 + 90, -250], to: [g.shell.length * 0.56 + 40, -14] },
     { id: "A3", at: [g.shell.length * 0.17 + 250, bottom + 190], to: [g.shell.length * 0.17 + 100, bottom + 14] },
     { id: "A4", at: [g.shell.length * 0.8 - 250, bottom + 190], to: [g.shell.length * 0.8 - 100, bottom + 14] },
     { id: "A5", at: [1350, y(1020)], to: [1180, y(1010)] },

@@ -1,5 +1,5 @@
 import type { Part } from "../../../src/generated/records.ts";
-import { nozzles } from "./nozzles.ts";
+import { manholeAlong, nozzles, wayRound } from "./nozzles.ts";
 
 export const arrangement = "DRG-01@C";
 export const furnaceDrawing = "DRG-03@B";
@@ -151,8 +151,10 @@ const stays = (
 const branches = (shell: string): NonNullable<Part["openings"]> =>
   nozzles
     .filter((nozzle) => nozzle.shell === shell)
-    .map(({ mark, part: branch, projection }) => ({
+    .map(({ mark, part: branch, projection, along, at }) => ({
       opening: mark,
+      along: `${along} mm`,
+      around: `${wayRound(at, 1900, 1924)} mm`,
       branch,
       branchLength: projection,
       setIn: true,
@@ -193,7 +195,18 @@ export const parts: readonly Part[] = [
     "P02",
     "shell course 2, rear",
     ["12.2 mm", "12.1 mm", "12.1 mm", "12.3 mm"],
-    [...branches("P02"), { opening: "M1", branch: "P44", branchLength: "60 mm", setIn: true, axialWidth: "320 mm" }],
+    [
+      ...branches("P02"),
+      {
+        opening: "M1",
+        along: `${manholeAlong} mm`,
+        around: "0 mm",
+        branch: "P44",
+        branchLength: "60 mm",
+        setIn: true,
+        axialWidth: "320 mm",
+      },
+    ],
   ),
   flat("P03", "front tube plate", "tube-plate", "convection", ["20.2 mm", "20.1 mm", "20.3 mm"], {
     outsideDiameter: "1900 mm",

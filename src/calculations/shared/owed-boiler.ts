@@ -125,6 +125,17 @@ export const owedOfBoilers: readonly OwedGroup[] = [
     ],
   },
   {
+    name: "opening",
+    kind: "part#openings",
+    when: [],
+    due: "design-approved",
+    owner: "design",
+    needs: [
+      ["along", "place along the shell"],
+      ["around", "place round the shell"],
+    ],
+  },
+  {
     name: "branched-opening",
     kind: "part#openings",
     when: [{ path: "branch", exists: true }],
