@@ -18,7 +18,13 @@ export function sheetsOf(judged: JudgedBook): readonly CalculationSheet[] {
 }
 
 /** Calculations that were added last: their sheets are numbered after all others. */
-const added: readonly string[] = ["breathing-space", "furnace-test", "reversal-chamber-test", "access-tube-test", "opening-spacing"];
+const added: readonly string[] = [
+  "breathing-space",
+  "furnace-test",
+  "reversal-chamber-test",
+  "access-tube-test",
+  "opening-spacing",
+];
 /** Values that logs and certificates state themselves need no paper of their own. */
 const withoutPaper: ReadonlySet<string> = new Set(["carbon-equivalent", "heat-input", "hold-drift"]);
 const isOfPaper = (calculation: string, kind: string) =>

@@ -88,7 +88,7 @@ function branches(g: Geometry): readonly Mark[] {
     const { along } = nozzle;
     const at = heightOf(nozzle);
     const id = `N${nozzle.mark.slice(1).padStart(2, "0")}`;
-    if (at === "top") return { id, at: [along - 70, -310], to: [along, -14] };
+    if (at === "top") return { id, at: [along + 70, -310], to: [along, -14] };
     if (at === "bottom") return { id, at: [along + 150, g.shell.inside + 220], to: [along + 20, g.shell.inside + 14] };
     return { id, at: [along + 90, y(at) + 150], to: [along + 15, y(at) + 25] };
   });
@@ -110,7 +110,7 @@ function staysAndAttachments(g: Geometry): readonly Mark[] {
     { id: "S31", at: [3420, low - 60], to: [g.chamber.to + g.plate, low] },
     { id: "S32", at: [g.shell.length + 180, low + 60], to: [g.shell.length + 4, low] },
     { id: "A1", at: [g.shell.length * 0.14 - 200, -250], to: [g.shell.length * 0.14 - 40, -14] },
-    { id: "A2", at: [g.shell.length * 0.56 + 180, -250], to: [g.shell.length * 0.56 + 40, -14] },
+    { id: "A2", at: [g.shell.length * 0.56 + 90, -250], to: [g.shell.length * 0.56 + 40, -14] },
     { id: "A3", at: [g.shell.length * 0.17 + 250, bottom + 190], to: [g.shell.length * 0.17 + 100, bottom + 14] },
     { id: "A4", at: [g.shell.length * 0.8 - 250, bottom + 190], to: [g.shell.length * 0.8 - 100, bottom + 14] },
     { id: "A5", at: [1350, y(1020)], to: [1180, y(1010)] },
