@@ -127,6 +127,7 @@ export function summaryTable(context: Context, kind: Kind, next: Numbering): Blo
         },
       ];
     });
+  const judged = records.some((record) => recordMark(context, record) !== undefined);
   const rows = records.map((record): Row => ({
     cells: [
       { type: "text", text: [linkTo(context, record)] },
@@ -137,7 +138,7 @@ export function summaryTable(context: Context, kind: Kind, next: Numbering): Blo
         const value = atPointer(record.value, pointer);
         return cellOf(context, record, field, value, pointer, field.type === "quantity" ? (unit ?? "") : undefined);
       }),
-      markCell(recordMark(context, record)),
+      ...(judged ? [markCell(recordMark(context, record))] : []),
     ],
   }));
   const table: TableBlock = {
@@ -147,7 +148,7 @@ export function summaryTable(context: Context, kind: Kind, next: Numbering): Blo
     columns: [
       { head: kind.title, align: "left", width: 1.6 },
       ...columns.map(({ path: _path, field: _field, row: _row, ...column }) => column),
-      { head: "Verdict", align: "left", width: 1.5 },
+      ...(judged ? [{ head: "Verdict", align: "left", width: 1.5 } satisfies Column] : []),
     ],
     groups: inFives(rows),
     wide: true,

@@ -78,7 +78,7 @@ const titleRoom = mm(24);
 const isSound = ({ mark }: ChainLink) => mark === "passed" || mark === "not applicable";
 
 const chainIndent = mm(9);
-const pad = mm(1.7);
+const pad = mm(1.4);
 
 /**
  * The chain of evidence: numbered links between hairlines, each with its verdict, its sentences and its reasons. Without
@@ -109,7 +109,8 @@ export function chainPieces(setter: PageSetter, block: Extract<Block, { type: "c
   return pieces.map((piece, index) => ({
     ...piece,
     wide,
-    ...((index === 0 || (whole && piece !== ending)) && { keep: true }),
+    // The count never stands alone on the next sheet.
+    ...((index === 0 || index === pieces.length - 2 || (whole && piece !== ending)) && { keep: true }),
   }));
 }
 
