@@ -3,9 +3,9 @@ import { steelModulus } from "./functions/modulus.ts";
 import { externalTestExamples } from "./shared/external-test-examples.ts";
 import { derivedFrom, excerptSeen, fromMemory } from "../model/basis.ts";
 import { calculation, type Calculation, type CalculationInput } from "../model/calculation.ts";
+import { testWall } from "./shared/test-wall.ts";
+import { carried } from "./shared/carried-pressure.ts";
 
-const keys = "material.standard, material.edition, material.grade, nominalThickness";
-const pressure = { decimals: 3, direction: "down" } as const;
 const conditions = derivedFrom("the conditions of the calculation at working pressure, solved for the pressure");
 
 const parameter = (name: string, unit: string, means: string, display: string): CalculationInput => ({
@@ -31,13 +31,7 @@ function externalTest(role: string, title: string): Calculation {
       ],
     },
     inputs: {
-      PT: {
-        path: "book.equipment.testPressure",
-        unit: "MPa",
-        means: "specified test pressure",
-        display: "P_T",
-        unsafe: "low",
-      },
+      PT: testWall.PT,
       d: { path: `calculation(${role}).d`, unit: "mm", means: "mean diameter", unsafe: "low" },
       uc: {
         path: `calculation(${role}).uc`,
@@ -47,15 +41,9 @@ function externalTest(role: string, title: string): Calculation {
         unsafe: "low",
       },
       L: { path: "unsupportedLength", unit: "mm", means: "length between effective supports", unsafe: "low" },
-      en: { path: "nominalThickness", unit: "mm", means: "nominal thickness", display: "e_n", unsafe: "high" },
-      δ: { path: "thicknessUndertolerance", unit: "mm", means: "undertolerance of the thickness", unsafe: "low" },
-      ReH: {
-        path: `table(grade-strength, ${keys}).yieldStrength`,
-        unit: "MPa",
-        means: "least yield strength at 20 °C",
-        display: "R_eH",
-        unsafe: "high",
-      },
+      en: testWall.en,
+      δ: testWall.δ,
+      ReH: testWall.ReH,
       S1: parameter("testFactorPlastic", "1", "safety factor of the plastic condition at the test", "S_1"),
       S20: parameter("testFactorElastic", "1", "safety factor of the elastic condition at the test", "S_2,0"),
       S2u: parameter("testFactorElasticOval", "1", "the same for a cylinder less round", "S_2,u"),
@@ -78,40 +66,7 @@ function externalTest(role: string, title: string): Calculation {
         formula: "elasticFactor(uc, us, S20, S2u)",
         display: "S_2",
       },
-      {
-        symbol: "ppl",
-        unit: "MPa",
-        means: "pressure the wall carries before it yields",
-        formula: "2*ReH*e/(S1*d) * (1 + d/(15*L)) / (1 + 0.03*(uc/1[%])*d / (e*(1 + d/(0.3*L))))",
-        display: "p_pl",
-        round: pressure,
-        basis: conditions,
-      },
-      {
-        symbol: "pel",
-        unit: "MPa",
-        means: "pressure the wall carries before it collapses",
-        formula: "2.6*E*(e/d)^2.5*(d/L) / S2",
-        display: "p_el",
-        round: pressure,
-        basis: conditions,
-      },
-      {
-        symbol: "pmax",
-        unit: "MPa",
-        means: "highest pressure from outside at the test",
-        formula: "min(ppl, pel)",
-        display: "p_max",
-        round: pressure,
-      },
-      {
-        symbol: "pM",
-        unit: "MPa",
-        means: "collapse pressure of a perfect cylinder, for the second method",
-        formula: "collapsePressure(E, e, d, L)",
-        display: "p_M",
-        round: pressure,
-      },
+      ...carried("e", "ReH", "the wall", conditions),
     ],
     limits: [{ left: "PT", relation: ">", right: "0[MPa]", means: "the test pressure is above nothing" }],
     accept: [

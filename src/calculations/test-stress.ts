@@ -1,7 +1,6 @@
 import { commonPractice, derivedFrom, fromMemory } from "../model/basis.ts";
 import { calculation } from "../model/calculation.ts";
-
-const keys = "material.standard, material.edition, material.grade, nominalThickness";
+import { testWall } from "./shared/test-wall.ts";
 
 export const testStress = calculation({
   id: "test-stress",
@@ -17,24 +16,12 @@ export const testStress = calculation({
     ],
   },
   inputs: {
-    PT: {
-      path: "book.equipment.testPressure",
-      unit: "MPa",
-      means: "specified test pressure",
-      display: "P_T",
-      unsafe: "low",
-    },
+    PT: testWall.PT,
     Di: { path: "insideDiameter", unit: "mm", means: "inside diameter", display: "D_i", unsafe: "low" },
-    en: { path: "nominalThickness", unit: "mm", means: "nominal thickness", display: "e_n", unsafe: "high" },
-    δ: { path: "thicknessUndertolerance", unit: "mm", means: "undertolerance of the thickness", unsafe: "low" },
+    en: testWall.en,
+    δ: testWall.δ,
     z: { path: "weldCoefficient", unit: "1", means: "weld joint coefficient", unsafe: "high" },
-    ReH: {
-      path: `table(grade-strength, ${keys}).yieldStrength`,
-      unit: "MPa",
-      means: "least yield strength at 20 °C",
-      display: "R_eH",
-      unsafe: "high",
-    },
+    ReH: testWall.ReH,
     kS: {
       path: "profile.testStressFraction",
       unit: "1",

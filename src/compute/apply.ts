@@ -8,7 +8,8 @@ import { compareCopies } from "./copies.ts";
 import { bindAll } from "./inputs.ts";
 import { judgeRun } from "./judge-run.ts";
 import { run, type Run } from "./run.ts";
-import { compareSheets, type SheetCase } from "./sheets.ts";
+import type { SheetCase } from "./sheet-case.ts";
+import { compareSheets } from "./sheets.ts";
 
 /**
  * Compares what the maker's sheets copy, does every calculation on everything it is about, inputs before results, then

@@ -4,30 +4,12 @@ import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { conclude, locate, type Court } from "../judge/court.ts";
 import { startAt, type Hit } from "../judge/follow.ts";
 import { holds } from "../judge/subjects.ts";
-import { clear, newTrail, noteRead, type Trail } from "../judge/trail.ts";
-import { disagreement, type Disagreement } from "./agree.ts";
+import { clear, newTrail, noteRead } from "../judge/trail.ts";
+import { disagreement } from "./agree.ts";
 import { bindAlone } from "./inputs.ts";
-import { pairWith, statedIn, type Pair, type Stated } from "./pairs.ts";
+import type { Original } from "./sheet-case.ts";
+import { pairWith, statedIn, type Stated } from "./pairs.ts";
 import { copiedOtherwise, disagrees, outcomeOf, sheetKind } from "./sheet-findings.ts";
-
-/** A sheet that states another value than the record it copies from. */
-export interface Dissent {
-  readonly sheet: BookRecord;
-  readonly calculation: Calculation;
-  readonly pair: Pair;
-  readonly found: Disagreement;
-  readonly trail: Trail;
-}
-
-/** A value of a record that sheets copy. */
-export interface Original {
-  readonly record: BookRecord;
-  readonly pointer: string;
-  readonly text: string;
-  readonly dissents: Dissent[];
-  /** Some sheet states the same. */
-  confirmed: boolean;
-}
 
 /**
  * Compares values of records with the sheets that copy them, before anything is computed from them: a value that sheets

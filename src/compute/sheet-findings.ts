@@ -8,9 +8,8 @@ import { keyOf, locate, type DefinitionName } from "../judge/court.ts";
 import { digestOfReads, mergeTrail, newTrail, type Trail } from "../judge/trail.ts";
 import type { World } from "../judge/world.ts";
 import type { Disagreement } from "./agree.ts";
-import type { Original } from "./copies.ts";
 import type { Pair } from "./pairs.ts";
-import type { SheetCase } from "./sheets.ts";
+import type { Original, SheetCase } from "./sheet-case.ts";
 
 /** Kind of the maker's own paper about a calculation. */
 export const sheetKind = "calculation-sheet";

@@ -4,20 +4,12 @@ import type { Finding, Outcome } from "../model/finding.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { addFinding, conclude, endStage, type Court } from "../judge/court.ts";
 import { noteAddress, newTrail, noteRead, noteValue, type Trail } from "../judge/trail.ts";
-import type { Pending } from "../judge/world.ts";
 import { disagreement, oursOf } from "./agree.ts";
+import type { SheetCase } from "./sheet-case.ts";
 import { adoptedPair, pairOf, statedIn, type Pair, type Stated } from "./pairs.ts";
 import { comparisonOf, disagrees, incomplete, notCompared, outcomeOf, sheetKind } from "./sheet-findings.ts";
 
 export { sheetRules } from "./sheet-findings.ts";
-
-/** A calculation on one subject, with its result or what it waits for. */
-export interface SheetCase {
-  readonly calculation: Calculation;
-  readonly subject: BookRecord;
-  readonly pointer: string;
-  readonly done: Computed | Pending;
-}
 
 interface Sheet {
   readonly record: BookRecord;

@@ -1,12 +1,11 @@
 import { derivedFrom, excerptSeen, fromMemory } from "../../model/basis.ts";
 import type { Calculation } from "../../model/calculation.ts";
+import { carried } from "./carried-pressure.ts";
 import { wallOf } from "./wall.ts";
 
 export const wall = wallOf("thickness");
 
 const up = { decimals: 2, direction: "up" } as const;
-const pressure = { decimals: 3, direction: "down" } as const;
-const inverse = derivedFrom("the same condition solved for the pressure");
 
 /** From pressure to thickness, and back from the wall to the pressure of each condition. */
 export const steps: Calculation["steps"] = [
@@ -53,40 +52,7 @@ export const steps: Calculation["steps"] = [
   { symbol: "e", unit: "mm", means: "required thickness without allowances", formula: "max(epl, eel)", round: up },
   wall.required,
   wall.analysis,
-  {
-    symbol: "ppl",
-    unit: "MPa",
-    means: "pressure the analysis thickness carries before it yields",
-    formula: "2*Rp02*ea/(S1*d) * (1 + d/(15*L)) / (1 + 0.03*(uc/1[%])*d / (ea*(1 + d/(0.3*L))))",
-    display: "p_pl",
-    round: pressure,
-    basis: inverse,
-  },
-  {
-    symbol: "pel",
-    unit: "MPa",
-    means: "pressure the analysis thickness carries before it collapses",
-    formula: "2.6*E*(ea/d)^2.5*(d/L) / S2",
-    display: "p_el",
-    round: pressure,
-    basis: inverse,
-  },
-  {
-    symbol: "pmax",
-    unit: "MPa",
-    means: "highest pressure the analysis thickness carries",
-    formula: "min(ppl, pel)",
-    display: "p_max",
-    round: pressure,
-  },
-  {
-    symbol: "pM",
-    unit: "MPa",
-    means: "collapse pressure of a perfect cylinder, for the second method",
-    formula: "collapsePressure(E, ea, d, L)",
-    display: "p_M",
-    round: pressure,
-  },
+  ...carried("ea", "Rp02", "the analysis thickness", derivedFrom("the same condition solved for the pressure")),
   ...wall.measured,
   {
     symbol: "um",
