@@ -8,6 +8,7 @@ import { calculationPageOf } from "./calculation-page.ts";
 import { calculationSummary } from "./calculation-summary.ts";
 import { chainBlock } from "./chain-block.ts";
 import { findingsPageOf } from "./findings-page.ts";
+import { glancePages } from "./glance-page.ts";
 import { integrityPage } from "./integrity-page.ts";
 import { judgedWithPage } from "./judged-with-page.ts";
 import { notCheckedPage } from "./not-checked-page.ts";
@@ -85,6 +86,7 @@ function sectionPages(
       judgedWithPage(context, next(), index, tool, definitionsHash(context.judged)),
     );
   if (section.id === "integrity") own.push(integrityPage(context, next(), index));
+  if (section.id === "design") own.push(...glancePages(context, next, index));
   const calculations = section.id === "design" ? calculationPages(context, next, index) : [];
   const records = kinds.flatMap((kind) => {
     const pages =

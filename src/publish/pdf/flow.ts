@@ -73,6 +73,8 @@ export function newFlow(fonts: Fonts, closed: (sheet: Sheet) => void): Flow {
   let y = 0;
   let noteBottom = 0;
   let last: Piece | undefined;
+  /** A page that may follow on this sheet, until its first pieces show whether they do. */
+  let following: { readonly dest: string; readonly from: number } | undefined;
 
   const finish = () => {
     if (count > 0) closed({ canvas, foot: sheetFoot });
@@ -123,8 +125,20 @@ export function newFlow(fonts: Fonts, closed: (sheet: Sheet) => void): Flow {
     }
     last = piece;
   };
+  const follow = (fits: (from: number) => boolean, wanted: SheetShape) => {
+    if (following === undefined) return;
+    const { dest, from } = following;
+    following = undefined;
+    last = undefined;
+    if (wanted === shape && fits(from)) {
+      canvas.line([shape.left, from - followGap / 2], [shape.right, from - followGap / 2], { weight: 0.6 });
+      y = noteBottom = from;
+    } else open(wanted);
+    places.set(dest, { sheet: count - 1, y: y === shape.top ? 0 : y });
+  };
   const place = (chunk: readonly Piece[]) => {
     const wanted = chunk.some((piece) => piece.turned) ? turned : upright;
+    follow((from) => endOf(chunk, from, from) <= shape.bottom + 0.01, wanted);
     const [first] = chunk;
     const empty = y === shape.top;
     if (wanted !== shape) {
@@ -143,8 +157,12 @@ export function newFlow(fonts: Fonts, closed: (sheet: Sheet) => void): Flow {
   };
   return {
     places,
-    end: finish,
+    end() {
+      follow(() => true, shape);
+      finish();
+    },
     begin(dest, wanted, follows = false) {
+      follow(() => true, shape);
       const from = Math.max(y, noteBottom) + followGap;
       if (
         follows &&
@@ -154,10 +172,7 @@ export function newFlow(fonts: Fonts, closed: (sheet: Sheet) => void): Flow {
         y > shape.top &&
         from + followRoom < shape.bottom
       ) {
-        canvas.line([shape.left, from - followGap / 2], [shape.right, from - followGap / 2], { weight: 0.6 });
-        y = noteBottom = from;
-        last = undefined;
-        places.set(dest, { sheet: count - 1, y: from });
+        following = { dest, from };
         return;
       }
       foot = wanted;

@@ -90,3 +90,36 @@ test("destinations lie where their piece was put", () => {
   expect(places.get("page.html")).toEqual({ sheet: 0, y: 0 });
   expect(places.get("page.html#L1")).toEqual({ sheet: 1, y: upright.top });
 });
+
+/** Sheet on which a second page begins, by its destination and by what is drawn, after 100 pt of the first. */
+function followedBy(...pieces: readonly Omit<Piece, "draw">[]) {
+  const sheets: Sheet[] = [];
+  const drawn: number[] = [];
+  const flow = newFlow(fonts, (sheet) => void sheets.push(sheet));
+  flow.begin("first.html", "7 Welding");
+  flow.add([{ height: 100, draw: () => undefined }]);
+  flow.begin("second.html", "7 Welding", true);
+  flow.add(pieces.map((piece) => ({ ...piece, draw: () => void drawn.push(sheets.length) })));
+  flow.end();
+  return { drawn, place: flow.places.get("second.html"), sheets: sheets.length };
+}
+
+test("a page follows on the sheet of the one before where what it opens with fits", () => {
+  const { drawn, place } = followedBy({ height: 20, keep: true }, { height: 200 });
+  expect(drawn).toEqual([0, 0]);
+  expect(place?.sheet).toBe(0);
+  expect(place?.y).toBeGreaterThan(upright.top + 100);
+});
+
+test("where it does not, its destination goes to the next sheet with it", () => {
+  const tall = followedBy({ height: 20, keep: true }, { height: room - 60 });
+  expect(tall.drawn).toEqual([1, 1]);
+  expect(tall.place).toEqual({ sheet: 1, y: 0 });
+  const wide = followedBy({ height: 20, turned: true });
+  expect(wide.drawn).toEqual([1]);
+  expect(wide.place).toEqual({ sheet: 1, y: 0 });
+});
+
+test("a page without pieces has its destination all the same", () => {
+  expect(followedBy().place?.sheet).toBe(0);
+});
