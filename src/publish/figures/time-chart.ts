@@ -85,16 +85,20 @@ function draw(chart: TimeChart, width: number, height: number): Drawing {
     if (wide) labels.push({ at: y(value), text: label, from: [width - right, y(value)] });
     else shapes.push({ type: "text", at: [width - right, y(value) - 5], text: label, size, anchor: "end" });
   }
+  // Below the hold the curve leaves room, and no level runs there.
+  const { band } = chart;
+  const middle = band === undefined ? (left + width - right) / 2 : (x(band.from) + x(band.to)) / 2;
+  const above = (index: number) => y(0) - 14 - (chart.series.length - 1 - index) * (size + 6);
   chart.series.forEach(({ label, points }, index) => {
     const path = points.map(([minute, value]) => [x(minute), y(value)] as const);
     if (index === 0) shapes.push({ type: "path", points: path, weight: 2 });
     else for (const at of path) shapes.push({ type: "ring", at, radius: wide ? 4 : 3, weight: 1 });
     shapes.push({
       type: "text",
-      at: [x(lastMinute * 0.04) + 4, top + 12 + index * (size + 6)],
+      at: [middle, above(index)],
       text: `${index === 0 ? "line" : "rings"}: ${label}`,
       size,
-      anchor: "start",
+      anchor: "middle",
     });
   });
   for (const { at, text, from } of spread(labels, size + 4)) {
