@@ -1,6 +1,7 @@
 import { derivedFrom, excerptSeen, fromMemory } from "../model/basis.ts";
-import { flag, quantity, text } from "../model/input.ts";
-import { rule } from "../model/rule.ts";
+import { flag, quantity, text, type Input, type Inputs } from "../model/input.ts";
+import type { Measure } from "../model/quantity.ts";
+import { rule, type RuleExample } from "../model/rule.ts";
 import {
   fittingOf,
   limiters,
@@ -17,31 +18,64 @@ const accessories = fromMemory(
   "Annex I, assemblies: components are fit for the limits of the whole",
 );
 
-export const fittingPressure = rule({
+interface Rating extends Inputs {
+  readonly sort: Input<string>;
+  readonly allowed: Input<Measure>;
+  readonly most: Input<Measure>;
+}
+
+/** What a fitting may be used up to, against the limit of its equipment. */
+const usableUpTo = ({
+  allowed,
+  most,
+  unit,
+  named,
+  sorts,
+  ...own
+}: {
+  readonly id: string;
+  readonly title: string;
+  readonly examples: readonly RuleExample<Rating>[];
+  readonly allowed: string;
+  readonly most: string;
+  readonly unit: string;
+  readonly named: string;
+  readonly sorts: readonly string[];
+}) =>
+  rule({
+    ...own,
+    basis: accessories,
+    kind: "fitting",
+    when: [fittingOf(...sorts)],
+    severity: "nonconformity",
+    owner: "purchasing",
+    inputs: {
+      sort: text("sort"),
+      allowed: quantity(allowed, unit),
+      most: quantity(`equipment.limits.${most}`, unit),
+    },
+    *check({ sort, allowed: own, most: limit }, fitting) {
+      const broken = brokenBound(own, { most: limit }, [[">=", "most", named]]);
+      if (broken !== undefined)
+        yield {
+          at: "allowed",
+          message: `${fittingName(sort)} ${fitting.id} may be used up to ${broken.said}`,
+          why: "the weakest fitting limits the equipment",
+          hint: "compare with the plate and the certificate; exchange the fitting if it is true",
+          unsure: broken.unsure,
+          related: [{ at: "most", message: `${limit.text} here` }],
+        };
+    },
+  });
+
+export const fittingPressure = usableUpTo({
   id: "fitting-pressure",
   title: "A fitting may be used at the maximum allowable pressure of its equipment",
-  basis: accessories,
-  kind: "fitting",
-  when: [fittingOf(...pressureFittings)],
-  severity: "nonconformity",
-  owner: "purchasing",
-  inputs: {
-    sort: text("sort"),
-    allowed: quantity("allowablePressure", "bar"),
-    most: quantity("equipment.limits.maximumAllowablePressure", "bar"),
-  },
-  *check({ sort, allowed, most }, fitting) {
-    const broken = brokenBound(allowed, { most }, [[">=", "most", "the maximum allowable pressure"]]);
-    if (broken !== undefined)
-      yield {
-        at: "allowed",
-        message: `${fittingName(sort)} ${fitting.id} may be used up to ${broken.said}`,
-        why: "the weakest fitting limits the equipment",
-        hint: "compare with the plate and the certificate; exchange the fitting if it is true",
-        unsure: broken.unsure,
-        related: [{ at: "most", message: `${most.text} here` }],
-      };
-  },
+  allowed: "allowablePressure",
+  most: "maximumAllowablePressure",
+  unit: "bar",
+  named: "the maximum allowable pressure",
+  sorts: pressureFittings,
   examples: [
     { name: "just enough", given: { sort: "air-vent", allowed: "10 bar", most: "10.0 bar" }, objections: [] },
     {
@@ -52,31 +86,14 @@ export const fittingPressure = rule({
   ],
 });
 
-export const fittingTemperature = rule({
+export const fittingTemperature = usableUpTo({
   id: "fitting-temperature",
   title: "A fitting that holds water or steam may be used at the maximum allowable temperature of its equipment",
-  basis: accessories,
-  kind: "fitting",
-  when: [fittingOf(...wetFittings)],
-  severity: "nonconformity",
-  owner: "purchasing",
-  inputs: {
-    sort: text("sort"),
-    allowed: quantity("allowableTemperature", "°C"),
-    most: quantity("equipment.limits.maximumAllowableTemperature", "°C"),
-  },
-  *check({ sort, allowed, most }, fitting) {
-    const broken = brokenBound(allowed, { most }, [[">=", "most", "the maximum allowable temperature"]]);
-    if (broken !== undefined)
-      yield {
-        at: "allowed",
-        message: `${fittingName(sort)} ${fitting.id} may be used up to ${broken.said}`,
-        why: "the weakest fitting limits the equipment",
-        hint: "compare with the plate and the certificate; exchange the fitting if it is true",
-        unsure: broken.unsure,
-        related: [{ at: "most", message: `${most.text} here` }],
-      };
-  },
+  allowed: "allowableTemperature",
+  most: "maximumAllowableTemperature",
+  unit: "°C",
+  named: "the maximum allowable temperature",
+  sorts: wetFittings,
   examples: [
     { name: "just enough", given: { sort: "air-vent", allowed: "185 °C", most: "185 °C" }, objections: [] },
     {

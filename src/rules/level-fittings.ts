@@ -1,13 +1,54 @@
 import { commonPractice } from "../model/basis.ts";
-import { anyOf, optional, quantity, things } from "../model/input.ts";
+import { anyOf, optional, quantity, things, type Thing } from "../model/input.ts";
+import type { Measure } from "../model/quantity.ts";
 import { rule } from "../model/rule.ts";
 import { fittingOf, onSteamEquipment } from "../requirements/boiler-conditions.ts";
-import { brokenBound } from "./bounds.ts";
+import { brokenBound, type Bound } from "./bounds.ts";
 
 const ofBoiler = (name: string) => quantity(`equipment.levels.${name}`, "mm");
-const trials = anyOf(things("functionTests[]", { level: optional(quantity("level", "mm")) }));
+const trial = { level: optional(quantity("level", "mm")) };
+const trials = anyOf(things("functionTests[]", trial));
 const why = "levels are measured upward from the lowest point of the shell";
 const hint = "compare with the arrangement drawing; correct the figure, or have the fitting set again and tried";
+
+interface Limiter<N extends string> {
+  readonly level: Measure;
+  readonly levels: Readonly<Record<N, Measure>>;
+  readonly tried: readonly Thing<typeof trial>[];
+}
+
+/** Where a limiter is set, and where it acted each time it was tried, against the levels that bound it. */
+function* setAndTried<N extends string>(
+  name: string,
+  acted: string,
+  { level, levels, tried }: Limiter<N>,
+  set: readonly Bound<N>[],
+  bounds: readonly Bound<N>[],
+) {
+  const broken = brokenBound(level, levels, set);
+  if (broken !== undefined)
+    yield {
+      at: "level" as const,
+      message: `${name} is set to ${broken.said}`,
+      why,
+      hint,
+      unsure: broken.unsure,
+      related: [{ at: broken.name, message: `${levels[broken.name].text} here` }],
+    };
+  for (const one of tried) {
+    const late = one.level === undefined ? undefined : brokenBound(one.level, levels, bounds);
+    if (late !== undefined)
+      yield {
+        at: [one, "level"] as const,
+        name: one.$.id,
+        message: `${name} ${acted} at ${late.said}`,
+        why,
+        hint,
+        unsure: late.unsure,
+        related: [{ at: late.name, message: `${levels[late.name].text} here` }],
+      };
+  }
+}
 
 export const lowLimiterLevel = rule({
   id: "low-water-limiter-level",
@@ -25,34 +66,13 @@ export const lowLimiterLevel = rule({
     trials,
   },
   *check({ level, trials: tried, ...levels }, fitting) {
-    const broken = brokenBound(level, levels, [
-      [">=", "lowest", "the lowest permissible water level"],
+    const lowest = [">=", "lowest", "the lowest permissible water level"] as const;
+    const set = [
+      lowest,
       ["<", "normal", "the normal water level"],
       ["=", "design", "the level of the design"],
-    ]);
-    if (broken !== undefined)
-      yield {
-        at: "level",
-        message: `low-water limiter ${fitting.id} is set to ${broken.said}`,
-        why,
-        hint,
-        unsure: broken.unsure,
-        related: [{ at: broken.name, message: `${levels[broken.name].text} here` }],
-      };
-    for (const trial of tried) {
-      if (trial.level === undefined) continue;
-      const late = brokenBound(trial.level, levels, [[">=", "lowest", "the lowest permissible water level"]]);
-      if (late !== undefined)
-        yield {
-          at: [trial, "level"],
-          name: trial.$.id,
-          message: `low-water limiter ${fitting.id} cut the heat at ${late.said}`,
-          why,
-          hint,
-          unsure: late.unsure,
-          related: [{ at: "lowest", message: `${levels.lowest.text} here` }],
-        };
-    }
+    ] as const;
+    yield* setAndTried(`low-water limiter ${fitting.id}`, "cut the heat", { level, levels, tried }, set, [lowest]);
   },
   examples: [
     { name: "as designed", given: low({}), objections: [] },
@@ -106,30 +126,8 @@ export const highLimiterLevel = rule({
       ["<=", "highest", "the highest permissible water level"],
       ["<", "takeOff", "the steam take-off"],
     ] as const;
-    const broken = brokenBound(level, levels, [[">", "normal", "the normal water level"], ...upper]);
-    if (broken !== undefined)
-      yield {
-        at: "level",
-        message: `high-water limiter ${fitting.id} is set to ${broken.said}`,
-        why,
-        hint,
-        unsure: broken.unsure,
-        related: [{ at: broken.name, message: `${levels[broken.name].text} here` }],
-      };
-    for (const trial of tried) {
-      if (trial.level === undefined) continue;
-      const late = brokenBound(trial.level, levels, upper);
-      if (late !== undefined)
-        yield {
-          at: [trial, "level"],
-          name: trial.$.id,
-          message: `high-water limiter ${fitting.id} acted at ${late.said}`,
-          why,
-          hint,
-          unsure: late.unsure,
-          related: [{ at: late.name, message: `${levels[late.name].text} here` }],
-        };
-    }
+    const set = [[">", "normal", "the normal water level"], ...upper] as const;
+    yield* setAndTried(`high-water limiter ${fitting.id}`, "acted", { level, levels, tried }, set, upper);
   },
   examples: [
     { name: "at the highest level", given: high({}), objections: [] },

@@ -87,7 +87,7 @@ function tubesAndStays(frame: Frame, g: Geometry): void {
     box(frame, [g.chamber.to, y(height + 22)], [g.shell.length + g.plate, y(height - 22)], 0.35, shade);
 }
 
-/** A nozzle of the side view: a stub on the shell's line, or a circle at its side. */
+/** A nozzle of the side view: a short pipe on the shell's line, or a circle at its side. */
 function nozzleAt(frame: Frame, g: Geometry, nozzle: Nozzle, names: boolean): void {
   const { along } = nozzle;
   const at = heightOf(nozzle);

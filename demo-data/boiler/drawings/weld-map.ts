@@ -84,7 +84,7 @@ function seams(g: Geometry): readonly Mark[] {
 
 function branches(g: Geometry): readonly Mark[] {
   const y = heightIn(g);
-  const stubs = nozzles.map((nozzle): Mark => {
+  const pipes = nozzles.map((nozzle): Mark => {
     const { along } = nozzle;
     const at = heightOf(nozzle);
     const id = `N${nozzle.mark.slice(1).padStart(2, "0")}`;
@@ -92,7 +92,7 @@ function branches(g: Geometry): readonly Mark[] {
     if (at === "bottom") return { id, at: [along + 150, g.shell.inside + 220], to: [along + 20, g.shell.inside + 14] };
     return { id, at: [along + 90, y(at) + 150], to: [along + 15, y(at) + 25] };
   });
-  return [...stubs, { id: "M01", at: [manholeAlong + 40, -310], to: [manholeAlong + 60, -14] }];
+  return [...pipes, { id: "M01", at: [manholeAlong + 40, -310], to: [manholeAlong + 60, -14] }];
 }
 
 /** Joints of the bar stays, a number for each row of two, and of what is welded to the shell. */

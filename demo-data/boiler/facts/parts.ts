@@ -20,6 +20,14 @@ import {
   support,
 } from "./part-sorts.ts";
 
+const furnaceSection = (id: string, name: string, round: string[], walls: string[]): Part =>
+  part(id, name, "furnace", furnaceDrawing, plate, {
+    ...cylinder("16.0 mm", "1450 mm", round, walls),
+    outsideDiameter: "850 mm",
+    unsupportedLength: "1550 mm",
+    weldCoefficient: "1.00",
+  });
+
 export const parts: readonly Part[] = [
   course("P01", "shell course 1, front", ["12.1 mm", "12.2 mm", "12.0 mm", "12.1 mm"], branches("P01")),
   course(
@@ -66,28 +74,18 @@ export const parts: readonly Part[] = [
       { space: "rear, round the access tube", between: "other", width: "190 mm" },
     ],
   }),
-  part("P05", "furnace section 1, front", "furnace", furnaceDrawing, plate, {
-    ...cylinder(
-      "16.0 mm",
-      "1450 mm",
-      ["850.8 mm", "849.1 mm", "850.2 mm", "849.6 mm"],
-      ["16.1 mm", "16.2 mm", "16.0 mm"],
-    ),
-    outsideDiameter: "850 mm",
-    unsupportedLength: "1550 mm",
-    weldCoefficient: "1.00",
-  }),
-  part("P06", "furnace section 2, rear", "furnace", furnaceDrawing, plate, {
-    ...cylinder(
-      "16.0 mm",
-      "1450 mm",
-      ["851.0 mm", "848.9 mm", "850.1 mm", "849.8 mm"],
-      ["16.2 mm", "16.1 mm", "16.1 mm"],
-    ),
-    outsideDiameter: "850 mm",
-    unsupportedLength: "1550 mm",
-    weldCoefficient: "1.00",
-  }),
+  furnaceSection(
+    "P05",
+    "furnace section 1, front",
+    ["850.8 mm", "849.1 mm", "850.2 mm", "849.6 mm"],
+    ["16.1 mm", "16.2 mm", "16.0 mm"],
+  ),
+  furnaceSection(
+    "P06",
+    "furnace section 2, rear",
+    ["851.0 mm", "848.9 mm", "850.1 mm", "849.8 mm"],
+    ["16.2 mm", "16.1 mm", "16.1 mm"],
+  ),
   part("P07", "furnace hoop", "furnace-hoop", furnaceDrawing, plate, {
     nominalThickness: "16.0 mm",
     measuredThickness: ["15.9 mm", "15.8 mm", "15.9 mm"],

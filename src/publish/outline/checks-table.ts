@@ -4,7 +4,7 @@ import type { Outcome } from "../../model/finding.ts";
 import type { BookRecord } from "../../model/record.ts";
 import type { Block, Cell, Row, Text } from "../blocks.ts";
 import { linkOutcomes } from "./chain-block.ts";
-import { markOf, titleOfOutcome, worst, type Context } from "./context.ts";
+import { grouped, markOf, titleOfOutcome, worst, type Context } from "./context.ts";
 import { shownOutcomes } from "./judged-block.ts";
 import { checksAnchor } from "./opening.ts";
 import { plainTable, wordsCell, type Heads } from "./plain-table.ts";
@@ -40,15 +40,8 @@ const applying = (outcomes: readonly Outcome[]) => outcomes.filter(({ verdict })
 
 /** Outcomes of the records, one list for each sentence that is judged. */
 function rulesOf(context: Context, records: readonly BookRecord[]): readonly (readonly Outcome[])[] {
-  const found = new Map<string, Outcome[]>();
-  for (const record of records)
-    for (const outcome of applying(shownOutcomes(context, record))) {
-      const title = titleOfOutcome(context, outcome);
-      const list = found.get(title);
-      if (list === undefined) found.set(title, [outcome]);
-      else list.push(outcome);
-    }
-  return [...found.values()];
+  const outcomes = records.flatMap((record) => applying(shownOutcomes(context, record)));
+  return [...grouped(outcomes, (outcome) => titleOfOutcome(context, outcome)).values()];
 }
 
 function rowOf(context: Context, lead: Text, outcomes: readonly Outcome[]): Row {
