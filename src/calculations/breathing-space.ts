@@ -20,7 +20,7 @@ export const breathingSpace = calculation({
   appliesTo: { kind: "part#breathingSpaces" },
   inputs: {
     D: {
-      path: "^.outsideDiameter",
+      path: "record.outsideDiameter",
       unit: "mm",
       means: "outside diameter of the plate, which is the shell's inside",
       unsafe: "low",

@@ -21,7 +21,7 @@ export const carbonEquivalent = calculation({
   appliesTo: {
     kind: "material-certificate#rows",
     when: [
-      { path: "^.type", equals: ["3.1", "3.2"] },
+      { path: "record.type", equals: ["3.1", "3.2"] },
       { path: "form", equals: ["plate", "tube", "pipe", "forging", "formed-end", "fitting"] },
     ],
   },
@@ -67,14 +67,14 @@ export const carbonEquivalent = calculation({
     {
       left: "Mn",
       relation: "<=",
-      right: "1.9[%]",
+      right: "'1.9 %'",
       means: "the steel is a carbon-manganese steel: manganese is at most 1.9 %",
       basis: ownChoice("the sum is meant for carbon-manganese and low-alloy steel"),
     },
     {
       left: "Cr",
       relation: "<=",
-      right: "1[%]",
+      right: "'1 %'",
       means: "the steel is a carbon-manganese steel: chromium is at most 1 %",
       basis: ownChoice("the sum is meant for carbon-manganese and low-alloy steel"),
     },

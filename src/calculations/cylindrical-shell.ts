@@ -49,7 +49,7 @@ export const cylindricalShell = calculation({
     ...wall.measured,
   ],
   limits: [
-    { left: "p", relation: ">", right: "0[MPa]", means: "the pressure acts from inside" },
+    { left: "p", relation: ">", right: "'0 MPa'", means: "the pressure acts from inside" },
     {
       left: "p",
       relation: "<",
@@ -66,7 +66,7 @@ export const cylindricalShell = calculation({
       means: "the wall is thin: e/De is at most 0.16",
       basis: en13445,
     },
-    { left: "ea", relation: ">", right: "0[mm]", means: "a thickness is left after allowances" },
+    { left: "ea", relation: ">", right: "'0 mm'", means: "a thickness is left after allowances" },
   ],
   accept: [wall.thickEnough, wall.measuredEnough],
   compared: [

@@ -121,7 +121,7 @@ export const designStress = calculation({
     {
       left: "t",
       relation: "<=",
-      right: "380[°C]",
+      right: "'380 °C'",
       means: "the calculation temperature lies below the creep range",
       basis: fromMemory("EN 13445-3", undefined, "strength independent of time up to 380 °C for ferritic steel"),
     },

@@ -61,7 +61,7 @@ export const equipmentCategory = calculation({
     },
   ],
   limits: [
-    { left: "PS", relation: ">", right: "0.5[bar]", means: "the pressure is above 0.5 bar, within the directive" },
+    { left: "PS", relation: ">", right: "'0.5 bar'", means: "the pressure is above 0.5 bar, within the directive" },
   ],
   accept: [notLower],
   compared: [{ symbol: "cat", unsafe: "low" }],
@@ -135,8 +135,8 @@ export const heatedEquipmentCategory = calculation({
     },
   ],
   limits: [
-    { left: "PS", relation: ">", right: "0.5[bar]", means: "the pressure is above 0.5 bar, within the directive" },
-    { left: "TS", relation: ">", right: "110[°C]", means: "the temperature is above 110 °C, within table 5" },
+    { left: "PS", relation: ">", right: "'0.5 bar'", means: "the pressure is above 0.5 bar, within the directive" },
+    { left: "TS", relation: ">", right: "'110 °C'", means: "the temperature is above 110 °C, within table 5" },
   ],
   accept: [notLower],
   compared: [{ symbol: "cat", unsafe: "low" }],

@@ -58,7 +58,7 @@ function externalTest(role: string, title: string): Calculation {
         formula: "en - δ",
         round: { decimals: 2, direction: "down" },
       },
-      { symbol: "E", unit: "MPa", means: "Young's modulus at 20 °C", formula: "steelModulus(20[°C])" },
+      { symbol: "E", unit: "MPa", means: "Young's modulus at 20 °C", formula: "steelModulus('20 °C')" },
       {
         symbol: "S2",
         unit: "1",
@@ -68,7 +68,7 @@ function externalTest(role: string, title: string): Calculation {
       },
       ...carried("e", "ReH", "the wall", conditions),
     ],
-    limits: [{ left: "PT", relation: ">", right: "0[MPa]", means: "the test pressure is above nothing" }],
+    limits: [{ left: "PT", relation: ">", right: "'0 MPa'", means: "the test pressure is above nothing" }],
     accept: [
       {
         left: "PT",

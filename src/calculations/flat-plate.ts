@@ -62,8 +62,8 @@ export const flatPlate = calculation({
     ...wall.measured,
   ],
   limits: [
-    { left: "ea", relation: ">", right: "0[mm]", means: "a thickness is left after allowances" },
-    { left: "c", relation: ">=", right: "0[mm]", means: "the corrosion allowance is not negative" },
+    { left: "ea", relation: ">", right: "'0 mm'", means: "a thickness is left after allowances" },
+    { left: "c", relation: ">=", right: "'0 mm'", means: "the corrosion allowance is not negative" },
   ],
   accept: [wall.thickEnough, wall.measuredEnough],
   compared: [

@@ -94,7 +94,7 @@ export const furnaceHoop = calculation({
       symbol: "Ireq",
       unit: "mm⁴",
       means: "required second moment of area",
-      formula: "p*d^3*L / 1330000[MPa]",
+      formula: "p*d^3*L / '1330000 MPa'",
       display: "I_req",
       round: { decimals: 0, direction: "up" },
     },
@@ -123,8 +123,8 @@ export const furnaceHoop = calculation({
     },
   ],
   limits: [
-    { left: "p", relation: ">", right: "0[MPa]", means: "the pressure acts from outside" },
-    { left: "L", relation: ">", right: "0[mm]", means: "the hoop supports a length" },
+    { left: "p", relation: ">", right: "'0 MPa'", means: "the pressure acts from outside" },
+    { left: "L", relation: ">", right: "'0 mm'", means: "the hoop supports a length" },
     {
       left: "d",
       relation: "<=",

@@ -49,7 +49,7 @@ export const heatBalance = calculation({
       symbol: "Φ",
       unit: "kW",
       means: "heat taken up at the declared output",
-      formula: "(D*(hs - hw) + x*D*(hb - hw))/3600[s/h]",
+      formula: "(D*(hs - hw) + x*D*(hb - hw))/'3600 s/h'",
       round: { decimals: 0, direction: "nearest" },
     },
     {
@@ -64,7 +64,7 @@ export const heatBalance = calculation({
       symbol: "F",
       unit: "1",
       means: "factor from and at 100 °C",
-      formula: "(hs - hw)/2257[kJ/kg]",
+      formula: "(hs - hw)/'2257 kJ/kg'",
       basis: commonPractice(
         "ratings from and at 100 °C take 2257 kJ/kg as latent heat; IAPWS R7-97(2012) gives 2256.5 kJ/kg",
       ),
@@ -106,15 +106,15 @@ export const heatBalance = calculation({
       symbol: "Dmax",
       unit: "kg/h",
       means: "steam that the greatest input of the burner can raise, without blow-down, from the hottest feedwater",
-      formula: "ΦB/(hm - hh)*3600[s/h]",
+      formula: "ΦB/(hm - hh)*'3600 s/h'",
       display: "D_max",
       round: { decimals: 0, direction: "up" },
     },
   ],
   limits: [
-    { left: "D", relation: ">", right: "0[kg/h]", means: "the boiler raises steam" },
+    { left: "D", relation: ">", right: "'0 kg/h'", means: "the boiler raises steam" },
     { left: "x", relation: ">=", right: "0", means: "blow-down leaves the boiler" },
-    { left: "B", relation: ">", right: "0[kW]", means: "the burner gives heat" },
+    { left: "B", relation: ">", right: "'0 kW'", means: "the burner gives heat" },
     { left: "η", relation: ">", right: "0", means: "the efficiency is above nought" },
     {
       left: "η",
@@ -123,7 +123,7 @@ export const heatBalance = calculation({
       means: "the efficiency is at most 100 % of the net calorific value",
       basis: ownChoice("more is possible only where water of the flue gas condenses, which is not covered"),
     },
-    { left: "pw", relation: ">", right: "0[bar]", means: "the working pressure is above that of the atmosphere" },
+    { left: "pw", relation: ">", right: "'0 bar'", means: "the working pressure is above that of the atmosphere" },
     {
       left: "pw",
       relation: "<=",

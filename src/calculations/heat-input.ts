@@ -21,14 +21,14 @@ export const heatInput = calculation({
       display: "Q_log",
     },
     Qmin: {
-      path: "^.weldingProcedure.heatInput.minimum",
+      path: "record.weldingProcedure.heatInput.minimum",
       unit: "kJ/mm",
       means: "least heat input of the procedure, where it states one",
       need: "optional",
       display: "Q_min",
     },
     Qmax: {
-      path: "^.weldingProcedure.heatInput.maximum",
+      path: "record.weldingProcedure.heatInput.maximum",
       unit: "kJ/mm",
       means: "greatest heat input of the procedure, where it states one",
       need: "optional",
@@ -52,11 +52,11 @@ export const heatInput = calculation({
     },
   ],
   limits: [
-    { left: "v", relation: ">", right: "0[mm/min]", means: "the arc travels" },
+    { left: "v", relation: ">", right: "'0 mm/min'", means: "the arc travels" },
     {
       left: "Q",
       relation: "<=",
-      right: "10[kJ/mm]",
+      right: "'10 kJ/mm'",
       means: "the heat input is one of arc welding: at most 10 kJ/mm",
       basis: commonPractice("arc welding stays far below 10 kJ/mm; more means that a unit was mixed up"),
     },

@@ -91,14 +91,14 @@ export const holdDrift = calculation({
       symbol: "C",
       unit: "1/bar",
       means: "elastic enlargement of the shell, upper bound",
-      formula: "k*s/2100000[bar]",
+      formula: "k*s/'2100000 bar'",
       basis: derivedFrom("thin closed cylinder of steel, E = 210 000 MPa"),
     },
     {
       symbol: "g",
       unit: "bar/K",
       means: "change of pressure for each kelvin",
-      formula: "(αw - 3*0.000012[1/K]) / (κw + C)",
+      formula: "(αw - 3*'0.000012 1/K') / (κw + C)",
       round: { decimals: 4, direction: "nearest" },
     },
     {
@@ -151,8 +151,8 @@ export const holdDrift = calculation({
     },
   ],
   limits: [
-    { left: "T", relation: ">=", right: "1[°C]", means: "the water is not about to freeze" },
-    { left: "T", relation: "<=", right: "40[°C]", means: "the water is at most 40 °C, as at a test" },
+    { left: "T", relation: ">=", right: "'1 °C'", means: "the water is not about to freeze" },
+    { left: "T", relation: "<=", right: "'40 °C'", means: "the water is at most 40 °C, as at a test" },
     {
       left: "x",
       relation: "<=",

@@ -80,7 +80,7 @@ const groups: readonly OwedGroup[] = [
     name: "heat",
     kind: "material-certificate#rows",
     when: [
-      { path: "^.type", equals: ["3.1", "3.2"] },
+      { path: "record.type", equals: ["3.1", "3.2"] },
       { path: "form", equals: ["plate", "tube", "pipe", "forging", "formed-end", "fitting"] },
     ],
     due: "material-received",

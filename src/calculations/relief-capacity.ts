@@ -34,7 +34,7 @@ export const reliefCapacity = calculation({
       round: { decimals: 0, direction: "down" },
     },
   ],
-  limits: [{ left: "Q", relation: ">", right: "0[kg/h]", means: "the source of pressure delivers a flow" }],
+  limits: [{ left: "Q", relation: ">", right: "'0 kg/h'", means: "the source of pressure delivers a flow" }],
   accept: [
     {
       left: "Qs",

@@ -82,7 +82,7 @@ export const saturation = calculation({
     {
       left: "PS",
       relation: ">",
-      right: "0[bar]",
+      right: "'0 bar'",
       means: "the maximum allowable pressure is above that of the atmosphere",
     },
   ],

@@ -24,23 +24,29 @@ export const shellOpening = calculation({
   appliesTo: {
     kind: "part#openings",
     when: [
-      { path: "^.pressureBearing", equals: true },
-      { path: "^.role", equals: "shell-course" },
+      { path: "record.pressureBearing", equals: true },
+      { path: "record.role", equals: "shell-course" },
       { path: "branch", exists: true },
     ],
   },
   inputs: {
     p: { path: "book.equipment.calculationPressure", unit: "MPa", means: "calculation pressure", unsafe: "low" },
-    Di: { path: "^.insideDiameter", unit: "mm", means: "inside diameter of the shell", display: "D_i", unsafe: "low" },
+    Di: {
+      path: "record.insideDiameter",
+      unit: "mm",
+      means: "inside diameter of the shell",
+      display: "D_i",
+      unsafe: "low",
+    },
     es: {
-      path: "^.calculation(cylindrical-shell).ea",
+      path: "record.calculation(cylindrical-shell).ea",
       unit: "mm",
       means: "analysis thickness of the shell",
       display: "e_s",
       unsafe: "high",
     },
     fs: {
-      path: "^.calculation(design-stress).f",
+      path: "record.calculation(design-stress).f",
       unit: "MPa",
       means: "design stress of the shell",
       display: "f_s",
@@ -165,11 +171,11 @@ export const shellOpening = calculation({
     ...replacementSteps,
   ],
   limits: [
-    { left: "p", relation: ">", right: "0[MPa]", means: "the pressure is above nothing" },
+    { left: "p", relation: ">", right: "'0 MPa'", means: "the pressure is above nothing" },
     { left: "di", relation: "<=", right: "kd*Di", means: "the opening is small against the shell", basis: method },
-    { left: "h", relation: ">=", right: "0[mm]", means: "the length of the branch is not negative" },
-    { left: "max(do, w)", relation: ">", right: "0[mm]", means: "the branch has a diameter, or the opening a width" },
-    { left: "c", relation: ">=", right: "0[mm]", means: "the corrosion allowance of the branch is not negative" },
+    { left: "h", relation: ">=", right: "'0 mm'", means: "the length of the branch is not negative" },
+    { left: "max(do, w)", relation: ">", right: "'0 mm'", means: "the branch has a diameter, or the opening a width" },
+    { left: "c", relation: ">=", right: "'0 mm'", means: "the corrosion allowance of the branch is not negative" },
   ],
   accept: [
     {

@@ -50,7 +50,7 @@ export const smokeTube = calculation({
     ...wall.measured,
   ],
   limits: [
-    { left: "p", relation: ">", right: "0[MPa]", means: "the pressure acts from outside" },
+    { left: "p", relation: ">", right: "'0 MPa'", means: "the pressure acts from outside" },
     {
       left: "p",
       relation: "<=",
@@ -62,7 +62,7 @@ export const smokeTube = calculation({
     {
       left: "do",
       relation: "<=",
-      right: "200[mm]",
+      right: "'200 mm'",
       means: "it is a tube: the outside diameter is at most 200 mm",
       basis: excerptSeen("TRD 306", "section 1: tubes of at most 200 mm"),
     },

@@ -58,10 +58,10 @@ const load: readonly CalculationStep[] = [
   },
 ];
 const loadLimits: readonly Limit[] = [
-  { left: "p", relation: ">", right: "0[MPa]", means: "the pressure is above nothing" },
-  { left: "a", relation: ">=", right: "0[mm²]", means: "the occupied area is not negative" },
-  { left: "AL", relation: ">", right: "0[mm²]", means: "the stay carries more plate than is occupied" },
-  { left: "c", relation: ">=", right: "0[mm]", means: "the corrosion allowance is not negative" },
+  { left: "p", relation: ">", right: "'0 MPa'", means: "the pressure is above nothing" },
+  { left: "a", relation: ">=", right: "'0 mm²'", means: "the occupied area is not negative" },
+  { left: "AL", relation: ">", right: "'0 mm²'", means: "the stay carries more plate than is occupied" },
+  { left: "c", relation: ">=", right: "'0 mm'", means: "the corrosion allowance is not negative" },
 ];
 const stress: CalculationStep = {
   symbol: "σ",
@@ -69,7 +69,7 @@ const stress: CalculationStep = {
   means: "stress in the corroded section",
   formula: "F/As",
   // Nothing left is said by the limits, not by a division by zero.
-  when: { left: "As", relation: ">", right: "0[mm²]" },
+  when: { left: "As", relation: ">", right: "'0 mm²'" },
   round: { decimals: 1, direction: "up" },
 };
 
@@ -105,7 +105,7 @@ export const stay = calculation({
       unit: "mm",
       means: "diameter against the load, without allowances",
       formula: "sqrt(4*F/(π*σp))",
-      when: { left: "AL", relation: ">", right: "0[mm²]" },
+      when: { left: "AL", relation: ">", right: "'0 mm²'" },
       display: "d_s",
       round: { decimals: 2, direction: "up" },
     },
@@ -129,7 +129,7 @@ export const stay = calculation({
   ],
   limits: [
     ...loadLimits,
-    { left: "d - 2*c - δ", relation: ">", right: "0[mm]", means: "a section is left after allowances" },
+    { left: "d - 2*c - δ", relation: ">", right: "'0 mm'", means: "a section is left after allowances" },
     { left: "en", relation: "=", right: "d", means: "the governing section of a bar is its diameter" },
   ],
   accept: [
@@ -184,7 +184,7 @@ export const stayTube = calculation({
       symbol: "es",
       unit: "mm",
       means: "wall against the load, without allowances; half the diameter where no tube would do",
-      formula: "dc/2 - sqrt(max(dc^2/4 - F/(π*σp), 0[mm²]))",
+      formula: "dc/2 - sqrt(max(dc^2/4 - F/(π*σp), '0 mm²'))",
       display: "e_s",
       round: { decimals: 2, direction: "up" },
       basis: derivedFrom("the wall e of a ring of section A: e = d/2 − √(d²/4 − A/π)"),
@@ -217,7 +217,7 @@ export const stayTube = calculation({
   ],
   limits: [
     ...loadLimits,
-    { left: "ea", relation: ">", right: "0[mm]", means: "a wall is left after allowances" },
+    { left: "ea", relation: ">", right: "'0 mm'", means: "a wall is left after allowances" },
     { left: "d", relation: ">", right: "2*en", means: "the outside diameter is above twice the wall" },
   ],
   accept: [

@@ -19,14 +19,14 @@ export const stayedFlatPlate = calculation({
   appliesTo: {
     kind: "part#regions",
     when: [
-      { path: "^.pressureBearing", equals: true },
-      { path: "^.role", equals: ["tube-plate", "flat-plate"] },
+      { path: "record.pressureBearing", equals: true },
+      { path: "record.role", equals: ["tube-plate", "flat-plate"] },
     ],
   },
   inputs: {
     p: { path: "book.equipment.calculationPressure", unit: "MPa", means: "calculation pressure", unsafe: "low" },
     d: { path: "circleDiameter", unit: "mm", means: "diameter of the largest circle", display: "d_c", unsafe: "low" },
-    f: { path: "^.calculation(design-stress).f", unit: "MPa", means: "design stress", unsafe: "high" },
+    f: { path: "record.calculation(design-stress).f", unit: "MPa", means: "design stress", unsafe: "high" },
     supports: { path: "supports[]", unit: "rows", means: "supports the circle touches", rows: supportOfPlate },
     kf: {
       path: "profile.plateStressShare",
@@ -60,8 +60,8 @@ export const stayedFlatPlate = calculation({
     },
   ],
   limits: [
-    { left: "p", relation: ">", right: "0[MPa]", means: "the pressure is above nothing" },
-    { left: "d", relation: ">", right: "0[mm]", means: "the circle has a diameter" },
+    { left: "p", relation: ">", right: "'0 MPa'", means: "the pressure is above nothing" },
+    { left: "d", relation: ">", right: "'0 mm'", means: "the circle has a diameter" },
     {
       left: "C",
       relation: ">=",

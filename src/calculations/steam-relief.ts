@@ -64,7 +64,7 @@ export const steamRelief = calculation({
       round: { decimals: 0, direction: "up" },
     },
   ],
-  limits: [{ left: "Qr", relation: ">", right: "0[kg/h]", means: "a flow to be relieved is recorded" }],
+  limits: [{ left: "Qr", relation: ">", right: "'0 kg/h'", means: "a flow to be relieved is recorded" }],
   accept: [
     {
       left: "Qr",

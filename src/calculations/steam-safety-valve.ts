@@ -67,7 +67,7 @@ export const steamSafetyValve = calculation({
       symbol: "ΔT",
       unit: "ΔK",
       means: "superheat",
-      formula: "max(0[ΔK], t0 - ts)",
+      formula: "max('0 ΔK', t0 - ts)",
       round: { decimals: 1, direction: "up" },
     },
     {
@@ -133,7 +133,7 @@ export const steamSafetyValve = calculation({
     {
       left: "t0",
       relation: ">=",
-      right: "tset - 1[ΔK]",
+      right: "tset - '1 ΔK'",
       means: "the steam is not colder than saturated steam at the set pressure",
       basis: ownChoice("a record may state the saturation temperature at the set pressure, rounded; less is no steam"),
     },

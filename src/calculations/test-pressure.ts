@@ -80,7 +80,7 @@ export const testPressure = calculation({
     },
   ],
   limits: [
-    { left: "PS", relation: ">", right: "0[bar]", means: "the maximum allowable pressure is above nothing" },
+    { left: "PS", relation: ">", right: "'0 bar'", means: "the maximum allowable pressure is above nothing" },
     {
       left: "q",
       relation: ">=",

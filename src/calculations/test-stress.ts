@@ -55,7 +55,7 @@ export const testStress = calculation({
     },
   ],
   limits: [
-    { left: "e", relation: ">", right: "0[mm]", means: "a thickness is left after the undertolerance" },
+    { left: "e", relation: ">", right: "'0 mm'", means: "a thickness is left after the undertolerance" },
     { left: "z", relation: "<=", right: "1", means: "the weld joint coefficient is at most 1" },
     {
       left: "e",

@@ -24,7 +24,7 @@ export const tubeHole = calculation({
       round: { decimals: 2, direction: "nearest" },
     },
   ],
-  limits: [{ left: "d", relation: ">", right: "0[mm]", means: "the tube has a diameter" }],
+  limits: [{ left: "d", relation: ">", right: "'0 mm'", means: "the tube has a diameter" }],
   accept: [
     { left: "s", relation: ">=", right: "smin", means: "the tube enters its hole with play", accuses: "dh" },
     { left: "s", relation: "<=", right: "smax", means: "the hole is not too wide to expand the tube", accuses: "dh" },

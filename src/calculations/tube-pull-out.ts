@@ -14,8 +14,8 @@ export const tubePullOut = calculation({
   appliesTo: {
     kind: "part#tubeFields",
     when: [
-      { path: "^.pressureBearing", equals: true },
-      { path: "^.role", equals: "tube-plate" },
+      { path: "record.pressureBearing", equals: true },
+      { path: "record.role", equals: "tube-plate" },
     ],
   },
   inputs: {
@@ -32,7 +32,7 @@ export const tubePullOut = calculation({
       unsafe: "high",
     },
     lw: { path: "expandedLength", unit: "mm", means: "expanded length", display: "l_w", unsafe: "high" },
-    eP: { path: "^.nominalThickness", unit: "mm", means: "nominal thickness of the tube plate", display: "e_P" },
+    eP: { path: "record.nominalThickness", unit: "mm", means: "nominal thickness of the tube plate", display: "e_P" },
     n: { path: "tubes", unit: "1", means: "plain tubes in the field" },
     qmax: {
       path: "profile.tubeLoadMost",
@@ -68,7 +68,7 @@ export const tubePullOut = calculation({
       symbol: "lc",
       unit: "mm",
       means: "expanded length that counts: at most 40 mm",
-      formula: "min(lw, 40[mm])",
+      formula: "min(lw, '40 mm')",
       display: "l_c",
     },
     {
@@ -89,13 +89,13 @@ export const tubePullOut = calculation({
     },
   ],
   limits: [
-    { left: "p", relation: ">", right: "0[MPa]", means: "the pressure pulls on the tubes" },
+    { left: "p", relation: ">", right: "'0 MPa'", means: "the pressure pulls on the tubes" },
     { left: "n", relation: ">=", right: "1", means: "the field has plain tubes" },
     { left: "dh", relation: ">=", right: "do", means: "the tubes pass through their holes" },
     {
       left: "dh",
       relation: "<=",
-      right: "do + 2[mm]",
+      right: "do + '2 mm'",
       means: "the holes belong to these tubes: at most 2 mm wider",
       basis: ownChoice("holes of expanded tubes are less than 1 mm wider; more means that another tube was named"),
     },
@@ -104,7 +104,7 @@ export const tubePullOut = calculation({
     {
       left: "lw",
       relation: ">=",
-      right: "12[mm]",
+      right: "'12 mm'",
       means: "the joint is expanded over at least 12 mm",
       basis: trd305,
     },

@@ -12,22 +12,33 @@ export const unreinforcedOpening = calculation({
   appliesTo: {
     kind: "part#openings",
     when: [
-      { path: "^.pressureBearing", equals: true },
-      { path: "^.role", equals: "shell-course" },
+      { path: "record.pressureBearing", equals: true },
+      { path: "record.role", equals: "shell-course" },
       { path: "branch", exists: false },
     ],
   },
   inputs: {
     p: { path: "book.equipment.calculationPressure", unit: "MPa", means: "calculation pressure", unsafe: "low" },
-    Di: { path: "^.insideDiameter", unit: "mm", means: "inside diameter of the shell", display: "D_i", unsafe: "low" },
+    Di: {
+      path: "record.insideDiameter",
+      unit: "mm",
+      means: "inside diameter of the shell",
+      display: "D_i",
+      unsafe: "low",
+    },
     es: {
-      path: "^.calculation(cylindrical-shell).ea",
+      path: "record.calculation(cylindrical-shell).ea",
       unit: "mm",
       means: "analysis thickness of the shell",
       display: "e_s",
       unsafe: "high",
     },
-    f: { path: "^.calculation(design-stress).f", unit: "MPa", means: "design stress of the shell", unsafe: "high" },
+    f: {
+      path: "record.calculation(design-stress).f",
+      unit: "MPa",
+      means: "design stress of the shell",
+      unsafe: "high",
+    },
     d: { path: "axialWidth", unit: "mm", means: "width of the opening along the axis of the shell", unsafe: "low" },
   },
   steps: [
@@ -68,15 +79,15 @@ export const unreinforcedOpening = calculation({
       symbol: "dmax",
       unit: "mm",
       means: "greatest opening without reinforcement",
-      formula: "min(dA, 2.5*es + 70[mm])",
+      formula: "min(dA, 2.5*es + '70 mm')",
       display: "d_max",
       round: { decimals: 1, direction: "down" },
       basis: excerptSeen("Indian Boiler Regulations 1950", "regulation 366: compensation above 2.5·t + 70 mm"),
     },
   ],
   limits: [
-    { left: "p", relation: ">", right: "0[MPa]", means: "the pressure is above nothing" },
-    { left: "d", relation: ">", right: "0[mm]", means: "the opening has a width" },
+    { left: "p", relation: ">", right: "'0 MPa'", means: "the pressure is above nothing" },
+    { left: "d", relation: ">", right: "'0 mm'", means: "the opening has a width" },
   ],
   accept: [
     {

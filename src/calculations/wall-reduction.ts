@@ -11,7 +11,7 @@ export const wallReduction = calculation({
     "One tube end of the sample, from its own measured sizes. What the joint holds, the length that is expanded, and the yielding of the hole are not covered.",
   appliesTo: {
     kind: "tube-end-group#measured",
-    when: [{ path: "^.joining", equals: ["expanded", "expanded-and-welded"] }],
+    when: [{ path: "record.joining", equals: ["expanded", "expanded-and-welded"] }],
   },
   inputs: {
     H: { path: "holeDiameter", unit: "mm", means: "diameter of the hole" },
@@ -19,7 +19,7 @@ export const wallReduction = calculation({
     d0: { path: "insideBefore", unit: "mm", means: "inside diameter of the tube before", display: "d_0" },
     d1: { path: "insideAfter", unit: "mm", means: "inside diameter of the tube after", display: "d_1" },
     j: {
-      path: "^.joining",
+      path: "record.joining",
       unit: "1",
       means: "how the end is joined",
       options: ["expanded", "expanded-and-welded", "welded"],
@@ -72,7 +72,7 @@ export const wallReduction = calculation({
   ],
   limits: [
     { left: "j", relation: "<=", right: "1", means: "the end is expanded" },
-    { left: "s", relation: "<=", right: "2[mm]", means: "the hole belongs to this tube: at most 2 mm wider" },
+    { left: "s", relation: "<=", right: "'2 mm'", means: "the hole belongs to this tube: at most 2 mm wider" },
   ],
   accept: [
     { left: "ε", relation: ">=", right: "εmin", means: "the wall is reduced enough to hold", accuses: "d1" },

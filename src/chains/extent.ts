@@ -12,7 +12,7 @@ export const extentFigures: NonNullable<ChainStep["figures"]> = (joint, found) =
     const { method, extent } = test;
     const share = inUnit(extent, "%");
     if (typeof method !== "string" || typeof extent !== "string" || share === undefined) return [];
-    const done = found(`<ndt-report:rows[].joint>[^.method="${method}"]`).flatMap(
+    const done = found(`<ndt-report:rows[].joint>[record.method="${method}"]`).flatMap(
       (row) => inUnit(row["length"], "mm") ?? [],
     );
     const owed = `${method}: ${extent} of ${said(length)} mm is ${said((share / 100) * length)} mm`;

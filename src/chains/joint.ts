@@ -29,7 +29,7 @@ export const joint: Chain = {
     },
     {
       what: "Procedure qualification",
-      paths: ["weldingProcedure.qualifications[]", "weldingProcedure.^"],
+      paths: ["weldingProcedure.qualifications[]", "weldingProcedure.record"],
       judgedBy: ["procedure-qualified", "procedure-test-accepted", "qualification-approved"],
     },
     {
@@ -55,7 +55,7 @@ export const joint: Chain = {
     },
     {
       what: "Tests required and done",
-      paths: ["<ndt-report:rows[].joint>.^"],
+      paths: ["<ndt-report:rows[].joint>.record"],
       says: { "ndt-report": ["method", "date"] },
       judgedBy: [
         "joint-visual",
@@ -74,9 +74,9 @@ export const joint: Chain = {
     {
       what: "Tester, on that day",
       paths: [
-        "<ndt-report:rows[].joint>.^.operator",
-        "<ndt-report:rows[].joint>.^.operator.<ndt-personnel:person>",
-        "<ndt-report:rows[].joint>.^",
+        "<ndt-report:rows[].joint>.record.operator",
+        "<ndt-report:rows[].joint>.record.operator.<ndt-personnel:person>",
+        "<ndt-report:rows[].joint>.record",
       ],
       says: { "ndt-personnel": ["method", "level", "validTo"], "ndt-report": ["method"] },
       judgedBy: ["tester-certified", "tester-role", "tester-certificate"],
@@ -103,7 +103,7 @@ export const joint: Chain = {
     },
     {
       what: "Measuring equipment, on that day",
-      paths: ["<ndt-report:rows[].joint>.^.instruments[]"],
+      paths: ["<ndt-report:rows[].joint>.record.instruments[]"],
       judgedBy: ["calibrated"],
     },
     {

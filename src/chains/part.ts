@@ -75,7 +75,7 @@ export const part: Chain = {
     },
     {
       what: "Type of certificate",
-      paths: ["<piece-mark:part>.certificateRow.^", "<piece-mark:part>"],
+      paths: ["<piece-mark:part>.certificateRow.record", "<piece-mark:part>"],
       judgedBy: ["certificate-type", "mill-approved", "certificate-received"],
     },
     {

@@ -6,7 +6,7 @@ export const tubeEndGroup: Chain = {
   links: [
     {
       what: "Tube plate, and the ends its drawing shows",
-      paths: ["field", "field.^.drawing"],
+      paths: ["field", "field.record.drawing"],
       judgedBy: ["tube-ends-counted", "field-tube-ends", "tube-nest", "tube-pull-out"],
     },
     {

@@ -108,7 +108,7 @@ function take(
     }
     case "record": {
       const here = through(definitions, draft, at, problem);
-      return here.kind === null ? here : standAt(definitions, here.kind, ofRecord(here), stepOn(here, "^"));
+      return here.kind === null ? here : standAt(definitions, here.kind, ofRecord(here), stepOn(here, "record"));
     }
     case "back": {
       const here = through(definitions, draft, at, problem);

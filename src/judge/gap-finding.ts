@@ -99,10 +99,10 @@ function messageOf(world: World, { absence, wants }: Gap): string {
 
 const titleOf = (world: World, kind: string | null) => (world.kinds.get(kind ?? "")?.title ?? kind ?? "").toLowerCase();
 
-/** `[^.method="RT"]` as people say it. */
+/** `[record.method="RT"]` as people say it. */
 function words(filters: string): string {
   return filters.replaceAll(
-    /\[(?:\^\.)?([A-Za-z.]+)="([^"]*)"\]/g,
+    /\[(?:record\.)?([A-Za-z.]+)="([^"]*)"\]/g,
     (_, field: string, value: string) => ` with ${field} ${value}`,
   );
 }

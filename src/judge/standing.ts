@@ -125,7 +125,9 @@ export function stepOn(at: Standing, text: string): readonly Anchor[] {
 export function ofRecord({ anchors }: Standing): readonly Condition[] {
   const [row] = anchors.slice(-1);
   if (row?.text !== "") return [];
-  return row.conditions.flatMap((one) => (one.path.startsWith("^.") ? [{ ...one, path: one.path.slice(2) }] : []));
+  return row.conditions.flatMap((one) =>
+    one.path.startsWith("record.") ? [{ ...one, path: one.path.slice("record.".length) }] : [],
+  );
 }
 
 /** With a filter: on a record or row just reached it is a condition, else a part of the way. */

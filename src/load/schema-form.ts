@@ -52,6 +52,7 @@ function checkObject(schema: JsonObject, path: string, refuse: Refuse): void {
   for (const [name, property] of Object.entries(properties)) {
     const inner = path === "" ? name : `${path}.${name}`;
     if (!names.test(name)) refuse(inner, "is no name of a property; expected letters and digits, a small letter first");
+    if (name === "record") refuse(inner, "may not be named so: in paths the word leads from a row to its record");
     if (isObject(property)) {
       if ((textOf(property, "description") ?? "") === "") refuse(inner, "has no description");
       checkValue(property, inner, refuse);

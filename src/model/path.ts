@@ -3,9 +3,9 @@
  *
  *   path   := start step*
  *   start  := "book." kind | "profile." name | "table(" name ("," path)* ")" | "calculation(" id ")" | name
- *   step   := "." name | "[]" | "[" name "=" text "]" | "<" kind ":" field ">" | ".^" | ".calculation(" id ")"
+ *   step   := "." name | "[]" | "[" name "=" text "]" | "<" kind ":" field ">" | ".record" | ".calculation(" id ")"
  *
- * `a.b` follows a field or a link; `<weld-log:joint>` follows links back; `^` is the record of a row.
+ * `a.b` follows a field or a link; `<weld-log:joint>` follows links back; the word `record` leads from a row to its record, and is never a field's name.
  */
 export type Step =
   | { readonly type: "field"; readonly name: string }
@@ -26,8 +26,9 @@ export interface Path {
 // Fields are ASCII; symbols of calculations are letters of any script.
 const name = /^\p{L}[\p{L}\p{N}_]*/u;
 const backStep = /^<([a-z][a-z-]*):([A-Za-z0-9.[\]]+)>/;
-const filterStep = /^\[((?:\^\.)?[A-Za-z][A-Za-z0-9.]*)="([^"]*)"\]/;
+const filterStep = /^\[([A-Za-z][A-Za-z0-9.]*)="([^"]*)"\]/;
 const calculationStep = /^calculation\(([a-z0-9-]+)\)/;
+const recordStep = /^record(?![\p{L}\p{N}_])/u;
 const kindName = /^[a-z][a-z-]*/;
 
 /** Parses a path of a definition. Throws a `SyntaxError` naming the path and the column: a definition is wrong, not the data. */
@@ -45,8 +46,8 @@ export function parsePath(text: string): Path {
   };
   const word = (): void => {
     const rest = text.slice(at);
-    if (rest.startsWith("^")) {
-      at += 1;
+    if (recordStep.test(rest)) {
+      at += "record".length;
       steps.push({ type: "record" });
       return;
     }
@@ -130,7 +131,7 @@ export function printStep(step: Step): string {
     case "back":
       return `<${step.kind}:${step.field}>`;
     case "record":
-      return "^";
+      return "record";
     case "calculation":
       return `calculation(${step.id})`;
     case "all":

@@ -34,7 +34,7 @@ export const owedToRules: readonly Requirement[] = [
       `A ${title} test of each joint that asks for one`,
       "joint",
       [asksFor(method)],
-      `<ndt-report:rows[].joint>[^.method="${method}"]`,
+      `<ndt-report:rows[].joint>[record.method="${method}"]`,
       "testing-complete",
       "testing",
       testing,

@@ -119,7 +119,7 @@ export const pressureEquipment: readonly Requirement[] = [
     "joint-visual",
     "A visual test of each joint",
     { kind: "joint" },
-    '<ndt-report:rows[].joint>[^.method="VT"]',
+    '<ndt-report:rows[].joint>[record.method="VT"]',
     "testing-complete",
     "testing",
     fromMemory("EN 13445-5", "2021", "visual examination of all welds"),

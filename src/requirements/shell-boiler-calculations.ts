@@ -29,12 +29,12 @@ const part = (
 const breathing = excerptSeen("Indian Boiler Regulations 1950", "regulation 590");
 const plates = ["tube-plate", "flat-plate"];
 const plateOf: readonly Condition[] = [
-  { path: "^.pressureBearing", equals: true },
-  { path: "^.role", equals: plates },
+  { path: "record.pressureBearing", equals: true },
+  { path: "record.role", equals: plates },
 ];
 const openingOf: readonly Condition[] = [
-  { path: "^.pressureBearing", equals: true },
-  { path: "^.role", equals: "shell-course" },
+  { path: "record.pressureBearing", equals: true },
+  { path: "record.role", equals: "shell-course" },
 ];
 
 /** Sheets of the design calculations, for each part by its role: no part is asked for that a boiler may lack. */
@@ -103,8 +103,8 @@ export const boilerCalculations: readonly Requirement[] = [
     "The pull on the expanded tubes of each field",
     "part#tubeFields",
     [
-      { path: "^.pressureBearing", equals: true },
-      { path: "^.role", equals: "tube-plate" },
+      { path: "record.pressureBearing", equals: true },
+      { path: "record.role", equals: "tube-plate" },
     ],
     "tube-pull-out",
   ),

@@ -19,7 +19,7 @@ export const calibrationInterval = rule({
   severity: "query",
   owner: "quality",
   inputs: {
-    type: text("^.type"),
+    type: text("record.type"),
     from: date("date"),
     to: date("validTo"),
     gauge: quantity("profile.calibrationMonthsPressureGauge", "1"),

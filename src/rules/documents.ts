@@ -10,7 +10,7 @@ const used = { day: date("date") };
 const revision = {
   name: text("revision"),
   approved: date("approved"),
-  all: list(thing("^.revisions[]", { name: text("revision"), approved: date("approved") })),
+  all: list(thing("record.revisions[]", { name: text("revision"), approved: date("approved") })),
 };
 type Revision = Pick<Thing<typeof revision>, "name" | "approved" | "all">;
 const isBefore = (a: DateValue, b: DateValue) => canPrecede(b, a) === "no";

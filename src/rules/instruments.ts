@@ -31,7 +31,7 @@ export const calibrated = rule({
     calibrations: list(thing("calibrations[]", calibration)),
     reports: anyOf(things("<ndt-report:instruments[]>", use)),
     dimensions: anyOf(things("<dimension-check:instruments[]>", use)),
-    gauges: anyOf(things("<pressure-test:gauges[].instrument>", { day: date("^.date") })),
+    gauges: anyOf(things("<pressure-test:gauges[].instrument>", { day: date("record.date") })),
     thermometers: anyOf(things("<pressure-test:thermometers[]>", use)),
     benches: anyOf(things("<safety-valve:bench.instrument>", use)),
     runs: anyOf(things("<weld-log:runs[].instruments[]>", use)),

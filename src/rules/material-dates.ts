@@ -13,7 +13,7 @@ const transferOrder = rule({
   owner: "shop",
   inputs: {
     transfers: list(thing("transfers[]", { date: date("date"), by: optional(text("by")) })),
-    certificate: thing("certificateRow.^", { issued: date("issued") }),
+    certificate: thing("certificateRow.record", { issued: date("issued") }),
   },
   *check({ transfers, certificate }, mark) {
     const [early, ...more] = transfers.filter((transfer) => canPrecede(certificate.issued, transfer.date) === "no");
@@ -52,7 +52,7 @@ const cutOrder = rule({
   kind: "piece-mark",
   severity: "query",
   owner: "shop",
-  inputs: { cut: date("cut"), certificate: thing("certificateRow.^", { received: date("received") }) },
+  inputs: { cut: date("cut"), certificate: thing("certificateRow.record", { received: date("received") }) },
   *check({ cut, certificate }, mark) {
     if (canPrecede(certificate.received, cut) === "no")
       yield {

@@ -74,7 +74,7 @@ export const certificateType = rule({
   owner: "purchasing",
   inputs: {
     part: thing("part", { required: text("requiredCertificateType") }),
-    certificate: thing("certificateRow.^", { type: text("type") }),
+    certificate: thing("certificateRow.record", { type: text("type") }),
   },
   *check({ part, certificate }, mark) {
     if (order.indexOf(certificate.type) < order.indexOf(part.required))

@@ -55,7 +55,7 @@ function extentOf(id: string, title: string, method: string): Rule {
       role: text("role"),
       length: quantity("length", "mm"),
       extent: quantity(`requiredTests[method="${method}"].extent`, "%"),
-      rows: list(thing(`<ndt-report:rows[].joint>[^.method="${method}"]`, row)),
+      rows: list(thing(`<ndt-report:rows[].joint>[record.method="${method}"]`, row)),
     },
     *check({ role, length, extent, rows }, joint) {
       const owed = (extent.high * length.high) / 100;

@@ -16,10 +16,10 @@ export const testAfterWelding = rule({
   severity: "nonconformity",
   owner: "testing",
   inputs: {
-    report: thing("^", { day: date("date"), method: text("method") }),
+    report: thing("record", { day: date("date"), method: text("method") }),
     joint: thing("joint", {
       logs: list(thing("<weld-log:joint>", { runs: list(thing("runs[]", run)) })),
-      tests: anyOf(things("<ndt-report:rows[].joint>", { day: date("^.date") })),
+      tests: anyOf(things("<ndt-report:rows[].joint>", { day: date("record.date") })),
     }),
   },
   *check({ report, joint }) {
@@ -77,7 +77,7 @@ export const testDelay = rule({
   severity: "nonconformity",
   owner: "testing",
   inputs: {
-    report: thing("^", { day: date("date"), method: text("method") }),
+    report: thing("record", { day: date("date"), method: text("method") }),
     delay: quantity("profile.testingDelay", "h"),
     thin: quantity("profile.testingDelayThickness", "mm"),
     joint: thing("joint", {

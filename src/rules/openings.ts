@@ -7,11 +7,11 @@ export const openingJudged = rule({
   title: "An opening that is recorded can be judged",
   basis: ownChoice("an opening that no calculation covers is said aloud, never passed over"),
   kind: "part#openings",
-  when: [{ path: "^.pressureBearing", equals: true }],
+  when: [{ path: "record.pressureBearing", equals: true }],
   severity: "query",
   owner: "design",
   inputs: {
-    shell: exists("^.calculation(cylindrical-shell).ea"),
+    shell: exists("record.calculation(cylindrical-shell).ea"),
     branched: exists("branch"),
     strength: exists("branch.calculation(design-stress).f"),
   },

@@ -17,7 +17,7 @@ export const rejectionRepaired = rule({
   owner: "welding coordination",
   inputs: {
     joint: text("joint"),
-    day: date("^.date"),
+    day: date("record.date"),
     repairs: list(thing("<repair:rejected>", { joint: text("joint"), day: date("date") })),
   },
   *check({ joint, day, repairs }, row) {
@@ -79,14 +79,14 @@ export const repairRetested = rule({
   inputs: {
     ...length,
     day: date("date"),
-    method: text("rejected.^.method"),
+    method: text("rejected.record.method"),
     joint: thing("joint", { length: quantity("length", "mm"), role: text("role") }),
     retests: list(
       thing("<ndt-report:rows[].repair>", {
         ...length,
         length: quantity("length", "mm"),
-        method: text("^.method"),
-        day: date("^.date"),
+        method: text("record.method"),
+        day: date("record.date"),
         joint: text("joint"),
       }),
     ),

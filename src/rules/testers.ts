@@ -208,7 +208,7 @@ export const testLevel = rule({
   severity: "nonconformity",
   owner: "testing",
   inputs: {
-    report: thing("^", { level: text("qualityLevel"), method: text("method") }),
+    report: thing("record", { level: text("qualityLevel"), method: text("method") }),
     joint: thing("joint", { level: text("qualityLevel") }),
   },
   *check({ report, joint }) {

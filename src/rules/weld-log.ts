@@ -68,8 +68,8 @@ export const fillerCertified = rule({
   owner: "welding coordination",
   inputs: {
     welded: date("date"),
-    wanted: list(text("^.weldingProcedure.fillers[]")),
-    gas: optional(text("^.weldingProcedure.shieldingGas")),
+    wanted: list(text("record.weldingProcedure.fillers[]")),
+    gas: optional(text("record.weldingProcedure.shieldingGas")),
     batches: list(
       thing("batches[]", {
         designation: text("designation"),

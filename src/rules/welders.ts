@@ -19,7 +19,7 @@ export const welderQualified = rule({
     deposited: optional(quantity("depositedThickness", "mm")),
     fillers: anyOf(list(text("batches[].fillerGroup"))),
     welders: list(thing("welders[]", welder)),
-    joint: thing("^.joint", joint),
+    joint: thing("record.joint", joint),
   },
   *check({
     day,

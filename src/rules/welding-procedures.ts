@@ -13,10 +13,10 @@ export const procedureInForce = rule({
   owner: "welding coordination",
   inputs: {
     welded: date("date"),
-    revision: thing("^.weldingProcedure", {
+    revision: thing("record.weldingProcedure", {
       name: text("revision"),
       approved: date("approved"),
-      all: list(thing("^.revisions[]", { name: text("revision"), approved: date("approved") })),
+      all: list(thing("record.revisions[]", { name: text("revision"), approved: date("approved") })),
     }),
   },
   *check({ welded, revision }, run) {

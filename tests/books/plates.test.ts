@@ -169,7 +169,7 @@ describe("one slip, one finding", () => {
       [set("P92", "/outsideDiameter", "20 mm"), set("P92", "/nominalThickness", "20 mm")],
       "stay|part:P92|accept d >= dreq",
     ],
-    ["areas of a stay exchanged", [set("P92", "/occupiedArea", "41257 mm²")], "stay|part:P92|limit AL > 0[mm²]"],
+    ["areas of a stay exchanged", [set("P92", "/occupiedArea", "41257 mm²")], "stay|part:P92|limit AL > '0 mm²'"],
     [
       "a stay tube with a thin wall",
       [set("P93", "/nominalThickness", "4.0 mm")],

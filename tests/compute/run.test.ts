@@ -18,7 +18,7 @@ const made = (more: Partial<Calculation>): Calculation =>
       c: { path: "c", unit: "mm", means: "c", need: "optional", otherwise: 2 },
     },
     steps: [
-      { symbol: "x", unit: "mm", means: "x", formula: "max(a, c, 1[mm])" },
+      { symbol: "x", unit: "mm", means: "x", formula: "max(a, c, '1 mm')" },
       { symbol: "y", unit: "mm", means: "y", formula: "x + b" },
     ],
     limits: [],
@@ -44,13 +44,13 @@ describe("steps", () => {
     expect(run(made({}), of({ a: 1, c: 9 })).values.get("x")).toBe(9);
   });
   test("one under a condition", () => {
-    const when = { left: "a", relation: ">", right: "3[mm]" } as const;
+    const when = { left: "a", relation: ">", right: "'3 mm'" } as const;
     const one = made({ steps: [{ symbol: "x", unit: "mm", means: "x", formula: "2*a", when }] });
     expect(run(one, of({ a: 3 })).steps).toEqual([]);
     expect(run(one, of({ a: 3.1 })).values.get("x")).toBeCloseTo(6.2);
   });
   test("one under a condition on an absent input is left out", () => {
-    const when = { left: "b", relation: ">", right: "3[mm]" } as const;
+    const when = { left: "b", relation: ">", right: "'3 mm'" } as const;
     expect(
       run(made({ steps: [{ symbol: "x", unit: "mm", means: "x", formula: "a", when }] }), of({ a: 1 })).steps,
     ).toEqual([]);
@@ -64,7 +64,7 @@ describe("steps", () => {
 
 describe("limits compare unrounded, with a relative guard of 1e-9", () => {
   const limit = (relation: "<=" | "<" | ">=" | ">" | "=") =>
-    made({ limits: [{ left: "a", relation, right: "3[mm]", means: "m" }] });
+    made({ limits: [{ left: "a", relation, right: "'3 mm'", means: "m" }] });
   test.each([
     ["<=", 3, true],
     ["<=", 3 + 1e-10, true],
@@ -89,15 +89,24 @@ describe("limits compare unrounded, with a relative guard of 1e-9", () => {
 });
 
 test("an acceptance that needs an absent optional input is skipped, default or not", () => {
-  const accept = [{ left: "c", relation: ">=", right: "9[mm]", means: "m", accuses: "c", needs: "c" }] as const;
+  const accept = [{ left: "c", relation: ">=", right: "'9 mm'", means: "m", accuses: "c", needs: "c" }] as const;
   expect(run(made({ accept }), of({ a: 1 })).accept).toEqual([]);
   expect(run(made({ accept }), of({ a: 1, c: 8 })).accept).toMatchObject([{ holds: false }]);
 });
 
 test("a second method agrees within its tolerance", () => {
-  const crossCheck = { means: "m", symbol: "x", formula: "a + 0.1[mm]", unit: "mm", within: "0.1[mm]", basis } as const;
+  const crossCheck = {
+    means: "m",
+    symbol: "x",
+    formula: "a + '0.1 mm'",
+    unit: "mm",
+    within: "'0.1 mm'",
+    basis,
+  } as const;
   expect(run(made({ crossCheck }), of({ a: 5 })).crossCheck?.agrees).toBe(true);
-  expect(run(made({ crossCheck: { ...crossCheck, within: "0.09[mm]" } }), of({ a: 5 })).crossCheck?.agrees).toBe(false);
+  expect(run(made({ crossCheck: { ...crossCheck, within: "'0.09 mm'" } }), of({ a: 5 })).crossCheck?.agrees).toBe(
+    false,
+  );
 });
 
 test("a faulty calculation is an error of the program, with its name", () => {

@@ -48,7 +48,7 @@ describe("what is owed to calculations", () => {
 
 /** Allowed values of a field at a dotted path of objects, from a record, or from a row of `kind#list` or its record. */
 function optionsAt(kindText: string, path: string): readonly string[] | undefined {
-  if (path.startsWith("^.")) return optionsAt(kindText.split("#")[0] ?? "", path.slice(2));
+  if (path.startsWith("record.")) return optionsAt(kindText.split("#")[0] ?? "", path.slice("record.".length));
   const [kind = "", list = ""] = kindText.split("#");
   const [first = "", ...rest] = path.split(".");
   const fields = kinds.get(kind)?.fields;

@@ -109,7 +109,7 @@ describe("field, rule and row of the register want the same", () => {
 describe("folding", () => {
   const joint = { procedure: "WPS1", welder: "W1" };
   const around = { procedure: { WPS1: {} }, welder: { W1: {} } };
-  const rt = '<report:rows[].joint>[^.method="RT"]';
+  const rt = '<report:rows[].joint>[record.method="RT"]';
   test("who wants any wants the same as who wants a certain one", () => {
     const records = { ...around, joint: { J1: joint }, report: { R1: { method: "UT", rows: [] } } };
     const owed = [owes("any", "joint", "<report:rows[].joint>"), owes("rt", "joint", rt)];

@@ -326,11 +326,11 @@ describe("acceptance", () => {
   test("one that needs an optional input is skipped without it", () => {
     const asks = {
       ...wall,
-      accept: [{ left: "c", relation: ">=", right: "1[mm]", means: "allowance", accuses: "c", needs: "c" }],
+      accept: [{ left: "c", relation: ">=", right: "'1 mm'", means: "allowance", accuses: "c", needs: "c" }],
     } satisfies Calculation;
     expect(open(run([asks, stress], {}))).toEqual([]);
     expect(open(run([asks, stress], { allowance: "0.5 mm" }))).toEqual([
-      "nonconformity wall|part:P1|accept c >= 1[mm]",
+      "nonconformity wall|part:P1|accept c >= '1 mm'",
     ]);
   });
 });
@@ -350,10 +350,10 @@ describe("bounds", () => {
       appliesTo: { kind: "part" },
       inputs: { e: { path: "thickness", unit: "mm", means: "thickness", unsafe: "high" } },
       steps: [],
-      accept: [{ left: "e", relation: ">=", right: "5[mm]", means: "thick enough", accuses: "e" }],
+      accept: [{ left: "e", relation: ">=", right: "'5 mm'", means: "thick enough", accuses: "e" }],
     });
     expect(open(run([least], { thickness: ">6 mm" }))).toEqual([]);
-    expect(open(run([least], { thickness: ">4 mm" }))).toEqual(["nonconformity least|part:P1|accept e >= 5[mm]"]);
+    expect(open(run([least], { thickness: ">4 mm" }))).toEqual(["nonconformity least|part:P1|accept e >= '5 mm'"]);
   });
   test("an open end is no value: a query", () => {
     expect(open(run(both, { pressure: ">1 MPa" }))[0]).toMatch(/^query value-usable\|part:P1\|pressure/);
@@ -452,7 +452,7 @@ describe("classes and rows", () => {
     const one = {
       left: step?.symbol ?? "",
       relation: ">",
-      right: "0[mm]",
+      right: "'0 mm'",
       means: "enough",
       accuses: "readings",
     } as const;

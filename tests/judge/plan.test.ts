@@ -133,9 +133,10 @@ describe("what is read as required must be owed", () => {
     const row = [
       owes("row", "part", "note", "early", { each: { kind: "part", when: [{ path: "role", equals: "shell" }] } }),
     ];
-    const ofRow = (when: Rule["when"]) => read({ n: textOf("^.note") }, { kind: "part#rows", when: when ?? [] }, row);
-    expect(ofRow([{ path: "^.role", equals: "shell" }])).toEqual([]);
-    expect(ofRow([{ path: "^.role", equals: "end" }])).toHaveLength(1);
+    const ofRow = (when: Rule["when"]) =>
+      read({ n: textOf("record.note") }, { kind: "part#rows", when: when ?? [] }, row);
+    expect(ofRow([{ path: "record.role", equals: "shell" }])).toEqual([]);
+    expect(ofRow([{ path: "record.role", equals: "end" }])).toHaveLength(1);
     expect(ofRow([])).toHaveLength(1);
   });
   test("by a row that names the whole way", () => {
@@ -155,7 +156,7 @@ describe("what is read as required must be owed", () => {
     expect(read({ r: listOf(thing("<report:rows[].part>", {})) })).toHaveLength(1);
     expect(
       read({ r: listOf(thing("<report:rows[].part>", {})) }, {}, [
-        owes("row", "part", '<report:rows[].part>[^.method="VT"]'),
+        owes("row", "part", '<report:rows[].part>[record.method="VT"]'),
       ]),
     ).toEqual([]);
   });
@@ -268,12 +269,12 @@ describe("calculations", () => {
     ["an adopted value that is no input", { adopted: "x" }, /"x" is no input/],
     [
       "a second method in other units",
-      { crossCheck: { means: "m", symbol: "x", formula: "e*e", unit: "mm", within: "0.1[mm]", basis } },
+      { crossCheck: { means: "m", symbol: "x", formula: "e*e", unit: "mm", within: "'0.1 mm'", basis } },
       /second method/,
     ],
     [
       "a second method of an unknown symbol",
-      { crossCheck: { means: "m", symbol: "z", formula: "e", unit: "mm", within: "0.1[mm]", basis } },
+      { crossCheck: { means: "m", symbol: "z", formula: "e", unit: "mm", within: "'0.1 mm'", basis } },
       /second method: "z" is no symbol/,
     ],
     [

@@ -95,7 +95,7 @@ const rules = [
     id: "certified-before",
     title: "certified before it was welded",
     kind: "joint",
-    inputs: { welded: date("welded"), issued: date("part.heat.^.issued") },
+    inputs: { welded: date("welded"), issued: date("part.heat.record.issued") },
     *check({ welded, issued }) {
       if (canPrecede(issued, welded) === "no") yield { at: "welded", ...say("welded before certified") };
     },
@@ -129,7 +129,7 @@ const rules = [
     kind: "joint",
     inputs: {
       welded: date("welded"),
-      tests: listOf(thing('<report:rows[].joint>[^.method="VT"]', { date: date("^.date") })),
+      tests: listOf(thing('<report:rows[].joint>[record.method="VT"]', { date: date("record.date") })),
     },
     *check({ welded, tests }) {
       if (tests.some((one) => canPrecede(welded, one.date) === "no"))
@@ -182,7 +182,7 @@ const wall = calculation({
     e: { path: "thickness", unit: "mm", means: "thickness" },
   },
   steps: [{ symbol: "t", unit: "mm", means: "required", formula: "p*D/R" }],
-  limits: [{ left: "D", relation: "<=", right: "3000[mm]", means: "small enough" }],
+  limits: [{ left: "D", relation: "<=", right: "'3000 mm'", means: "small enough" }],
   accept: [{ left: "e", relation: ">=", right: "t", means: "thick enough", accuses: "e" }],
   compared: [{ symbol: "t", unsafe: "low" }],
   adopted: "e",
@@ -212,7 +212,7 @@ export const definitions = define({
     owes("item-label", "item", "<label:item>"),
     owes("item-paper", "item", "<paper:item>"),
     owes("welder-qualified", "joint", "welder.<qualification:welder>"),
-    owes("joint-visual", "joint", '<report:rows[].joint>[^.method="VT"]'),
+    owes("joint-visual", "joint", '<report:rows[].joint>[record.method="VT"]'),
     owes("part-sheet", "part", '<calculation-sheet:subject>[calculation="wall"]'),
   ],
 });

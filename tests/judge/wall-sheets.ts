@@ -19,7 +19,7 @@ export const stress = calculation({
   title: "Stress",
   appliesTo: { kind: "part", when: [{ path: "bearing", equals: true }] },
   inputs: { k: { path: "class", unit: "1", means: "class", options: ["I", "II"] } },
-  steps: [{ symbol: "f", unit: "MPa", means: "design stress", formula: "90[MPa] + 10[MPa]*k" }],
+  steps: [{ symbol: "f", unit: "MPa", means: "design stress", formula: "'90 MPa' + '10 MPa'*k" }],
   compared: [],
 });
 /** t = 1 · 1000 / (2 · 90) = 5.5556 mm */

@@ -135,6 +135,12 @@ describe("a schema file that breaks the form is refused, naming file and fault",
       {},
       'thing.schema.json: "remarks" is a property of every record; leave it out here',
     ],
+    [
+      "a field named as the word of paths",
+      { record: text },
+      {},
+      "thing.schema.json: record may not be named so: in paths the word leads from a row to its record",
+    ],
     ["no description", { a: { type: "string" } }, {}, "thing.schema.json: a has no description"],
     [
       "an unknown word",

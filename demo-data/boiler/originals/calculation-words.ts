@@ -5,8 +5,7 @@ import type { CalculationWords } from "../../sheets/calculation-sheet.ts";
 const signs: readonly (readonly [RegExp, string])[] = [
   [/sqrt\(/g, "√("],
   [/\s*\*\s*/g, " · "],
-  [/\[%\]/g, " %"],
-  [/(\d)\[(\w+)\]/g, "$1 $2"],
+  [/'([^']*)'/g, "$1"],
 ];
 
 /** A line of the working; none where the value is taken from a list, a table or a curve. */

@@ -4,7 +4,7 @@ import { quantity } from "../../model/input.ts";
 import { numbers, quantityIn, rowsThenNumbers } from "./arguments.ts";
 
 /** What a hoop gives to the furnace it stiffens: how many there are. */
-export const hoopOfFurnace = { quantity: quantity("^.quantity", "1") } as const;
+export const hoopOfFurnace = { quantity: quantity("record.quantity", "1") } as const;
 
 /** Named function `meanSpan(hoops, l)` in mm: the length of the furnace shared by the lengths its hoops part it into. */
 export const meanSpan: ListFunction = {

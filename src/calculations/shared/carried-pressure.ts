@@ -14,7 +14,7 @@ export function carried(wall: string, strength: string, what: string, basis: Bas
       symbol: "ppl",
       unit: "MPa",
       means: `pressure ${what} carries before it yields`,
-      formula: `2*${strength}*${wall}/(S1*d) * (1 + d/(15*L)) / (1 + 0.03*(uc/1[%])*d / (${wall}*(1 + d/(0.3*L))))`,
+      formula: `2*${strength}*${wall}/(S1*d) * (1 + d/(15*L)) / (1 + 0.03*(uc/'1 %')*d / (${wall}*(1 + d/(0.3*L))))`,
       display: "p_pl",
       round,
       basis,

@@ -37,7 +37,7 @@ export const steps: Calculation["steps"] = [
     symbol: "epl",
     unit: "mm",
     means: "thickness against plastic yielding, out of round",
-    formula: "B/2*(1 + sqrt(1 + 0.12*d*(uc/1[%]) / (B*(1 + d/(0.3*L)))))",
+    formula: "B/2*(1 + sqrt(1 + 0.12*d*(uc/'1 %') / (B*(1 + d/(0.3*L)))))",
     display: "e_pl",
     round: up,
   },
@@ -87,7 +87,7 @@ export const limits: Calculation["limits"] = [
     means: "the out-of-roundness is at most the greatest the conditions cover",
     basis: excerptSeen("TRD 306", "section 9"),
   },
-  { left: "ea", relation: ">", right: "0[mm]", means: "a thickness is left after allowances" },
+  { left: "ea", relation: ">", right: "'0 mm'", means: "a thickness is left after allowances" },
   {
     left: "L",
     relation: ">=",

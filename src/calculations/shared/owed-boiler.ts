@@ -108,7 +108,7 @@ export const owedOfBoilers: readonly OwedGroup[] = [
     needs: [
       ["between", "sort"],
       ["width", "width"],
-      ["^.outsideDiameter", "outside diameter of the plate"],
+      ["record.outsideDiameter", "outside diameter of the plate"],
     ],
   },
   {

@@ -6,7 +6,7 @@ export type Formula =
   | BinaryNode
   | { readonly type: "call"; readonly name: string; readonly args: readonly Formula[] };
 
-/** A number with the digits of its source; `unit` when it is a constant such as `3[mm]`. */
+/** A number with the digits of its source; `unit` when it is a constant such as `'3 mm'`. */
 export interface NumberNode {
   readonly type: "number";
   readonly value: number;

@@ -2,7 +2,7 @@ import { ProgramError } from "../program-error.ts";
 import type { Formula, Operator } from "./ast.ts";
 
 interface Token {
-  readonly type: "number" | "name" | "unit" | "sign" | "end";
+  readonly type: "number" | "name" | "quoted" | "sign" | "end";
   readonly text: string;
   readonly at: number;
 }
@@ -10,9 +10,12 @@ interface Token {
 const lexemes: readonly (readonly [Token["type"], RegExp])[] = [
   ["number", /(\d+(?:\.\d+)?)/y],
   ["name", /([\p{L}_][\p{L}\p{M}\d_]*)/uy],
-  ["unit", /\[([^\]]+)\]/y],
+
+  ["quoted", /'([^']*)'/y],
   ["sign", /([-−+*·/^(),])/y],
 ];
+
+const constantForm = /^(\d+(?:\.\d+)?) (\S+)$/;
 
 const plainSigns = new Map([
   ["·", "*"],
@@ -21,7 +24,7 @@ const plainSigns = new Map([
 
 /**
  * Parses a formula such as `p*Di / (2*f*z - p)`: + − * / ^ (`·` and `−` too), a leading minus, brackets, function calls,
- * numbers, π, constants with unit (`3[mm]`) and names of letters of any script, digits and `_`. `^` binds to the right and
+ * numbers, π, constants with unit as records write them (`'3 mm'`) and names of letters of any script, digits and `_`. `^` binds to the right and
  * tighter than a leading minus: `-a^2` is −(a²). Throws `ProgramError` that shows the place in the text.
  */
 export function parseFormula(text: string): Formula {
@@ -67,8 +70,13 @@ export function parseFormula(text: string): Formula {
     }
     if (token.type === "number") {
       next++;
-      const unit = peek().type === "unit" ? tokens[next++]?.text : undefined;
-      return { type: "number", value: Number(token.text), text: token.text, ...(unit !== undefined && { unit }) };
+      return { type: "number", value: Number(token.text), text: token.text };
+    }
+    if (token.type === "quoted") {
+      const [, number, unit] = constantForm.exec(token.text) ?? [];
+      if (number === undefined || unit === undefined) throw unexpected("a number, a space and a unit in the quotes");
+      next++;
+      return { type: "number", value: Number(number), text: number, unit };
     }
     if (token.type !== "name") throw unexpected("a value");
     next++;

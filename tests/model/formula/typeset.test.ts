@@ -69,7 +69,7 @@ describe("setting", () => {
     expect(typeset(parseFormula("sqrt(a)"))).toEqual({ type: "root", body: { type: "symbol", base: "a" } });
     expect(typeset(parseFormula("abs(a)"))).toMatchObject({ type: "group", fence: "bars" });
     expect(typeset(parseFormula("log10(a)"))).toMatchObject({ type: "call", name: "lg" });
-    expect(typeset(parseFormula("hold(rows, 3[min])"), new Map([["hold", "hold time"]]))).toMatchObject({
+    expect(typeset(parseFormula("hold(rows, '3 min')"), new Map([["hold", "hold time"]]))).toMatchObject({
       type: "call",
       name: "hold time",
       args: [{ base: "rows" }, { type: "number", text: "3\u00a0min" }],
@@ -113,7 +113,7 @@ describe("one line of text, with the brackets it needs and no others", () => {
     ["abs(a - b)", "|a − b|"],
     ["max(a, b + 1)", "max(a, b + 1)"],
     ["e_min + p1", "emin + p1"],
-    ["3[mm]^2", "(3\u00a0mm)^2"],
+    ["'3 mm'^2", "(3\u00a0mm)^2"],
   ];
   for (const [formula, text] of table) test(formula, () => expect(line(formula)).toBe(text));
 

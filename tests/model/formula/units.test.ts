@@ -50,7 +50,7 @@ const problem = (formula: string, unit: string) =>
 describe("formulas whose units multiply out", () => {
   const table: readonly (readonly [formula: string, unit: string])[] = [
     ["p*D / (2*f*z - p)", "mm"],
-    ["D + 1[mm]", "mm"],
+    ["D + '1 mm'", "mm"],
     ["F/A", "N/mm²"],
     ["F/A", "MPa"],
     ["C + Mn/6", "%"],
@@ -61,14 +61,14 @@ describe("formulas whose units multiply out", () => {
     ["A^(1/2)", "mm"],
     ["A^0.5*D^-1", "1"],
     ["D*sqrt(p/f)", "mm"],
-    ["(D/1[mm])^z", "1"],
+    ["(D/'1 mm')^z", "1"],
     ["z^z", "1"],
-    ["exp(-p/f) + ln(z) + log10(L/1[m])", "1"],
+    ["exp(-p/f) + ln(z) + log10(L/'1 m')", "1"],
     ["ln(pa/pa2)", "1"],
     ["D*sin(angle)", "mm"],
     ["D*angle", "mm"],
-    ["max(D, 3[mm], 0)", "mm"],
-    ["abs(D - 3[mm])", "mm"],
+    ["max(D, '3 mm', 0)", "mm"],
+    ["abs(D - '3 mm')", "mm"],
     ["-D", "mm"],
     ["min(p, f)", "MPa"],
     ["0", "mm"],
@@ -82,7 +82,7 @@ describe("formulas whose units multiply out", () => {
     ["pa - pa2", "bar"],
     ["pa + pb", "bar(a)"],
     ["max(t, t2)", "°C"],
-    ["min(pa, 3[bar(a)])", "bar(a)"],
+    ["min(pa, '3 bar(a)')", "bar(a)"],
     ["α*(t - t2)*D", "mm"],
     // Absolute pressure and kelvin multiply freely.
     ["pa*T/T2", "bar(a)"],
@@ -90,15 +90,15 @@ describe("formulas whose units multiply out", () => {
     ["0.5*pa", "bar(a)"],
     ["pa/2 - pa*z/3", "bar"],
     ["abs(pa)", "bar(a)"],
-    ["sqrt(pa*ρ)*sqrt(1[bar(a)]/ρ)", "bar(a)"],
+    ["sqrt(pa*ρ)*sqrt('1 bar(a)'/ρ)", "bar(a)"],
     // A product with a point in it may be either, as declared; what is added to a point makes a point.
-    ["ρ*1[J/(kg·K)]*T", "Pa(a)"],
-    ["ρ*1[J/(kg·K)]*T", "Pa"],
-    ["ρ*1[J/(kg·K)]*T - 1[Pa(a)]", "Pa"],
-    ["1[Pa(a)] - ρ*1[J/(kg·K)]*T", "Pa"],
-    ["1[Pa(a)] + ρ*1[J/(kg·K)]*T", "Pa(a)"],
-    ["1[Pa] + ρ*1[J/(kg·K)]*T", "Pa(a)"],
-    ["max(1[Pa(a)], ρ*1[J/(kg·K)]*T)", "Pa(a)"],
+    ["ρ*'1 J/(kg·K)'*T", "Pa(a)"],
+    ["ρ*'1 J/(kg·K)'*T", "Pa"],
+    ["ρ*'1 J/(kg·K)'*T - '1 Pa(a)'", "Pa"],
+    ["'1 Pa(a)' - ρ*'1 J/(kg·K)'*T", "Pa"],
+    ["'1 Pa(a)' + ρ*'1 J/(kg·K)'*T", "Pa(a)"],
+    ["'1 Pa' + ρ*'1 J/(kg·K)'*T", "Pa(a)"],
+    ["max('1 Pa(a)', ρ*'1 J/(kg·K)'*T)", "Pa(a)"],
     ["-0 + pb", "bar"],
     ["0 + pb", "bar"],
     ["psat(t)", "bar(a)"],
@@ -124,7 +124,7 @@ describe("formulas whose units do not", () => {
     ["exp(D)", "1", '"D" is in mm, exp takes a pure number'],
     ["D^z", "mm", '"D" is in mm, so its exponent must be a constant'],
     ["z^D", "1", 'the exponent "D" is in mm, it must be a pure number'],
-    ["D^psat(20[°C])", "mm", 'the exponent "psat(20\u00a0°C)" is in bar(a), it must be a pure number'],
+    ["D^psat('20 °C')", "mm", 'the exponent "psat(20\u00a0°C)" is in bar(a), it must be a pure number'],
     // °C is never a factor.
     ["2*t", "°C", '"t" in °C cannot be multiplied: declare it in K, or take a difference'],
     ["t/2", "°C", '"t" in °C cannot be divided: declare it in K, or take a difference'],
@@ -141,7 +141,7 @@ describe("formulas whose units do not", () => {
     ["t - T", "ΔK", '"t − T" subtracts points of two scales'],
     ["max(t, T)", "K", '"max(t, T)" are points of two scales'],
     [
-      "1[Pa(a)] + ρ*1[J/(kg·K)]*T",
+      "'1 Pa(a)' + ρ*'1 J/(kg·K)'*T",
       "Pa",
       '"1\u00a0Pa(a) + ρ·1\u00a0J/(kg·K)·T" is in Pa(a), declared is Pa: a point is no difference',
     ],
@@ -181,7 +181,7 @@ describe("formulas whose units do not", () => {
 
   test("a unit nobody knows is a mistake in the program", () => {
     expect(() => problem("D", "furlong")).toThrow('there is no unit "furlong"');
-    expect(() => problem("D + 1[furlong]", "mm")).toThrow('there is no unit "furlong"');
+    expect(() => problem("D + '1 furlong'", "mm")).toThrow('there is no unit "furlong"');
   });
 });
 
@@ -205,8 +205,8 @@ describe("a comparison", () => {
 
   test("of like with like", () => {
     expect(compare("p", "0.385*f*z")).toBeUndefined();
-    expect(compare("D", "1800[mm]")).toBeUndefined();
-    expect(compare("t", "120[°C]")).toBeUndefined();
+    expect(compare("D", "'1800 mm'")).toBeUndefined();
+    expect(compare("t", "'120 °C'")).toBeUndefined();
     expect(compare("D", "0")).toBeUndefined();
     expect(compare("pa", "2*pa2")).toBeUndefined();
   });
