@@ -49,6 +49,8 @@ function inline(context: PageContext, part: Inline): Html {
 const classOf: Readonly<Record<Mark, string>> = {
   passed: "passed",
   failed: "failed",
+  rejected: "failed",
+  "on record": "kept",
   "not judged": "open",
   "not applicable": "na",
   "not due": "due",

@@ -3,7 +3,7 @@ import type { Finding, Outcome, Related, Subject } from "../model/finding.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { digestOf, stablePath } from "../model/stable.ts";
 import { liftOf, type Lift } from "./lift.ts";
-import type { Reason, Trail } from "./trail.ts";
+import { recordsRead, type Reason, type Trail } from "./trail.ts";
 import type { Absence, World } from "./world.ts";
 
 /** Who wants what is absent: an outcome, a field that is owed, a link, a row of the register. */
@@ -101,7 +101,12 @@ function draft(
   objections: readonly Finding[],
   applies: boolean,
 ): DraftOutcome {
-  const base = { definition: definition.id, subject, findings: [] } as const;
+  const base = {
+    definition: definition.id,
+    subject,
+    findings: [],
+    reads: recordsRead(court.world.graph, trail),
+  } as const;
   if (trail.doubts.length > 0) return { ...base, verdict: "not judged", because: finding(trail.doubts) };
   if (trail.absences.length > 0) {
     const by = outcomeName(definition.id, subject);
@@ -124,7 +129,7 @@ function draft(
     const findings = [...new Set(trail.reasons.map(({ key }) => key))].sort();
     return { ...base, verdict: "not judged", findings, because: finding(findings) };
   }
-  if (!applies || trail.inapplicable) return { ...base, verdict: "not applicable" };
+  if (!applies || trail.inapplicable) return { ...base, reads: [], verdict: "not applicable" };
   for (const objection of objections) {
     addFinding(court, objection);
     for (const kind of trail.lists) court.entries.get(objection.key)?.lists.add(kind);

@@ -53,8 +53,8 @@ export function settleOutcome(
   results: ReadonlyMap<Gap, Result>,
 ): Outcome {
   if (outcome.absences === undefined) return outcome;
-  const { definition, subject, verdict, findings, absences } = outcome;
-  const base = { definition, subject, verdict, findings };
+  const { definition, subject, verdict, findings, absences, reads } = outcome;
+  const base = { definition, subject, verdict, findings, reads };
   const found = absences.flatMap((key) => {
     const gap = of.get(key);
     const result = gap === undefined ? undefined : results.get(gap);

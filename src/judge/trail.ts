@@ -23,6 +23,8 @@ export interface Read {
   readonly record: BookRecord | null;
   readonly pointer: string;
   readonly value: string;
+  /** Without a record: the name is the address of a place in one. */
+  readonly isPlace?: true;
 }
 
 /** What one outcome read and missed on its way, as often as it did. There is one for each outcome: it is kept plain. */
@@ -59,7 +61,7 @@ export function noteRead(
 
 /** As `noteRead`, for a place known by its address. */
 export function noteAddress(world: World, trail: Trail, address: Address, value: string): void {
-  noteValue(trail, address, value);
+  trail.reads.push({ record: null, pointer: address, value, isPlace: true });
   noteDoubts(world, trail, address);
 }
 
@@ -93,6 +95,35 @@ export function readsOf({ reads }: Trail): ReadonlyMap<Address, string> {
     if (!found.has(address)) found.set(address, value);
   }
   return found;
+}
+
+const names = new WeakMap<BookRecord, Address>();
+const none: readonly Address[] = [];
+
+/** Address of a record, the same string each time: outcomes keep it by the hundred thousand. */
+function nameOf(record: BookRecord): Address {
+  let name = names.get(record);
+  if (name === undefined) names.set(record, (name = addressOf(record)));
+  return name;
+}
+
+/** Records that were read, each once, in the order they were met. */
+export function recordsRead({ byKind }: Pick<Graph, "byKind">, { reads }: Trail): readonly Address[] {
+  const found = new Set<BookRecord>();
+  let last: BookRecord | null = null;
+  for (const { record, pointer, isPlace } of reads) {
+    const read = record ?? (isPlace === true ? recordAt(byKind, pointer) : undefined);
+    if (read === undefined || read === last) continue;
+    found.add(read);
+    last = read;
+  }
+  return found.size === 0 ? none : Array.from(found, nameOf);
+}
+
+function recordAt(byKind: Graph["byKind"], address: Address): BookRecord | undefined {
+  const [name = ""] = address.split("/", 1);
+  const colon = name.indexOf(":");
+  return byKind.get(name.slice(0, colon))?.get(name.slice(colon + 1));
 }
 
 /** Digest of every value read, independent of the order of reading and of the rows between. */

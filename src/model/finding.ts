@@ -65,6 +65,10 @@ export interface Outcome {
   readonly findings: readonly string[];
   /** Why it is not judged. */
   readonly because?: Because;
+  /** Records it read, its subject among them, as `kind:id`; of what does not apply none. */
+  readonly reads: readonly Address[];
+  /** What is recorded there was rejected, and nothing has closed it. */
+  readonly refused?: true;
 }
 
 export type Because =

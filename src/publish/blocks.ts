@@ -33,8 +33,11 @@ export interface Target {
   readonly anchor?: string;
 }
 
-/** *not due* is not a verdict, but stands where one would. */
-export type Mark = Verdict | "not due";
+/**
+ * What stands where a verdict would. *not due*: its day has not come · *on record*: it is in the book, and no rule judges
+ * it · *rejected*: a result that says so itself, and that nothing has closed.
+ */
+export type Mark = Verdict | "not due" | "on record" | "rejected";
 
 /** A note in the margin: lead word and text; belongs to the block it stands on. */
 export interface Note {

@@ -164,19 +164,28 @@ export function nameOf(context: Context, record: BookRecord): Inline {
   return linkTo(context, record, `${lowerTitle(kindOf(context, record).title)} ${record.id}`);
 }
 
-/** How an outcome is shown: its verdict, or *not due*. */
+/** How an outcome is shown: its verdict, *not due*, or *rejected*. */
 export function markOf(outcome: Outcome): Mark {
+  if (outcome.refused === true && outcome.verdict === "failed") return "rejected";
   return outcome.because?.type === "not due" ? "not due" : outcome.verdict;
 }
 
-const severity: readonly Mark[] = ["not applicable", "passed", "not due", "not judged", "failed"];
+const severity: readonly Mark[] = [
+  "not applicable",
+  "passed",
+  "on record",
+  "not due",
+  "not judged",
+  "failed",
+  "rejected",
+];
+
+/** How grave a mark is, beside others. */
+export const gravity = (mark: Mark): number => severity.indexOf(mark);
 
 /** The gravest of several marks; *not applicable* when there is none. */
 export function worst(marks: Iterable<Mark>): Mark {
-  return [...marks].reduce<Mark>(
-    (most, mark) => (severity.indexOf(mark) > severity.indexOf(most) ? mark : most),
-    "not applicable",
-  );
+  return [...marks].reduce<Mark>((most, mark) => (gravity(mark) > gravity(most) ? mark : most), "not applicable");
 }
 
 export function titleOfOutcome(context: Context, outcome: Outcome): string {

@@ -1,7 +1,7 @@
 import type { Outcome } from "../../model/finding.ts";
 import { addressOf, type BookRecord } from "../../model/record.ts";
 import type { Block, Text } from "../blocks.ts";
-import { markOf, titleOfOutcome, type Context } from "./context.ts";
+import { gravity, markOf, titleOfOutcome, type Context } from "./context.ts";
 import { reasonsOf } from "./finding-blocks.ts";
 import { atOpening } from "./opening.ts";
 import { counted } from "./titles.ts";
@@ -25,7 +25,6 @@ export function judgedBlock(context: Context, record: BookRecord, heading = "Wha
   const shown = shownOutcomes(context, record).filter(({ verdict }) => verdict !== "not applicable");
   const none = shownOutcomes(context, record).length - shown.length;
   if (shown.length === 0) return [];
-  const rank = { failed: 0, "not judged": 1, "not due": 2, passed: 3, "not applicable": 4 } as const;
   const items = shown
     .map((outcome) => {
       const row = outcome.subject?.id.split("#")[1];
@@ -37,7 +36,7 @@ export function judgedBlock(context: Context, record: BookRecord, heading = "Wha
         ...(because.length > 0 && { because }),
       };
     })
-    .sort((a, b) => rank[a.mark] - rank[b.mark]);
+    .sort((a, b) => gravity(b.mark) - gravity(a.mark));
   return [
     { type: "heading", level: 2, text: heading },
     {

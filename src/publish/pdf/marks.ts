@@ -5,6 +5,8 @@ import type { Face, Fonts } from "./fonts.ts";
 const faces: Readonly<Record<Mark, { readonly face: Face; readonly soft: boolean }>> = {
   passed: { face: "sans", soft: false },
   failed: { face: "sans-strong", soft: false },
+  rejected: { face: "sans-strong", soft: false },
+  "on record": { face: "sans", soft: false },
   "not judged": { face: "sans-italic", soft: false },
   "not applicable": { face: "sans", soft: true },
   "not due": { face: "sans", soft: true },
@@ -33,11 +35,16 @@ function drawSign(canvas: Canvas, x: number, y: number, mark: Mark, size: number
       stroke(0.228, 0.365, 0.095);
       break;
     case "failed":
+    case "rejected":
       stroke(0.268, 0.297, 0.15);
       stroke(-0.268, 0.297, 0.15);
       break;
     case "not judged":
       canvas.ring([x, y], size * 0.258, { weight: size * 0.105 });
+      break;
+    case "on record":
+      for (const up of [-0.16, 0.16])
+        canvas.line([x - 0.31 * size, y + up * size], [x + 0.31 * size, y + up * size], { weight: 0.095 * size });
       break;
     case "not applicable":
       stroke(0.31, 0, 0.095);
