@@ -1,7 +1,7 @@
 /** What the package offers to other programs: the stages of the pipeline, the definitions, and single calculations. */
 export { judgeBook, layOut, publishBook, readBook, traceRecord } from "./pipeline.ts";
 export { shippedDefinitions } from "./definitions.ts";
-export { run } from "./compute/run.ts";
+export { run, type PlainValues } from "./compute/run-plain.ts";
 export { blocks } from "./model/finding.ts";
 export { calculation } from "./model/calculation.ts";
 export { rule } from "./model/rule.ts";

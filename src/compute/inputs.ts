@@ -79,14 +79,14 @@ function bindOne(world: World, symbol: string, input: CalculationInput, hit: Hit
   }
   const measure = measureOf(hit, written, input.unit);
   if (measure === undefined) return refuse(input.unit === "1" ? "a pure number" : `a quantity in ${input.unit}`);
-  const { value, bound } = valueOf(measure, input.unsafe ?? "any");
+  const { value, bound } = safeSide(measure, input.unsafe ?? "any");
   if (value === undefined) return refuse("a value, not a bound that leaves the unsafe side open,");
   if (hit.origin?.type === "calculation") return { symbol, value, written: plain(value, input.unit), ...origin };
   return { symbol, value, measure, written, ...(bound !== undefined && { bound }), ...origin };
 }
 
 /** Of "<0.003 %" or ">5 mm" the bound on the unsafe side: the high end of what must not be understated, and so on. */
-function valueOf(
+export function safeSide(
   measure: Measure,
   unsafe: "low" | "high" | "any",
 ): { readonly value?: number; readonly bound?: "low" | "high" } {

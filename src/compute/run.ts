@@ -48,7 +48,8 @@ class Refused extends Error {
 
 /**
  * Does a calculation with given values. Steps whose optional inputs are absent are left out, and so are the limits and
- * acceptances that need them. Never throws on data; throws `ProgramError` for a faulty definition.
+ * acceptances that need them. The values are bound already (`run-plain.ts` binds plain ones). Never throws on data; throws
+ * `ProgramError` for a faulty definition.
  */
 export function run(calculation: Calculation, given: GivenValues): Run {
   const values = new Map<string, number>();

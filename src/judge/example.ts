@@ -1,6 +1,5 @@
-import { parseDate } from "../model/dates.ts";
 import type { Handle, Input, Inputs } from "../model/input.ts";
-import { measure, parseQuantity } from "../model/quantity.ts";
+import { readPlain } from "../model/plain-value.ts";
 import { ProgramError } from "../model/program-error.ts";
 import type { Objection, Rule, RuleExample } from "../model/rule.ts";
 import { Waiting } from "./bind.ts";
@@ -45,22 +44,11 @@ function readOne(input: Input<unknown>, given: unknown): unknown {
       Object.defineProperty(values, "$", { enumerable: false, value: handle("thing", id) });
       return values;
     }
-    case "quantity": {
-      const parsed = parseQuantity(String(given), { unit: reading.unit });
-      if (!parsed.ok)
-        throw new ProgramError(`the example gives "${String(given)}", which is no quantity in ${reading.unit}`);
-      return measure(parsed.quantity, reading.unit);
+    default: {
+      const read = readPlain(reading, given);
+      if (!read.ok) throw new ProgramError(`an example: ${read.problem}`);
+      return read.value;
     }
-    case "date": {
-      const parsed = parseDate(String(given));
-      if (!parsed.ok) throw new ProgramError(`the example gives "${String(given)}", which is no date`);
-      return parsed.date;
-    }
-    case "text":
-    case "flag":
-    case "count":
-    case "exists":
-      return given;
   }
 }
 

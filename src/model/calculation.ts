@@ -1,5 +1,6 @@
 import type { Basis } from "./basis.ts";
 import type { Condition, Inputs, Thing } from "./input.ts";
+import type { PlainRow } from "./plain-value.ts";
 
 /** An input of a calculation. Its key in `inputs` is the symbol used in formulas. */
 export interface CalculationInput {
@@ -96,7 +97,7 @@ export interface CalculationExample {
   readonly source: string;
   readonly class: "published" | "second method" | "constructed" | "from memory";
   /** Values by symbol: numbers in the declared unit, or rows as they would stand in records. */
-  readonly given: Readonly<Record<string, number | readonly Readonly<Record<string, unknown>>[]>>;
+  readonly given: Readonly<Record<string, number | readonly PlainRow[]>>;
   readonly expect: Readonly<Record<string, number>>;
   /** Tolerance that follows from the digits the source prints. */
   readonly within: number;

@@ -1,6 +1,6 @@
 import type { Inputs, Thing } from "../../src/model/input.ts";
 import type { ListArgument, ListFunction } from "../../src/model/calculation.ts";
-import { rowsOf } from "../definitions/example-values.ts";
+import { readRows, type PlainRow } from "../../src/model/plain-value.ts";
 
 /** Value of a named function, or the words of its refusal. */
 export function valueOf(named: ListFunction, ...values: readonly ListArgument[]): number | string {
@@ -15,7 +15,9 @@ export function linesOf(named: ListFunction, ...values: readonly ListArgument[])
   return result.lines;
 }
 
-/** Rows of one input each, as they would stand in records. */
-export function rows(inputs: Inputs, given: readonly Readonly<Record<string, string>>[]): readonly Thing<Inputs>[] {
-  return rowsOf(inputs, given);
+/** Rows of one input each, as they would stand in records; fails when one cannot be read. */
+export function rows(inputs: Inputs, given: readonly PlainRow[]): readonly Thing<Inputs>[] {
+  const read = readRows(inputs, given);
+  if (!read.ok) throw new Error(read.problem);
+  return read.value;
 }

@@ -2,21 +2,20 @@ import { readdirSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { calculations } from "../../src/calculations/index.ts";
 import { checkSymbols } from "../../src/compute/check.ts";
-import { run } from "../../src/compute/run.ts";
+import { run } from "../../src/compute/run-plain.ts";
 import type { Calculation, CalculationExample } from "../../src/model/calculation.ts";
 import { parseFormula } from "../../src/model/formula/parse.ts";
 import { comparisonUnitProblem, formulaUnitProblem, type FunctionUnits } from "../../src/model/formula/units.ts";
-import { valuesOf } from "./example-values.ts";
 
 const runs = (calculation: Calculation) =>
-  calculation.examples.map((example) => ({ example, done: run(calculation, valuesOf(calculation, example)) }));
+  calculation.examples.map((example) => ({ example, done: run(calculation, example.given) }));
 const inside = (example: CalculationExample) => (example.outside ?? []).length === 0;
 
 describe.each(calculations.map((calculation) => [calculation.id, calculation] as const))("%s", (_, calculation) => {
   it.each(calculation.examples.map((example, index) => [`${index + 1}: ${example.source}`, example] as const))(
     "example %s",
     (_, example) => {
-      const done = run(calculation, valuesOf(calculation, example));
+      const done = run(calculation, example.given);
       expect(done.refused).toBeUndefined();
       for (const [symbol, expected] of Object.entries(example.expect)) {
         const value = done.values.get(symbol);

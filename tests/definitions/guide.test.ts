@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
 import { checkCalculation } from "../../src/compute/check.ts";
-import { run } from "../../src/compute/run.ts";
+import { run } from "../../src/compute/run-plain.ts";
 import { shippedDefinitions } from "../../src/definitions.ts";
 import { runExample } from "../../src/judge/example.ts";
 import { planOf } from "../../src/judge/plan.ts";
@@ -14,7 +14,6 @@ import * as dates from "../../src/model/dates.ts";
 import * as input from "../../src/model/input.ts";
 import * as rule from "../../src/model/rule.ts";
 import { guideBlock, guideDefinition } from "../support/guide.ts";
-import { valuesOf } from "./example-values.ts";
 
 /** The worked examples of DEVELOPERS.md, run as they are printed there. */
 const hoopStress = guideDefinition("Add a calculation", { ...basis, ...calculation }) as calculation.Calculation;
@@ -35,7 +34,7 @@ describe("the examples of the guide", () => {
   });
 
   it.each(hoopStress.examples.map((example) => [example.source, example] as const))("calculation: %s", (_, example) => {
-    const done = run(hoopStress, valuesOf(hoopStress, example));
+    const done = run(hoopStress, example.given);
     for (const [symbol, expected] of Object.entries(example.expect))
       expect(done.values.get(symbol)).toBeCloseTo(expected, 9);
     expect(done.limits.filter(({ holds }) => !holds).map(({ of }) => of.means)).toEqual(example.outside ?? []);
