@@ -47,8 +47,8 @@ const layingOut = () => import("./publish/outline/outline.ts");
 
 /** The publication as a value, before it is HTML or PDF. */
 export async function layOut(judged: JudgedBook): Promise<Publication> {
-  const { outline } = await layingOut();
-  return outline(judged, chains, toolName);
+  const [{ outline }, { answers }] = await Promise.all([layingOut(), import("./verification/index.ts")]);
+  return outline(judged, chains, toolName, answers);
 }
 
 /** Every file of the issue, by path: site, PDF, originals, evidence, schemas, findings, hash list, marker. */

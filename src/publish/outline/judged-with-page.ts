@@ -1,7 +1,9 @@
+import type { AnswerSource } from "../../model/answer.ts";
 import { describeBasis, isVerified } from "../../model/basis.ts";
 import type { Row } from "../blocks.ts";
 import type { Page } from "../publication.ts";
 import { plain, type Context } from "./context.ts";
+import { answersBlocks } from "./answers-table.ts";
 import { plainTable, wordsCell } from "./plain-table.ts";
 
 /** Which tool, definitions, profile and tables judged the book. */
@@ -9,8 +11,7 @@ export function judgedWithPage(
   context: Context,
   number: string,
   section: number,
-  tool: string,
-  definitionsHash: string,
+  { tool, hash, answers }: { readonly tool: string; readonly hash: string; readonly answers: readonly AnswerSource[] },
 ): Page {
   const { definitions, parameters, profile, book } = context.judged;
   const meaning = (name: string) =>
@@ -52,7 +53,7 @@ export function judgedWithPage(
     number,
     title: "Judged with",
     under: [
-      `${tool}; ${bases.length} definitions, whose own fingerprint is ${definitionsHash.slice(0, 16)}; record format ${plain(book.value["format"])}.`,
+      `${tool}; ${bases.length} definitions, whose own fingerprint is ${hash.slice(0, 16)}; record format ${plain(book.value["format"])}.`,
     ],
     section,
     blocks: [
@@ -97,6 +98,7 @@ export function judgedWithPage(
         { Calculation: 2, Class: 1.2, Source: 4, Expected: 3, "Within#": 1 },
         examples,
       ),
+      ...answersBlocks(context, `${number}.5`, answers),
     ],
   };
 }

@@ -1,5 +1,6 @@
 import { createHash } from "node:crypto";
 import type { JudgedBook } from "../../model/book.ts";
+import type { AnswerSource } from "../../model/answer.ts";
 import type { Chain } from "../../model/chain.ts";
 import type { Kind } from "../../model/kind.ts";
 import type { Block, ContentsEntry } from "../blocks.ts";
@@ -19,12 +20,17 @@ import { openingUrl } from "./opening.ts";
 import { groupPages, openingPage, recordPage, recordsOf } from "./section-pages.ts";
 
 /** Lays the whole book out as pages of blocks: the only place that decides what the book says. Pure. */
-export function outline(judged: JudgedBook, chains: readonly Chain[], tool: string): Publication {
+export function outline(
+  judged: JudgedBook,
+  chains: readonly Chain[],
+  tool: string,
+  answers: readonly AnswerSource[] = [],
+): Publication {
   const context = contextOf(judged, chains);
   const { present, sections } = context;
   const laid = sections.map((section, index) => {
     const kinds = present.filter((kind) => kind.section === section.id);
-    return { section, kinds, pages: sectionPages(context, section, index, kinds, tool) };
+    return { section, kinds, pages: sectionPages(context, section, index, kinds, tool, answers) };
   });
   const contents = laid.flatMap(({ section, pages }, index): ContentsEntry[] => [
     { number: String(index + 1), title: section.title, to: { page: openingUrl(index) }, level: 1 },
@@ -73,6 +79,7 @@ function sectionPages(
   index: number,
   kinds: readonly Kind[],
   tool: string,
+  answers: readonly AnswerSource[],
 ): Page[] {
   const number = String(index + 1);
   let last = 0;
@@ -83,7 +90,7 @@ function sectionPages(
       findingsPageOf(context, next(), index),
       requirementsPage(context, next(), index),
       notCheckedPage(context, next(), index),
-      judgedWithPage(context, next(), index, tool, definitionsHash(context.judged)),
+      judgedWithPage(context, next(), index, { tool, hash: definitionsHash(context.judged), answers }),
     );
   if (section.id === "integrity") own.push(integrityPage(context, next(), index));
   if (section.id === "design") own.push(...glancePages(context, next, index));
