@@ -102,7 +102,7 @@ export const equipmentCategory = calculation({
 export const heatedEquipmentCategory = calculation({
   id: "heated-equipment-category",
   title: "Category of heated equipment for steam",
-  basis: excerptSeen(directive, "Annex II, table 5, bands as repeated in a catalogue"),
+  basis: excerptSeen(directive, "Annex II, table 5, bands as others repeat them, the drawing itself not seen"),
   scope:
     "Category of fired or otherwise heated equipment for steam or superheated water above 110 °C from pressure and volume. A higher category may be declared, a lower one not. Vessels for steam that are not heated fall under table 2 and come out too high here, never too low.",
   appliesTo: {

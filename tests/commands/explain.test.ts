@@ -48,7 +48,7 @@ const qualified = rule({
       name: "one day late",
       given: { on: "2026-03-09" },
       objections: ["welder W07 was not qualified"],
-      source: "manual",
+      source: "constructed",
     },
   ],
 });
@@ -171,7 +171,7 @@ describe("explain", () => {
       "    until: validTo",
       "",
       "examples",
-      "  one day late (manual): welder W07 was not qualified",
+      "  one day late (constructed): welder W07 was not qualified",
       "",
     ]);
   });
@@ -224,7 +224,7 @@ describe("explain", () => {
             name: "one day late",
             given: { on: "2026-03-09" },
             objections: ["welder W07 was not qualified"],
-            source: "manual",
+            source: "constructed",
           },
         ],
       },

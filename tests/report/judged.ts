@@ -7,7 +7,7 @@ import type { Kind } from "../../src/model/kind.ts";
 import type { Locator } from "../../src/model/place.ts";
 import type { BookFile, BookRecord } from "../../src/model/record.ts";
 
-/** The finding of the manual: a weld made by a welder whose qualification had lapsed. */
+/** A weld made by a welder whose qualification had lapsed. */
 export const lapsed: Finding = {
   key: "welder-qualified|joint:L1|W07",
   rule: "welder-qualified",
@@ -34,7 +34,7 @@ export const lapsed: Finding = {
   accuses: ["joint:L1/weldedOn"],
 };
 
-/** The manual's finding with other values. */
+/** That finding with other values. */
 export function finding(changes: Partial<Finding>): Finding {
   return { ...lapsed, related: [], waiting: [], ...changes };
 }

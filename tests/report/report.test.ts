@@ -17,7 +17,7 @@ const report = (...findings: readonly Finding[]) => reportOf(judgedBook({ findin
 const [placed] = placeFindings([lapsed], locator);
 
 describe("text", () => {
-  test("a finding prints as the manual shows it", () => {
+  test("a finding prints as documented", () => {
     if (placed === undefined) throw new Error("nothing placed");
     expect(findingText(placed).split("\n").slice(0, 6)).toEqual([
       "weld-log/seams.json:41:7 nonconformity welder-qualified",

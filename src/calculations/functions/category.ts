@@ -80,7 +80,7 @@ export const gasCategory: ListFunction = {
 export const heatedCategory: ListFunction = {
   name: "heatedCategory",
   means: "category of fired or otherwise heated equipment for steam above 110 °C, from pressure and volume",
-  basis: excerptSeen(directive, "Annex II, table 5, bands as repeated in a catalogue"),
+  basis: excerptSeen(directive, "Annex II, table 5, bands as others repeat them, the drawing itself not seen"),
   parameters: [
     { name: "PS", unit: "bar" },
     { name: "V", unit: "l" },
