@@ -100,7 +100,7 @@ export const carbonEquivalent = calculation({
     },
   ],
   compared: [{ symbol: "CE", unsafe: "low", within: 0.01 }],
-  owner: "welding coordinator",
+  owner: "welding coordination",
   examples: [
     {
       source: "worked by hand: 0.15 + 1.2/6 + 0.17/5 + 0.7/15",

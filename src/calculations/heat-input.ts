@@ -88,7 +88,7 @@ export const heatInput = calculation({
     },
   ],
   compared: [{ symbol: "Q", unsafe: "any", within: 0.05 }],
-  owner: "welding coordinator",
+  owner: "welding coordination",
   examples: [
     {
       source: "worked by hand: 0.8·24·180·60/(1000·300)",

@@ -95,7 +95,7 @@ const groups: readonly OwedGroup[] = [
     kind: "weld-log#runs",
     when: [{ path: "travelSpeed", exists: true }],
     due: "welding",
-    owner: "welding coordinator",
+    owner: "welding coordination",
     needs: [
       ["travelSpeed", "travel speed"],
       ["voltage", "arc voltage beside the travel speed"],

@@ -69,13 +69,13 @@ export const pressureHold = calculation({
       display: "T_min",
     },
     kL: {
-      path: "profile.gaugeRangeLeast",
+      path: "profile.testGaugeRangeLeast",
       unit: "1",
       means: "least range as a multiple of the test pressure",
       display: "k_L",
     },
     kM: {
-      path: "profile.gaugeRangeMost",
+      path: "profile.testGaugeRangeMost",
       unit: "1",
       means: "greatest range as a multiple of the test pressure",
       display: "k_M",

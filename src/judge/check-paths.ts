@@ -75,7 +75,8 @@ function take(
       const values = definitions.profiles.flatMap(({ parameters }) =>
         Object.hasOwn(parameters, step.name) ? [parameters[step.name]?.value ?? ""] : [],
       );
-      if (values.length < definitions.profiles.length) problem(`a profile lacks the parameter "${step.name}"`);
+      // One that only some profiles lack is said once, of those profiles.
+      if (values.length === 0) problem(`there is no parameter "${step.name}"; no profile defines it`);
       return outside({ of: `profile.${step.name}`, names: null, values });
     }
     case "table": {

@@ -5,6 +5,7 @@ import { digestOf, stablePath } from "../model/stable.ts";
 import { liftOf, type Lift } from "./lift.ts";
 import { recordsRead, type Reason, type Trail } from "./trail.ts";
 import type { Absence, World } from "./world.ts";
+import type { Milestone, Owner } from "../model/vocabulary.ts";
 
 /** Who wants what is absent: an outcome, a field that is owed, a link, a row of the register. */
 export interface Want {
@@ -12,9 +13,9 @@ export interface Want {
   /** `definition|kind:id` of the outcome; null when the field or link itself asks. */
   readonly by: string | null;
   /** Milestone at which it is owed; null: who waits for evidence does not say when it is due. */
-  readonly due: string | null;
+  readonly due: Milestone | null;
   readonly basis: Basis;
-  readonly owner: string;
+  readonly owner: Owner;
   /** Title of the register's row; such a row gives the gap its basis. */
   readonly requirement?: string;
 }
@@ -57,7 +58,7 @@ export interface DraftOutcome extends Outcome {
 export interface DefinitionName {
   readonly id: string;
   readonly basis: Basis;
-  readonly owner: string;
+  readonly owner: Owner;
   /** It compares what follows from a value with our own: while that is disputed, a difference tells nothing more. */
   readonly follows?: boolean;
 }

@@ -3,6 +3,7 @@ import type { BuiltIn } from "../model/definitions.ts";
 import type { Finding } from "../model/finding.ts";
 import { addressOf } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
+import type { Milestone } from "../model/vocabulary.ts";
 import { nearest } from "../link/graph.ts";
 import type { Gap } from "./absences.ts";
 import { locate } from "./court.ts";
@@ -31,13 +32,13 @@ export function gapKey(world: World, { absence }: Pick<Gap, "absence">): string 
 }
 
 /** Milestone at which a gap is owed first; "now" when nobody says. */
-export function dueOf({ wants }: Gap, calendar: Calendar): string {
+export function dueOf({ wants }: Gap, calendar: Calendar): Milestone {
   const dues = wants.flatMap(({ due }) => due ?? []);
   return dues.reduce((first, due) => (calendar.rank(due) < calendar.rank(first) ? due : first), dues[0] ?? "now");
 }
 
 /** A gap as people read it. */
-export function gapFinding(world: World, gap: Gap, due: string): Finding {
+export function gapFinding(world: World, gap: Gap, due: Milestone): Finding {
   const { absence, wants } = gap;
   const asked =
     wants.find((want) => want.requirement !== undefined) ?? wants.find((want) => want.by === null) ?? wants[0];

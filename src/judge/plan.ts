@@ -6,6 +6,7 @@ import { ProgramError } from "../model/program-error.ts";
 import type { Rule } from "../model/rule.ts";
 import { pathOf } from "./bind.ts";
 import { checkCalculationInputs, checkConditions, checkInputs } from "./check-inputs.ts";
+import { checkNames } from "./check-names.ts";
 import { checkPath } from "./check-paths.ts";
 import { answerable } from "./lift.ts";
 import { coverageOf, standAt, type Coverage } from "./standing.ts";
@@ -58,7 +59,7 @@ export function planOf(definitions: Definitions): Plan {
   });
   noteRegisters(definitions, coverage, note);
   noteFacts(definitions, coverage, note);
-  note("definitions", doubles(definitions));
+  problems.push(...checkNames(definitions));
   if (problems.length > 0) throw new ProgramError(`definitions do not fit the schemas:\n  ${problems.join("\n  ")}`);
   const others = rules.filter(({ exception }) => !exception);
   const after = others.filter(({ crosses, rule }) => crosses && rule.disputes === undefined);
@@ -126,15 +127,4 @@ function inOrder(
     rest = rest.filter((one) => !ready.includes(one));
   }
   return order;
-}
-
-function doubles(definitions: Definitions): readonly string[] {
-  const ids = [
-    ...definitions.rules.map(({ id }) => id),
-    ...definitions.calculations.map(({ id }) => id),
-    ...definitions.facts.map(({ id }) => id),
-    // A row may stand in several registers; two rows of one name may not.
-    ...[...new Set(definitions.registers.flatMap(({ requirements }) => requirements))].map(({ id }) => id),
-  ];
-  return ids.filter((id, index) => ids.indexOf(id) !== index).map((id) => `the id "${id}" is used twice`);
 }

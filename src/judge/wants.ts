@@ -3,6 +3,7 @@ import type { Link } from "../model/graph.ts";
 import { isList, isObject, pointerStep, type Json } from "../model/json.ts";
 import type { Field, Kind } from "../model/kind.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
+import type { Milestone } from "../model/vocabulary.ts";
 import { fieldOfLink } from "../link/graph.ts";
 import { absentTarget, missingField } from "./absent.ts";
 import type { Court } from "./court.ts";
@@ -62,16 +63,16 @@ export function wantLinks(court: Court): void {
     }
 }
 
-function dueOfLink(world: World, link: Link): string | null {
+function dueOfLink(world: World, link: Link): Milestone | null {
   const field = fieldOfLink(link, world.kinds);
   if (field?.required === true || tellsOfEvent(world.kinds.get(link.from.kind), link.from)) return "now";
   return dueAlong(world.kinds.get(link.from.kind), link.path);
 }
 
 /** Milestone of the field a link stands in, or of the list or object around it. */
-function dueAlong(kind: Kind | undefined, path: string): string | null {
+function dueAlong(kind: Kind | undefined, path: string): Milestone | null {
   let fields = kind?.fields;
-  let due: string | null = null;
+  let due: Milestone | null = null;
   for (const name of path.split(".")) {
     let field = fields?.get(name.replace("[]", ""));
     due = field?.due ?? due;

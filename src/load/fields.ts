@@ -1,5 +1,6 @@
 import { isObject, type JsonObject } from "../model/json.ts";
 import type { Field, FieldType } from "../model/kind.ts";
+import { isMilestone } from "../model/vocabulary.ts";
 import { objectOf, textOf, texts } from "./inline.ts";
 
 /** The fields of an object in an inlined schema, in the order of the schema. */
@@ -32,7 +33,7 @@ function fieldOf(name: string, schema: JsonObject, required: boolean): Field {
     ...(unit !== undefined && type === "quantity" && { unit }),
     ...(schema["x-difference"] === true && { difference: true }),
     ...(low !== undefined && high !== undefined && { plausible: [low, high] as const }),
-    ...(due !== undefined && { due }),
+    ...(due !== undefined && isMilestone(due) && { due }),
     ...((date === "event" || date === "limit" || date === "plan") && { date }),
     ...(rowKey !== undefined && { rowKey }),
     ...(type === "object" && { fields: fieldsOf(schema) }),

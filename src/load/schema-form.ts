@@ -2,6 +2,7 @@ import { isObject, type JsonObject } from "../model/json.ts";
 import { fieldAt, type Kind } from "../model/kind.ts";
 import { ProgramError } from "../model/program-error.ts";
 import { unitOf } from "../model/units.ts";
+import { isMilestone, milestones } from "../model/vocabulary.ts";
 import { isAnnotation, objectOf, textOf, texts } from "./inline.ts";
 
 /** Words a property may use beside those that only say something; anything else is a slip, or hides what is expected. */
@@ -78,6 +79,9 @@ function checkValue(schema: JsonObject, path: string, refuse: Refuse): void {
   if ((named === "date" || named === "day") && !["event", "limit", "plan"].includes(textOf(schema, "x-date") ?? ""))
     refuse(path, 'is a date without "x-date"; expected "event", "limit" or "plan"');
   if (named === "link" && texts(schema, "x-link").length === 0) refuse(path, 'is a link without "x-link"');
+  const due = textOf(schema, "x-due");
+  if (due !== undefined && !isMilestone(due))
+    refuse(path, `is due at "${due}", which is no milestone; there are ${milestones.join(", ")}`);
   if (type === "object") checkObject(schema, path, refuse);
   if (type === "array") {
     const items = schema["items"];

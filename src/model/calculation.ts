@@ -1,6 +1,7 @@
 import type { Basis } from "./basis.ts";
 import type { Condition, Inputs, Thing } from "./input.ts";
 import type { PlainRow } from "./plain-value.ts";
+import type { Owner } from "./vocabulary.ts";
 
 /** An input of a calculation. Its key in `inputs` is the symbol used in formulas. */
 export interface CalculationInput {
@@ -59,7 +60,7 @@ export interface Acceptance extends Comparison {
   readonly means: string;
   /** Symbol of the input that is wrong if the comparison fails; outside the subject it is one finding for all subjects. */
   readonly accuses: string;
-  readonly owner?: string;
+  readonly owner?: Owner;
   readonly basis?: Basis;
   /** Skipped while this optional input is absent. */
   readonly needs?: string;
@@ -133,7 +134,7 @@ export interface Calculation {
     readonly basis: Basis;
   };
   readonly caution?: string;
-  readonly owner?: string;
+  readonly owner?: Owner;
   readonly examples: readonly CalculationExample[];
 }
 

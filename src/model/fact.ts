@@ -1,5 +1,6 @@
 import type { Basis } from "./basis.ts";
 import type { Reading } from "./input.ts";
+import type { Owner } from "./vocabulary.ts";
 
 /**
  * One fact that several records state. All statements present are compared once: when all others agree the odd one is
@@ -13,7 +14,7 @@ export interface Fact {
   /** Paths from `book.<kind>`. */
   readonly statements: readonly string[];
   /** Who must act on a difference. */
-  readonly owner: string;
+  readonly owner: Owner;
   /** When statements belong together only for one thing: path from each statement's record to what it is about. */
   readonly about?: string;
 }

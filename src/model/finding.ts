@@ -1,6 +1,7 @@
 import type { Basis } from "./basis.ts";
 import type { Place } from "./place.ts";
 import type { Address } from "./record.ts";
+import type { Milestone, Owner } from "./vocabulary.ts";
 
 /**
  * nonconformity: evidence shows it is wrong · gap: evidence is missing · query: needs a human decision on record ·
@@ -35,9 +36,9 @@ export interface Finding {
   readonly hint: string;
   readonly basis: Basis;
   /** Who must act: shop, buyer, NDT, design, supplier, client, document control … */
-  readonly owner: string;
+  readonly owner: Owner;
   /** Milestone that made it due, if evidence is missing. */
-  readonly due: string | null;
+  readonly due: Milestone | null;
   /** Digest of every value the outcome read: an exception cites it, and another value revives the finding. */
   readonly digest: string;
   readonly related: readonly Related[];

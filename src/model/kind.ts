@@ -1,4 +1,5 @@
 import type { JsonObject } from "./json.ts";
+import type { Milestone } from "./vocabulary.ts";
 
 /** A kind of record, read from its schema file: everything checks, links, pages and docs need to know of it. */
 export interface Kind {
@@ -42,7 +43,7 @@ export interface Field {
   readonly difference?: boolean;
   readonly plausible?: readonly [string, string];
   /** Milestone at which the field is owed. */
-  readonly due?: string;
+  readonly due?: Milestone;
   readonly date?: "event" | "limit" | "plan";
   /** Of a list of objects: the property that identifies a row. */
   readonly rowKey?: string;

@@ -1,5 +1,6 @@
 import type { Basis } from "./basis.ts";
 import type { Condition } from "./input.ts";
+import type { Milestone, Owner } from "./vocabulary.ts";
 
 /** A row of the register of what this book must contain. */
 export interface Requirement {
@@ -12,9 +13,9 @@ export interface Requirement {
   /** How many distinct records at least; default 1. */
   readonly atLeast?: number;
   /** Milestone at which it is owed. */
-  readonly due: string;
+  readonly due: Milestone;
   readonly basis: Basis;
-  readonly owner: string;
+  readonly owner: Owner;
 }
 
 export interface Register {

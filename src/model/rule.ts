@@ -1,6 +1,7 @@
 import type { Basis } from "./basis.ts";
 import type { Severity } from "./finding.ts";
 import type { Condition, Given, Handle, Inputs, Thing, Values } from "./input.ts";
+import type { Owner } from "./vocabulary.ts";
 
 /**
  * Where an objection points: the name of an input, one field of a thing (`[row, "issued"]`), a thing itself, or
@@ -53,7 +54,7 @@ export interface Rule<I extends Inputs = Inputs> {
    */
   readonly fault?: string;
   /** Who must act on an objection. */
-  readonly owner: string;
+  readonly owner: Owner;
   /**
    * Inputs that an objection leaves open: the rule compares them with where they come from, and is applied before rules
    * that only judge by them. What objects because of them waits for it; what passes, passes.

@@ -1,10 +1,10 @@
 import { fromMemory, ownChoice } from "../model/basis.ts";
-import type { Profile } from "../model/profile.ts";
+import type { Parameters } from "../model/profile.ts";
 
 const boilerTemperature = (topic: string) => fromMemory("EN 12953-3", undefined, `calculation temperature: ${topic}`);
 
 /** Steam boilers: metal temperatures and duty. */
-export const boiler: Profile["parameters"] = {
+export const boiler = {
   convectionRisePerThickness: {
     value: "2 K/mm",
     means: "rise of the metal temperature per thickness of a plate swept by hot gas",
@@ -55,4 +55,4 @@ export const boiler: Profile["parameters"] = {
       "rounding of the stated figure, and 0.1 % between conventions of latent heat and feedwater enthalpy",
     ),
   },
-};
+} satisfies Parameters;

@@ -1,10 +1,10 @@
 import { excerptSeen, ownChoice } from "../model/basis.ts";
-import type { Profile } from "../model/profile.ts";
+import type { Parameters } from "../model/profile.ts";
 
 const regulation590 = (what: string) => excerptSeen("Indian Boiler Regulations 1950", `regulation 590: ${what}`);
 
 /** Breathing spaces of flat end plates. */
-export const breathing: Profile["parameters"] = {
+export const breathing = {
   breathingShare: {
     value: "0.05",
     means: "breathing space between a furnace and the shell or tubes, as a share of the inside diameter of the shell",
@@ -49,4 +49,4 @@ export const breathing: Profile["parameters"] = {
       "the greatest of the three that regulation 590 of the Indian Boiler Regulations 1950 has: 250 mm above 1800 mm of shell and 6 m of furnace, usually 200 mm, 150 mm below 1400 mm and 3 m",
     ),
   },
-};
+} satisfies Parameters;

@@ -1,12 +1,12 @@
 import { excerptSeen, fromMemory, ownChoice } from "../model/basis.ts";
-import type { Profile } from "../model/profile.ts";
+import type { Parameters } from "../model/profile.ts";
 
 const regulation592 = excerptSeen("Indian Boiler Regulations 1950", "regulation 592");
 const en12953 = fromMemory("EN 12953-3", undefined, "furnaces under external pressure");
 const trd306 = (part: string) => excerptSeen("TRD 306", part);
 
 /** Cylinders under external pressure, and tubes expanded into plates. */
-export const externalPressure: Profile["parameters"] = {
+export const externalPressure = {
   furnaceFactorPlastic: {
     value: "2.5",
     means: "safety factor on the proof strength of a furnace or chamber the flame reaches",
@@ -117,4 +117,4 @@ export const externalPressure: Profile["parameters"] = {
     cautious: "low",
     basis: fromMemory("TRD 305", undefined, "expanded tubes, plain joint"),
   },
-};
+} satisfies Parameters;

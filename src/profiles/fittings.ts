@@ -1,5 +1,5 @@
 import { commonPractice, excerptSeen, fromMemory, ownChoice } from "../model/basis.ts";
-import type { Profile } from "../model/profile.ts";
+import type { Parameters } from "../model/profile.ts";
 
 const rolling = commonPractice(
   "customary reductions of the wall run from 4 % to 14 % and contradict each other; the procedure for expanding decides",
@@ -7,7 +7,7 @@ const rolling = commonPractice(
 const pumps = fromMemory("TRD 401", undefined, "feed pumps of steam boilers");
 
 /** Tube ends, water levels and fittings of boilers. */
-export const fittings: Profile["parameters"] = {
+export const fittings = {
   wallReductionLeast: {
     value: "5 %",
     means: "least reduction of the wall of a tube that only expanding holds",
@@ -38,13 +38,13 @@ export const fittings: Profile["parameters"] = {
     cautious: "high",
     basis: fromMemory("EN 12953-6", undefined, "lowest water level"),
   },
-  gaugeRangeLeast: {
+  boilerGaugeRangeLeast: {
     value: "1.5",
     means: "least range of the pressure gauge of a boiler, as a multiple of the maximum allowable pressure",
     cautious: "high",
     basis: excerptSeen("49 CFR 229.107", "(a) graduated to one and a half times the allowed pressure, of locomotives"),
   },
-  gaugeRangeMost: {
+  boilerGaugeRangeMost: {
     value: "2.5",
     means: "range of the pressure gauge of a boiler above which the pointer hardly moves, as such a multiple",
     cautious: "low",
@@ -68,4 +68,4 @@ export const fittings: Profile["parameters"] = {
     cautious: "high",
     basis: fromMemory("ASME BPVC Section I", undefined, "feedwater supply: 3 % above the highest set pressure"),
   },
-};
+} satisfies Parameters;

@@ -1,5 +1,5 @@
 import { commonPractice, derivedFrom, excerptSeen, fromMemory, ownChoice } from "../model/basis.ts";
-import type { Parameter, Profile } from "../model/profile.ts";
+import type { Parameter, Parameters } from "../model/profile.ts";
 
 const regulations = "Indian Boiler Regulations 1950";
 const above = ownChoice("at or above every coefficient of a code that is remembered, 0.30 to 0.49");
@@ -12,7 +12,7 @@ const coefficient = (value: string, support: string, basis: Parameter["basis"] =
 });
 
 /** Flat plates, stays, fields of tubes, and openings in shells. */
-export const plates: Profile["parameters"] = {
+export const plates = {
   plateFlangedEdge: coefficient("0.35", "flanged edge"),
   plateWeldedEdge: coefficient("0.38", "edge welded with full penetration"),
   plateGusset: coefficient("0.40", "gusset stay"),
@@ -149,4 +149,4 @@ export const plates: Profile["parameters"] = {
       "reinforcement of openings: the whole area is replaced; EN 12953-3 has no such rule",
     ),
   },
-};
+} satisfies Parameters;

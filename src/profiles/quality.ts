@@ -1,10 +1,10 @@
 import { commonPractice, excerptSeen, fromMemory } from "../model/basis.ts";
-import type { Profile } from "../model/profile.ts";
+import type { Parameters } from "../model/profile.ts";
 
 const valves = fromMemory("EN ISO 4126-1", undefined, "tolerances of the set pressure and limits of the blowdown");
 
 /** Parameters of the rules about testing and safety devices. */
-export const quality: Profile["parameters"] = {
+export const quality = {
   testingDelay: {
     value: "16 h",
     means: "least time between the end of welding and the test of a weld for cracks, for thick welds",
@@ -59,4 +59,4 @@ export const quality: Profile["parameters"] = {
     cautious: "low",
     basis: valves,
   },
-};
+} satisfies Parameters;

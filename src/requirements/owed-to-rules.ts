@@ -2,6 +2,7 @@ import { commonPractice, fromMemory, ownChoice, type Basis } from "../model/basi
 import type { Condition } from "../model/input.ts";
 import type { Requirement } from "../model/requirement.ts";
 import { asksFor, rejected, treated } from "./testing-conditions.ts";
+import type { Milestone, Owner } from "../model/vocabulary.ts";
 
 const testing = fromMemory("EN 13445-5", "2021", "extent and evidence of testing");
 const practice = commonPractice("evidence that the shop leaves as a matter of course");
@@ -12,8 +13,8 @@ function owed(
   kind: string,
   when: readonly Condition[],
   needs: string,
-  due: string,
-  owner: string,
+  due: Milestone,
+  owner: Owner,
   basis: Basis,
 ): Requirement {
   return { id, title, each: { kind, when }, needs, due, owner, basis };

@@ -2,6 +2,7 @@ import type { Basis } from "../model/basis.ts";
 import { fromMemory } from "../model/basis.ts";
 import type { Condition } from "../model/input.ts";
 import type { Requirement } from "../model/requirement.ts";
+import type { Milestone, Owner } from "../model/vocabulary.ts";
 
 /** A row in one line: what it asks of which records, from when, who owes it, and why. */
 export function owed(
@@ -9,8 +10,8 @@ export function owed(
   title: string,
   each: Requirement["each"],
   needs: string,
-  due: string,
-  owner: string,
+  due: Milestone,
+  owner: Owner,
   basis: Basis,
 ): Requirement {
   return { id, title, each, needs, due, owner, basis };

@@ -4,6 +4,7 @@ import { date, optional, type Input } from "../model/input.ts";
 import type { DateValue } from "../model/dates.ts";
 import { rule, type Rule } from "../model/rule.ts";
 import { AKind, kindName } from "./words.ts";
+import type { Owner } from "../model/vocabulary.ts";
 
 interface Order {
   readonly id: string;
@@ -14,7 +15,7 @@ interface Order {
   readonly then: readonly [path: string, what: string];
   /** Paths the schema leaves open. */
   readonly open?: "first" | "then";
-  readonly owner: string;
+  readonly owner: Owner;
 }
 
 const nature = ownChoice("nothing ends before it begins");

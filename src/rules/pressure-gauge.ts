@@ -15,8 +15,8 @@ export const gaugeRange = rule({
   inputs: {
     range: quantity("gaugeRange.maximum", "bar"),
     most: quantity("equipment.limits.maximumAllowablePressure", "bar"),
-    least: quantity("profile.gaugeRangeLeast", "1"),
-    greatest: quantity("profile.gaugeRangeMost", "1"),
+    least: quantity("profile.boilerGaugeRangeLeast", "1"),
+    greatest: quantity("profile.boilerGaugeRangeMost", "1"),
   },
   *check({ range, most, least, greatest }, gauge) {
     const times = (factor: number) => ({

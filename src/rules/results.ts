@@ -1,6 +1,7 @@
 import { ownChoice } from "../model/basis.ts";
 import { anyOf, list, text, thing } from "../model/input.ts";
 import { rule, type Rule } from "../model/rule.ts";
+import type { Owner } from "../model/vocabulary.ts";
 
 const basis = ownChoice("what was rejected is not evidence of conformity until it is put right on record");
 
@@ -8,7 +9,7 @@ const shared = { basis, severity: "nonconformity" } as const;
 const hint = "enter the result of the repetition, or raise a nonconformity report and have it decided";
 
 /** A test or examination whose record says that it was passed. */
-function accepted(id: string, title: string, kind: string, owner: string, what: string, path = "result"): Rule {
+function accepted(id: string, title: string, kind: string, owner: Owner, what: string, path = "result"): Rule {
   return rule({
     ...shared,
     id,
@@ -28,7 +29,7 @@ function accepted(id: string, title: string, kind: string, owner: string, what: 
 }
 
 /** A record with a list of tests, each of which says that it was passed. */
-function allAccepted(id: string, title: string, kind: string, owner: string, what: string, path: string): Rule {
+function allAccepted(id: string, title: string, kind: string, owner: Owner, what: string, path: string): Rule {
   return rule({
     ...shared,
     id,

@@ -64,7 +64,7 @@ const definitions: Definitions = {
       basis: ownChoice("one fact"),
       reading: { type: "text" },
       statements: ["book.nameplate.serial", "book.equipment.serial"],
-      owner: "book",
+      owner: "design",
     },
   ],
   registers: [

@@ -6,10 +6,10 @@ import { stressOfPart } from "../../src/calculations/functions/parts.ts";
 import { testPressure } from "../../src/calculations/test-pressure.ts";
 import { run } from "../../src/compute/run.ts";
 import type { ListArgument } from "../../src/model/calculation.ts";
-import { cautious } from "../../src/profiles/cautious.ts";
+import { cautious, type ParameterName } from "../../src/profiles/cautious.ts";
 import { rows, valueOf } from "../calculations/rows.ts";
 
-const factor = (name: string) => Number(cautious.parameters[name]?.value);
+const factor = (name: ParameterName) => Number(cautious.parameters[name].value);
 
 describe("Directive 2014/68/EU", () => {
   it("Directive 2014/68/EU, Annex I, 7.1.2 (excerpt seen): two thirds of the proof strength, five twelfths of the tensile strength", () => {

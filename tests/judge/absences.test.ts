@@ -18,14 +18,14 @@ import { event, flag, link, list, object, oneOf, text } from "../support/small-k
 
 const kinds = {
   part: {
-    note: text({ due: "later" }),
+    note: text({ due: "welding" }),
     plate: link("plate"),
-    limits: object({ pressure: text({ due: "later" }) }, { due: "later" }),
+    limits: object({ pressure: text({ due: "welding" }) }, { due: "welding" }),
   },
-  plate: { grade: text({ due: "early" }) },
+  plate: { grade: text({ due: "order" }) },
   joint: {
     welded: event(),
-    welder: link("welder", { due: "later" }),
+    welder: link("welder", { due: "welding" }),
     procedure: link("procedure", { required: true }),
     final: flag(),
   },
@@ -40,7 +40,7 @@ const interim = (reached: readonly string[]) => ({
   state: "interim",
   ...milestones(
     reached,
-    ["early", "later"].filter((name) => !reached.includes(name)),
+    ["order", "welding"].filter((name) => !reached.includes(name)),
   ),
 });
 const run = (book: SmallBook, more: Partial<Parameters<typeof define>[0]> = {}) =>
@@ -66,39 +66,39 @@ describe("field, rule and row of the register want the same", () => {
   const records = { part: { P1: { limits: { pressure: "y" } } } };
   const more = {
     rules: [reading("r1", "part", "note"), reading("r2", "part", "note")],
-    owed: [owes("row", "part", "note", "early", { title: "the note" })],
+    owed: [owes("row", "part", "note", "order", { title: "the note" })],
   };
   test("one gap, with the basis of the row, the earliest date, and all that wait", () => {
-    const book = run({ records, issue: interim(["early"]) }, more);
+    const book = run({ records, issue: interim(["order"]) }, more);
     expect(open(book)).toEqual(["gap missing|part:P1|note"]);
     const gap = finding(book, "missing|part:P1|note");
-    expect(gap.due).toBe("early");
-    expect(gap.why).toBe('owed by the register: the note; due at milestone "early"');
+    expect(gap.due).toBe("order");
+    expect(gap.why).toBe('owed by the register: the note; due at milestone "order"');
     expect(gap.owner).toBe("shop");
     expect(gap.waiting).toEqual(["r1|part:P1", "r2|part:P1"]);
     expect(gap.place).toEqual({ file: "part/P1.json", pointer: "" });
   });
   test("without the row the field decides when it is due", () => {
-    const book = run({ records, issue: interim(["early"]) }, { rules: more.rules });
+    const book = run({ records, issue: interim(["order"]) }, { rules: more.rules });
     expect(open(book)).toEqual([]);
     expect(verdicts(book)).toEqual({
-      "r1|part:P1": "not judged: not due, later",
-      "r2|part:P1": "not judged: not due, later",
+      "r1|part:P1": "not judged: not due, welding",
+      "r2|part:P1": "not judged: not due, welding",
     });
     expect(book.counts.notDue).toBe(2);
     expect(book.counts.notJudged).toBe(0);
   });
   test("due when its milestone is reached by the cut-off", () => {
-    expect(open(run({ records, issue: interim(["early", "later"]) }))).toEqual(["gap missing|part:P1|note"]);
+    expect(open(run({ records, issue: interim(["order", "welding"]) }))).toEqual(["gap missing|part:P1|note"]);
   });
   test("a milestone reached after the cut-off is not reached", () => {
     const issue = {
       state: "interim",
       dataCutOff: "2026-07-01",
-      milestones: [{ name: "early", reached: "2026-07-02" }, { name: "later" }],
+      milestones: [{ name: "order", reached: "2026-07-02" }, { name: "welding" }],
     };
     expect(open(run({ records, issue }, { owed: more.owed }))).toEqual([]);
-    const onTheDay = { ...issue, milestones: [{ name: "early", reached: "2026-07-01" }, { name: "later" }] };
+    const onTheDay = { ...issue, milestones: [{ name: "order", reached: "2026-07-01" }, { name: "welding" }] };
     expect(open(run({ records, issue: onTheDay }, { owed: more.owed }))).toEqual(["gap missing|part:P1|note"]);
   });
   test("final: everything is due", () => {
@@ -221,12 +221,12 @@ describe("links to records that are not there", () => {
   });
   test("due as its field", () => {
     const records = { ...around, joint: { J1: { ...joint, welder: "W9" } } };
-    expect(open(run({ records, issue: interim(["early"]) }))).toEqual([]);
-    expect(open(run({ records, issue: interim(["early", "later"]) }))).toEqual(["gap missing|welder:W9"]);
+    expect(open(run({ records, issue: interim(["order"]) }))).toEqual([]);
+    expect(open(run({ records, issue: interim(["order", "welding"]) }))).toEqual(["gap missing|welder:W9"]);
   });
   test("due at once when the naming record tells of an event", () => {
     const records = { ...around, joint: { J1: { ...joint, welder: "W9", welded: "2026-03-01" } } };
-    expect(open(run({ records, issue: interim(["early"]) }))).toEqual(["gap missing|welder:W9"]);
+    expect(open(run({ records, issue: interim(["order"]) }))).toEqual(["gap missing|welder:W9"]);
   });
   test("due at once when the record cannot be without the link", () => {
     const records = { ...around, joint: { J1: { procedure: "WPS9", welder: "W1" } } };
@@ -234,9 +234,9 @@ describe("links to records that are not there", () => {
   });
   test("no date of its own: due as the row that asks for it", () => {
     const records = { part: { P1: { ...noteOnly, plate: "PL9" } }, plate: { PL1: { grade: "A" } } };
-    const owed = [owes("row", "part", "plate.grade", "later")];
-    expect(open(run({ records, issue: interim(["early"]) }, { owed }))).toEqual([]);
-    expect(open(run({ records, issue: interim(["early"]) }))).toEqual(["gap missing|plate:PL9"]);
+    const owed = [owes("row", "part", "plate.grade", "welding")];
+    expect(open(run({ records, issue: interim(["order"]) }, { owed }))).toEqual([]);
+    expect(open(run({ records, issue: interim(["order"]) }))).toEqual(["gap missing|plate:PL9"]);
   });
 });
 
@@ -280,23 +280,23 @@ describe("what explains an absence", () => {
       { records, issue: interim([]), findings: [broken], unreadable: ["part/more.json"] },
       { rules: [reading("r", "part", "note")] },
     );
-    expect(verdicts(book)).toEqual({ "r|part:P1": "not judged: not due, later" });
+    expect(verdicts(book)).toEqual({ "r|part:P1": "not judged: not due, welding" });
   });
   test("a milestone nobody listed explains what is due at it, once", () => {
     const book = run({
       records: { part: { P1: {}, P2: {} } },
-      issue: { state: "interim", milestones: [{ name: "early", reached: "2026-01-31" }] },
+      issue: { state: "interim", milestones: [{ name: "order", reached: "2026-01-31" }] },
     });
-    expect(open(book)).toEqual(["nonconformity milestone-listed|issue:ISSUE|later"]);
+    expect(open(book)).toEqual(["nonconformity milestone-listed|issue:ISSUE|welding"]);
   });
   test("a misspelt milestone is told by who uses it, with the one that may be meant", () => {
     const book = run({
       records: { part: { P1: {} } },
-      issue: { state: "interim", milestones: [{ name: "latter", reached: "2026-01-31" }] },
+      issue: { state: "interim", milestones: [{ name: "weldng", reached: "2026-01-31" }] },
     });
-    const { why, hint } = finding(book, "milestone-listed|issue:ISSUE|later");
+    const { why, hint } = finding(book, "milestone-listed|issue:ISSUE|welding");
     expect(why).toBe("part.note and 2 more become due at it");
-    expect(hint).toContain('if "latter" is meant, correct the name where it is used');
+    expect(hint).toContain('if "weldng" is meant, correct the name where it is used');
   });
 });
 

@@ -9,7 +9,7 @@ const kinds = {
     until: day({ date: "limit" }),
     runs: list(object({ run: text({ required: true }), date: event() }), { rowKey: "run" }),
   },
-  part: { note: text({ due: "later" }) },
+  part: { note: text({ due: "welding" }) },
 };
 const run = (value: object, issue: SmallBook["issue"] = {}) =>
   judged(define({ kinds }), { records: { log: { L1: value as never } }, issue });
@@ -33,7 +33,7 @@ const states = (issue: SmallBook["issue"]) =>
   open(judged(define({ kinds }), { ...later, ...(issue !== undefined && { issue }) }));
 
 test("a milestone that is used and not listed", () => {
-  expect(states({ milestones: [{ name: "early" }] })).toEqual(["nonconformity milestone-listed|issue:ISSUE|later"]);
+  expect(states({ milestones: [{ name: "order" }] })).toEqual(["nonconformity milestone-listed|issue:ISSUE|welding"]);
 });
 
 test("a milestone that only kinds without records use need not be listed", () => {
@@ -42,21 +42,21 @@ test("a milestone that only kinds without records use need not be listed", () =>
 
 test("one passed over by a later one: a query for each", () => {
   const reached = "2026-05-01";
-  expect(states(interim([{ name: "early" }, { name: "later", reached }]))).toEqual([
-    "query milestone-order|issue:ISSUE|early",
+  expect(states(interim([{ name: "order" }, { name: "welding", reached }]))).toEqual([
+    "query milestone-order|issue:ISSUE|order",
   ]);
-  expect(states(interim([{ name: "first" }, { name: "early" }, { name: "later", reached }]))).toEqual([
-    "query milestone-order|issue:ISSUE|early",
+  expect(states(interim([{ name: "first" }, { name: "order" }, { name: "welding", reached }]))).toEqual([
     "query milestone-order|issue:ISSUE|first",
+    "query milestone-order|issue:ISSUE|order",
   ]);
-  expect(states(interim([{ name: "early", reached }, { name: "later" }]))).toEqual([]);
+  expect(states(interim([{ name: "order", reached }, { name: "welding" }]))).toEqual([]);
 });
 
 test("reached after the cut-off is not reached", () => {
-  expect(states(interim([{ name: "early" }, { name: "later", reached: "2026-07-02" }]))).toEqual([]);
+  expect(states(interim([{ name: "order" }, { name: "welding", reached: "2026-07-02" }]))).toEqual([]);
 });
 
 test("final: nothing is passed over, all are due", () => {
-  expect(states(milestones([], ["early", "later"]))).toEqual([]);
+  expect(states(milestones([], ["order", "welding"]))).toEqual([]);
   expect(open(judged(define({ kinds }), { records: { part: { P1: {} } } }))).toEqual(["gap missing|part:P1|note"]);
 });

@@ -22,7 +22,7 @@ import { event, link, quantity, text } from "../support/small-kinds.ts";
 const kinds = {
   part: {
     thickness: quantity("mm", { plausible: ["1 mm", "100 mm"] }),
-    note: text({ due: "later" }),
+    note: text({ due: "welding" }),
     cut: event(),
     marked: event(),
     plate: link("plate"),
@@ -175,7 +175,7 @@ describe("an exception with a fault lifts nothing", () => {
   });
   test("an exception holds on its last day: final, the day of issue; interim, the cut-off", () => {
     expect(open(withException(thin, "deviation", [keys.thin], { end: "2026-07-31" }))).toEqual([]);
-    const interim = { state: "interim", ...milestones(["early", "later"], []) };
+    const interim = { state: "interim", ...milestones(["order", "welding"], []) };
     expect(open(withException(thin, "deviation", [keys.thin], { end: "2026-07-01" }, interim))).toEqual([]);
     expect(open(withException(thin, "deviation", [keys.thin], { end: "2026-06-30" }, interim))).toHaveLength(2);
   });
@@ -223,7 +223,7 @@ describe("what no exception answers", () => {
       },
       "original-unchanged|original:O1|sha256",
     ],
-    ["a milestone nobody listed", { records: thin, issue: { milestones: [] } }, "milestone-listed|issue:ISSUE|later"],
+    ["a milestone nobody listed", { records: thin, issue: { milestones: [] } }, "milestone-listed|issue:ISSUE|welding"],
   ])("%s", (_, book, key) => {
     const before = run(book);
     const after = run({ ...book, records: { ...book.records, deviation: { E1: answering(before, [key]) } } });
@@ -294,7 +294,7 @@ describe("an exception that is not needed", () => {
   });
   test("a waiver of what is not due yet is needed", () => {
     const waiver = answering(run({ records: lacking }), [keys.lacking]);
-    const interim = { state: "interim", ...milestones(["early"], ["later"]) };
+    const interim = { state: "interim", ...milestones(["order"], ["welding"]) };
     expect(open(run({ records: { ...lacking, waiver: { V1: waiver } }, issue: interim }))).toEqual([]);
     expect(open(run({ records: { part: { P1: sound }, waiver: { V1: waiver } } }))).toEqual([
       "query exception-needed|waiver:V1|answers",

@@ -3,7 +3,7 @@ import { calculation, type Calculation } from "../../src/model/calculation.ts";
 import { basis, define, finding, judged, open } from "../support/small-book.ts";
 import { quantity } from "../support/small-kinds.ts";
 
-const due = { due: "now" };
+const due = { due: "now" } as const;
 const kinds = {
   tube: {
     bore: quantity("mm", due),

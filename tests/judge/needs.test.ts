@@ -16,7 +16,7 @@ import { flag, link, list, object, oneOf, quantity, text } from "../support/smal
 const kinds = {
   part: {
     thickness: quantity("mm", { due: "now" }),
-    mark: text({ due: "later" }),
+    mark: text({ due: "welding" }),
     note: text(),
     marks: list(text()),
     rows: list(
@@ -265,7 +265,7 @@ describe("things are read lazily", () => {
   const plates = { plate: { PL1: { grade: "A" } } };
   const records = { ...part({ plate: "PL1" }), ...plates };
   const inputs = { plate: optional(thing("plate", { grade: textOf("grade"), number: textOf("number") })) };
-  const owed = { owed: [owes("number", "plate", "number", "later")] };
+  const owed = { owed: [owes("number", "plate", "number", "welding")] };
   const reading = (name: "grade" | "number") =>
     rule({
       ...frame,

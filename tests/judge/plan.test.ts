@@ -14,27 +14,28 @@ import {
   things,
   type Inputs,
 } from "../../src/model/input.ts";
+import { joined } from "../../src/model/profile.ts";
 import { rule, type Rule } from "../../src/model/rule.ts";
 import { basis, define, owes, type SmallDefinitions } from "../support/small-book.ts";
 import { event, flag, link, list, object, oneOf, quantity, text } from "../support/small-kinds.ts";
 
 const kinds = {
   part: {
-    thickness: quantity("mm", { due: "early" }),
+    thickness: quantity("mm", { due: "order" }),
     note: text(),
-    role: oneOf(["shell", "end"], { due: "early" }),
-    bearing: flag({ due: "early" }),
+    role: oneOf(["shell", "end"], { due: "order" }),
+    bearing: flag({ due: "order" }),
     diameter: quantity("mm"),
-    plate: link("plate", { due: "early" }),
+    plate: link("plate", { due: "order" }),
     any: link(["plate", "report"]),
-    rise: quantity("K", { difference: true, due: "early" }),
-    rows: list(object({ value: quantity("mm", { due: "early" }), extra: text(), mode: oneOf(["a", "b"]) }), {
-      due: "early",
+    rise: quantity("K", { difference: true, due: "order" }),
+    rows: list(object({ value: quantity("mm", { due: "order" }), extra: text(), mode: oneOf(["a", "b"]) }), {
+      due: "order",
     }),
-    dims: object({ width: quantity("mm", { due: "early" }) }, { due: "early" }),
-    made: event({ due: "early" }),
+    dims: object({ width: quantity("mm", { due: "order" }) }, { due: "order" }),
+    made: event({ due: "order" }),
   },
-  plate: { grade: text({ due: "early" }), spare: text() },
+  plate: { grade: text({ due: "order" }), spare: text() },
   report: {
     method: oneOf(["VT", "RT"], { required: true }),
     rows: list(object({ part: link("part", { required: true }) })),
@@ -112,7 +113,7 @@ describe("what is read as required must be owed", () => {
     expect(read({ n: textOf("note") }, {}, [owes("row", "part", "note")])).toEqual([]));
   test("by a row under the same conditions, in any words that mean them", () => {
     const row = [
-      owes("row", "part", "note", "early", {
+      owes("row", "part", "note", "order", {
         each: { kind: "part", when: [{ path: "role", equals: ["shell", "end"] }] },
       }),
     ];
@@ -123,7 +124,7 @@ describe("what is read as required must be owed", () => {
   test("by a row about what a filter leaves", () => {
     const row = [
       owes("parts", "book", "book.part"),
-      owes("row", "part", "diameter", "early", { each: { kind: "part", when: [{ path: "role", equals: "shell" }] } }),
+      owes("row", "part", "diameter", "order", { each: { kind: "part", when: [{ path: "role", equals: "shell" }] } }),
     ];
     const shells = (path: string) => ({ all: listOf(thing(path, { d: quantityOf("diameter", "mm") })) });
     expect(read(shells('book.part[role="shell"]'), { kind: "book" }, row)).toEqual([]);
@@ -131,7 +132,7 @@ describe("what is read as required must be owed", () => {
   });
   test("of the record of a row, under what the row knows of it", () => {
     const row = [
-      owes("row", "part", "note", "early", { each: { kind: "part", when: [{ path: "role", equals: "shell" }] } }),
+      owes("row", "part", "note", "order", { each: { kind: "part", when: [{ path: "role", equals: "shell" }] } }),
     ];
     const ofRow = (when: Rule["when"]) =>
       read({ n: textOf("record.note") }, { kind: "part#rows", when: when ?? [] }, row);
@@ -169,7 +170,7 @@ describe("what is read as required must be owed", () => {
 
 test("a condition may read what is owed under those before it, and not under those after", () => {
   const row = [
-    owes("row", "part", "note", "early", { each: { kind: "part", when: [{ path: "role", equals: "shell" }] } }),
+    owes("row", "part", "note", "order", { each: { kind: "part", when: [{ path: "role", equals: "shell" }] } }),
   ];
   const shell = { path: "role", equals: "shell" };
   const noted = { path: "note", equals: "x" };
@@ -353,13 +354,53 @@ describe("registers and facts", () => {
       title: "f",
       basis,
       reading: { type: "text" },
-      owner: "o",
+      owner: "design",
       statements: ["profile.x"],
     } as const;
     expect(problems({ facts: [fact] }).join()).toMatch(/does not start at book/);
   });
   test("one id twice", () =>
     expect(problems({ rules: [making({}), making({})] })).toEqual(['definitions: the id "r" is used twice']));
+});
+
+describe("a name that nobody defines, or two define, is a fault of the program", () => {
+  // As a definition from elsewhere may be written: the compiler has not seen it.
+  const slip = (text: string) => text as never;
+  test("who acts", () =>
+    expect(problems({ rules: [making({}, { owner: slip("welding coordinator") })] }).join()).toMatch(
+      /^rule r: nobody is called "welding coordinator"; who acts is one of .*welding coordination/,
+    ));
+  test("a milestone", () =>
+    expect(problems({ owed: [owes("row", "part", "note", slip("presure-test"))] }).join()).toMatch(
+      /^requirement row: there is no milestone "presure-test"; there are order, .*pressure-test/,
+    ));
+  test("a parameter", () =>
+    expect(read({ t: quantityOf("profile.lest", "mm") }).join()).toMatch(/there is no parameter "lest"/));
+  test("a parameter that one profile lacks", () => {
+    const profile = (id: string, ...names: readonly string[]) => ({
+      id,
+      title: id,
+      parameters: Object.fromEntries(
+        names.map((name) => [name, { value: "1", means: "", cautious: "high", basis } as const]),
+      ),
+    });
+    expect(problems({ profiles: [profile("a", "least", "most"), profile("b", "least")] })).toEqual([
+      'profile b: lacks the parameter "most"',
+    ]);
+    expect(problems({ profiles: [profile("a", "least"), profile("a", "least")] })).toEqual([
+      'definitions: the profile "a" is defined twice',
+    ]);
+  });
+  test("a parameter of two groups", () => {
+    const group = (value: string) => ({ range: { value, means: "", cautious: "low", basis } as const });
+    expect(() => joined(group("4"), group("2.5"))).toThrow('the parameter "range" of the profiles is defined twice');
+    expect(Object.keys(joined(group("4"), { other: group("2").range }))).toEqual(["range", "other"]);
+  });
+  test("a table", () => {
+    const table = { id: "t", title: "t", keys: [], columns: {}, rows: [], standard: "s" } as const;
+    expect(problems({ tables: [table, table] })).toEqual(['definitions: the table "t" is defined twice']);
+    expect(read({ t: quantityOf("table(tt).x", "mm") }).join()).toMatch(/there is no table "tt"/);
+  });
 });
 
 test("everything built in is listed once, with a severity and a basis", () => {

@@ -174,6 +174,12 @@ describe("a schema file that breaks the form is refused, naming file and fault",
       {},
       'thing.schema.json: a is a date without "x-date"; expected "event", "limit" or "plan"',
     ],
+    [
+      "a milestone nobody defines",
+      { a: { ...text, "x-due": "presure-test" } },
+      {},
+      'thing.schema.json: a is due at "presure-test", which is no milestone; there are order, design-approved, material-received, cutting, welding, testing-complete, pressure-test, final-inspection, release',
+    ],
     ["a link without target", ref("link"), {}, 'thing.schema.json: a is a link without "x-link"'],
     [
       "a link to no kind",

@@ -54,7 +54,7 @@ describe("text", () => {
     const text = reportText(
       report(
         finding({ key: "n", rule: "n", severity: "note" }),
-        finding({ key: "g", rule: "g", severity: "gap", due: "welding", owner: "buyer" }),
+        finding({ key: "g", rule: "g", severity: "gap", due: "welding", owner: "purchasing" }),
         finding({ key: "l", rule: "l", exception: "waiver:WV-01" }),
         lapsed,
       ),
@@ -65,11 +65,11 @@ describe("text", () => {
       "notes (1)",
       "answered by an exception (1)",
     ]);
-    expect(text).toContain("  owner  buyer, due at welding\n");
+    expect(text).toContain("  owner  purchasing, due at welding\n");
     expect(text).toContain("  lifted answered by waiver:WV-01\n");
     expect(text).toContain("found: 1 nonconformity, 1 gap, no queries, 1 note, 1 answered by an exception\n");
     expect(text).toContain("judged: 312 passed, 4 not judged, 2 not due, 5 not applicable\n");
-    expect(text).toContain("to act: buyer 1, shop 1\n");
+    expect(text).toContain("to act: purchasing 1, shop 1\n");
     expect(text.endsWith("2 findings block release\n")).toBe(true);
   });
 

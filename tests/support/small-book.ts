@@ -7,6 +7,7 @@ import { blocks, type Finding, type Outcome } from "../../src/model/finding.ts";
 import type { JsonObject } from "../../src/model/json.ts";
 import type { BookFile, BookRecord } from "../../src/model/record.ts";
 import type { Requirement } from "../../src/model/requirement.ts";
+import type { Milestone } from "../../src/model/vocabulary.ts";
 import { kind, kindsOf, type Made } from "./small-kinds.ts";
 
 export const basis = ownChoice("invented for a test");
@@ -59,7 +60,7 @@ export function smallBook({
     state: "final",
     issueDate: "2026-07-31",
     dataCutOff: "2026-07-01",
-    ...milestones([], ["early", "later"]),
+    ...milestones([], ["order", "welding"]),
   };
   return {
     dir: "/small",
@@ -102,7 +103,7 @@ export const owes = (
   id: string,
   each: string,
   needs: string,
-  due = "now",
+  due: Milestone = "now",
   more: Partial<Requirement> = {},
 ): Requirement => ({
   id,

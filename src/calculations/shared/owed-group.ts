@@ -1,14 +1,15 @@
 import type { Basis } from "../../model/basis.ts";
 import type { Condition } from "../../model/input.ts";
 import type { Requirement } from "../../model/requirement.ts";
+import type { Milestone, Owner } from "../../model/vocabulary.ts";
 
 /** Fields that calculations read of records whose schema leaves them open. */
 export interface OwedGroup {
   readonly name: string;
   readonly kind: string;
   readonly when: readonly Condition[];
-  readonly due: string;
-  readonly owner: string;
+  readonly due: Milestone;
+  readonly owner: Owner;
   /** Path and what it is called. */
   readonly needs: readonly (readonly [string, string])[];
 }
