@@ -51,6 +51,7 @@ const classOf: Readonly<Record<Mark, string>> = {
   failed: "failed",
   rejected: "failed",
   "on record": "kept",
+  answered: "answered",
   "not judged": "open",
   "not applicable": "na",
   "not due": "due",

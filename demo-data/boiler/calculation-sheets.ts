@@ -1,6 +1,6 @@
 import type { CalculationSheet } from "../../src/generated/records.ts";
 import { basisText } from "./sheet-basis.ts";
-import type { BoundInput, Computed, ComputedStep } from "../../src/model/book.ts";
+import type { BoundInput, ComputedStep, Done } from "../../src/model/book.ts";
 import { addressOf } from "../../src/model/record.ts";
 import { roundDown, roundNearest, roundUp } from "../../src/model/print-number.ts";
 import { stablePath } from "../../src/model/stable.ts";
@@ -12,6 +12,7 @@ import type { JudgedBook } from "../../src/model/book.ts";
  */
 export function sheetsOf(judged: JudgedBook): readonly CalculationSheet[] {
   const sheeted = judged.computed
+    .filter((one) => one.state === "done")
     .filter(({ calculation, subject }) => isOfPaper(calculation.id, subject.kind))
     .sort((a, b) => added.indexOf(a.calculation.id) - added.indexOf(b.calculation.id));
   return sheeted.map((computed, index) => sheetOf(judged, computed, `CAL-${String(index + 1).padStart(3, "0")}`));
@@ -30,7 +31,7 @@ const withoutPaper: ReadonlySet<string> = new Set(["carbon-equivalent", "heat-in
 const isOfPaper = (calculation: string, kind: string) =>
   !withoutPaper.has(calculation) && kind !== "tube-end-group" && kind !== "fitting";
 
-function sheetOf(judged: JudgedBook, computed: Computed, id: string): CalculationSheet {
+function sheetOf(judged: JudgedBook, computed: Done, id: string): CalculationSheet {
   const { calculation, subject, pointer, inputs, steps } = computed;
   const kind = judged.definitions.kinds.get(subject.kind);
   const row = pointer === "" || kind === undefined ? "" : `#${rowIn(stablePath(kind, subject.value, pointer))}`;

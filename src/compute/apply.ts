@@ -1,81 +1,139 @@
-import type { Computed } from "../model/book.ts";
-import type { Calculation } from "../model/calculation.ts";
-import { conclude, endStage, type Court } from "../judge/court.ts";
+import type { Computed, Done, Judged, Waiting } from "../model/book.ts";
+import type { Calculation, Comparison } from "../model/calculation.ts";
+import { conclude, endStage, type Court, type DraftOutcome } from "../judge/court.ts";
 import { holds, subjectsOf, type Case } from "../judge/subjects.ts";
 import { readsOf } from "../judge/trail.ts";
 import { calculationKey, type Pending } from "../judge/world.ts";
 import { compareCopies } from "./copies.ts";
-import { bindAll } from "./inputs.ts";
-import { judgeRun } from "./judge-run.ts";
+import { bindAll, type BoundCalculation } from "./inputs.ts";
+import { judgeRun, nothingAgainst, type Judgement } from "./judge-run.ts";
 import { run, type Run } from "./run.ts";
 import type { SheetCase } from "./sheet-case.ts";
 import { compareSheets } from "./sheets.ts";
 
+/** A calculation as it stands before absences are settled; `outcome` is the place of its own in the list of all. */
+export interface DraftComputed {
+  readonly computed: Computed;
+  readonly outcome: number;
+}
+
+interface Applied extends SheetCase {
+  readonly computed: Computed;
+  readonly outcome: number;
+}
+
 /**
  * Compares what the maker's sheets copy, does every calculation on everything it is about, inputs before results, then
  * compares the sheets with all of them: what a calculation doubts, no sheet reports once more. The recomputation never
- * takes a value from a sheet.
+ * takes a value from a sheet. What waits is given with the rest; only what a calculation does not apply to is left out.
  */
 export function applyCalculations(
   court: Court,
   calculations: readonly Calculation[],
   seen: Set<object>,
-): readonly Computed[] {
+): readonly DraftComputed[] {
   const copies = compareCopies(court, calculations);
   endStage(court);
   const cases = calculations.flatMap((calculation) => {
-    const all = [...subjectsOf(court.world, calculation.appliesTo.kind)].map((one): SheetCase => {
-      const done = compute(court, calculation, one);
-      court.world.computed.set(calculationKey(calculation.id, one.record, one.pointer), done);
-      return { calculation, subject: one.record, pointer: one.pointer, done };
+    const all = [...subjectsOf(court.world, calculation.appliesTo.kind)].map((one) => {
+      const applied = apply(court, calculation, one);
+      court.world.computed.set(calculationKey(calculation.id, one.record, one.pointer), applied.done);
+      return applied;
     });
     endStage(court);
     return all;
   });
   const sheets = compareSheets(court, cases, copies, seen);
-  return cases.flatMap((one) => ("pending" in one.done ? [] : [{ ...one.done, sheets: sheets.get(one) ?? [] }]));
+  return cases.flatMap((one) => {
+    const { computed, done, outcome } = one;
+    if ("pending" in done && done.notApplicable) return [];
+    return [{ computed: { ...computed, sheets: sheets.get(one) ?? [] }, outcome }];
+  });
 }
 
-function compute(
-  court: Court,
-  calculation: Calculation,
-  { record, pointer, hit, subject, trail }: Case,
-): Computed | Pending {
+function apply(court: Court, calculation: Calculation, one: Case): Applied {
+  const { record, pointer, hit, subject, trail } = one;
   const applies = holds(court.world, calculation.appliesTo.when, hit, trail);
   const bound = applies ? bindAll(court.world, calculation, hit, trail) : null;
   const done = bound === null ? null : run(calculation, bound.given);
-  const findings =
-    bound === null || done === null ? [] : judgeRun(court.world, { calculation, record, pointer, trail }, bound, done);
+  const judgement =
+    bound === null || done === null
+      ? nothingAgainst
+      : judgeRun(court.world, { calculation, record, pointer, trail }, bound, done);
   const named = { id: calculation.id, basis: calculation.basis, owner: calculation.owner ?? "design" };
-  const outcome = conclude(court, named, subject, trail, findings, applies);
-  if (
-    bound === null ||
-    done === null ||
-    outcome.verdict === "not applicable" ||
-    outcome.verdict === "not judged" ||
-    !stands(done)
-  )
-    return {
-      pending: true,
-      findings: outcome.because?.type === "finding" ? outcome.because.keys : [],
-      absences: outcome.because?.type === "absent" ? trail.absences : [],
-      notApplicable: outcome.verdict === "not applicable",
-    };
-  return {
-    calculation,
-    subject: record,
-    pointer,
-    inputs: bound.inputs,
+  const outcome = conclude(court, named, subject, trail, judgement.findings, applies);
+  const base = { calculation, subject: record, pointer };
+  const common = { ...base, outcome, ...resultsOf(outcome, judgement, bound, done), sheets: [] };
+  const at = court.outcomes.length - 1;
+  if (done === null || outcome.verdict === "not applicable" || isOpen(outcome) || !stands(done)) {
+    const waiting: Waiting = { state: "waiting", ...common };
+    return { ...base, done: pendingOf(outcome, one), computed: waiting, outcome: at };
+  }
+  const result: Done = {
+    state: "done",
+    ...common,
     steps: done.steps,
-    limits: done.limits.map(({ of, ...rest }) => ({ limit: of, ...rest })),
-    accept: done.accept.map(({ of, ...rest }) => ({ acceptance: of, ...rest })),
-    ...(done.crossCheck !== undefined && { crossCheck: done.crossCheck }),
-    sheets: [],
-    verdict: outcome.verdict,
-    findings: outcome.findings,
+    accept: done.accept.map(({ of, left, right, holds: held }) => ({
+      acceptance: of,
+      left,
+      right,
+      margin: marginOf(of, left, right),
+      ...judgedBy(outcome, judgement, of, held),
+    })),
+    ...(done.crossCheck !== undefined && {
+      crossCheck: {
+        value: done.crossCheck.value,
+        ...judgedBy(outcome, judgement, "second method", done.crossCheck.agrees),
+      },
+    }),
     reads: new Set(readsOf(trail).keys()),
   };
+  return { ...base, done: result, computed: result, outcome: at };
 }
+
+const marginOf = ({ relation }: Comparison, left: number, right: number) =>
+  relation === "=" ? -Math.abs(left - right) : relation.startsWith("<") ? right - left : left - right;
+
+const isOpen = ({ verdict }: DraftOutcome) => verdict === "not judged";
 
 /** A result stands when a function did not refuse and the inputs lie within the limits of validity. */
 const stands = (done: Run) => done.refused === undefined && done.limits.every((limit) => limit.holds);
+
+const pendingOf = (outcome: DraftOutcome, { trail }: Case): Pending => ({
+  pending: true,
+  findings: outcome.because?.type === "finding" ? outcome.because.keys : [],
+  absences: outcome.because?.type === "absent" ? trail.absences : [],
+  notApplicable: outcome.verdict === "not applicable",
+});
+
+function resultsOf(
+  outcome: DraftOutcome,
+  judgement: Judgement,
+  bound: BoundCalculation | null,
+  done: Run | null,
+): Pick<Computed, "inputs" | "limits"> {
+  return {
+    inputs: bound?.inputs ?? new Map(),
+    limits: (done?.limits ?? []).map(({ of, left, right, holds: held }) => ({
+      limit: of,
+      left,
+      right,
+      ...judgedBy(outcome, judgement, of, held),
+    })),
+  };
+}
+
+/** A comparison that does not hold is failed only where the calculation is: what is disputed or outside is open. */
+function judgedBy(
+  outcome: DraftOutcome,
+  { against }: Judgement,
+  comparison: Comparison | "second method",
+  held: boolean,
+): Judged {
+  if (held) return { verdict: "passed" };
+  const finding = against.get(comparison);
+  return {
+    verdict: outcome.verdict === "failed" && comparison !== "second method" ? "failed" : "not judged",
+    ...(finding !== undefined && { finding }),
+  };
+}

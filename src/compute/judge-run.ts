@@ -18,8 +18,30 @@ export interface Applied {
   readonly trail: Trail;
 }
 
+/** What stands against a result, and against which of its comparisons: limits, acceptances, the second method. */
+export interface Judgement {
+  readonly findings: readonly Finding[];
+  readonly against: ReadonlyMap<Comparison | "second method", string>;
+}
+
+export const nothingAgainst: Judgement = { findings: [], against: new Map() };
+
+interface Objection {
+  readonly finding: Finding;
+  readonly to: readonly (Comparison | "second method")[];
+}
+
 /** Limits of validity (outside: not judged), acceptance, and agreement with the second method. */
-export function judgeRun(world: World, applied: Applied, bound: BoundCalculation, done: Run): readonly Finding[] {
+export function judgeRun(world: World, applied: Applied, bound: BoundCalculation, done: Run): Judgement {
+  const objections = objectionsTo(world, applied, bound, done);
+  if (objections.length === 0) return nothingAgainst;
+  return {
+    findings: objections.map(({ finding }) => finding),
+    against: new Map(objections.flatMap(({ finding, to }) => to.map((one) => [one, finding.key] as const))),
+  };
+}
+
+function objectionsTo(world: World, applied: Applied, bound: BoundCalculation, done: Run): readonly Objection[] {
   const { calculation } = applied;
   if (done.refused !== undefined) {
     const grounds = groundsOf(
@@ -29,25 +51,33 @@ export function judgeRun(world: World, applied: Applied, bound: BoundCalculation
       done.refusedStep === undefined ? [] : [done.refusedStep.formula],
     );
     const why = "without a result nothing can be compared";
-    return [open(world, applied, "refused", `${calculation.title}: ${done.refused}`, why, grounds)];
+    return [
+      { finding: open(world, applied, "refused", `${calculation.title}: ${done.refused}`, why, grounds), to: [] },
+    ];
   }
   const outside = done.limits.filter(({ holds }) => !holds);
   // Outside its limits the result says nothing, so nothing is accepted or refused by it.
   if (outside.length > 0)
-    return inCommon(calculation, bound, outside).map((group) => notCovered(world, applied, bound, group));
+    return inCommon(calculation, bound, outside).map((group) => ({
+      finding: notCovered(world, applied, bound, group),
+      to: group.map(({ of }) => of),
+    }));
   const cross = done.crossCheck?.agrees === false ? done.crossCheck.value : undefined;
   return [
     ...notAccepted(world, applied, bound, done),
     ...(cross === undefined
       ? []
       : [
-          open(
-            world,
-            applied,
-            "second method",
-            `${calculation.title}: the second method gives ${short(cross)}`,
-            calculation.crossCheck?.means ?? "",
-          ),
+          {
+            finding: open(
+              world,
+              applied,
+              "second method",
+              `${calculation.title}: the second method gives ${short(cross)}`,
+              calculation.crossCheck?.means ?? "",
+            ),
+            to: ["second method" as const],
+          },
         ]),
   ];
 }
@@ -84,11 +114,14 @@ type Refusal = Run["accept"][number];
  * Acceptances that fail, one finding for those that rest on a common value: a wall too thin as ordered and as measured
  * is one wall, or one diameter entered wrongly. It accuses what each of them accuses.
  */
-function notAccepted(world: World, applied: Applied, bound: BoundCalculation, done: Run): readonly Finding[] {
+function notAccepted(world: World, applied: Applied, bound: BoundCalculation, done: Run): readonly Objection[] {
   const { calculation } = applied;
   const failed = done.accept.filter(({ holds }) => !holds);
   const accused = (group: readonly Refusal[]) => group.flatMap((one) => accusedBy(bound, done, one.of) ?? []);
-  return inCommon(calculation, bound, failed).map((group) => refuse(world, applied, accused(group), group));
+  return inCommon(calculation, bound, failed).map((group) => ({
+    finding: refuse(world, applied, accused(group), group),
+    to: group.map(({ of }) => of),
+  }));
 }
 
 function refuse(world: World, applied: Applied, accused: readonly Place[], failed: readonly Refusal[]): Finding {

@@ -1,4 +1,4 @@
-import type { BoundInput, Computed } from "../model/book.ts";
+import type { BoundInput, Done } from "../model/book.ts";
 import type { CalculationInput } from "../model/calculation.ts";
 import { isList, isObject } from "../model/json.ts";
 import type { BookRecord } from "../model/record.ts";
@@ -41,13 +41,13 @@ export function statedIn(sheet: BookRecord, list: "inputs" | "results"): readonl
 }
 
 /** What a stated value is compared with; null when the calculation has no such value in this case. */
-export function pairOf(computed: Computed, stated: Stated): Pair | null {
+export function pairOf(computed: Done, stated: Stated): Pair | null {
   const pairs = [inputPair(computed, stated), resultPair(computed, stated)];
   // A sheet may list a result of another calculation among its inputs, or repeat an input among its results.
   return (stated.list === "inputs" ? pairs : pairs.reverse()).find((pair) => pair !== null) ?? null;
 }
 
-function inputPair({ calculation, inputs }: Computed, stated: Stated): Pair | null {
+function inputPair({ calculation, inputs }: Done, stated: Stated): Pair | null {
   const input = Object.hasOwn(calculation.inputs, stated.symbol) ? calculation.inputs[stated.symbol] : undefined;
   const bound = inputs.get(stated.symbol);
   return input === undefined || bound === undefined ? null : pairWith(input, bound, stated);
@@ -68,7 +68,7 @@ export function pairWith(input: CalculationInput, bound: BoundInput, stated: Sta
   };
 }
 
-function resultPair({ calculation, steps }: Computed, stated: Stated): Pair | null {
+function resultPair({ calculation, steps }: Done, stated: Stated): Pair | null {
   const done = steps.find(({ step }) => step.symbol === stated.symbol);
   if (done === undefined) return null;
   const declared = calculation.compared.find((one) => one.symbol === stated.symbol);
@@ -86,7 +86,7 @@ function resultPair({ calculation, steps }: Computed, stated: Stated): Pair | nu
 }
 
 /** The value the maker adopted, against the part's. */
-export function adoptedPair(computed: Computed, sheet: BookRecord): Pair | null {
+export function adoptedPair(computed: Done, sheet: BookRecord): Pair | null {
   const symbol = computed.calculation.adopted;
   const text = sheet.value["adopted"];
   if (symbol === undefined || typeof text !== "string") return null;

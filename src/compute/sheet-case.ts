@@ -1,4 +1,4 @@
-import type { Computed } from "../model/book.ts";
+import type { Done } from "../model/book.ts";
 import type { Calculation } from "../model/calculation.ts";
 import type { BookRecord } from "../model/record.ts";
 import type { Trail } from "../judge/trail.ts";
@@ -11,7 +11,7 @@ export interface SheetCase {
   readonly calculation: Calculation;
   readonly subject: BookRecord;
   readonly pointer: string;
-  readonly done: Computed | Pending;
+  readonly done: Done | Pending;
 }
 
 /** A sheet that states another value than the record it copies from. */

@@ -1,5 +1,5 @@
 import type { Calculation } from "../model/calculation.ts";
-import type { ComparedValue, Computed, Origin } from "../model/book.ts";
+import type { ComparedValue, Computed, Done, Origin } from "../model/book.ts";
 import type { Finding, Outcome } from "../model/finding.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { addFinding, conclude, endStage, type Court } from "../judge/court.ts";
@@ -31,6 +31,9 @@ export function compareSheets(
   seen: Set<object>,
 ): ReadonlyMap<SheetCase, Computed["sheets"]> {
   const sheets: Sheet[] = [];
+  const found = new Map<SheetCase, { readonly record: BookRecord; readonly values: readonly ComparedValue[] }[]>();
+  const add = (of: SheetCase, record: BookRecord, values: readonly ComparedValue[]) =>
+    found.set(of, [...(found.get(of) ?? []), { record, values }]);
   for (const of of cases)
     for (const record of sheetsOf(court, of)) {
       if ("pending" in of.done) {
@@ -41,6 +44,7 @@ export function compareSheets(
         trail.absences.push(...of.done.absences);
         conclude(court, comparisonOf(of.calculation, "results"), { kind: record.kind, id: record.id }, trail, []);
         for (const one of statedOn(record)) if (!isKnown(of.calculation, one)) sayUnknown(court, of, record, one);
+        add(of, record, []);
       } else sheets.push(pairsOf(court, of.done, of, record));
       seen.add(record);
     }
@@ -48,8 +52,7 @@ export function compareSheets(
   endStage(court);
   for (const sheet of sheets) for (const pair of sheet.results) compare(court, sheet, pair, sheet.inputs, copies);
   endStage(court);
-  const found = new Map<SheetCase, { readonly record: BookRecord; readonly values: readonly ComparedValue[] }[]>();
-  for (const { of, record, values } of sheets) found.set(of, [...(found.get(of) ?? []), { record, values }]);
+  for (const { of, record, values } of sheets) add(of, record, values);
   return found;
 }
 
@@ -68,7 +71,7 @@ function sheetsOf(court: Court, { calculation, subject, pointer }: SheetCase): r
 const statedOn = (sheet: BookRecord) => [...statedIn(sheet, "inputs"), ...statedIn(sheet, "results")];
 
 /** What of a sheet can be compared; what cannot is said at once. */
-function pairsOf(court: Court, computed: Computed, of: SheetCase, record: BookRecord): Sheet {
+function pairsOf(court: Court, computed: Done, of: SheetCase, record: BookRecord): Sheet {
   const stated = statedOn(record);
   const inputs: Pair[] = [];
   const results: Pair[] = [];
@@ -164,7 +167,7 @@ function unknownSymbol(court: Court, of: SheetCase, sheet: BookRecord, stated: S
  */
 function leftOut(
   { world }: Court,
-  computed: Computed,
+  computed: Done,
   of: SheetCase,
   sheet: BookRecord,
   stated: readonly Stated[],

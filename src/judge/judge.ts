@@ -8,6 +8,7 @@ import type { Finding } from "../model/finding.ts";
 import { ProgramError } from "../model/program-error.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { foldAbsences } from "./absences.ts";
+import { withAnswers } from "./answered.ts";
 import { addFinding, endStage, findingOf, newCourt, stage, type Court } from "./court.ts";
 import { prepareExceptions } from "./exceptions.ts";
 import { applyFact } from "./facts.ts";
@@ -93,16 +94,17 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
   const { gaps, of } = foldAbsences(court);
   const results = settleGaps(court, gaps, calendar, issue, fileFaults(loaded));
   foldIncomplete(court, results);
-  const outcomes = court.outcomes.map((outcome) => settleOutcome(outcome, of, results));
-  const waiting = waitingByFinding(court, outcomes);
-  stage(court, () => checkBases(court, book, definitions, requirements, outcomes));
+  const settled = court.outcomes.map((outcome) => settleOutcome(outcome, of, results));
+  const waiting = waitingByFinding(court, settled);
+  stage(court, () => checkBases(court, book, definitions, requirements, settled));
   addStillWaiting(court, waiting);
   noteOrphans(court, openKinds(court.world, gaps));
   const quiet = new Set(
     gaps.filter((gap) => !("finding" in (results.get(gap) ?? {}))).map((gap) => gapKey(court.world, gap)),
   );
-  reviewExceptions(court, exceptions, outcomes, quiet);
+  reviewExceptions(court, exceptions, settled, quiet);
   endStage(court);
+  const outcomes = withAnswers(court, settled, waiting);
 
   const answers = answersByFinding(exceptions);
   const findings = inOrder(
@@ -120,7 +122,7 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
     tables: tables.tables,
     findings,
     outcomes,
-    computed: computed.map((one) => ({ ...one, findings: one.findings.filter((key) => court.entries.has(key)) })),
+    computed: computed.map(({ computed: one, outcome }) => ({ ...one, outcome: outcomes[outcome] ?? one.outcome })),
     owed: owed.map((one) => settleOwed(court, one, outcomes)),
     counts: countsOf(findings, outcomes),
     fingerprint: evidenceFingerprint(loaded.files),

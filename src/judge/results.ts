@@ -1,4 +1,4 @@
-import type { Computed } from "../model/book.ts";
+import type { Done } from "../model/book.ts";
 import { addressOf } from "../model/record.ts";
 import { stablePath } from "../model/stable.ts";
 import type { Hit, Walk } from "./follow.ts";
@@ -25,7 +25,7 @@ export function resultsOf(walk: Walk, hit: Hit, id: string): readonly Hit[] {
 }
 
 /** One result; of a class its name. A step that was left out has none, just as a calculation that does not apply. */
-export function symbolOf(walk: Walk, done: Computed, symbol: string): readonly Hit[] {
+export function symbolOf(walk: Walk, done: Done, symbol: string): readonly Hit[] {
   const found = done.steps.find(({ step }) => step.symbol === symbol);
   if (found === undefined) {
     walk.skipped = true;

@@ -1,27 +1,27 @@
 import type { Counts } from "../model/book.ts";
 import type { Finding, Outcome } from "../model/finding.ts";
+import { markOf, tally, type Mark } from "../model/mark.ts";
 import { byCodePoint } from "../model/order.ts";
 
-/** Findings that stand, by severity; those lifted; outcomes by verdict. */
+/** Findings that stand, by severity; those lifted; outcomes by mark. */
 export function countsOf(findings: readonly Finding[], outcomes: readonly Outcome[]): Counts {
   const open = { nonconformity: 0, gap: 0, query: 0, note: 0 };
   let lifted = 0;
   for (const { severity, exception } of findings)
     if (exception === null) open[severity]++;
     else lifted++;
-  const verdicts = { passed: 0, failed: 0, "not judged": 0, "not applicable": 0 };
-  let notDue = 0;
-  for (const { verdict, because } of outcomes) {
-    verdicts[verdict]++;
-    if (because?.type === "not due") notDue++;
-  }
+  const marks = tally(outcomes.map(markOf));
+  const count = (mark: Mark) => marks.get(mark) ?? 0;
   return {
     ...open,
     lifted,
-    notJudged: verdicts["not judged"] - notDue,
-    notDue,
-    notApplicable: verdicts["not applicable"],
-    passed: verdicts.passed,
+    notJudged: count("not judged"),
+    notDue: count("not due"),
+    notApplicable: count("not applicable"),
+    passed: count("passed"),
+    failed: count("failed"),
+    rejected: count("rejected"),
+    answered: count("answered"),
   };
 }
 

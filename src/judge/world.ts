@@ -1,5 +1,5 @@
 import type { Basis } from "../model/basis.ts";
-import type { Computed } from "../model/book.ts";
+import type { Done } from "../model/book.ts";
 import type { Definitions } from "../model/definitions.ts";
 import type { Graph } from "../model/graph.ts";
 import type { Kind } from "../model/kind.ts";
@@ -27,7 +27,7 @@ export interface World {
   readonly ownTables?: ReadonlyMap<string, readonly BookRecord[]>;
   readonly ledger: Ledger;
   /** Calculations done so far, by `id` and address of their subject. */
-  readonly computed: Map<string, Computed | Pending>;
+  readonly computed: Map<string, Done | Pending>;
 }
 
 /** A calculation that could not be done: whatever reads it waits for the same. */

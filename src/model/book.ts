@@ -27,7 +27,7 @@ export type Origin =
   | { readonly type: "record"; readonly record: BookRecord; readonly pointer: string }
   | { readonly type: "profile"; readonly name: string; readonly basis: Basis }
   | { readonly type: "table"; readonly table: string; readonly row: string; readonly basis: Basis }
-  | { readonly type: "calculation"; readonly of: Computed; readonly symbol: string }
+  | { readonly type: "calculation"; readonly of: Done; readonly symbol: string }
   | { readonly type: "default"; readonly value: number };
 
 export interface BoundInput {
@@ -62,32 +62,58 @@ export interface ComparedValue {
   readonly verdict: Verdict;
 }
 
-/** One calculation applied to one record, with everything its page prints. */
-export interface Computed {
+/** What was found of one comparison of a calculation; `finding` is the key of what stands against it. */
+export interface Judged {
+  readonly verdict: Verdict;
+  readonly finding?: string;
+}
+
+export interface JudgedLimit extends Judged {
+  readonly limit: Limit;
+  readonly left: number;
+  readonly right: number;
+}
+
+export interface JudgedAcceptance extends Judged {
+  readonly acceptance: Acceptance;
+  readonly left: number;
+  readonly right: number;
+  /** How far the left side lies on the good side of the right one; negative where it does not hold. */
+  readonly margin: number;
+}
+
+/**
+ * One calculation applied to one record or row it is about: done, with everything its page prints, or waiting. Whoever
+ * prints or counts results has to say what becomes of those that wait. Where a calculation does not apply, there is none.
+ */
+export type Computed = Done | Waiting;
+
+interface Applied {
   readonly calculation: Calculation;
   readonly subject: BookRecord;
   /** Pointer of the row, "" for the record. */
   readonly pointer: string;
+  /** Its verdict, and of one that waits the reason. */
+  readonly outcome: Outcome;
+  /** Inputs as far as they were bound. */
   readonly inputs: ReadonlyMap<string, BoundInput>;
-  readonly steps: readonly ComputedStep[];
-  readonly limits: readonly {
-    readonly limit: Limit;
-    readonly left: number;
-    readonly right: number;
-    readonly holds: boolean;
-  }[];
-  readonly accept: readonly {
-    readonly acceptance: Acceptance;
-    readonly left: number;
-    readonly right: number;
-    readonly holds: boolean;
-  }[];
-  readonly crossCheck?: { readonly value: number; readonly agrees: boolean };
+  readonly limits: readonly JudgedLimit[];
+  /** Sheets of the maker, with what was compared of each; nothing was while the result waits. */
   readonly sheets: readonly { readonly record: BookRecord; readonly values: readonly ComparedValue[] }[];
-  readonly verdict: Verdict;
-  readonly findings: readonly string[];
+}
+
+export interface Done extends Applied {
+  readonly state: "done";
+  readonly steps: readonly ComputedStep[];
+  readonly accept: readonly JudgedAcceptance[];
+  readonly crossCheck?: Judged & { readonly value: number };
   /** Every place the result rests on. */
   readonly reads: ReadonlySet<Address>;
+}
+
+/** No result: something it needs is missing, doubted or not due, or the case lies outside the limits of the method. */
+export interface Waiting extends Applied {
+  readonly state: "waiting";
 }
 
 /** A requirement applied to one record. */
@@ -105,10 +131,16 @@ export interface Counts {
   readonly query: number;
   readonly note: number;
   readonly lifted: number;
+  /** Outcomes by their mark; they add up to all there are. */
   readonly notJudged: number;
   readonly notDue: number;
   readonly notApplicable: number;
   readonly passed: number;
+  readonly failed: number;
+  /** Results that say themselves that they are rejected, and that nothing has closed. */
+  readonly rejected: number;
+  /** Outcomes that did not pass, where exceptions answer all that stands against them. */
+  readonly answered: number;
 }
 
 /** A book after judging: a value; publishing only prints it. */

@@ -70,6 +70,8 @@ export interface Outcome {
   readonly reads: readonly Address[];
   /** What is recorded there was rejected, and nothing has closed it. */
   readonly refused?: true;
+  /** Exceptions (`kind:id`) that answer all that stands against it; absent while anything is open. */
+  readonly answered?: readonly string[];
 }
 
 export type Because =

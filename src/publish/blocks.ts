@@ -1,5 +1,6 @@
-import type { Severity, Verdict } from "../model/finding.ts";
+import type { Severity } from "../model/finding.ts";
 import type { Display } from "../model/formula/typeset.ts";
+import type { Mark } from "../model/mark.ts";
 import type { Figure } from "./figures/shapes.ts";
 
 /**
@@ -33,11 +34,7 @@ export interface Target {
   readonly anchor?: string;
 }
 
-/**
- * What stands where a verdict would. *not due*: its day has not come · *on record*: it is in the book, and no rule judges
- * it · *rejected*: a result that says so itself, and that nothing has closed.
- */
-export type Mark = Verdict | "not due" | "on record" | "rejected";
+export type { Mark };
 
 /** A note in the margin: lead word and text; belongs to the block it stands on. */
 export interface Note {

@@ -62,7 +62,7 @@ export function reportHtml(report: Report): string {
 <h1>Findings: not issued</h1>
 <p>This is not an issue of the book. Judged on the evidence up to ${book.dataCutOff}, with profile ${book.profile}:
 ${releaseSentence(report)}.</p>
-<p>Found: ${foundSentence(counts)}. Outcomes: ${judgedSentence(counts)}.</p>
+<p>Found: ${foundSentence(counts)}. ${judgedSentence(counts)}.</p>
 <p>Evidence <code>${book.fingerprint}</code>, judged with ${report.tool}. The same findings for programs:
 <a href="findings.json">findings.json</a>.</p>
 ${ownersHtml(report)}

@@ -59,7 +59,7 @@ export function summaryText(report: Report, ink: Ink = noInk): string {
     `${ink.bold(plain(book.number))} revision ${plain(book.revision)}, ${book.state}, profile ${plain(book.profile)}, ` +
       `evidence ${book.fingerprint.slice(0, 16)}`,
     `found: ${foundSentence(counts)}`,
-    `judged: ${judgedSentence(counts)}`,
+    judgedSentence(counts),
     ...(toAct.length === 0 ? [] : [`to act: ${toAct.join(", ")}`]),
     ink.bold(releaseSentence(report)),
   ].join("\n");

@@ -1,5 +1,6 @@
 import type { Counts } from "../model/book.ts";
 import { blocks, type Severity } from "../model/finding.ts";
+import { countSentence, tallyOf } from "../model/mark.ts";
 import type { Placed, Report } from "./report.ts";
 
 /** A group of a findings list: what people have to do first stands first. */
@@ -46,7 +47,7 @@ export function foundSentence(counts: Counts): string {
 
 /** What became of the outcomes, in one sentence. */
 export function judgedSentence(counts: Counts): string {
-  return `${counts.passed} passed, ${counts.notJudged} not judged, ${counts.notDue} not due, ${counts.notApplicable} not applicable`;
+  return countSentence(tallyOf(counts), (count) => counted(count, "check"));
 }
 
 /** Whether the issue may go out, and what is in the way. */

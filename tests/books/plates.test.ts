@@ -89,6 +89,7 @@ const verdicts = (book: JudgedBook, ...ids: readonly string[]) =>
   );
 const result = (id: string, subject: string, symbol: string) =>
   base.computed
+    .filter((one) => one.state === "done")
     .find((one) => one.calculation.id === id && `${one.subject.id}${one.pointer}` === subject)
     ?.steps.find(({ step }) => step.symbol === symbol)?.value;
 

@@ -13,6 +13,7 @@ const judged = judge(steam);
 const results = ({ computed }: { readonly computed: readonly Computed[] }, id: string, subject: string) =>
   new Map(
     computed
+      .filter((one) => one.state === "done")
       .filter((one) => one.calculation.id === id && one.subject.id === subject)
       .flatMap(({ steps }) => steps.map(({ step, value }) => [step.symbol, value] as const)),
   );

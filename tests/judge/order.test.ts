@@ -28,10 +28,10 @@ const said = (book: LoadedBook) => {
     counts,
     owed: owed.map(({ requirement, subject, state }) => [requirement.id, subject?.id, state]),
     outcomes,
-    computed: computed.map(({ calculation, subject, steps, sheets }) => [
+    computed: computed.map(({ calculation, subject, sheets, ...one }) => [
       calculation.id,
       subject.id,
-      steps.map(({ value }) => value),
+      one.state === "done" ? one.steps.map(({ value }) => value) : one.outcome.because,
       sheets.map(({ record }) => record.id),
     ]),
   });

@@ -169,5 +169,8 @@ function countsOf(findings: readonly Finding[]): Counts {
     notDue: 2,
     notApplicable: 5,
     passed: 312,
+    failed: 3,
+    rejected: 0,
+    answered: 1,
   };
 }

@@ -68,7 +68,9 @@ describe("text", () => {
     expect(text).toContain("  owner  purchasing, due at welding\n");
     expect(text).toContain("  lifted answered by waiver:WV-01\n");
     expect(text).toContain("found: 1 nonconformity, 1 gap, no queries, 1 note, 1 answered by an exception\n");
-    expect(text).toContain("judged: 312 passed, 4 not judged, 2 not due, 5 not applicable\n");
+    expect(text).toContain(
+      "322 checks: 312 passed, 3 failed, 1 answered by an exception, 4 not judged, 2 not due; 5 more do not apply\n",
+    );
     expect(text).toContain("to act: purchasing 1, shop 1\n");
     expect(text.endsWith("2 findings block release\n")).toBe(true);
   });
@@ -162,6 +164,9 @@ test("json: the contract, field by field", () => {
       notDue: 2,
       notApplicable: 5,
       passed: 312,
+      failed: 3,
+      rejected: 0,
+      answered: 1,
     },
     findings: [
       {

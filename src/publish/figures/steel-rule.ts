@@ -1,5 +1,5 @@
 import { scaleLinear } from "d3-scale";
-import type { Computed } from "../../model/book.ts";
+import type { Done } from "../../model/book.ts";
 import { figure } from "../outline/numbers.ts";
 import type { Block } from "../blocks.ts";
 import type { Drawing, Shape } from "./shapes.ts";
@@ -18,7 +18,7 @@ const farthest = 20;
  * Required, adopted and measured on one steel rule: drawn when the acceptances of a calculation compare lengths in
  * millimetres. Nothing is drawn when there is nothing to compare.
  */
-export function thicknessFigure(computed: Computed, next: () => string): Block[] {
+export function thicknessFigure(computed: Done, next: () => string): Block[] {
   const unitOf = (symbol: string) =>
     computed.calculation.inputs[symbol]?.unit ??
     computed.calculation.steps.find((step) => step.symbol === symbol)?.unit;

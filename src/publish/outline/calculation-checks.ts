@@ -1,40 +1,48 @@
 import { describeBasis } from "../../model/basis.ts";
-import type { Computed } from "../../model/book.ts";
+import type { Computed, Done, Judged } from "../../model/book.ts";
 import type { Calculation, Comparison } from "../../model/calculation.ts";
 import { related, typeset } from "../../model/formula/typeset.ts";
 import { formulaOf } from "../../compute/formula-of.ts";
-import type { Block, Text } from "../blocks.ts";
+import type { Block, Mark, Text } from "../blocks.ts";
 import { formsOf } from "./calculation-symbols.ts";
+import { markOfJudged, type Context } from "./context.ts";
+import { reasonsOfKeys } from "./finding-blocks.ts";
 import { figure, withUnit } from "./numbers.ts";
 import { upper } from "./titles.ts";
 
-export function acceptance(computed: Computed): Block[] {
+export function acceptance(context: Context, computed: Done): Block[] {
   if (computed.accept.length === 0) return [];
   return [
     { type: "heading", level: 2, text: "Acceptance" },
     {
       type: "judged",
-      items: computed.accept.map(({ acceptance: one, left, right, holds }) => ({
+      items: computed.accept.map(({ acceptance: one, left, right, margin, ...judged }) => ({
         text: [
           `${upper(one.means)}. `,
           ...comparisonText(computed, one, left, right),
-          `, margin ${figure(Math.abs(left - right), 4)}.`,
+          margin < 0 ? `, short by ${figure(-margin, 4)}.` : `, margin ${figure(margin, 4)}.`,
         ],
-        mark: holds ? "passed" : "failed",
+        ...markAndReason(context, judged),
       })),
     },
   ];
 }
 
-export function limits(computed: Computed): Block[] {
+/** Mark of a comparison, and what stands against it. */
+function markAndReason(context: Context, judged: Judged): { readonly mark: Mark; readonly because?: Text } {
+  const because = judged.finding === undefined ? [] : reasonsOfKeys(context, [judged.finding]);
+  return { mark: markOfJudged(context, judged), ...(because.length > 0 && { because }) };
+}
+
+export function limits(context: Context, computed: Computed): Block[] {
   if (computed.limits.length === 0) return [];
   return [
     { type: "heading", level: 2, text: "Limits of validity" },
     {
       type: "judged",
-      items: computed.limits.map(({ limit, left, right, holds }) => ({
+      items: computed.limits.map(({ limit, left, right, ...judged }) => ({
         text: [`${upper(limit.means)}. `, ...comparisonText(computed, limit, left, right), "."],
-        mark: holds ? "passed" : "failed",
+        ...markAndReason(context, judged),
       })),
       notes: [
         ...new Set(
@@ -46,10 +54,10 @@ export function limits(computed: Computed): Block[] {
 }
 
 /** The same quantity by a second method. */
-export function crossCheck(computed: Computed): Block[] {
+export function crossCheck(context: Context, computed: Done): Block[] {
   const second = computed.calculation.crossCheck;
   if (second === undefined || computed.crossCheck === undefined) return [];
-  const { value, agrees } = computed.crossCheck;
+  const { value, ...judged } = computed.crossCheck;
   const first = computed.steps.find(({ step }) => step.symbol === second.symbol)?.value ?? Number.NaN;
   return [
     { type: "heading", level: 2, text: "Second method" },
@@ -60,7 +68,7 @@ export function crossCheck(computed: Computed): Block[] {
           text: [
             `${upper(second.means)}: ${withUnit(figure(value), second.unit)} against ${withUnit(figure(first), second.unit)}.`,
           ],
-          mark: agrees ? "passed" : "failed",
+          ...markAndReason(context, judged),
         },
       ],
       notes: [{ lead: "Basis", text: [describeBasis(second.basis)] }],

@@ -1,55 +1,58 @@
 import { describeBasis } from "../../model/basis.ts";
-import type { Computed } from "../../model/book.ts";
+import type { Computed, Done, Waiting } from "../../model/book.ts";
 import type { Finding } from "../../model/finding.ts";
-import type { Block, Text } from "../blocks.ts";
+import { countSentence } from "../../model/mark.ts";
+import type { Block, Mark, Text } from "../blocks.ts";
 import type { Page } from "../publication.ts";
 import { thicknessFigure } from "../figures/steel-rule.ts";
 import { acceptance, caution, crossCheck, limits } from "./calculation-checks.ts";
 import { sheets } from "./calculation-sheets.ts";
 import { resultOf, stepBlock } from "./calculation-steps.ts";
 import { symbolsTable } from "./calculation-symbols.ts";
-import { kindOf, labelOf, linkTo, pageOfComputed, rowOf, type Context } from "./context.ts";
+import { waitingItem } from "./computed-blocks.ts";
+import { linkTo, markOf, pageOfComputed, titleOfComputed, type Context } from "./context.ts";
 import { scanBlocks } from "./evidence-blocks.ts";
 import { findingGroups } from "./finding-blocks.ts";
 import { figure, unitOfSymbol, withUnit } from "./numbers.ts";
 import { numbering, type Numbering } from "./record-blocks.ts";
-import { lowerTitle, upper } from "./titles.ts";
+import { counted, upper } from "./titles.ts";
 
 /** One calculation as an inspector wants it: symbols, steps, limits, acceptance, recorded against recomputed, caution. */
 export function calculationPageOf(context: Context, computed: Computed, number: string, section: number): Page {
-  const { calculation, subject, pointer } = computed;
-  const row = rowOf(context, subject, pointer);
-  const label = labelOf(context, subject);
-  const kind = lowerTitle(kindOf(context, subject).title);
   return {
     url: pageOfComputed(context, computed),
     number,
-    kindLine: `Calculation, ${kind} ${subject.id}${row === undefined ? "" : `, ${row}`}${label === "" ? "" : `, ${label}`}`,
-    title: calculation.title,
-    under: underOf(context, computed),
+    kindLine: "Calculation",
+    title: titleOfComputed(context, computed),
+    under: computed.state === "done" ? underOf(context, computed) : underOfWaiting(context, computed),
     get blocks() {
-      return calculationBlocks(context, computed, numbering(number));
+      return computed.state === "done"
+        ? calculationBlocks(context, computed, numbering(number))
+        : waitingBlocks(context, computed, numbering(number));
     },
     section,
   };
 }
 
-function calculationBlocks(context: Context, computed: Computed, next: Numbering): Block[] {
+/** What a calculation is for, and where its method comes from. */
+const scopeBlock = ({ calculation }: Computed): Block => ({
+  type: "paragraph",
+  text: [calculation.scope],
+  notes: [{ lead: "Basis", text: [describeBasis(calculation.basis)] }],
+});
+
+function calculationBlocks(context: Context, computed: Done, next: Numbering): Block[] {
   const { calculation } = computed;
   return [
-    {
-      type: "paragraph",
-      text: [calculation.scope],
-      notes: [{ lead: "Basis", text: [describeBasis(calculation.basis)] }],
-    },
+    scopeBlock(computed),
     { type: "heading", level: 2, text: "Symbols" },
     symbolsTable(context, computed, next),
     { type: "heading", level: 2, text: "Calculation" },
     { type: "calculation", steps: computed.steps.map((step) => stepBlock(computed, step)) },
-    ...acceptance(computed),
+    ...acceptance(context, computed),
     ...thicknessFigure(computed, next),
-    ...limits(computed),
-    ...crossCheck(computed),
+    ...limits(context, computed),
+    ...crossCheck(context, computed),
     ...sheets(context, computed, next),
     ...findingGroups(context, objections(context, computed)),
     ...computed.sheets.flatMap(({ record }) => scanBlocks(context, record)),
@@ -57,31 +60,66 @@ function calculationBlocks(context: Context, computed: Computed, next: Numbering
   ];
 }
 
+/** The page of a result that waits: what is known, and why there is no more. */
+function waitingBlocks(context: Context, computed: Waiting, next: Numbering): Block[] {
+  return [
+    scopeBlock(computed),
+    { type: "heading", level: 2, text: "Why there is no result" },
+    { type: "judged", items: [waitingItem(context, computed)] },
+    ...(computed.inputs.size === 0
+      ? []
+      : [{ type: "heading", level: 2, text: "Symbols" } satisfies Block, symbolsTable(context, computed, next)]),
+    ...limits(context, computed),
+    ...sheets(context, computed, next),
+    ...findingGroups(context, objections(context, computed)),
+    ...computed.sheets.flatMap(({ record }) => scanBlocks(context, record)),
+    caution(computed.calculation),
+  ];
+}
+
 /** Findings of the recomputation, in the order of the book. */
-function objections(context: Context, { findings }: Computed): Finding[] {
+function objections(context: Context, { outcome: { findings } }: Computed): Finding[] {
   if (findings.length === 0) return [];
   return context.judged.findings.filter(({ key, severity }) => findings.includes(key) && severity !== "note");
 }
 
-function underOf(context: Context, computed: Computed): Text {
-  const agree = computed.sheets.map(({ record, values }) => ({
-    record,
-    good: values.every(({ verdict }) => verdict === "passed"),
-  }));
-  const result = resultSentence(computed);
-  const sheet: Text = agree.flatMap(({ record, good }): Text => [
-    good ? " The maker’s sheet " : " The maker’s sheet ",
+/** How a mark is said of one calculation. */
+const said: Readonly<Record<Mark, string>> = {
+  passed: "passed",
+  failed: "failed",
+  rejected: "rests on what is rejected",
+  answered: "did not pass, which an exception answers",
+  "not judged": "is not judged",
+  "not due": "is not due",
+  "on record": "is on record and judged by nothing",
+  "not applicable": "does not apply",
+};
+
+function underOf(context: Context, computed: Done): Text {
+  const sheets = computed.sheets.flatMap(({ record, values }): Text => [
+    " The maker’s sheet ",
     linkTo(context, record),
-    good ? " agrees with it." : " does not agree with it.",
+    `: ${countSentence(
+      values.map(({ verdict }) => verdict),
+      (count) => counted(count, "compared value"),
+    )}.`,
   ]);
+  return [`${resultSentence(computed)}The calculation ${said[markOf(computed.outcome)]}.`, ...sheets];
+}
+
+function underOfWaiting(context: Context, { outcome, sheets: waiting }: Waiting): Text {
   return [
-    `${result}The calculation ${computed.verdict === "passed" ? "passed" : computed.verdict === "failed" ? "failed" : "is not judged"}.`,
-    ...sheet,
+    `The calculation ${said[markOf(outcome)]}: there is no result.`,
+    ...waiting.flatMap(({ record }): Text => [
+      " The maker’s sheet ",
+      linkTo(context, record),
+      " waits with it: nothing of it is compared.",
+    ]),
   ];
 }
 
 /** The first acceptance in figures; without one, the last result. */
-function resultSentence(computed: Computed): string {
+function resultSentence(computed: Done): string {
   const [first] = computed.accept;
   const last = computed.steps.at(-1);
   if (first === undefined) return last === undefined ? "" : `${upper(last.step.means)}: ${resultOf(last)}. `;

@@ -2,10 +2,11 @@ import type { ComparedValue, Computed } from "../../model/book.ts";
 import { symbolDisplay } from "../../model/formula/typeset.ts";
 import type { Block, Cell, Row } from "../blocks.ts";
 import { formsOf } from "./calculation-symbols.ts";
-import { linkTo, plain, subjectLink, targetOf, worst, type Context } from "./context.ts";
+import { linkTo, markOf, plain, subjectLink, targetOf, worst, type Context } from "./context.ts";
 import { plainTable, wordsCell } from "./plain-table.ts";
 
 const noSheet = "The book holds no sheet of the maker for this calculation.";
+const notCompared = "Nothing of the maker’s sheet is compared while there is no result to compare it with.";
 const apart = "The recomputation takes no value from the maker’s sheet. Inputs and results are compared one by one.";
 
 const sheetsHeading = (said: string): Block[] => [
@@ -16,6 +17,7 @@ const sheetsHeading = (said: string): Block[] => [
 /** The maker's sheets beside the recomputation, a table for each. */
 export function sheets(context: Context, computed: Computed, next: () => string): Block[] {
   if (computed.sheets.length === 0) return sheetsHeading(noSheet);
+  if (computed.state === "waiting") return sheetsHeading(notCompared);
   return [
     ...sheetsHeading(apart),
     ...computed.sheets.map(({ record, values }): Block => {
@@ -74,6 +76,7 @@ export function sheetsOfAll(context: Context, all: readonly Computed[], next: ()
       const agree = (sort: ComparedValue["sort"]): Cell => {
         const group = values.filter((one) => one.sort === sort);
         const good = group.filter(({ verdict }) => verdict === "passed").length;
+        if (computed.state === "waiting") return wordsCell("not compared");
         return group.length === 0 ? { type: "empty" } : wordsCell(`${good} of ${group.length}`);
       };
       return {
@@ -84,7 +87,10 @@ export function sheetsOfAll(context: Context, all: readonly Computed[], next: ()
           agree("input"),
           agree("result"),
           wordsCell(values.find(({ sort }) => sort === "adopted")?.recorded ?? ""),
-          { type: "mark", mark: worst(values.map(({ verdict }) => verdict)) },
+          {
+            type: "mark",
+            mark: computed.state === "waiting" ? markOf(computed.outcome) : worst(values.map(({ verdict }) => verdict)),
+          },
         ],
       };
     }),

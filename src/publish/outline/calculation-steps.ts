@@ -1,5 +1,5 @@
 import { describeBasis } from "../../model/basis.ts";
-import type { Computed, ComputedStep } from "../../model/book.ts";
+import type { ComputedStep, Done } from "../../model/book.ts";
 import { related, substitute, symbolDisplay, typeset } from "../../model/formula/typeset.ts";
 import { printAllowed, printNumber, printRequired } from "../../model/print-number.ts";
 import { formulaOf } from "../../compute/formula-of.ts";
@@ -9,7 +9,7 @@ import { figure, withUnit } from "./numbers.ts";
 import { upper } from "./titles.ts";
 
 /** A step as it is printed: in words, as a formula, with values, and its result. */
-export function stepBlock(computed: Computed, done: ComputedStep): CalculationStep {
+export function stepBlock(computed: Done, done: ComputedStep): CalculationStep {
   const { step, value, governing, lines } = done;
   const display = formsOf(computed);
   const formula = formulaOf(step.formula);

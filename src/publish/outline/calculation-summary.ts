@@ -1,14 +1,16 @@
 import { describeBasis } from "../../model/basis.ts";
-import type { Computed } from "../../model/book.ts";
+import type { Computed, Judged } from "../../model/book.ts";
+import { countSentence } from "../../model/mark.ts";
 import { related, symbolDisplay, typeset } from "../../model/formula/typeset.ts";
 import { formulaOf } from "../../compute/formula-of.ts";
-import type { Block, Cell, Column, Row } from "../blocks.ts";
+import type { Block, Cell, Column, Mark, Row } from "../blocks.ts";
 import type { Page } from "../publication.ts";
 import { caution } from "./calculation-checks.ts";
 import { sheetsOfAll } from "./calculation-sheets.ts";
 import { resultOf } from "./calculation-steps.ts";
 import { formsOf } from "./calculation-symbols.ts";
-import { grouped, kindOf, subjectLink, type Context } from "./context.ts";
+import { kindOf, markOf, markOfJudged, subjectLink, worst, type Context } from "./context.ts";
+import { reasonsOf } from "./finding-blocks.ts";
 import { figure } from "./numbers.ts";
 import { plainTable, wordsCell } from "./plain-table.ts";
 import { numbering } from "./record-blocks.ts";
@@ -24,7 +26,12 @@ export function calculationSummary(context: Context, all: readonly Computed[], n
     url: `calculation/${calculation.id}.html`,
     number,
     title: calculation.title,
-    under: [`${countedTitle(all.length, kindOf(context, subject).title)}. ${verdictSentence(all)}`],
+    under: [
+      `${countSentence(
+        all.map(({ outcome }) => markOf(outcome)),
+        (count) => countedTitle(count, kindOf(context, subject).title),
+      )}.`,
+    ],
     section,
     get blocks() {
       return summaryBlocks(context, first, all, number);
@@ -38,7 +45,8 @@ function summaryBlocks(context: Context, first: Computed, all: readonly Computed
   const inputs = Object.entries(calculation.inputs).filter(([symbol]) =>
     all.some((one) => one.inputs.get(symbol)?.value !== undefined),
   );
-  const steps = calculation.steps.filter((step) => all.some((one) => one.steps.some((done) => done.step === step)));
+  const done = all.filter((one) => one.state === "done");
+  const steps = calculation.steps.filter((step) => done.some((one) => one.steps.some((own) => own.step === step)));
   const symbolColumn = (symbol: string, unit: string): Column => ({
     head: plainSymbol(symbol, forms),
     symbol: symbolDisplay(symbol, forms.get(symbol)),
@@ -60,12 +68,10 @@ function summaryBlocks(context: Context, first: Computed, all: readonly Computed
       },
       ...inputs.map(([symbol]): Cell => numberCell(one.inputs.get(symbol)?.value)),
       ...steps.map((step): Cell => {
-        const done = one.steps.find((other) => other.step === step);
-        return done === undefined
-          ? { type: "empty" }
-          : { type: "number", text: resultOf(done).replace(/ [^\d].*$/, "") };
+        const own = one.state === "done" ? one.steps.find((other) => other.step === step) : undefined;
+        return own === undefined ? { type: "empty" } : { type: "number", text: resultOf(own).replace(/ [^\d].*$/, "") };
       }),
-      { type: "mark", mark: one.verdict },
+      markCell(context, one),
     ],
   }));
   const next = numbering(number);
@@ -109,12 +115,19 @@ function summaryBlocks(context: Context, first: Computed, all: readonly Computed
       wide: false,
     },
     ...judgedInAll(
+      context,
       "Acceptance",
-      all.map(({ accept }) => accept.map(({ acceptance, holds }) => [acceptance.means, holds])),
+      calculation.accept.map(({ means }) => means),
+      all.map((one) => ({
+        one,
+        judged: one.state === "done" ? one.accept.map((own) => [own.acceptance.means, own] as const) : [],
+      })),
     ),
     ...judgedInAll(
+      context,
       "Limits of validity",
-      all.map(({ limits }) => limits.map(({ limit, holds }) => [limit.means, holds])),
+      calculation.limits.map(({ means }) => means),
+      all.map((one) => ({ one, judged: one.limits.map((own) => [own.limit.means, own] as const) })),
     ),
     { type: "heading", level: 2, text: "Inputs and results" },
     {
@@ -130,33 +143,33 @@ function summaryBlocks(context: Context, first: Computed, all: readonly Computed
   ];
 }
 
-/** What must hold, once for all subjects: in how many it is asked for, and in how many it holds. */
-function judgedInAll(
-  heading: string,
-  each: readonly (readonly (readonly [means: string, holds: boolean])[])[],
-): Block[] {
-  const found = grouped(each.flat(), ([means]) => means);
-  if (found.size === 0) return [];
-  return [
-    { type: "heading", level: 2, text: heading },
-    {
-      type: "judged",
-      items: [...found].map(([means, asked]) => {
-        const held = asked.filter(([, holds]) => holds).length;
-        const all = held === asked.length;
-        return {
-          text: [`${upper(means)}: ${all ? "all" : `${held} of`} ${asked.length}.`],
-          mark: all ? "passed" : "failed",
-        };
-      }),
-    },
-  ];
+interface Compared {
+  readonly one: Computed;
+  readonly judged: readonly (readonly [means: string, judged: Judged])[];
 }
 
-/** "All passed.", or how many did not. */
-function verdictSentence(all: readonly Computed[]): string {
-  const failed = all.filter(({ verdict }) => verdict === "failed").length;
-  return failed === 0 ? "All passed." : `${failed} failed.`;
+/** What must hold, once for all subjects: of how many it is asked, and what became of it; who waits, waits for each. */
+function judgedInAll(context: Context, heading: string, asked: readonly string[], all: readonly Compared[]): Block[] {
+  const items = [...new Set(asked)].flatMap((means) => {
+    const marks = all.flatMap(({ one, judged }): Mark[] => {
+      const own = judged.filter(([name]) => name === means);
+      if (own.length > 0) return own.map(([, found]) => markOfJudged(context, found));
+      return one.state === "waiting" ? [markOf(one.outcome)] : [];
+    });
+    if (marks.length === 0) return [];
+    return [{ text: [`${upper(means)}: ${countSentence(marks, String)}.`], mark: worst(marks) }];
+  });
+  return items.length === 0
+    ? []
+    : [
+        { type: "heading", level: 2, text: heading },
+        { type: "judged", items },
+      ];
+}
+
+function markCell(context: Context, { state, outcome }: Computed): Cell {
+  const because = state === "waiting" ? reasonsOf(context, [outcome]) : [];
+  return { type: "mark", mark: markOf(outcome), ...(because.length > 0 && { because }) };
 }
 
 function plainSymbol(symbol: string, forms: ReadonlyMap<string, string>): string {

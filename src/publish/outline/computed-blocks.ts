@@ -1,13 +1,16 @@
-import type { Computed } from "../../model/book.ts";
+import type { Computed, Done, Waiting } from "../../model/book.ts";
 import type { BookRecord } from "../../model/record.ts";
 import type { Block, Text } from "../blocks.ts";
-import { grouped, pageOfComputed, type Context } from "./context.ts";
+import { countSentence } from "../../model/mark.ts";
+import { grouped, markOf, markOfJudged, pageOfComputed, type Context } from "./context.ts";
+import { reasonsOf } from "./finding-blocks.ts";
 import { fewItems } from "./judged-block.ts";
 import { figure, unitOfSymbol, withUnit } from "./numbers.ts";
+import { counted } from "./titles.ts";
 
 /** What was recomputed about a record: each acceptance with its figures, and a link to the calculation. */
 export function computedBlocks(context: Context, record: BookRecord): Block[] {
-  const about = (context.computed.get(record) ?? []).filter(({ accept }) => accept.length > 0);
+  const about = (context.computed.get(record) ?? []).filter((one) => one.state === "waiting" || one.accept.length > 0);
   if (about.length === 0) return [];
   return [
     { type: "heading", level: 2, text: "Recomputed" },
@@ -17,22 +20,39 @@ export function computedBlocks(context: Context, record: BookRecord): Block[] {
 
 /** The acceptances of one calculation. On paper those of many rows are summed up: its own page has a row for each. */
 function judgedOf(context: Context, all: readonly Computed[]): Block {
-  const items = all.flatMap((computed) => acceptanceItems(context, computed));
+  const items = all.flatMap((computed) =>
+    computed.state === "done" ? acceptanceItems(context, computed) : [waitingItem(context, computed)],
+  );
   const [first] = all;
   const sound = items.length >= fewItems && items.every(({ mark }) => mark === "passed");
   if (first === undefined || !sound || !context.summedUp.has(first.calculation.id)) return { type: "judged", items };
   const { title, id } = first.calculation;
-  const onPaper: Text = [
-    `${items.length} acceptances of `,
-    { type: "link", to: { page: `calculation/${id}.html` }, text: title },
-    ", all passed.",
-  ];
+  const said = countSentence(
+    items.map(({ mark }) => mark),
+    (count) => counted(count, "acceptance"),
+  );
+  const onPaper: Text = [`${said}, by `, { type: "link", to: { page: `calculation/${id}.html` }, text: title }, "."];
   return { type: "judged", items, onPaper };
 }
 
+type Item = Extract<Block, { type: "judged" }>["items"][number];
+
+/** A calculation without a result stands among those with one, with its reason. */
+export function waitingItem(context: Context, computed: Waiting): Item {
+  const because = reasonsOf(context, [computed.outcome]);
+  return {
+    text: [
+      { type: "link", to: { page: pageOfComputed(context, computed) }, text: computed.calculation.title },
+      ": there is no result to judge by",
+    ],
+    mark: markOf(computed.outcome),
+    ...(because.length > 0 && { because }),
+  };
+}
+
 /** Acceptances as sentences: what must hold, the two figures, and where they come from. */
-export function acceptanceItems(context: Context, computed: Computed): Extract<Block, { type: "judged" }>["items"] {
-  return computed.accept.map(({ acceptance, left, right, holds }) => {
+export function acceptanceItems(context: Context, computed: Done): readonly Item[] {
+  return computed.accept.map(({ acceptance, left, right, ...judged }) => {
     const unit =
       unitOfSymbol(computed, acceptance.left) === "1"
         ? unitOfSymbol(computed, acceptance.right)
@@ -45,6 +65,6 @@ export function acceptanceItems(context: Context, computed: Computed): Extract<B
       ", ",
       { type: "link", to: { page: pageOfComputed(context, computed) }, text: computed.calculation.title },
     ];
-    return { text, mark: holds ? "passed" : "failed" };
+    return { text, mark: markOfJudged(context, judged) };
   });
 }

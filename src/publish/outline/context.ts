@@ -1,10 +1,11 @@
 import type { Basis } from "../../model/basis.ts";
-import type { Computed, JudgedBook } from "../../model/book.ts";
+import type { Computed, Judged, JudgedBook } from "../../model/book.ts";
 import type { Chain } from "../../model/chain.ts";
 import type { Finding, Outcome, Subject } from "../../model/finding.ts";
 import type { Kind } from "../../model/kind.ts";
 import type { BookRecord } from "../../model/record.ts";
 import { atPointer, type Json } from "../../model/json.ts";
+import { gravity, markOf, worst } from "../../model/mark.ts";
 import { rowName } from "../../model/stable.ts";
 import type { Inline, Mark, Target } from "../blocks.ts";
 import { addressOfRecord, calculationPage, frontKinds } from "./address.ts";
@@ -13,6 +14,8 @@ import { lowerTitle } from "./titles.ts";
 
 /** From so many subjects on, a calculation is printed once with a table; the page of each subject stays on screen. */
 const manySubjects = 8;
+
+export { gravity, markOf, worst };
 
 /** The judged book with the indexes pages are made from. */
 export interface Context {
@@ -127,6 +130,14 @@ export function subjectLink(context: Context, computed: Computed): Inline {
   return { type: "link", to: { page: pageOfComputed(context, computed) }, text };
 }
 
+/** "Cylindrical shell: P01, shell course 1": a calculation with what it is about. */
+export function titleOfComputed(context: Context, { calculation, subject, pointer }: Computed): string {
+  const label = rowOf(context, subject, pointer) ?? labelOf(context, subject);
+  // A label of words stands in the middle of a line here; an id or a short form keeps its capitals.
+  const within = label.replace(/^\p{Lu}(?=\p{Ll})/u, (first) => first.toLowerCase());
+  return `${calculation.title}: ${subject.id}${within === "" ? "" : `, ${within}`}`;
+}
+
 /** Name of the row a pointer leads into, or undefined. */
 export function rowOf(context: Context, record: BookRecord, pointer: string): string | undefined {
   const [list = "", index] = pointer.split("/").slice(1);
@@ -164,28 +175,10 @@ export function nameOf(context: Context, record: BookRecord): Inline {
   return linkTo(context, record, `${lowerTitle(kindOf(context, record).title)} ${record.id}`);
 }
 
-/** How an outcome is shown: its verdict, *not due*, or *rejected*. */
-export function markOf(outcome: Outcome): Mark {
-  if (outcome.refused === true && outcome.verdict === "failed") return "rejected";
-  return outcome.because?.type === "not due" ? "not due" : outcome.verdict;
-}
-
-const severity: readonly Mark[] = [
-  "not applicable",
-  "passed",
-  "on record",
-  "not due",
-  "not judged",
-  "failed",
-  "rejected",
-];
-
-/** How grave a mark is, beside others. */
-export const gravity = (mark: Mark): number => severity.indexOf(mark);
-
-/** The gravest of several marks; *not applicable* when there is none. */
-export function worst(marks: Iterable<Mark>): Mark {
-  return [...marks].reduce<Mark>((most, mark) => (gravity(mark) > gravity(most) ? mark : most), "not applicable");
+/** The mark of one comparison of a calculation: its verdict, or *answered* where an exception answers what stands against it. */
+export function markOfJudged(context: Context, { verdict, finding }: Judged): Mark {
+  const answered = finding !== undefined && context.findings.get(finding)?.exception != null;
+  return verdict === "failed" && answered ? "answered" : verdict;
 }
 
 export function titleOfOutcome(context: Context, outcome: Outcome): string {

@@ -21,17 +21,28 @@ export function reasonsOf(context: Context, outcomes: readonly Outcome[]): Text 
       because === undefined || because.type === "not due" ? findings : because.keys,
     ),
   );
-  const links = [...keys].flatMap((key): Inline[] => {
+  const reasons = reasonsOfKeys(context, keys);
+  if (reasons.length === 0) return [];
+  return [...(outcomes.some(({ verdict }) => verdict === "not judged") ? ["because of: "] : []), ...reasons];
+}
+
+/** Findings as links, each with the exception that answers it. */
+export function reasonsOfKeys(context: Context, keys: Iterable<string>): Text {
+  const reasons = [...keys].flatMap((key): Text[] => {
     const finding = context.findings.get(key);
-    return finding === undefined || finding.severity === "note"
-      ? []
-      : [{ type: "link", to: { page: findingsPage, anchor: findingAnchor(key) }, text: finding.message }];
+    if (finding === undefined || finding.severity === "note") return [];
+    const link: Inline = {
+      type: "link",
+      to: { page: findingsPage, anchor: findingAnchor(key) },
+      text: finding.message,
+    };
+    return [
+      finding.exception === null ? [link] : [link, ", answered by ", ...exceptionText(context, finding.exception)],
+    ];
   });
-  if (links.length === 0) return [];
   return [
-    ...(outcomes.some(({ verdict }) => verdict === "not judged") ? ["because of: "] : []),
-    ...links.slice(0, shownReasons).flatMap((link, index) => (index === 0 ? [link] : ["; ", link])),
-    ...(links.length > shownReasons ? [`; and ${links.length - shownReasons} more`] : []),
+    ...reasons.slice(0, shownReasons).flatMap((one, index): Text => (index === 0 ? one : ["; ", ...one])),
+    ...(reasons.length > shownReasons ? [`; and ${reasons.length - shownReasons} more`] : []),
   ];
 }
 

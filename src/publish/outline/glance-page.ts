@@ -1,10 +1,12 @@
-import type { Computed } from "../../model/book.ts";
+import type { Computed, Done, JudgedAcceptance, Waiting } from "../../model/book.ts";
 import { byCodePoint } from "../../model/order.ts";
+import { countSentence } from "../../model/mark.ts";
 import { symbolDisplay } from "../../model/formula/typeset.ts";
 import type { Cell, Column, Row } from "../blocks.ts";
 import type { Page } from "../publication.ts";
 import { formsOf } from "./calculation-symbols.ts";
-import { grouped, labelOf, linkTo, pageOfComputed, rowOf, type Context } from "./context.ts";
+import { grouped, labelOf, linkTo, markOf, markOfJudged, pageOfComputed, rowOf, type Context } from "./context.ts";
+import { reasonsOf } from "./finding-blocks.ts";
 import { figure, unitOfSymbol, withUnit } from "./numbers.ts";
 import { numbering } from "./record-blocks.ts";
 import { counted } from "./titles.ts";
@@ -29,7 +31,9 @@ const columns: readonly Column[] = [
 
 /** All calculations of pressure parts in one table: what was adopted, required and measured, and the margin. None: no page. */
 export function glancePages(context: Context, next: () => string, section: number): Page[] {
-  const about = context.judged.computed.filter(({ subject, accept }) => subject.kind === subjects && accept.length > 0);
+  const about = context.judged.computed.filter(
+    (one) => one.subject.kind === subjects && (one.state === "done" ? one : one.calculation).accept.length > 0,
+  );
   if (about.length === 0) return [];
   const parts = grouped(
     [...about].sort((a, b) => byCodePoint(a.subject.id, b.subject.id)),
@@ -42,7 +46,10 @@ export function glancePages(context: Context, next: () => string, section: numbe
       number,
       title: "Pressure parts at a glance",
       under: [
-        `${counted(about.length, "calculation")} of ${counted(parts.size, "pressure part")}: what was adopted, what is required, what was measured.`,
+        `What was adopted, what is required, what was measured of ${counted(parts.size, "pressure part")}. ${countSentence(
+          about.map(({ outcome }) => markOf(outcome)),
+          (count) => counted(count, "calculation"),
+        )}.`,
       ],
       section,
       get blocks() {
@@ -57,7 +64,7 @@ export function glancePages(context: Context, next: () => string, section: numbe
             ),
             wide: true,
             remark: [
-              "A row for each acceptance; the margin is in percent of what must be. A measured value stands beside the least it must be.",
+              "A row for each acceptance, and for each calculation without a result; the margin is in percent of what must be. A measured value stands beside the least it must be.",
             ],
           },
         ];
@@ -66,27 +73,61 @@ export function glancePages(context: Context, next: () => string, section: numbe
   ];
 }
 
-/** A row for each acceptance; one of measured values stands beside the first of the others. */
 function rowsOfComputed(context: Context, computed: Computed, opens: boolean): Row[] {
-  const { calculation, subject, pointer, accept } = computed;
+  return computed.state === "done" ? rowsOfDone(context, computed, opens) : [rowOfWaiting(context, computed, opens)];
+}
+
+const partText = (context: Context, { subject }: Computed): string =>
+  [subject.id, labelOf(context, subject)].filter(Boolean).join(", ");
+
+function partCell(context: Context, computed: Computed, opens: boolean): Cell {
+  if (!opens) return { type: "ditto", full: partText(context, computed) };
+  return {
+    type: "text",
+    text: [linkTo(context, computed.subject), partText(context, computed).slice(computed.subject.id.length)],
+  };
+}
+
+function nameOfComputed(context: Context, { calculation, subject, pointer }: Computed): string {
+  const row = rowOf(context, subject, pointer);
+  return row === undefined ? calculation.title : `${calculation.title}, ${row}`;
+}
+
+/** A calculation without a result has its row too: no value, and why. */
+function rowOfWaiting(context: Context, computed: Waiting, opens: boolean): Row {
+  const because = reasonsOf(context, [computed.outcome]);
+  const link = {
+    type: "link",
+    to: { page: pageOfComputed(context, computed) },
+    text: nameOfComputed(context, computed),
+  } as const;
+  return {
+    cells: [
+      partCell(context, computed, opens),
+      { type: "text", text: [link] },
+      ...columns.slice(3).map((): Cell => ({ type: "empty" })),
+      { type: "mark", mark: markOf(computed.outcome), ...(because.length > 0 && { because }) },
+    ],
+  };
+}
+
+/** A row for each acceptance; one of measured values stands beside the first of the others. */
+function rowsOfDone(context: Context, computed: Done, opens: boolean): Row[] {
+  const { calculation, accept } = computed;
   const isMeasured = ({ acceptance }: Accepted) => calculation.inputs[acceptance.accuses]?.rows !== undefined;
   const own = accept.filter((one) => !isMeasured(one));
   const listed = own.length === 0 ? accept : own;
   const measured =
     own.length === 0 ? undefined : accept.find((one) => isMeasured(one) && unitIn(computed, one) !== "%");
-  const row = rowOf(context, subject, pointer);
-  const part = `${subject.id}, ${labelOf(context, subject)}`;
-  const name = row === undefined ? calculation.title : `${calculation.title}, ${row}`;
+  const name = nameOfComputed(context, computed);
   const adopted = calculation.adopted === undefined ? undefined : computed.inputs.get(calculation.adopted)?.written;
   const forms = formsOf(computed);
   return listed.map((one, index) => {
     const first = index === 0;
-    const { acceptance, left, right, holds } = one;
+    const { acceptance, left, right } = one;
     return {
       cells: [
-        opens && first
-          ? { type: "text", text: [linkTo(context, subject), `, ${labelOf(context, subject)}`] }
-          : { type: "ditto", full: part },
+        partCell(context, computed, opens && first),
         first
           ? { type: "text", text: [{ type: "link", to: { page: pageOfComputed(context, computed) }, text: name }] }
           : { type: "ditto", full: name },
@@ -97,13 +138,13 @@ function rowsOfComputed(context: Context, computed: Computed, opens: boolean): R
         marginCell(one),
         words(first && measured !== undefined ? valueIn(computed, measured, measured.left) : undefined),
         words(first && measured !== undefined ? valueIn(computed, measured, measured.right) : undefined),
-        { type: "mark", mark: holds ? "passed" : "failed" },
+        { type: "mark", mark: markOfJudged(context, one) },
       ],
     };
   });
 }
 
-type Accepted = Computed["accept"][number];
+type Accepted = JudgedAcceptance;
 
 /** Unit of both sides: that of the side which has one of its own. */
 function unitIn(computed: Computed, { acceptance }: Accepted): string {
@@ -126,7 +167,5 @@ const symbolCell = (expression: string, forms: ReadonlyMap<string, string>): Cel
 /** How far the value lies on the good side of its limit; without a limit other than nothing there is no share. */
 function marginCell(accepted: Accepted): Cell {
   if (accepted.right === 0) return { type: "empty" };
-  const { acceptance, left, right } = accepted;
-  const good = acceptance.relation.startsWith("<") ? right - left : left - right;
-  return { type: "number", text: ((100 * good) / Math.abs(right)).toFixed(1) };
+  return { type: "number", text: ((100 * accepted.margin) / Math.abs(accepted.right)).toFixed(1) };
 }

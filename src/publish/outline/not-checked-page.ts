@@ -19,7 +19,8 @@ export function notCheckedPage(context: Context, number: string, section: number
   // A part without an acceptance of its own was drawn, but its strength was not recomputed.
   const bare = [...(graph.byKind.get("part")?.values() ?? [])].filter(
     (part) =>
-      part.value["pressureBearing"] === true && !context.computed.get(part)?.some(({ accept }) => accept.length > 0),
+      part.value["pressureBearing"] === true &&
+      !context.computed.get(part)?.some((one) => one.state === "done" && one.accept.length > 0),
   );
   const names = (list: readonly string[]): Text => [list.length === 0 ? "None." : `${list.join(", ")}.`];
   return {

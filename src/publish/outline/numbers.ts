@@ -10,7 +10,7 @@ export function withUnit(number: string, unit: string): string {
 }
 
 /** Unit of a symbol of a calculation, or of an expression that begins with one: "1" when it is none. */
-export function unitOfSymbol({ calculation }: Computed, expression: string): string {
+export function unitOfSymbol({ calculation }: Pick<Computed, "calculation">, expression: string): string {
   const input = calculation.inputs[expression];
   if (input !== undefined) return input.options === undefined ? input.unit : "1";
   const step = calculation.steps.find(({ symbol }) => symbol === expression);

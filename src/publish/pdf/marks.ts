@@ -7,6 +7,7 @@ const faces: Readonly<Record<Mark, { readonly face: Face; readonly soft: boolean
   failed: { face: "sans-strong", soft: false },
   rejected: { face: "sans-strong", soft: false },
   "on record": { face: "sans", soft: false },
+  answered: { face: "sans-italic", soft: false },
   "not judged": { face: "sans-italic", soft: false },
   "not applicable": { face: "sans", soft: true },
   "not due": { face: "sans", soft: true },
@@ -38,6 +39,10 @@ function drawSign(canvas: Canvas, x: number, y: number, mark: Mark, size: number
     case "rejected":
       stroke(0.268, 0.297, 0.15);
       stroke(-0.268, 0.297, 0.15);
+      break;
+    case "answered":
+      canvas.line([x - 0.31 * size, y + 0.25 * size], [x - 0.31 * size, y - 0.25 * size], { weight: 0.095 * size });
+      canvas.line([x - 0.31 * size, y - 0.25 * size], [x + 0.31 * size, y - 0.25 * size], { weight: 0.095 * size });
       break;
     case "not judged":
       canvas.ring([x, y], size * 0.258, { weight: size * 0.105 });

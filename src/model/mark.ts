@@ -1,0 +1,99 @@
+import type { Counts } from "./book.ts";
+import type { Outcome, Verdict } from "./finding.ts";
+
+/**
+ * What stands where a verdict would. *not due*: its day has not come · *on record*: it is in the book, and no rule judges
+ * it · *rejected*: a result that says so itself, and that nothing has closed · *answered*: it did not pass, and exceptions
+ * answer all that stands against it.
+ */
+export type Mark = Verdict | "not due" | "on record" | "rejected" | "answered";
+
+/** How an outcome is shown and counted. What is rejected stays so until it is closed, whatever answers the finding. */
+export function markOf(outcome: Pick<Outcome, "verdict" | "because" | "refused" | "answered">): Mark {
+  if (outcome.refused === true && outcome.verdict === "failed") return "rejected";
+  if (outcome.answered !== undefined) return "answered";
+  return outcome.because?.type === "not due" ? "not due" : outcome.verdict;
+}
+
+/** How each mark is said of a number of things, in the order they are said. */
+const words: Readonly<Record<Mark, string>> = {
+  passed: "passed",
+  failed: "failed",
+  rejected: "rejected",
+  answered: "answered by an exception",
+  "not judged": "not judged",
+  "not due": "not due",
+  "on record": "on record and judged by nothing",
+  "not applicable": "not applicable",
+};
+
+/** How many of each mark there are. */
+export type Tally = ReadonlyMap<Mark, number>;
+
+export function tally(marks: Iterable<Mark>): Tally {
+  const counts = new Map<Mark, number>();
+  for (const mark of marks) counts.set(mark, (counts.get(mark) ?? 0) + 1);
+  return counts;
+}
+
+/** Outcomes of a whole book by their mark. */
+export const tallyOf = (counts: Counts): Tally =>
+  new Map([
+    ["passed", counts.passed],
+    ["failed", counts.failed],
+    ["rejected", counts.rejected],
+    ["answered", counts.answered],
+    ["not judged", counts.notJudged],
+    ["not due", counts.notDue],
+    ["not applicable", counts.notApplicable],
+  ]);
+
+/** What became of them all: "all passed", or each mark with its number, which add up. Of nothing there is nothing to say. */
+export function countWords(counts: Tally): string {
+  const said = (Object.keys(words) as Mark[]).flatMap((mark) => {
+    const count = counts.get(mark) ?? 0;
+    return count === 0 ? [] : [{ mark, count }];
+  });
+  const [first, ...more] = said;
+  if (first === undefined) return "";
+  if (more.length === 0) return first.count === 1 ? words[first.mark] : `all ${words[first.mark]}`;
+  return said.map(({ mark, count }) => `${count} ${words[mark]}`).join(", ");
+}
+
+/**
+ * The sentence every count is said with, without its full stop: "12 checks: 10 passed, 1 failed, 1 not judged". What does
+ * not apply is said apart ("3 more do not apply"). `name` says how many of what there are: "12 checks", "1 joint".
+ */
+export function countSentence(marks: Iterable<Mark> | Tally, name: (count: number) => string): string {
+  const counts = new Map(isTally(marks) ? marks : tally(marks));
+  const none = counts.get("not applicable") ?? 0;
+  const all = [...counts.values()].reduce((sum, count) => sum + count, 0);
+  if (all === 0) return name(0);
+  if (none === all) return `${name(all)}: ${countWords(counts)}`;
+  counts.delete("not applicable");
+  const more = none === 0 ? "" : `; ${none} more ${none === 1 ? "does" : "do"} not apply`;
+  return `${name(all - none)}: ${countWords(counts)}${more}`;
+}
+
+const isTally = (marks: Iterable<Mark> | Tally): marks is Tally => marks instanceof Map;
+
+const harmlessFirst: readonly Mark[] = [
+  "not applicable",
+  "passed",
+  "on record",
+  "answered",
+  "not due",
+  "not judged",
+  "failed",
+  "rejected",
+];
+
+/** How grave a mark is, beside others. */
+export const gravity = (mark: Mark): number => harmlessFirst.indexOf(mark);
+
+/** The gravest of several marks; *not applicable* when there is none. */
+export function worst(marks: Iterable<Mark>): Mark {
+  let most: Mark = "not applicable";
+  for (const mark of marks) if (gravity(mark) > gravity(most)) most = mark;
+  return most;
+}
