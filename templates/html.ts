@@ -1,3 +1,5 @@
+import { spellControlsInLines } from "../src/model/spelled.ts";
+
 const markup = Symbol("markup");
 
 /** Markup that may be printed as it is. Only `html` and `trusted` make it; a string is always text. */
@@ -57,22 +59,7 @@ const entities: ReadonlyMap<string, string> = new Map([
 
 /** Text safe in content and in quoted attributes. */
 const escape = (text: string): string =>
-  harmless.test(text) ? text : visible(text).replaceAll(/[&<>"']/g, (sign) => entities.get(sign) ?? sign);
+  harmless.test(text) ? text : spellControlsInLines(text).replaceAll(/[&<>"']/g, (sign) => entities.get(sign) ?? sign);
 
 /** Nearly all text: nothing to escape and nothing that cannot be shown. */
 const harmless = /^[ !#-%(-;=?-~]*$/;
-
-/**
- * Signs a page cannot show, and those that turn the direction of what follows so that it reads as something else, are
- * printed as their code.
- */
-export function visible(text: string): string {
-  return text.replaceAll(
-    hidden,
-    (sign) => `[U+${(sign.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, "0")}]`,
-  );
-}
-
-const hidden =
-  // eslint-disable-next-line no-control-regex
-  /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069\ufdd0-\ufdef\ufffe\uffff]|\p{Cs}/gu;

@@ -3,6 +3,8 @@ import type { JudgedBook } from "../model/book.ts";
 import { blocks } from "../model/finding.ts";
 import {
   checkTarget,
+  refuseSecond,
+  shelfOf,
   writeIssue,
   type Content,
   type Marker,
@@ -12,6 +14,8 @@ import {
 import { reportHtml } from "../report/html.ts";
 import { reportJson } from "../report/json.ts";
 import { reportedBook, reportOf, type Report } from "../report/report.ts";
+import { spellControls } from "../model/spelled.ts";
+import { inGroups, jsonText } from "../report/plain.ts";
 import { summaryText } from "../report/text.ts";
 import { bookFolder, judgeOrSay, shownPath } from "./books.ts";
 import { bookArgument, formatOption, type Command, type Effects } from "./command.ts";
@@ -28,8 +32,13 @@ export const build: Command = {
     format: formatOption(["text", "json"]),
   },
   help: [
-    "An issue is written complete or not at all. Without --out it is never overwritten: the same bytes again are success, " +
-      "other bytes under the same name are refused. With --out an earlier issue in that folder is replaced, anything else refused.",
+    "An issue is written complete or not at all, and the same bytes again are success. An interim issue with other bytes is " +
+      "replaced; with --out an earlier issue in that folder is replaced, anything else refused.",
+    "A final revision is issued once: a second issue of it with other evidence is refused, naming both fingerprints, whether the " +
+      "history in issue.json, the folder out/<book number>/ or the target knows the first. Raise the revision, say in the history " +
+      "why, and list there each final issue with its evidence fingerprint.",
+    "Two fingerprints are printed: the evidence's, which stands on every page, and the issue's, the SHA-256 of hashes.sha256, " +
+      "which covers pages, PDF and findings too. Write the second one down by hand; verify --expect compares.",
     "A final issue is published only when nothing blocks; else a findings report is written beside it and the earlier issue " +
       "stays as it is. An interim issue is always published, open items first.",
     "Exit 0: issued and nothing blocks. Exit 1: findings block. Exit 2: the work could not be done.",
@@ -42,16 +51,19 @@ export const build: Command = {
         ? { type: "shelf", root: resolve(effects.cwd, "out") }
         : { type: "folder", dir: resolve(effects.cwd, out) };
     await checkTarget(target, dir);
+    const results = resolve(effects.cwd, "out");
     const judged = judgeOrSay(dir, effects);
     if (judged === undefined) return 2;
     const report = reportOf(judged, effects.engine.tool);
     const blocked = judged.findings.some(blocks);
     const holds = blocked && judged.state === "final" ? "findings" : "issue";
+    const marker = markerOf(judged, holds, effects);
+    await refuseSecond(marker, target, shelfOf(results, marker.number));
     effects.progress("publishing");
     const files = holds === "issue" ? (await effects.engine.publishBook(judged)).files : findingsFiles(report);
     effects.progress("writing");
-    const written = await writeIssue(files, markerOf(judged, holds, effects), target, dir);
-    tell(report, holds, written, given.options.get("format"), effects);
+    const written = await writeIssue(files, marker, target, dir);
+    tell(report, marker, written, given.options.get("format"), effects);
     return blocked ? 1 : 0;
   },
 };
@@ -70,8 +82,8 @@ function markerOf(judged: JudgedBook, holds: Marker["holds"], effects: Effects):
 
 function tell(
   report: Report,
-  holds: Marker["holds"],
-  { dir, outcome }: Written,
+  { holds, state }: Marker,
+  { dir, outcome, fingerprint: issueFingerprint }: Written,
   format: string | undefined,
   effects: Effects,
 ): void {
@@ -80,7 +92,7 @@ function tell(
     const { number, revision, state, fingerprint } = report.book;
     const book = { number, revision, state, fingerprint };
     effects.print(
-      `${JSON.stringify({ tool: report.tool, format: 1, holds, outcome, path, book, counts: report.counts }, null, 2)}\n`,
+      jsonText({ tool: report.tool, format: 1, holds, outcome, path, book, issueFingerprint, counts: report.counts }),
     );
     return;
   }
@@ -95,5 +107,26 @@ function tell(
       ? `issue ${done[outcome]}\n`
       : `not issued: a final issue is published only when nothing blocks; findings report ${done[outcome]}\n`,
   );
+  if (holds === "issue") effects.say(fingerprintLines(report, issueFingerprint, state));
   effects.print(`${path}/${holds === "issue" ? "index.html" : "findings.html"}\n`);
+}
+
+/** What is to be written down, and of a final issue the line its history will need. */
+function fingerprintLines({ book }: Report, issueFingerprint: string, state: Marker["state"]): string {
+  const entry = {
+    revision: book.revision,
+    state,
+    date: book.issueDate,
+    reason: "…",
+    fingerprint: book.fingerprint,
+  };
+  return [
+    `evidence fingerprint ${inGroups(book.fingerprint)}`,
+    `issue's fingerprint  ${inGroups(issueFingerprint)}`,
+    "write the issue's fingerprint on the front page by hand: it covers pages, PDF and findings, and verify --expect compares it",
+    ...(state === "final"
+      ? [`for the history of the next revision, in issue.json: ${spellControls(JSON.stringify(entry))}`]
+      : []),
+    "",
+  ].join("\n");
 }

@@ -2,7 +2,7 @@ import { nearestIds } from "../link/alike.ts";
 import type { JudgedBook } from "../model/book.ts";
 import { plainText } from "../model/formula/plain-text.ts";
 import type { Block, ChainLink, Text } from "../publish/blocks.ts";
-import { plain } from "../report/plain.ts";
+import { jsonText, plain } from "../report/plain.ts";
 import type { Ink } from "../report/text.ts";
 import { bookFolder, judgeOrSay } from "./books.ts";
 import { formatOption, UsageError, type Command } from "./command.ts";
@@ -81,7 +81,7 @@ function chainJson(chain: ChainBlock, kind: string, id: string, tool: string): s
     because: because === undefined ? null : textOf(because),
     notes: notes.map(({ lead, text: note }) => ({ lead: lead ?? null, text: textOf(note) })),
   }));
-  return `${JSON.stringify({ tool, format: 1, subject: { kind, id }, label: chain.label, links, count: chain.count }, null, 2)}\n`;
+  return jsonText({ tool, format: 1, subject: { kind, id }, label: chain.label, links, count: chain.count });
 }
 
 /** Running text without its marks. */

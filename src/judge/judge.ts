@@ -6,7 +6,7 @@ import type { JudgedBook, LoadedBook } from "../model/book.ts";
 import type { Definitions } from "../model/definitions.ts";
 import type { Finding } from "../model/finding.ts";
 import { ProgramError } from "../model/program-error.ts";
-import { addressOf, type BookRecord } from "../model/record.ts";
+import { addressOf, publishedPath, type BookRecord } from "../model/record.ts";
 import { foldAbsences } from "./absences.ts";
 import { withAnswers } from "./answered.ts";
 import { addFinding, endStage, findingOf, newCourt, stage, type Court } from "./court.ts";
@@ -125,7 +125,7 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
     computed: computed.map(({ computed: one, outcome }) => ({ ...one, outcome: outcomes[outcome] ?? one.outcome })),
     owed: owed.map((one) => settleOwed(court, one, outcomes)),
     counts: countsOf(findings, outcomes),
-    fingerprint: evidenceFingerprint(loaded.files),
+    fingerprint: evidenceFingerprint(loaded.files.map((file) => ({ path: publishedPath(file), sha256: file.sha256 }))),
     exceptions: exceptions.map(({ record, answers: own }) => ({
       record,
       answers: own.map(({ finding }) => finding),

@@ -11,6 +11,7 @@ import { findingOf, withOwnKeys } from "./file-rules.ts";
 import { hashFile } from "./hash-file.ts";
 import { locatorOf } from "./locate.ts";
 import { quoted } from "./portable.ts";
+import { publishedPaths } from "./published-paths.ts";
 import { decode, maxFileBytes, readBytes, refusal, type FileFault } from "./read-file.ts";
 import { readRecords } from "./record-file.ts";
 import { listBook, maxFiles, type Listing } from "./walk.ts";
@@ -93,7 +94,7 @@ export function loadBook(dir: string, kinds: ReadonlyMap<string, Kind>, options:
     dir,
     // Sorting is stable: of two records with one id, the one in the file that comes first stays first.
     records: records.sort((a, b) => byCodePoint(a.kind, b.kind) || byCodePoint(a.id, b.id)),
-    files: files.sort((a, b) => byCodePoint(a.path, b.path)),
+    files: withPublishedPaths(files).sort((a, b) => byCodePoint(a.path, b.path)),
     findings: withOwnKeys([...findings, ...head.findings]),
     unreadable: [...new Set(unreadable)].sort(byCodePoint),
     fatal: [...listing.fatal, ...(listing.fatal.length > 0 ? [] : head.fatal)],
@@ -102,6 +103,14 @@ export function loadBook(dir: string, kinds: ReadonlyMap<string, Kind>, options:
     issue: head.issue,
     text: (file) => textOf(file)?.text,
   };
+}
+
+function withPublishedPaths(files: readonly BookFile[]): BookFile[] {
+  const paths = publishedPaths(files.map(({ path }) => path));
+  return files.map((file) => {
+    const publishedAs = paths.get(file.path) ?? file.path;
+    return publishedAs === file.path ? file : { ...file, publishedAs };
+  });
 }
 
 function list(dir: string, most: number): Listing & { readonly fatal: readonly Finding[] } {

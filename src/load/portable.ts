@@ -1,3 +1,5 @@
+import { spellControls } from "../model/spelled.ts";
+
 const device = /^(con|prn|aux|nul|com[0-9]|lpt[0-9])(\.|$)/i;
 
 /** Signs of a path inside the book, at most. */
@@ -21,8 +23,5 @@ export function nameFault(name: string): { readonly why: string; readonly hint: 
 /** A text from outside as it can be shown in a message: unseen signs as escapes, cut if long. */
 export function quoted(text: string, most = 80): string {
   const short = text.length > most ? `${text.slice(0, most - 1)}…` : text;
-  return JSON.stringify(short).replaceAll(
-    /[\u007f-\u00a0\u200b-\u200f\u2028-\u202f\u2060-\u2069\ufeff]/g,
-    (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, "0")}`,
-  );
+  return spellControls(JSON.stringify(short));
 }

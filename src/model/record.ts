@@ -23,7 +23,13 @@ export function addressOf(record: Pick<BookRecord, "kind" | "id">, pointer = "")
 /** A file of the book as read: text files keep their bytes, so that places and hashes can be found later. */
 export interface BookFile {
   readonly path: string;
+  /** Its path in an issue, where that is another: names no system can be trusted with are published under one made of them. */
+  readonly publishedAs?: string;
   readonly size: number;
   readonly sha256: string;
   readonly role: "record" | "original";
 }
+
+/** Path of a file in an issue, as the fingerprint counts it: below `evidence/` if it holds records, else as it is. */
+export const publishedPath = ({ path, publishedAs }: Pick<BookFile, "path" | "publishedAs">): string =>
+  publishedAs ?? path;

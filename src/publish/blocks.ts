@@ -175,7 +175,7 @@ export type Block =
     }
   | { readonly type: "findings"; readonly findings: readonly FindingItem[] }
   | ({ readonly type: "figure"; readonly number: string; readonly caption: Text; readonly figure: Figure } & Noted)
-  /** An original: link to page and file, hash, who compared it. */
+  /** An original: link to page and file, hash, who compared it; `absent` says why there is no file to link to. */
   | {
       readonly type: "scan";
       readonly title: string;
@@ -184,6 +184,9 @@ export type Block =
       readonly page?: number;
       readonly pages: number;
       readonly compared: string;
+      readonly absent?: string;
+      /** What is wrong with the file that lies there. */
+      readonly remark?: string;
       readonly anchor?: string;
     }
   | {

@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { composedSchemas } from "../load/compose.ts";
+import { quoted } from "../load/portable.ts";
 import type { JudgedBook } from "../model/book.ts";
 import { reportJson } from "../report/json.ts";
 import { reportOf } from "../report/report.ts";
@@ -8,7 +9,7 @@ import { toolName } from "../root.ts";
 import { siteFiles } from "./html/index.ts";
 import { sha256 } from "./issue/index.ts";
 import { bookPdf } from "./pdf/index.ts";
-import type { Publication } from "./publication.ts";
+import { issuePath, type Publication } from "./publication.ts";
 import { ChangedWhileBuilding } from "./changed.ts";
 
 /**
@@ -21,12 +22,12 @@ export async function issueFiles(
 ): Promise<ReadonlyMap<string, Uint8Array | string>> {
   const files = new Map<string, Uint8Array | string>();
   const bytes = new Map<string, Uint8Array>();
-  for (const { path, sha256: judgedHash, role } of judged.loaded.files) {
-    const content = readFileSync(join(judged.loaded.dir, path));
-    if (sha256(content) !== judgedHash)
-      throw new ChangedWhileBuilding(`${path} changed while the book was being built; build it again`);
-    bytes.set(path, content);
-    files.set(role === "original" ? path : `evidence/${path}`, content);
+  for (const file of judged.loaded.files) {
+    const content = readFileSync(join(judged.loaded.dir, file.path));
+    if (sha256(content) !== file.sha256)
+      throw new ChangedWhileBuilding(`${quoted(file.path)} changed while the book was being built; build it again`);
+    bytes.set(issuePath(file), content);
+    files.set(issuePath(file), content);
   }
   for (const [path, schema] of composedSchemas(judged.definitions.kinds))
     files.set(`schemas/${path}`, `${JSON.stringify(schema, null, 2)}\n`);

@@ -1,4 +1,9 @@
+import { publishedPath, type BookFile } from "../model/record.ts";
 import type { Block, Target, Text } from "./blocks.ts";
+
+/** Where a file of the book lies in its issue: records below `evidence/`, originals as they lie in the book. */
+export const issuePath = (file: Pick<BookFile, "path" | "publishedAs" | "role">): string =>
+  file.role === "original" ? publishedPath(file) : `evidence/${publishedPath(file)}`;
 
 /** One page of the site, and one run of pages of the PDF. */
 export interface Page {
@@ -31,6 +36,7 @@ export interface Section {
 export interface Appendix {
   readonly id: string;
   readonly title: string;
+  /** Path in the issue. */
   readonly path: string;
   readonly sha256: string;
   readonly pages: number;

@@ -1,44 +1,41 @@
+import { jsonText } from "./plain.ts";
 import { describeBasis } from "../model/basis.ts";
 import type { Placed, Report } from "./report.ts";
 
 /** The report as `check --format json` prints it and as `findings.json` keeps it; format 1. Ends with a line end. */
 export function reportJson(report: Report): string {
   const { tool, book, counts } = report;
-  return `${JSON.stringify(
-    {
-      tool,
-      format: 1,
-      book: {
-        id: book.id,
-        number: book.number,
-        title: book.title,
-        revision: book.revision,
-        state: book.state,
-        issueDate: book.issueDate,
-        dataCutOff: book.dataCutOff,
-        profile: book.profile,
-        demonstration: book.demonstration,
-        fingerprint: book.fingerprint,
-      },
-      counts: {
-        nonconformity: counts.nonconformity,
-        gap: counts.gap,
-        query: counts.query,
-        note: counts.note,
-        lifted: counts.lifted,
-        notJudged: counts.notJudged,
-        notDue: counts.notDue,
-        notApplicable: counts.notApplicable,
-        passed: counts.passed,
-        failed: counts.failed,
-        rejected: counts.rejected,
-        answered: counts.answered,
-      },
-      findings: report.findings.map(findingJson),
+  return jsonText({
+    tool,
+    format: 1,
+    book: {
+      id: book.id,
+      number: book.number,
+      title: book.title,
+      revision: book.revision,
+      state: book.state,
+      issueDate: book.issueDate,
+      dataCutOff: book.dataCutOff,
+      profile: book.profile,
+      demonstration: book.demonstration,
+      fingerprint: book.fingerprint,
     },
-    null,
-    2,
-  )}\n`;
+    counts: {
+      nonconformity: counts.nonconformity,
+      gap: counts.gap,
+      query: counts.query,
+      note: counts.note,
+      lifted: counts.lifted,
+      notJudged: counts.notJudged,
+      notDue: counts.notDue,
+      notApplicable: counts.notApplicable,
+      passed: counts.passed,
+      failed: counts.failed,
+      rejected: counts.rejected,
+      answered: counts.answered,
+    },
+    findings: report.findings.map(findingJson),
+  });
 }
 
 function findingJson({ finding, position, related }: Placed) {

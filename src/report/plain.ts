@@ -1,22 +1,4 @@
-/** Control signs, line separators, and signs that turn the direction of writing: with those a line can lie. */
-function isUnsafe(code: number): boolean {
-  return (
-    code < 0x20 ||
-    (code >= 0x7f && code <= 0x9f) ||
-    code === 0x061c ||
-    (code >= 0x200e && code <= 0x200f) ||
-    (code >= 0x2028 && code <= 0x202e) ||
-    (code >= 0x2066 && code <= 0x2069)
-  );
-}
-
-/** A text with every control and turning sign spelled out (`\u001b`), so that none of them acts. */
-export function spellControls(text: string): string {
-  return text.replaceAll(/[^ -~]/g, (sign) => {
-    const code = sign.charCodeAt(0);
-    return isUnsafe(code) ? `\\u${code.toString(16).padStart(4, "0")}` : sign;
-  });
-}
+import { spellControls, spellControlsInLines } from "../model/spelled.ts";
 
 /** Text of a record made safe for a terminal, on one line. */
 export function plain(text: string): string {
@@ -36,3 +18,11 @@ export function excerpt(line: string, column: number): string {
   const to = from + longest;
   return `${from > 0 ? "…" : ""}${plain(rest.slice(from, to))}${to < rest.length ? "…" : ""}`;
 }
+
+/** A value as JSON for a person or the next program, with a line end: what would act on a terminal is spelled out. */
+export function jsonText(value: unknown): string {
+  return `${spellControlsInLines(JSON.stringify(value, null, 2))}\n`;
+}
+
+/** A fingerprint in groups of four, as it is read out and written down. */
+export const inGroups = (hash: string): string => hash.replaceAll(/(.{4})(?=.)/g, "$1 ");

@@ -1,3 +1,4 @@
+import { jsonText } from "./plain.ts";
 import type { Basis } from "../model/basis.ts";
 import { describeBasis } from "../model/basis.ts";
 import type { Severity } from "../model/finding.ts";
@@ -33,23 +34,19 @@ export function reportSarif(report: Report, titles: readonly RuleTitle[]): strin
       ? { id }
       : { id, shortDescription: { text: title.title }, help: { text: describeBasis(title.basis) } };
   });
-  return `${JSON.stringify(
-    {
-      $schema: schema,
-      version: "2.1.0",
-      runs: [
-        {
-          tool: { driver: { name, version, rules } },
-          columnKind: "utf16CodeUnits",
-          originalUriBaseIds: { BOOK: { description: { text: "folder of the book" } } },
-          results: report.findings.map((placed) => result(placed, used.indexOf(placed.finding.rule))),
-          properties: { book: report.book.number, state: report.book.state, fingerprint: report.book.fingerprint },
-        },
-      ],
-    },
-    null,
-    2,
-  )}\n`;
+  return jsonText({
+    $schema: schema,
+    version: "2.1.0",
+    runs: [
+      {
+        tool: { driver: { name, version, rules } },
+        columnKind: "utf16CodeUnits",
+        originalUriBaseIds: { BOOK: { description: { text: "folder of the book" } } },
+        results: report.findings.map((placed) => result(placed, used.indexOf(placed.finding.rule))),
+        properties: { book: report.book.number, state: report.book.state, fingerprint: report.book.fingerprint },
+      },
+    ],
+  });
 }
 
 function result({ finding, position, related }: Placed, ruleIndex: number) {

@@ -14,13 +14,16 @@ export function scan(context: PageContext, block: Kind<"scan">): Html {
       ? `${block.pages} ${block.pages === 1 ? "page" : "pages"}`
       : `page ${block.page} of ${block.pages}`;
   const picture =
+    block.absent === undefined &&
     /\.(?:png|jpe?g|gif|webp)$/i.test(block.path) &&
     html`<img src="${address}" alt="Scan of ${block.title}" loading="lazy" /> `;
   return html`<figure class="scan" ${attribute("id", context.anchor(block.anchor))}>
     ${picture}
     <figcaption>
-      <a href="${address}">${block.title}, ${which}</a>. ${block.compared}
+      ${block.absent === undefined ? html`<a href="${address}">${block.title}, ${which}</a>` : `${block.title}, ${which}`}.
+      ${block.compared}
       <span class="line"><code>${block.path}</code></span>
+      ${[block.absent, block.remark].map((said) => said !== undefined && html`<span class="line"><b>${said}</b></span> `)}
       <span class="line">SHA-256 <code>${block.sha256}</code></span>
     </figcaption>
   </figure>`;

@@ -1,5 +1,7 @@
 import MarkdownIt from "markdown-it";
-import { html, trusted, visible, type Html } from "../html.ts";
+import { spellControlsInLines } from "../../src/model/spelled.ts";
+import { boundedRemark, boundedTables } from "../../src/publish/remarks.ts";
+import { html, trusted, type Html } from "../html.ts";
 
 /**
  * Reads free text of a record. It is never trusted: no markup passes, no picture is loaded, and no link leads out of the
@@ -27,4 +29,9 @@ rules["td_open"] = () => "<td>";
 
 /** A record's free text as markup. */
 export const prose = (markdown: string): Html =>
-  html`<div class="prose">${trusted(reader.render(visible(markdown)))}</div>`;
+  html`<div class="prose">${trusted(printed(spellControlsInLines(boundedRemark(markdown))))}</div>`;
+
+function printed(markdown: string): string {
+  const tokens = boundedTables(reader.parse(markdown, {}), (sentence) => reader.parse(`*${sentence}*`, {}));
+  return reader.renderer.render(tokens, reader.options, {});
+}

@@ -69,7 +69,7 @@ describe("build", () => {
     const setting = await desk({ findings: [note] });
     const first = await runOn(setting, "build");
     expect(first).toMatchObject({ exit: 0, out: `out/TQ423-01/0-final-${setting.mark}/index.html\n` });
-    expect(first.err).toContain("nothing blocks this final issue\nissue written\n");
+    expect(first.err).toContain("nothing blocks this final issue\nissue written\nevidence fingerprint ");
     expect((await verifyIssue(join(setting.cwd, "out/TQ423-01", `0-final-${setting.mark}`))).sound).toBe(true);
     const again = await runOn(setting, "build");
     expect(again).toMatchObject({ exit: 0, out: first.out });
@@ -137,6 +137,38 @@ describe("build", () => {
     expect(ran.err).toContain("index.html differs");
   });
 
+  test("both fingerprints are printed, and the line that the history of the next revision needs", async () => {
+    const setting = await desk({ findings: [] });
+    const { err } = await runOn(setting, "build");
+    const { issueFingerprint } = await verifyIssue(join(setting.cwd, "out/TQ423-01", `0-final-${setting.mark}`));
+    const grouped = (hash: string) => hash.replaceAll(/(.{4})(?=.)/g, "$1 ");
+    expect(err).toContain(`evidence fingerprint ${grouped(setting.judged.fingerprint)}\n`);
+    expect(err).toContain(`issue's fingerprint  ${grouped(issueFingerprint ?? "")}\n`);
+    expect(err).toContain(`"revision":"0","state":"final"`);
+    expect(err).toContain(`"fingerprint":"${setting.judged.fingerprint}"`);
+  });
+
+  test("a final revision with other evidence is refused before it is printed, also into another folder", async () => {
+    const setting = await desk({ findings: [] });
+    await runOn(setting, "build");
+    const before = await contents(setting.cwd);
+    let published = 0;
+    const changed = {
+      ...setting,
+      judged: { ...setting.judged, fingerprint: "c".repeat(64) },
+      onPublish: () => (published += 1),
+    };
+    for (const words of [["build"], ["build", "--out", "elsewhere"]]) {
+      const ran = await runOn(changed, ...words);
+      expect(ran).toMatchObject({ exit: 2, out: "" });
+      expect(ran.err).toContain(setting.judged.fingerprint);
+      expect(ran.err).toContain("c".repeat(64));
+      expect(ran.err).toContain("raise the revision in issue.json");
+    }
+    expect(published).toBe(0);
+    expect(await contents(setting.cwd)).toEqual(before);
+  });
+
   test("--format json says what was done and where", async () => {
     const setting = await desk({ findings: [] });
     const { out } = await runOn(setting, "build", "--format", "json");
@@ -146,6 +178,8 @@ describe("build", () => {
       holds: "issue",
       outcome: "written",
       path: `out/TQ423-01/0-final-${setting.mark}`,
+      issueFingerprint: (await verifyIssue(join(setting.cwd, "out/TQ423-01", `0-final-${setting.mark}`)))
+        .issueFingerprint,
       book: { number: "TQ423-01", revision: "0", state: "final", fingerprint: setting.judged.fingerprint },
       counts: setting.judged.counts,
     });

@@ -1,10 +1,10 @@
-import { rm } from "node:fs/promises";
+import { mkdir, rm } from "node:fs/promises";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import type { Block } from "../../src/publish/blocks.ts";
-import { writeIssue } from "../../src/publish/issue/index.ts";
+import { sha256, verifyIssue, writeIssue } from "../../src/publish/issue/index.ts";
 import { judgedBook } from "../report/judged.ts";
-import { freshFolder, put, sampleFiles, sampleMarker } from "../publish/issue/folders.ts";
+import { contents, freshFolder, put, sampleFiles, sampleMarker } from "../publish/issue/folders.ts";
 import { runOn } from "./fakes.ts";
 
 describe("verify", () => {
@@ -20,9 +20,14 @@ describe("verify", () => {
     const { exit, out, err } = await runOn(setting, "verify", "issue");
     const grouped = sampleMarker().fingerprint.replaceAll(/(.{4})(?=.)/g, "$1 ");
     expect({ exit, err }).toEqual({ exit: 0, err: "" });
-    expect(out).toBe(
-      `TQ423-01 revision 0, final, by databook 0.1.0\nfingerprint ${grouped}\n8 files as listed: nothing moved\n`,
-    );
+    const { issueFingerprint } = await verifyIssue(join(setting.cwd, "issue"));
+    expect(out.split("\n").slice(0, 4)).toEqual([
+      "TQ423-01 revision 0, final, by databook 0.1.0",
+      `evidence fingerprint ${grouped}`,
+      `issue's fingerprint  ${(issueFingerprint ?? "").replaceAll(/(.{4})(?=.)/g, "$1 ")}`,
+      "8 files as listed: nothing moved",
+    ]);
+    expect(out).toContain("give that with --expect\n");
   });
 
   test("changed, missing and extra files: exit 1, each named", async () => {
@@ -45,6 +50,50 @@ describe("verify", () => {
       faults: [],
       sound: false,
     });
+  });
+
+  test("--expect takes either fingerprint and says which it is", async () => {
+    const setting = await desk();
+    const { issueFingerprint, fingerprint } = await verifyIssue(join(setting.cwd, "issue"));
+    const issue = (issueFingerprint ?? "").toUpperCase().replaceAll(/(.{4})(?=.)/g, "$1 ");
+    const first = await runOn(setting, "verify", "issue", "--expect", issue);
+    expect(first.exit).toBe(0);
+    expect(first.out).toContain("expected: the issue's fingerprint, and it is: every byte is as it was issued\n");
+    const second = await runOn(setting, "verify", "issue", "--expect", fingerprint?.recomputed ?? "");
+    expect(second.exit).toBe(0);
+    expect(second.out).toContain("expected: the evidence fingerprint, and it is. It covers records and originals;");
+    const none = await runOn(setting, "verify", "issue", "--expect", "a".repeat(64));
+    expect(none.exit).toBe(1);
+    expect(none.out).toContain("that is neither the issue's fingerprint nor the evidence's");
+    const json = await runOn(setting, "verify", "issue", "--expect", "a".repeat(64), "--format", "json");
+    expect(JSON.parse(json.out)).toMatchObject({ sound: true, expected: { fingerprint: "a".repeat(64), is: null } });
+    expect(await runOn(setting, "verify", "issue", "--expect", "abcd")).toMatchObject({
+      exit: 2,
+      err: `--expect is "abcd"; expected a fingerprint of 64 hex digits (0 to 9, a to f), whole, with or without spaces\n`,
+    });
+  });
+
+  test("a page edited with its line in the list: verify alone sees nothing, --expect does", async () => {
+    const setting = await desk();
+    const { issueFingerprint } = await verifyIssue(join(setting.cwd, "issue"));
+    const list = (await contents(setting.cwd))["issue/hashes.sha256"] ?? "";
+    await put(setting.cwd, {
+      "issue/joint/r-L1.html": "all passed",
+      "issue/hashes.sha256": list.replace(
+        /[0-9a-f]{64} {2}joint\/r-L1.html/,
+        `${sha256("all passed")}  joint/r-L1.html`,
+      ),
+    });
+    expect((await runOn(setting, "verify", "issue")).exit).toBe(0);
+    expect((await runOn(setting, "verify", "issue", "--expect", issueFingerprint ?? "")).exit).toBe(1);
+  });
+
+  test("an empty folder somebody added: exit 1, named", async () => {
+    const setting = await desk();
+    await mkdir(join(setting.cwd, "issue/notes"));
+    const { exit, out } = await runOn(setting, "verify", "issue");
+    expect(exit).toBe(1);
+    expect(out).toContain("extra    notes/, an empty folder\n");
   });
 
   test("no issue: exit 2", async () => {

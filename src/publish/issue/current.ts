@@ -1,54 +1,29 @@
-import { readFile, rename, rm, writeFile } from "node:fs/promises";
 import { join } from "node:path";
-import { hasCode, standingAt } from "./folder.ts";
+import { currentName, currentPage, readText } from "./current-page.ts";
+import { standingAt } from "./folder.ts";
 import { IssueError } from "./issue-error.ts";
-import { clearLeftovers, folderBeside } from "./leftovers.ts";
 import type { Marker } from "./marker.ts";
+import { putFile } from "./put-file.ts";
 
 /** Makes `current.html` of a book's shelf lead to this issue; replaced by one rename, so it always leads somewhere. */
 export async function switchCurrent(shelf: string, issue: string, marker: Marker): Promise<void> {
-  const path = join(shelf, "current.html");
+  const path = join(shelf, currentName);
+  await refuseOccupied(path);
   const page = currentPage(issue, marker);
+  if ((await readText(path)) !== page) await putFile(path, page);
+}
+
+/** Refuses a shelf on which something else stands where `current.html` belongs. */
+export async function refuseOccupied(path: string): Promise<void> {
   const standing = await standingAt(path);
-  if (standing === "folder") throw new IssueError("target", `"${path}" is a folder; move it away`);
-  if (standing === "other" && (await readText(path)) === page) return;
-  await putFile(path, page);
+  if (standing === "folder" || standing === "link")
+    throw new IssueError(
+      "target",
+      `"${path}" is a ${standing}, where the page to the current issue belongs; move it away`,
+    );
 }
 
-async function putFile(path: string, text: string): Promise<void> {
-  await clearLeftovers(path);
-  const aside = await folderBeside("writing", path);
-  await writeFile(join(aside, "file"), text);
-  await rename(join(aside, "file"), path);
-  await rm(aside, { recursive: true });
-}
-
-async function readText(path: string): Promise<string | undefined> {
-  try {
-    return await readFile(path, "utf8");
-  } catch (error) {
-    if (hasCode(error, "ENOENT")) return undefined;
-    throw error;
-  }
-}
-
-/** Names of folders hold only letters, digits and ". _ -"; number and revision are record text. */
-function currentPage(issue: string, { number, revision, state }: Marker): string {
-  const name = escaped(`${number}, revision ${revision}, ${state}`);
-  return `<!DOCTYPE html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta http-equiv="refresh" content="0; url=${issue}/index.html">
-<title>${name}</title>
-</head>
-<body>
-<p>Current issue: <a href="${issue}/index.html">${name}</a></p>
-</body>
-</html>
-`;
-}
-
-function escaped(text: string): string {
-  return text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
+/** Whether `current.html` of a shelf leads to this issue. */
+export async function isCurrent(shelf: string, issue: string): Promise<boolean> {
+  return (await readText(join(shelf, currentName)))?.includes(`"${issue}/index.html"`) === true;
 }

@@ -5,12 +5,16 @@ import type { SealedIssue } from "./hash-list.ts";
 /** In what a folder differs from an issue, in words by file; empty when every byte is the same. */
 export async function differences(issue: SealedIssue, dir: string): Promise<readonly string[]> {
   if ((await standingAt(dir)) !== "folder") return [`"${dir}" is no folder`];
-  const { files, others } = await listFolder(dir);
+  const { files, others, empty } = await listFolder(dir);
   const there = new Set(files);
   const different: string[] = [];
   for (const [path, sha256] of issue.hashes)
     if (!there.has(path)) different.push(`${path} is missing`);
     else if ((await hashFile(join(dir, path))) !== sha256) different.push(`${path} differs`);
   for (const path of files) if (!issue.hashes.has(path)) different.push(`${path} is extra`);
-  return [...different, ...others.map((path) => `${path} is no plain file`)];
+  return [
+    ...different,
+    ...others.map((path) => `${path} is no plain file`),
+    ...empty.map((path) => `${path} is an extra folder`),
+  ];
 }

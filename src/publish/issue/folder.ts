@@ -9,13 +9,18 @@ export interface Listing {
   readonly files: readonly string[];
   /** Links, devices and the like: nothing an issue is made of. */
   readonly others: readonly string[];
+  /** Folders without anything in them. */
+  readonly empty: readonly string[];
 }
 
 export async function listFolder(dir: string): Promise<Listing> {
   const files: string[] = [];
   const others: string[] = [];
+  const empty: string[] = [];
   const visit = async (below: string): Promise<void> => {
-    for (const entry of await readdir(join(dir, below), { withFileTypes: true })) {
+    const entries = await readdir(join(dir, below), { withFileTypes: true });
+    if (entries.length === 0 && below !== "") empty.push(below);
+    for (const entry of entries) {
       const path = below === "" ? entry.name : `${below}/${entry.name}`;
       if (entry.isDirectory()) await visit(path);
       else if (entry.isFile()) files.push(path);
@@ -23,7 +28,7 @@ export async function listFolder(dir: string): Promise<Listing> {
     }
   };
   await visit("");
-  return { files: files.sort(byCodePoint), others: others.sort(byCodePoint) };
+  return { files: files.sort(byCodePoint), others: others.sort(byCodePoint), empty: empty.sort(byCodePoint) };
 }
 
 /** SHA-256 of a file of any size, in lower-case hex. */

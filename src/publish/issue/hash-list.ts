@@ -43,3 +43,8 @@ export function parseHashList(text: string): { readonly files: readonly Hashed[]
   });
   return { files: [...files].map(([path, sha256]) => ({ path, sha256 })), faults };
 }
+
+/** The issue's fingerprint: SHA-256 of its hash list, and so of every byte of every page, PDF, finding, record and original. */
+export function issueFingerprint({ hashes }: SealedIssue): string {
+  return hashes.get(hashListName) ?? "";
+}

@@ -1,47 +1,27 @@
-import { randomBytes } from "node:crypto";
-import { mkdtemp, readdir, rename, rm } from "node:fs/promises";
-import { basename, dirname, join } from "node:path";
+import { readdir, rename, rm } from "node:fs/promises";
+import { dirname, join } from "node:path";
+import { leftover } from "./beside.ts";
+import { currentName, leadCurrent } from "./current-page.ts";
 import { standingAt } from "./folder.ts";
 
 /**
- * Folders that exist only while an issue is written, beside it: `.databook-writing-<name>-<process>-<random>` holds the
- * new one, `.databook-aside-…` an earlier one on its way out. Dot folders are never read as part of a book.
- */
-type Role = "writing" | "aside";
-
-export async function folderBeside(role: Role, target: string): Promise<string> {
-  return mkdtemp(join(dirname(target), `.databook-${role}-${basename(target)}-${process.pid}-${run}`));
-}
-
-/** Tells this run from an earlier one that had the same process number, as is common in containers. */
-const run = randomBytes(3).toString("hex");
-
-const pattern = /^\.databook-(writing|aside)-(.+)-([0-9]+)-([0-9a-f]{6})[A-Za-z0-9]{6}$/;
-
-/**
- * Tidies up after a run that was interrupted while writing `target`: an earlier issue that stands aside while its place
- * is empty goes back there, everything else it left is removed. What a running process holds is left alone.
+ * Tidies up beside `target` after runs that were interrupted, whatever they were writing: an earlier issue that stands
+ * aside while its place is empty goes back there, `current.html` leads to the folder of an issue again, everything else they
+ * left is removed. What a running process holds is left alone.
  */
 export async function clearLeftovers(target: string): Promise<void> {
   const parent = dirname(target);
-  if ((await standingAt(parent)) === "nothing") return;
+  if ((await standingAt(parent)) !== "folder") return;
+  // By name: an issue that stands aside comes back before the copy that stood in for it goes.
   for (const entry of (await readdir(parent)).sort()) {
-    const [, role, name, holder, holderRun] = pattern.exec(entry) ?? [];
-    if (role === undefined || name !== basename(target) || isHeld(Number(holder), holderRun)) continue;
+    const left = leftover(entry);
+    if (left === undefined) continue;
     const path = join(parent, entry);
+    const place = join(parent, left.name);
     if ((await standingAt(path)) !== "folder") continue;
-    if (role === "aside" && (await standingAt(target)) === "nothing") await rename(path, target);
-    else await rm(path, { recursive: true });
-  }
-}
-
-function isHeld(id: number, holderRun: string | undefined): boolean {
-  if (id === process.pid) return holderRun === run;
-  try {
-    process.kill(id, 0);
-    return true;
-  } catch (error) {
-    // Not ours to signal, but running.
-    return error instanceof Error && "code" in error && error.code === "EPERM";
+    if (left.role !== "writing" && (await standingAt(place)) === "nothing") await rename(path, place);
+    if (left.role === "current" && (await standingAt(place)) === "folder")
+      await leadCurrent(join(parent, currentName), entry, left.name);
+    await rm(path, { recursive: true, force: true });
   }
 }

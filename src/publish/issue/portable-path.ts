@@ -1,3 +1,4 @@
+import { sha256 } from "../../model/fingerprint.ts";
 import { IssueError } from "./issue-error.ts";
 
 const step = /^[A-Za-z0-9._-](?:[A-Za-z0-9._ -]*[A-Za-z0-9_-])?$/;
@@ -35,7 +36,7 @@ export function checkPaths(paths: Iterable<string>): void {
     }
 }
 
-/** A book's number or revision as the name of a folder: other signs become hyphens. */
+/** A book's number or revision as the name of a folder: other signs become hyphens; where none is left, a digest tells. */
 export function folderName(text: string): string {
   const name = text
     .normalize("NFKD")
@@ -44,7 +45,5 @@ export function folderName(text: string): string {
     .replaceAll(/^[-.]+|[-.]+$/g, "")
     .slice(0, 80)
     .replace(/[-.]+$/, "");
-  if (name === "" || device.test(name))
-    throw new IssueError("path", `"${text}" gives no name for a folder; expected letters and digits`);
-  return name;
+  return name === "" || device.test(name) ? `unnamed-${sha256(text).slice(0, 8)}` : name;
 }

@@ -1,14 +1,18 @@
 import { mkdir, rename, rm, rmdir, writeFile } from "node:fs/promises";
 import { basename, dirname, join, resolve } from "node:path";
+import { folderBeside, type Role } from "./beside.ts";
+import { currentName } from "./current-page.ts";
+import { isCurrent, refuseOccupied, switchCurrent } from "./current.ts";
 import { differences } from "./differences.ts";
 import { hasCode, landingPath, standingAt } from "./folder.ts";
-import { sealIssue, type Content, type SealedIssue } from "./hash-list.ts";
+import { issueFingerprint, sealIssue, type Content, type SealedIssue } from "./hash-list.ts";
 import { IssueError } from "./issue-error.ts";
-import { clearLeftovers, folderBeside } from "./leftovers.ts";
+import { clearLeftovers } from "./leftovers.ts";
 import type { Marker } from "./marker.ts";
-import { switchCurrent } from "./current.ts";
 import { folderName } from "./portable-path.ts";
+import { foldersOn, refuseReissue } from "./reissue.ts";
 import { earlierAt, nameSome, refuseBook } from "./target.ts";
+import { verifyIssue } from "./verify.ts";
 
 /** Where an issue goes: onto the shelf that keeps all issues of all books, or exactly into one folder. */
 export type Target =
@@ -18,12 +22,17 @@ export interface Written {
   /** Folder that holds it. */
   readonly dir: string;
   readonly outcome: "written" | "replaced" | "unchanged";
+  /** SHA-256 of its hash list. */
+  readonly fingerprint: string;
 }
+
+type Done = Omit<Written, "fingerprint">;
 
 /**
  * Writes an issue, complete or not at all: aside first, then one rename. On the shelf it is named by revision, state and
- * fingerprint and never overwritten: equal bytes are success, others an `IssueError`; `current.html` follows last. In a
- * named folder it replaces an earlier issue, and nothing else. `bookDir` is what no named folder may touch.
+ * fingerprint: a final one is never overwritten (equal bytes are success, others an `IssueError`), an interim one with other
+ * bytes is replaced, and `current.html` follows last. In a named folder it replaces an earlier issue, and nothing else.
+ * `bookDir` is what no named folder may touch.
  */
 export async function writeIssue(
   files: ReadonlyMap<string, Content>,
@@ -33,22 +42,38 @@ export async function writeIssue(
 ): Promise<Written> {
   const issue = sealIssue(files, marker);
   const dir = issueFolder(marker, target);
-  if (target.type === "folder" || marker.holds === "findings") return replaceFolder(issue, dir, target, bookDir);
-  const written = await shelve(issue, dir, target.root);
-  await switchCurrent(dirname(dir), basename(dir), marker);
-  return written;
+  const done =
+    target.type === "folder" || marker.holds === "findings"
+      ? await replaceFolder(issue, dir, target, bookDir)
+      : await shelve(issue, dir, target.root);
+  return { ...done, fingerprint: issueFingerprint(issue) };
 }
 
 /**
- * Refuses a named folder no issue may be written to, before any work is done, and mends what an interrupted run left of
- * it. A shelf is always fine: what stands there is compared, never replaced.
+ * Refuses a place no issue may be written to, before any work is done, and mends what an interrupted run left there. What
+ * stands on a shelf is compared, so only the shelf itself is looked at.
  */
 export async function checkTarget(target: Target, bookDir: string): Promise<void> {
-  if (target.type === "shelf") return;
+  if (target.type === "shelf") {
+    await refuseOccupiedRoot(resolve(target.root));
+    return;
+  }
   const dir = resolve(target.dir);
   await refuseBook(dir, bookDir);
+  await refuseOccupiedRoot(dirname(dir));
   await clearLeftovers(dir);
   await earlierAt(dir, "issue");
+}
+
+/** The folder of a book's issues. */
+export const shelfOf = (root: string, number: string): string => resolve(root, folderName(number));
+
+/**
+ * Refuses to issue a final revision a second time with other evidence: `shelf` is the folder of the book's issues, wherever
+ * this one goes. Done before the book is printed, and again when it is written.
+ */
+export async function refuseSecond(marker: Marker, target: Target, shelf: string): Promise<void> {
+  await refuseReissue(marker, [...new Set([issueFolder(marker, target), ...(await foldersOn(shelf))])]);
 }
 
 /** The folder an issue or a findings report gets. */
@@ -57,16 +82,32 @@ export function issueFolder(marker: Marker, target: Target): string {
   if (target.type === "folder") return resolve(findings ? `${trimmed(target.dir)}-findings` : target.dir);
   const mark = marker.fingerprint.slice(0, 8);
   const name = findings ? `findings-${mark}` : `${folderName(marker.revision)}-${marker.state}-${mark}`;
-  return resolve(target.root, folderName(marker.number), name);
+  return join(shelfOf(target.root, marker.number), name);
 }
 
 const trimmed = (dir: string) => dir.replace(/[/\\]+$/, "");
 
-async function shelve(issue: SealedIssue, dir: string, root: string): Promise<Written> {
+async function shelve(issue: SealedIssue, dir: string, root: string): Promise<Done> {
+  const { marker } = issue;
+  const shelf = dirname(dir);
   await openShelf(dir, root);
+  await refuseOccupied(join(shelf, currentName));
   await clearLeftovers(dir);
-  if ((await standingAt(dir)) === "nothing") {
-    const aside = await writeAside(issue, dir);
+  await refuseSecond(marker, { type: "shelf", root }, shelf);
+  const done = await putOnShelf(issue, dir);
+  await switchCurrent(shelf, basename(dir), marker);
+  return done;
+}
+
+async function putOnShelf(issue: SealedIssue, dir: string): Promise<Done> {
+  const standing = await standingAt(dir);
+  if (standing === "other" || standing === "link")
+    throw new IssueError(
+      "target",
+      `"${dir}" is ${standing === "link" ? "a link" : "a file"}, where the issue belongs; move it away`,
+    );
+  if (standing === "nothing") {
+    const aside = await writeAside(issue, dir, "writing");
     try {
       await rename(aside, dir);
       return { dir, outcome: "written" };
@@ -78,6 +119,7 @@ async function shelve(issue: SealedIssue, dir: string, root: string): Promise<Wr
   }
   const different = await differences(issue, dir);
   if (different.length === 0) return { dir, outcome: "unchanged" };
+  if (issue.marker.state === "interim") return replaceInterim(issue, dir);
   throw new IssueError(
     "differs",
     `"${dir}" is already there with other contents: ${nameSome(different, 10)}; ` +
@@ -85,50 +127,108 @@ async function shelve(issue: SealedIssue, dir: string, root: string): Promise<Wr
   );
 }
 
-async function replaceFolder(issue: SealedIssue, dir: string, target: Target, bookDir: string): Promise<Written> {
+/** Exchanges an interim issue on the shelf; while that is done, `current.html` leads to a whole copy of the new one. */
+async function replaceInterim(issue: SealedIssue, dir: string): Promise<Done> {
+  const [shelf, name] = [dirname(dir), basename(dir)];
+  const earlier = await earlierAt(dir, "issue");
+  if (earlier === "nothing" || !(await isCurrent(shelf, name))) return exchange(issue, dir, earlier);
+  const copy = await writeAside(issue, dir, "current");
+  try {
+    await switchCurrent(shelf, basename(copy), issue.marker);
+    return await exchange(issue, dir, earlier);
+  } finally {
+    await switchCurrent(shelf, name, issue.marker);
+    await rm(copy, { recursive: true });
+  }
+}
+
+async function replaceFolder(issue: SealedIssue, dir: string, target: Target, bookDir: string): Promise<Done> {
+  const { marker } = issue;
   if (target.type === "folder") {
     await checkTarget(target, bookDir);
     await refuseBook(dir, bookDir);
-    await clearLeftovers(dir);
-  } else {
-    await openShelf(dir, target.root);
-    await clearLeftovers(dir);
+    await refuseReissue(marker, [dir]);
+  } else await openShelf(dir, target.root);
+  await clearLeftovers(dir);
+  const earlier = await earlierAt(dir, marker.holds);
+  if (earlier === "earlier") {
+    if ((await differences(issue, dir)).length === 0) return { dir, outcome: "unchanged" };
+    await refuseOtherFinal(issue, dir);
   }
-  const earlier = await earlierAt(dir, issue.marker.holds);
-  if (earlier === "earlier" && (await differences(issue, dir)).length === 0) return { dir, outcome: "unchanged" };
-  await mkdir(dirname(dir), { recursive: true });
-  const fresh = await writeAside(issue, dir);
-  // Some systems rename onto an empty folder, some do not.
-  if (earlier === "nothing") {
-    if ((await standingAt(dir)) === "folder") await rmdir(dir);
-    await rename(fresh, dir);
-    return { dir, outcome: "written" };
-  }
-  const aside = await folderBeside("aside", dir);
-  await rmdir(aside);
-  await rename(dir, aside);
-  try {
-    await rename(fresh, dir);
-  } catch (error) {
-    await rename(aside, dir);
-    await rm(fresh, { recursive: true });
-    throw error;
-  }
-  await rm(aside, { recursive: true });
-  return { dir, outcome: "replaced" };
+  return exchange(issue, dir, earlier);
 }
 
-/** Makes the folder of a book's issues, and refuses one that a link leads elsewhere. */
+/** An untouched final issue stays, even where only its pages are other; one that was damaged is put right. */
+async function refuseOtherFinal(issue: SealedIssue, dir: string): Promise<void> {
+  const { marker } = issue;
+  if (marker.holds !== "issue" || marker.state !== "final") return;
+  const there = await verifyIssue(dir);
+  const known = there.marker;
+  if (!there.sound || known?.state !== "final") return;
+  if (known.number !== marker.number || known.revision !== marker.revision) return;
+  throw new IssueError(
+    "issued",
+    [
+      `revision ${marker.revision} was issued as final already, and a final revision is issued once`,
+      `  issued in "${dir}": issue's fingerprint ${there.issueFingerprint ?? ""}`,
+      `  built now:          issue's fingerprint ${issueFingerprint(issue)}`,
+      "the evidence is the same, but issue.json or the program changed; raise the revision in issue.json, or name another folder",
+    ].join("\n"),
+  );
+}
+
+async function exchange(issue: SealedIssue, dir: string, earlier: "nothing" | "earlier"): Promise<Done> {
+  await mkdir(dirname(dir), { recursive: true });
+  const fresh = await writeAside(issue, dir, "writing");
+  try {
+    // Some systems rename onto an empty folder, some do not.
+    if (earlier === "nothing") {
+      if ((await standingAt(dir)) === "folder") await rmdir(dir);
+      await rename(fresh, dir);
+      return { dir, outcome: "written" };
+    }
+    const aside = await folderBeside("aside", dir);
+    await rmdir(aside);
+    await rename(dir, aside);
+    try {
+      await rename(fresh, dir);
+    } catch (error) {
+      await rename(aside, dir);
+      throw error;
+    }
+    await rm(aside, { recursive: true });
+    return { dir, outcome: "replaced" };
+  } catch (error) {
+    await rm(fresh, { recursive: true, force: true });
+    throw error;
+  }
+}
+
+/** Makes the folder of a book's issues, and refuses one that a link leads elsewhere, or a file in its place. */
 async function openShelf(dir: string, root: string): Promise<void> {
   const shelf = dirname(dir);
+  await refuseOccupiedRoot(resolve(root));
+  await refuseOccupiedRoot(shelf);
   await mkdir(shelf, { recursive: true });
   const expected = join(await landingPath(resolve(root)), basename(shelf));
   if ((await landingPath(shelf)) !== expected)
     throw new IssueError("target", `"${shelf}" is a link to another place; put a folder there`);
 }
 
-async function writeAside(issue: SealedIssue, dir: string): Promise<string> {
-  const aside = await folderBeside("writing", dir);
+/** Refuses a place for folders in which, or on the way to which, a file stands. */
+async function refuseOccupiedRoot(dir: string): Promise<void> {
+  for (let path = dir; ; path = dirname(path)) {
+    // The dot at the end follows a link to a folder.
+    const standing = await standingAt(`${path}/.`).catch(() => "other" as const);
+    if (standing === "folder") return;
+    if (standing === "other" || (await standingAt(path).catch(() => "nothing")) !== "nothing")
+      throw new IssueError("target", `"${path}" is no folder; move it away, or name another place with --out`);
+    if (dirname(path) === path) return;
+  }
+}
+
+async function writeAside(issue: SealedIssue, dir: string, role: Role): Promise<string> {
+  const aside = await folderBeside(role, dir);
   try {
     const made = new Set<string>();
     for (const [path, content] of issue.files) {

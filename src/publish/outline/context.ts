@@ -4,11 +4,11 @@ import type { Chain } from "../../model/chain.ts";
 import type { Finding, Outcome, Subject } from "../../model/finding.ts";
 import type { Kind } from "../../model/kind.ts";
 import type { BookRecord } from "../../model/record.ts";
-import { atPointer, type Json } from "../../model/json.ts";
+import { atPointer, isList, type Json } from "../../model/json.ts";
 import { gravity, markOf, worst } from "../../model/mark.ts";
 import { rowName } from "../../model/stable.ts";
 import type { Inline, Mark, Target } from "../blocks.ts";
-import { addressOfRecord, calculationPage, frontKinds } from "./address.ts";
+import { addressOfRecord, calculationPage, frontKinds, rowSlugs } from "./address.ts";
 import { sectionsOf, type BookSection } from "./sections.ts";
 import { lowerTitle } from "./titles.ts";
 
@@ -115,12 +115,12 @@ export function kindOf(context: Context, record: Pick<BookRecord, "kind">): Kind
 }
 
 export function targetOf(context: Context, record: BookRecord, pointer = ""): Target {
-  return addressOfRecord(kindOf(context, record), record, rowOf(context, record, pointer));
+  return addressOfRecord(kindOf(context, record), record, slugOf(context, record, pointer));
 }
 
 /** Page of a calculation about a record or one of its rows. */
 export function pageOfComputed(context: Context, { calculation, subject, pointer }: Computed): string {
-  return calculationPage(calculation.id, subject, rowOf(context, subject, pointer) ?? "");
+  return calculationPage(calculation.id, subject, slugOf(context, subject, pointer));
 }
 
 /** "P01, N6": what a calculation is about, as a link to its page. */
@@ -144,6 +144,21 @@ export function rowOf(context: Context, record: BookRecord, pointer: string): st
   const field = kindOf(context, record).fields.get(list);
   if (field?.type !== "list" || index === undefined) return undefined;
   return rowName(field, atPointer(record.value, `/${list}/${index}`));
+}
+
+const slugs = new WeakMap<BookRecord, Map<string, readonly string[]>>();
+
+/** What a row of a record is called in addresses; undefined for a pointer that leads into no list of objects or texts. */
+export function slugOf(context: Context, record: BookRecord, pointer: string): string | undefined {
+  const [list = "", index] = pointer.split("/").slice(1);
+  const field = kindOf(context, record).fields.get(list);
+  const rows = record.value[list];
+  if (field?.type !== "list" || index === undefined || !isList(rows)) return undefined;
+  const known = slugs.get(record) ?? new Map<string, readonly string[]>();
+  slugs.set(record, known);
+  let names = known.get(list);
+  if (names === undefined) known.set(list, (names = rowSlugs(rows.map((row) => rowName(field, row)))));
+  return names[Number(index)];
 }
 
 /** "Shell course 1": what a record is called beside its id; "" when its kind has no label or the record no such field. */

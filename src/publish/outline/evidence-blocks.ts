@@ -1,7 +1,9 @@
 import { isList, isObject } from "../../model/json.ts";
-import { addressOf, type BookRecord } from "../../model/record.ts";
+import { addressOf, type BookFile, type BookRecord } from "../../model/record.ts";
+import { issuePath } from "../publication.ts";
 import type { Block, Note } from "../blocks.ts";
 import { linkTo, nameOf, plain, type Context } from "./context.ts";
+import { noFile } from "./landing.ts";
 
 /** Where the record stands, which original it was taken from, and who compared the two. */
 export function sourceNotes(context: Context, record: BookRecord): Note[] {
@@ -53,6 +55,7 @@ export function scanBlocks(context: Context, record: BookRecord): Block[] {
       const page = isObject(record.value["source"]) ? record.value["source"]["page"] : undefined;
       const isSource = linkOf(context, record, "/source/original") === original;
       return scanOf(
+        context,
         original,
         typeof page === "number" && isSource ? page : undefined,
         comparedSentence(context, record),
@@ -61,12 +64,30 @@ export function scanBlocks(context: Context, record: BookRecord): Block[] {
   ];
 }
 
-function scanOf(original: BookRecord, page: number | undefined, comparedBy: string): Extract<Block, { type: "scan" }> {
+const files = new WeakMap<Context, ReadonlyMap<string, BookFile>>();
+
+/** Files of the book by their path. */
+export function filesByPath(context: Context): ReadonlyMap<string, BookFile> {
+  const known = files.get(context) ?? new Map(context.judged.loaded.files.map((file) => [file.path, file]));
+  files.set(context, known);
+  return known;
+}
+
+function scanOf(
+  context: Context,
+  original: BookRecord,
+  page: number | undefined,
+  comparedBy: string,
+): Extract<Block, { type: "scan" }> {
   const { title, path, sha256, pages } = original.value;
+  const file = filesByPath(context).get(plain(path));
+  const other = file !== undefined && typeof sha256 === "string" && file.sha256 !== sha256;
   return {
     type: "scan",
-    title: `${original.id}, ${plain(title)}`,
-    path: plain(path),
+    title: plain(title) === "" ? original.id : `${original.id}, ${plain(title)}`,
+    path: file === undefined ? plain(path) : issuePath(file),
+    ...(file === undefined && { absent: noFile }),
+    ...(other && { remark: `The file that lies here is not the one recorded: its SHA-256 is ${file.sha256}.` }),
     sha256: plain(sha256),
     pages: typeof pages === "number" ? pages : 0,
     compared: comparedBy,

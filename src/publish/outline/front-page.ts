@@ -49,11 +49,18 @@ export function frontPage(
         type: "list",
         ordered: true,
         items: [
-          ["Compare the fingerprint below with the one on the signed paper sheet. It is also printed on every page."],
+          [
+            "Compare the evidence fingerprint below with the one on the signed paper sheet. It is also printed on every page, and covers records and originals.",
+          ],
           [
             "In the folder of this book run ",
             { type: "code", text: "sha256sum -c hashes.sha256" },
             ". Every line must end in OK.",
+          ],
+          [
+            "Run ",
+            { type: "code", text: "sha256sum hashes.sha256" },
+            " and compare with the fingerprint of the issue that was written down when it was received. It covers these pages, the PDF and the findings too, and so cannot be printed on them: it is written on the line below by hand.",
           ],
           [
             "To see which record or original moved, compare with ",
@@ -63,6 +70,11 @@ export function frontPage(
         ],
       },
       { type: "fingerprint", label: "Evidence fingerprint (SHA-256)", groups: judged.fingerprint.match(/.{4}/g) ?? [] },
+      {
+        type: "fingerprint",
+        label: "Fingerprint of this issue (SHA-256 of hashes.sha256), written by hand",
+        groups: Array.from({ length: 16 }, () => "____"),
+      },
       { type: "caution", text: cautions.map((text) => [text]) },
       { type: "heading", level: 2, text: "Contents" },
       { type: "contents", entries: contents },

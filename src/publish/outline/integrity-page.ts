@@ -1,5 +1,5 @@
 import type { Row } from "../blocks.ts";
-import type { Page } from "../publication.ts";
+import { issuePath, type Page } from "../publication.ts";
 import { linkTo, plain, type Context } from "./context.ts";
 import { plainTable } from "./plain-table.ts";
 
@@ -34,11 +34,8 @@ export function integrityPage(context: Context, number: string, section: number)
               {
                 type: "text",
                 text: [
-                  {
-                    type: "file",
-                    path: file.role === "original" ? file.path : `evidence/${file.path}`,
-                    text: file.path,
-                  },
+                  { type: "file", path: issuePath(file), text: file.path },
+                  ...(file.publishedAs === undefined ? [] : [`, which lies here as ${file.publishedAs}`]),
                 ],
               },
               record === undefined ? { type: "empty" } : { type: "text", text: [linkTo(context, record)] },

@@ -4,7 +4,7 @@ import type { AnswerSource } from "../../model/answer.ts";
 import type { Chain } from "../../model/chain.ts";
 import type { Kind } from "../../model/kind.ts";
 import type { Block, ContentsEntry } from "../blocks.ts";
-import type { Appendix, Page, Publication } from "../publication.ts";
+import { issuePath, type Appendix, type Page, type Publication } from "../publication.ts";
 import { calculationPageOf } from "./calculation-page.ts";
 import { calculationSummary } from "./calculation-summary.ts";
 import { chainBlock } from "./chain-block.ts";
@@ -15,8 +15,11 @@ import { judgedWithPage } from "./judged-with-page.ts";
 import { notCheckedPage } from "./not-checked-page.ts";
 import { requirementsPage } from "./requirements-page.ts";
 import { contextOf, grouped, plain, targetOf, type Context } from "./context.ts";
+import { filesByPath } from "./evidence-blocks.ts";
 import { frontPage, name } from "./front-page.ts";
 import { openingUrl } from "./opening.ts";
+import { withLandings } from "./landing.ts";
+import { withOwn } from "./own.ts";
 import { groupPages, openingPage, recordPage, recordsOf } from "./section-pages.ts";
 
 /** Lays the whole book out as pages of blocks: the only place that decides what the book says. Pure. */
@@ -60,14 +63,17 @@ export function outline(
       title: section.title,
       opening: openingUrl(index),
     })),
-    pages: [
-      frontPage(
-        context,
-        contents,
-        laid.map(({ section, kinds }) => ({ title: section.title, kinds })),
-      ),
-      ...laid.flatMap(({ pages }) => pages),
-    ],
+    pages: withLandings(
+      [
+        frontPage(
+          context,
+          contents,
+          laid.map(({ section, kinds }) => ({ title: section.title, kinds })),
+        ),
+        ...laid.flatMap(({ pages }) => pages),
+      ],
+      new Set(judged.loaded.files.map(issuePath)),
+    ),
     originals: originalsOf(context),
     tool,
   };
@@ -152,12 +158,6 @@ function numbered(page: Page): Page {
   });
 }
 
-/** The page with other members; blocks that are made when they are read stay so. */
-function withOwn(page: Page, members: Partial<Page>): Page {
-  const descriptors = { ...Object.getOwnPropertyDescriptors(page), ...Object.getOwnPropertyDescriptors(members) };
-  return Object.defineProperties({}, descriptors) as Page;
-}
-
 /** A fingerprint of the definitions themselves: another rule, formula, limit or table gives another. */
 function definitionsHash(judged: JudgedBook): string {
   const { kinds, ...rest } = judged.definitions;
@@ -168,17 +168,16 @@ function definitionsHash(judged: JudgedBook): string {
 }
 
 function originalsOf(context: Context): Appendix[] {
-  const present = new Set(
-    context.judged.loaded.files.filter(({ role }) => role === "original").map(({ path }) => path),
-  );
+  const files = filesByPath(context);
   return [...(context.judged.graph.byKind.get("original")?.values() ?? [])].flatMap((record): Appendix[] => {
     const { path, sha256, pages, title, mediaType } = record.value;
-    if (typeof path !== "string" || !present.has(path)) return [];
+    const file = files.get(plain(path));
+    if (file === undefined) return [];
     return [
       {
         id: record.id,
         title: plain(title),
-        path,
+        path: issuePath(file),
         sha256: plain(sha256),
         pages: typeof pages === "number" ? pages : 0,
         mediaType: plain(mediaType),

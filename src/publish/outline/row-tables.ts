@@ -4,7 +4,7 @@ import type { BookRecord } from "../../model/record.ts";
 import { rowName } from "../../model/stable.ts";
 import type { Block, Cell, Column, Row, TableBlock } from "../blocks.ts";
 import { rowAnchor } from "./address.ts";
-import type { Context } from "./context.ts";
+import { slugOf, type Context } from "./context.ts";
 import { cellOf, commonUnit, labelOfField, textOf } from "./values.ts";
 
 /** What stays the same while the nested values of a record are laid out. */
@@ -71,9 +71,8 @@ export function tablesOfRows(
   if (columns.length > widest && rows.length <= fewRows)
     return [...turnedTable(context, record, field, rows, pointer, columns, layout), ...deeper()];
   const printedRows = rows.map((row, index): Row => {
-    const name = rowName(field, row);
     return {
-      ...(name !== undefined && { anchor: `${prefix}${rowAnchor(name)}` }),
+      ...anchorOf(context, record, `${pointer}/${index}`, prefix),
       cells: columns.map(({ name: column, field: one, common }) =>
         cellOf(context, record, one, isObject(row) ? row[column] : undefined, `${pointer}/${index}/${column}`, common),
       ),
@@ -101,7 +100,10 @@ function turnedTable(
 ): Block[] {
   const [key, ...rest] = columns;
   const heads = rows.map((row, index) => rowName(field, row) ?? String(index + 1));
-  const anchors = heads.map((head): Block => ({ type: "anchor", anchor: `${prefix}${rowAnchor(head)}` }));
+  const anchors = rows.flatMap((_row, index): Block[] => {
+    const { anchor } = anchorOf(context, record, `${pointer}/${index}`, prefix);
+    return anchor === undefined ? [] : [{ type: "anchor", anchor }];
+  });
   const table: TableBlock = {
     type: "table",
     number: next(),
@@ -126,6 +128,12 @@ function turnedTable(
     wide: rows.length > 3,
   };
   return [...anchors, table];
+}
+
+/** Where links to a row of a record land; rows inside rows are nowhere linked to. */
+function anchorOf(context: Context, record: BookRecord, pointer: string, prefix: string): { readonly anchor?: string } {
+  const slug = pointer.split("/").length === 3 ? slugOf(context, record, pointer) : undefined;
+  return slug === undefined ? {} : { anchor: `${prefix}${rowAnchor(slug)}` };
 }
 
 /** Rows without groups of their own are set in groups of five, so that the eye keeps its line. */

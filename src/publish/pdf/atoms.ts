@@ -1,3 +1,4 @@
+import { spellControlsInLines } from "../../model/spelled.ts";
 import type { Inline, Target, Text } from "../blocks.ts";
 import type { LinkTo } from "./canvas.ts";
 import type { Box } from "./formula-boxes.ts";
@@ -77,7 +78,7 @@ export function wordsOf(fonts: Fonts, text: Text, style: TextStyle, known: (dest
       add({ ...look, text: "", width: box.width, box });
       continue;
     }
-    const raw = typeof inline === "string" ? inline : inline.text;
+    const raw = spellControlsInLines(typeof inline === "string" ? inline : inline.text);
     const keep = typeof inline !== "string" && inline.type === "whole";
     const parts = keep ? [raw.trim()] : raw.split(/([ \n\r\t]+)/);
     parts.forEach((part, index) => {

@@ -1,5 +1,6 @@
 import MarkdownIt from "markdown-it";
 import type { Inline, Text } from "../blocks.ts";
+import { boundedRemark, boundedTables } from "../remarks.ts";
 import type { Piece } from "./flow.ts";
 import { listPieces } from "./lists.ts";
 import { mm, styles, textWidth, type TextStyle } from "./measures.ts";
@@ -19,7 +20,10 @@ export function prosePieces(setter: PageSetter, source: string): readonly Piece[
   let firstOfItem = false;
   // Cells of a row of a table: printed on a line, kept apart by bars.
   let cells: Text[] | undefined;
-  for (const token of markdown.parse(source, {})) {
+  const tokens = boundedTables(markdown.parse(boundedRemark(source), {}), (sentence) =>
+    markdown.parse(`*${sentence}*`, {}),
+  );
+  for (const token of tokens) {
     if (token.type === "ordered_list_open" || token.type === "bullet_list_open")
       counters.push({ ordered: token.type.startsWith("o"), count: 0 });
     else if (token.type === "ordered_list_close" || token.type === "bullet_list_close") counters.pop();

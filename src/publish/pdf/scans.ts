@@ -16,8 +16,19 @@ export function scanPieces(setter: PageSetter, block: Extract<Block, { type: "sc
   const which = block.page === undefined ? `pages: ${block.pages}` : `page ${block.page} of ${block.pages}`;
   const body = pile([
     set([{ type: "strong", text: block.title }], styles.text),
-    set([{ type: "file", path: block.path, text: block.path }, `, ${which}`], styles.table),
-    ...(setter.copied(block.path) ? [copyLine(setter, dest)] : []),
+    set(
+      [
+        block.absent === undefined
+          ? { type: "file", path: block.path, text: block.path }
+          : { type: "code", text: block.path },
+        `, ${which}`,
+      ],
+      styles.table,
+    ),
+    ...[block.absent, block.remark].flatMap((said) =>
+      said === undefined ? [] : [set([{ type: "strong", text: said }], styles.table)],
+    ),
+    ...(block.absent === undefined && setter.copied(block.path) ? [copyLine(setter, dest)] : []),
     set(
       [
         { type: "soft", text: "SHA-256 " },

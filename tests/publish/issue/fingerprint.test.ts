@@ -163,6 +163,6 @@ describe("portable paths", () => {
     expect(folderName("TQ423-01")).toBe("TQ423-01");
     expect(folderName("TQ 423/01 é.")).toBe("TQ-423-01-e");
     expect(folderName("../../etc")).toBe("etc");
-    for (const text of ["", "..", "///", "con"]) expect(() => folderName(text)).toThrow(IssueError);
+    for (const text of ["", "..", "///", "con"]) expect(folderName(text)).toMatch(/^unnamed-[0-9a-f]{8}$/);
   });
 });

@@ -35,11 +35,18 @@ export async function contents(dir: string): Promise<Readonly<Record<string, str
 
 const scan = new Uint8Array([0x25, 0x50, 0x44, 0x46, 0, 255, 128]);
 
+/** A page as far as verifying reads it: the fingerprint whole, and its beginning at the foot. */
+export const pagePrinting = (fingerprint: string): string => {
+  const groups = fingerprint.match(/.{4}/g) ?? [];
+  const items = groups.map((group) => `<li>${group}</li>`).join("");
+  return `<!doctype html>\n<figure class="fingerprint"><ul>${items}</ul></figure><footer><code>${groups.slice(0, 4).join(" ")}</code></footer>\n`;
+};
+
 /** A small issue: two pages, two records, issue.json, one original. */
 export function sampleFiles(changes: Readonly<Record<string, Content>> = {}): ReadonlyMap<string, Content> {
-  return new Map<string, Content>(
+  const files = new Map<string, Content>(
     Object.entries({
-      "index.html": "<!doctype html>\n",
+      "index.html": "",
       "joint/r-L1.html": "<p>L1 Ø</p>\n",
       "evidence/book.json": `{"kind":"book"}\n`,
       "evidence/weld-log/seams.json": `{"kind":"weld-log"}\n`,
@@ -49,23 +56,30 @@ export function sampleFiles(changes: Readonly<Record<string, Content>> = {}): Re
       ...changes,
     }),
   );
+  if (files.get("index.html") === "") files.set("index.html", pagePrinting(evidenceOf(files)));
+  return files;
 }
 
 /** The marker that belongs to `sampleFiles`. */
 export function sampleMarker(files = sampleFiles(), changes: Partial<Marker> = {}): Marker {
-  const evidence = [...files].flatMap(([path, content]) =>
-    path.startsWith("evidence/") || path.startsWith("files/")
-      ? [{ path: path.replace(/^evidence\//, ""), sha256: sha256(content) }]
-      : [],
-  );
   return {
     format: 1,
     holds: "issue",
     number: "TQ423-01",
     revision: "0",
     state: "final",
-    fingerprint: evidenceFingerprint(evidence),
+    fingerprint: evidenceOf(files),
     tool: "databook 0.1.0",
     ...changes,
   };
+}
+
+function evidenceOf(files: ReadonlyMap<string, Content>): string {
+  return evidenceFingerprint(
+    [...files].flatMap(([path, content]) =>
+      path.startsWith("evidence/") || path.startsWith("files/")
+        ? [{ path: path.replace(/^evidence\//, ""), sha256: sha256(content) }]
+        : [],
+    ),
+  );
 }

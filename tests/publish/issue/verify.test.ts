@@ -3,7 +3,8 @@ import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { IssueError, sha256, verifyIssue, writeIssue } from "../../../src/publish/issue/index.ts";
 import { hashLines } from "../../../src/model/fingerprint.ts";
-import { contents, freshFolder, put, sampleFiles, sampleMarker } from "./folders.ts";
+import { parseHashList } from "../../../src/publish/issue/hash-list.ts";
+import { contents, freshFolder, pagePrinting, put, sampleFiles, sampleMarker } from "./folders.ts";
 
 async function published(): Promise<string> {
   const root = await freshFolder();
@@ -11,6 +12,15 @@ async function published(): Promise<string> {
   await put(root, { "records/book.json": "{}" });
   await writeIssue(sampleFiles(), sampleMarker(), { type: "folder", dir }, join(root, "records"));
   return dir;
+}
+
+/** Changes files of an issue, and their lines in its hash list alike. */
+async function forge(dir: string, files: Readonly<Record<string, string>>): Promise<void> {
+  await put(dir, files);
+  const list = parseHashList((await contents(dir))["hashes.sha256"] ?? "").files;
+  const lines = new Map(list.map(({ path, sha256: hash }) => [path, hash]));
+  for (const [path, text] of Object.entries(files)) lines.set(path, sha256(text));
+  await put(dir, { "hashes.sha256": hashLines([...lines].map(([path, hash]) => ({ path, sha256: hash }))) });
 }
 
 describe("verify", () => {
@@ -25,8 +35,10 @@ describe("verify", () => {
       changed: [],
       missing: [],
       extra: [],
+      emptyFolders: [],
       faults: [],
       fingerprint: { recorded: fingerprint, recomputed: fingerprint },
+      issueFingerprint: sha256((await contents(moved))["hashes.sha256"] ?? ""),
       sound: true,
     });
   });
@@ -49,7 +61,10 @@ describe("verify", () => {
     const result = await verifyIssue(dir);
     expect(result.changed).toEqual(["evidence/book.json"]);
     expect(result.fingerprint?.recomputed).not.toBe(result.fingerprint?.recorded);
-    expect(result.faults).toEqual(["the evidence gives another fingerprint than the issue states"]);
+    expect(result.faults).toEqual([
+      "the evidence gives another fingerprint than published.json states",
+      "the evidence gives another fingerprint than the page index.html prints",
+    ]);
   });
 
   test("a changed original whose hash was forged in the list is found by the fingerprint", async () => {
@@ -61,7 +76,7 @@ describe("verify", () => {
     });
     const result = await verifyIssue(dir);
     expect(result).toMatchObject({ changed: [], missing: [], extra: [], sound: false });
-    expect(result.faults).toHaveLength(1);
+    expect(result.faults).toHaveLength(2);
   });
 
   test("a removed file and an added one", async () => {
@@ -118,7 +133,35 @@ describe("verify", () => {
     await put(dir, { "published.json": marker, "hashes.sha256": list });
     const result = await verifyIssue(dir);
     expect(result.fingerprint).toEqual({ recorded: "0".repeat(64), recomputed: sampleMarker().fingerprint });
-    expect(result.faults).toEqual(["the evidence gives another fingerprint than the issue states"]);
+    expect(result.faults).toEqual(["the evidence gives another fingerprint than published.json states"]);
+  });
+
+  test("a page that prints another fingerprint, though its line in the list says so too", async () => {
+    const dir = await published();
+    await forge(dir, { "index.html": pagePrinting("a".repeat(64)) });
+    const result = await verifyIssue(dir);
+    expect(result).toMatchObject({ changed: [], missing: [], extra: [], sound: false });
+    expect(result.faults).toEqual(["the evidence gives another fingerprint than the page index.html prints"]);
+    await forge(dir, { "index.html": "<p>no fingerprint at all" });
+    expect((await verifyIssue(dir)).faults).toEqual(["index.html prints no evidence fingerprint to compare with"]);
+  });
+
+  test.each(["joint/r-L1.html", "findings.json", "book.pdf"])(
+    "%s changed together with its line in the list moves the issue's fingerprint and nothing else",
+    async (path) => {
+      const dir = await published();
+      const before = await verifyIssue(dir);
+      await forge(dir, { [path]: "forged" });
+      const after = await verifyIssue(dir);
+      expect(after).toMatchObject({ sound: true, fingerprint: before.fingerprint });
+      expect(after.issueFingerprint).not.toBe(before.issueFingerprint);
+    },
+  );
+
+  test("an added empty folder", async () => {
+    const dir = await published();
+    await mkdir(join(dir, "notes/deep"), { recursive: true });
+    expect(await verifyIssue(dir)).toMatchObject({ extra: [], emptyFolders: ["notes/deep"], sound: false });
   });
 
   test("a hash list that points out of the folder reads nothing there", async () => {

@@ -38,11 +38,11 @@ test("an earlier issue comes back when the new one cannot take its place", async
   const root = await freshFolder();
   await put(root, { "records/book.json": "{}" });
   const target = { type: "folder", dir: join(root, "issue") } as const;
-  await writeIssue(sampleFiles(), sampleMarker(), target, join(root, "records"));
+  await writeIssue(sampleFiles(), sampleMarker(sampleFiles(), { state: "interim" }), target, join(root, "records"));
   const before = await contents(target.dir);
   failing.rename = ".databook-writing-issue-";
   await expect(
-    writeIssue(sampleFiles({ "x.html": "x" }), sampleMarker(), target, join(root, "records")),
+    writeIssue(sampleFiles({ "x.html": "x" }), sampleMarker(sampleFiles(), { state: "interim" }), target, join(root, "records")),
   ).rejects.toThrow("busy");
   expect(await contents(target.dir)).toEqual(before);
   expect((await readdir(root)).sort()).toEqual(["issue", "records"]);

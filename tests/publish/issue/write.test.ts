@@ -1,8 +1,18 @@
 import { spawnSync } from "node:child_process";
-import { mkdir, readdir, rename, symlink, writeFile } from "node:fs/promises";
+import { existsSync, statSync } from "node:fs";
+import { mkdir, readdir, readFile, rename, symlink, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { checkTarget, IssueError, verifyIssue, writeIssue, type Marker } from "../../../src/publish/issue/index.ts";
+import {
+  checkTarget,
+  IssueError,
+  refuseSecond,
+  shelfOf,
+  verifyIssue,
+  writeIssue,
+  type Marker,
+} from "../../../src/publish/issue/index.ts";
+import { clearLeftovers } from "../../../src/publish/issue/leftovers.ts";
 import { contents, freshFolder, put, sampleFiles, sampleMarker } from "./folders.ts";
 
 const mark = sampleMarker().fingerprint.slice(0, 8);
@@ -29,6 +39,8 @@ async function refusal(work: Promise<unknown>): Promise<IssueError> {
   return error;
 }
 
+const interim = (changes: Partial<Marker> = {}) => sampleMarker(sampleFiles(), { state: "interim", ...changes });
+
 const findings: ReadonlyMap<string, string> = new Map([
   ["findings.json", "{}"],
   ["findings.html", "<p>"],
@@ -38,7 +50,7 @@ const findingsMarker = (): Marker => sampleMarker(sampleFiles(), { holds: "findi
 describe("on the shelf", () => {
   test("an issue stands whole under revision, state and fingerprint, and current.html leads to it", async () => {
     const { book, shelf, issue, root } = await place();
-    expect(await writeIssue(sampleFiles(), sampleMarker(), shelf, book)).toEqual({ dir: issue, outcome: "written" });
+    expect(await writeIssue(sampleFiles(), sampleMarker(), shelf, book)).toMatchObject({ dir: issue, outcome: "written" });
     expect((await verifyIssue(issue)).sound).toBe(true);
     const current = (await contents(join(root, "out/TQ423-01")))["current.html"];
     expect(current).toContain(`content="0; url=0-final-${mark}/index.html"`);
@@ -50,7 +62,7 @@ describe("on the shelf", () => {
     const { book, shelf, issue, root } = await place();
     await writeIssue(sampleFiles(), sampleMarker(), shelf, book);
     const before = await contents(root);
-    expect(await writeIssue(sampleFiles(), sampleMarker(), shelf, book)).toEqual({ dir: issue, outcome: "unchanged" });
+    expect(await writeIssue(sampleFiles(), sampleMarker(), shelf, book)).toMatchObject({ dir: issue, outcome: "unchanged" });
     expect(await contents(root)).toEqual(before);
   });
 
@@ -82,7 +94,7 @@ describe("on the shelf", () => {
     expect(current).not.toContain("<script>");
   });
 
-  test("what an interrupted run left is removed; what a running process holds is not", async () => {
+  test("what interrupted runs left is removed, whatever they wrote; what a running process holds is not", async () => {
     const { book, shelf, issue, root } = await place();
     const parent = join(root, "out/TQ423-01");
     const dead = `.databook-writing-0-final-${mark}-${ended()}-0a1b2cAbCdEf`;
@@ -92,7 +104,7 @@ describe("on the shelf", () => {
     for (const name of [dead, alive, earlierRun, other]) await put(parent, { [`${name}/index.html`]: "half" });
     await writeIssue(sampleFiles(), sampleMarker(), shelf, book);
     const left = (await readdir(parent)).filter((name) => name.startsWith("."));
-    expect(left.sort()).toEqual([alive, other].sort());
+    expect(left).toEqual([alive]);
     expect((await verifyIssue(issue)).sound).toBe(true);
   });
 
@@ -129,6 +141,146 @@ describe("on the shelf", () => {
   });
 });
 
+describe("a final revision is issued once", () => {
+  const other = sampleFiles({ "evidence/book.json": `{"kind":"book","other":true}\n` });
+
+  test("with other evidence it is refused on the shelf; both fingerprints are named, nothing is left", async () => {
+    const { book, shelf, root } = await place();
+    await writeIssue(sampleFiles(), sampleMarker(), shelf, book);
+    const before = await contents(root);
+    const error = await refusal(writeIssue(other, sampleMarker(other), shelf, book));
+    expect(error.code).toBe("issued");
+    expect(error.message).toContain(`evidence fingerprint ${sampleMarker().fingerprint}`);
+    expect(error.message).toContain(`evidence fingerprint ${sampleMarker(other).fingerprint}`);
+    expect(error.message).toContain("raise the revision in issue.json, and say in its history why");
+    expect(await contents(root)).toEqual(before);
+  });
+
+  test("so it is in a named folder, and another revision there is replaced", async () => {
+    const { book, root } = await place();
+    const dir = join(root, "issue");
+    await writeIssue(sampleFiles(), sampleMarker(), folder(dir), book);
+    expect((await refusal(writeIssue(other, sampleMarker(other), folder(dir), book))).code).toBe("issued");
+    const next = sampleMarker(other, { revision: "1" });
+    expect(await writeIssue(other, next, folder(dir), book)).toMatchObject({ outcome: "replaced" });
+  });
+
+  test("the shelf is asked also where the issue goes elsewhere", async () => {
+    const { book, shelf, root } = await place();
+    await writeIssue(sampleFiles(), sampleMarker(), shelf, book);
+    const target = folder(join(root, "elsewhere"));
+    const shelfHere = shelfOf(shelf.root, "TQ423-01");
+    expect((await refusal(refuseSecond(sampleMarker(other), target, shelfHere))).code).toBe("issued");
+    await refuseSecond(sampleMarker(), target, shelfHere);
+    await refuseSecond(sampleMarker(other, { revision: "1" }), target, shelfHere);
+    await refuseSecond(sampleMarker(other, { number: "TQ423-02" }), target, shelfHere);
+    await refuseSecond(sampleMarker(other, { state: "interim" }), target, shelfHere);
+  });
+
+  test("in a named folder the same evidence with other pages is refused while the issue there is untouched", async () => {
+    const { book, root } = await place();
+    const dir = join(root, "issue");
+    await writeIssue(sampleFiles(), sampleMarker(), folder(dir), book);
+    const pages = sampleFiles({ "joint/r-L1.html": "<p>other</p>" });
+    const error = await refusal(writeIssue(pages, sampleMarker(), folder(dir), book));
+    expect(error.message).toContain(`issue's fingerprint ${(await verifyIssue(dir)).issueFingerprint ?? ""}`);
+    await put(dir, { "joint/r-L1.html": "damaged" });
+    expect(await writeIssue(pages, sampleMarker(), folder(dir), book)).toMatchObject({ outcome: "replaced" });
+  });
+});
+
+describe("an interim issue on the shelf", () => {
+  test("with other bytes is replaced, and current.html leads to a whole issue at every moment", async () => {
+    const { book, shelf, root } = await place();
+    const parent = join(root, "out/TQ423-01");
+    await writeIssue(sampleFiles({ "old.html": "old" }), interim(), shelf, book);
+    const seen: boolean[] = [];
+    let running = true;
+    const watch = (async () => {
+      while (running) {
+        const page = await readFile(join(parent, "current.html"), "utf8");
+        const name = /url=([^"]*)\/index.html/.exec(page)?.[1] ?? "";
+        // The page may be exchanged between the two looks; what it says then must stand.
+        const stands = existsSync(join(parent, name, "index.html"));
+        if (stands || (await readFile(join(parent, "current.html"), "utf8")) === page) seen.push(stands);
+      }
+    })();
+    for (let n = 0; n < 10; n++)
+      expect(await writeIssue(sampleFiles({ "n.html": String(n) }), interim(), shelf, book)).toMatchObject({
+        dir: join(parent, `0-interim-${mark}`),
+        outcome: "replaced",
+      });
+    running = false;
+    await watch;
+    expect(seen.length).toBeGreaterThan(10);
+    expect(seen).not.toContain(false);
+    expect((await readdir(parent)).sort()).toEqual([`0-interim-${mark}`, "current.html"]);
+    expect(await contents(join(parent, `0-interim-${mark}`))).not.toHaveProperty("old.html");
+  });
+
+  test("one that somebody put a file into is refused, and named", async () => {
+    const { book, shelf, root } = await place();
+    await writeIssue(sampleFiles(), interim(), shelf, book);
+    await put(join(root, "out/TQ423-01", `0-interim-${mark}`), { "notes.txt": "mine" });
+    const error = await refusal(writeIssue(sampleFiles({ "x.html": "x" }), interim(), shelf, book));
+    expect(error.message).toContain("notes.txt");
+  });
+
+  test("a run that ended half-way is mended by the next, whatever its stage", async () => {
+    const { book, shelf, root } = await place();
+    const parent = join(root, "out/TQ423-01");
+    const name = `0-interim-${mark}`;
+    await writeIssue(sampleFiles(), interim(), shelf, book);
+    const before = await contents(join(parent, name));
+    const tail = `${name}-${ended()}-0a1b2cAbCdEf`;
+    await rename(join(parent, name), join(parent, `.databook-aside-${tail}`));
+    await put(parent, {
+      [`.databook-current-${tail}/index.html`]: "whole",
+      "current.html": `<a href=".databook-current-${tail}/index.html">`,
+    });
+    await clearLeftovers(join(parent, "0-interim-ffffffff"));
+    expect(await contents(join(parent, name))).toEqual(before);
+    expect((await readdir(parent)).sort()).toEqual([name, "current.html"]);
+    expect((await contents(parent))["current.html"]).toContain(`"${name}/index.html"`);
+  });
+});
+
+describe("what an issue folder is like", () => {
+  test("it has the mode the user's folders have", async () => {
+    const { book, shelf, issue, root } = await place();
+    await mkdir(join(root, "usual"));
+    await writeIssue(sampleFiles(), sampleMarker(), shelf, book);
+    expect(statSync(issue).mode).toBe(statSync(join(root, "usual")).mode);
+    expect(statSync(join(issue, "joint")).mode).toBe(statSync(join(root, "usual")).mode);
+  });
+
+  test.each(["out", "out/TQ423-01", `out/TQ423-01/0-final-${mark}`])(
+    "a file in the place of %s is a clear refusal and leaves nothing",
+    async (path) => {
+      const { book, shelf, root } = await place();
+      await put(root, { [path]: "a file" });
+      const before = await contents(root);
+      const error = await refusal(writeIssue(sampleFiles(), sampleMarker(), shelf, book));
+      expect(error.message).toContain(`"${join(root, path)}" is `);
+      expect(error.message).toContain("move it away");
+      expect(await contents(root)).toEqual(before);
+    },
+  );
+
+  test("a folder in the place of current.html is a clear refusal before anything is written", async () => {
+    const { book, shelf, root } = await place();
+    await mkdir(join(root, "out/TQ423-01/current.html"), { recursive: true });
+    expect((await refusal(writeIssue(sampleFiles(), sampleMarker(), shelf, book))).message).toContain("current.html");
+    expect(await readdir(join(root, "out/TQ423-01"))).toEqual(["current.html"]);
+  });
+
+  test("a number without a letter or digit still gives a folder", async () => {
+    const { book, shelf } = await place();
+    const { dir } = await writeIssue(sampleFiles(), interim({ number: "帳", revision: "" }), shelf, book);
+    expect(dir).toMatch(/out\/unnamed-[0-9a-f]{8}\/unnamed-e3b0c442-interim-[0-9a-f]{8}$/);
+  });
+});
+
 describe("in a named folder", () => {
   test("a new or an empty folder gets exactly the issue", async () => {
     const { book, root } = await place();
@@ -146,11 +298,11 @@ describe("in a named folder", () => {
   test("an earlier issue there is replaced whole, and left alone when equal", async () => {
     const { book, root } = await place();
     const dir = join(root, "issue");
-    await writeIssue(sampleFiles({ "old.html": "old" }), sampleMarker(), folder(dir), book);
-    expect(await writeIssue(sampleFiles(), sampleMarker(), folder(dir), book)).toEqual({ dir, outcome: "replaced" });
+    await writeIssue(sampleFiles({ "old.html": "old" }), interim(), folder(dir), book);
+    expect(await writeIssue(sampleFiles(), interim(), folder(dir), book)).toMatchObject({ dir, outcome: "replaced" });
     expect(Object.keys(await contents(dir))).not.toContain("old.html");
     expect((await verifyIssue(dir)).sound).toBe(true);
-    expect(await writeIssue(sampleFiles(), sampleMarker(), folder(dir), book)).toEqual({ dir, outcome: "unchanged" });
+    expect(await writeIssue(sampleFiles(), interim(), folder(dir), book)).toMatchObject({ dir, outcome: "unchanged" });
     expect((await readdir(root)).sort()).toEqual(["issue", "records"]);
   });
 
@@ -229,7 +381,7 @@ describe("findings report of a final issue that did not pass", () => {
       current: (await contents(join(root, "out/TQ423-01")))["current.html"],
     };
     const first = await writeIssue(findings, findingsMarker(), shelf, book);
-    expect(first).toEqual({ dir: join(root, "out/TQ423-01", `findings-${mark}`), outcome: "written" });
+    expect(first).toMatchObject({ dir: join(root, "out/TQ423-01", `findings-${mark}`), outcome: "written" });
     const changed = new Map([...findings, ["findings.json", "[]"]]);
     expect(await writeIssue(changed, findingsMarker(), shelf, book)).toMatchObject({ outcome: "replaced" });
     expect((await contents(first.dir))["findings.json"]).toBe("[]");
@@ -246,7 +398,7 @@ describe("findings report of a final issue that did not pass", () => {
     const dir = join(root, "issue");
     await writeIssue(sampleFiles(), sampleMarker(), folder(dir), book);
     const before = await contents(dir);
-    expect(await writeIssue(findings, findingsMarker(), folder(`${dir}/`), book)).toEqual({
+    expect(await writeIssue(findings, findingsMarker(), folder(`${dir}/`), book)).toMatchObject({
       dir: `${dir}-findings`,
       outcome: "written",
     });

@@ -1,0 +1,68 @@
+import { cpSync, existsSync, mkdtempSync, readdirSync, realpathSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { PDFDocument } from "pdf-lib";
+import { afterAll, describe, expect, test } from "vitest";
+import { blocks } from "../../src/model/finding.ts";
+import { judgeBook, publishBook, readBook } from "../../src/pipeline.ts";
+import { sealIssue } from "../../src/publish/issue/hash-list.ts";
+import { reportedBook } from "../../src/report/report.ts";
+import { boilerBook, demoBook } from "../support/demo-book.ts";
+import { mutateBook } from "../support/mutations.ts";
+
+/** How many mutated books of each sort are published; a search by hand sets more. */
+const runs = Number(process.env["MUTATED_BOOKS"] ?? 0);
+const first = Number(process.env["MUTATED_FROM"] ?? 1);
+const starter = join(import.meta.dirname, "../../records");
+
+const dir = realpathSync(mkdtempSync(join(tmpdir(), "databook-mutated-")));
+afterAll(() => rmSync(dir, { recursive: true, force: true }));
+
+async function publishMutated(book: string, seed: number): Promise<void> {
+  const copy = join(dir, String(seed));
+  cpSync(book, copy, { recursive: true });
+  // A few originals are enough: that the others are missing is one more thing to say.
+  for (const [at, name] of (existsSync(join(copy, "files"))
+    ? readdirSync(join(copy, "files"), { withFileTypes: true })
+    : []
+  ).entries())
+    if (at > 2) rmSync(join(copy, "files", name.name), { recursive: true });
+  const done = mutateBook(copy, seed);
+  try {
+    const read = readBook(copy);
+    if (read.fatal.length > 0) return;
+    const judged = judgeBook(read);
+    const { files } = await publishBook(judged);
+    const { number, revision, state, fingerprint } = reportedBook(judged);
+    const sealed = sealIssue(files, { format: 1, holds: "issue", number, revision, state, fingerprint, tool: "t" });
+    expect(sealed.files.has("index.html")).toBe(true);
+    const report = JSON.parse(String(files.get("findings.json"))) as {
+      findings: unknown[];
+      counts: Record<string, number>;
+    };
+    expect(report.findings).toHaveLength(judged.findings.length);
+    void blocks;
+    await PDFDocument.load(files.get("book.pdf") as Uint8Array, { updateMetadata: false });
+  } catch (error) {
+    throw new Error(
+      `seed ${seed} (${done.join("; ")}): ${error instanceof Error ? (error.stack ?? "").slice(0, 1500) : String(error)}`,
+      { cause: error },
+    );
+  } finally {
+    rmSync(copy, { recursive: true });
+  }
+}
+
+describe.each([
+  ["starter", starter, 3],
+  ["receiver", demoBook, 1],
+  ["boiler", boilerBook, 0.3],
+])("a mutated book of the %s is published", (_name, book, share) => {
+  test.each(Array.from({ length: Math.ceil(runs * share) }, (_, at) => first + at))(
+    "%i",
+    { timeout: 120_000 },
+    async (seed) => {
+      await publishMutated(book, seed);
+    },
+  );
+});
