@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { PDFDocument } from "pdf-lib";
 import { afterAll, describe, expect, test } from "vitest";
 import { blocks } from "../../src/model/finding.ts";
+import type { JudgedBook } from "../../src/model/book.ts";
 import { judgeBook, publishBook, readBook } from "../../src/pipeline.ts";
 import { sealIssue } from "../../src/publish/issue/hash-list.ts";
 import { reportedBook } from "../../src/report/report.ts";
@@ -11,7 +12,7 @@ import { boilerBook, demoBook } from "../support/demo-book.ts";
 import { mutateBook } from "../support/mutations.ts";
 
 /** How many mutated books of each sort are published; a search by hand sets more. */
-const runs = Number(process.env["MUTATED_BOOKS"] ?? 0);
+const runs = Number(process.env["MUTATED_BOOKS"] ?? 2);
 const first = Number(process.env["MUTATED_FROM"] ?? 1);
 const starter = join(import.meta.dirname, "../../records");
 
@@ -36,12 +37,7 @@ async function publishMutated(book: string, seed: number): Promise<void> {
     const { number, revision, state, fingerprint } = reportedBook(judged);
     const sealed = sealIssue(files, { format: 1, holds: "issue", number, revision, state, fingerprint, tool: "t" });
     expect(sealed.files.has("index.html")).toBe(true);
-    const report = JSON.parse(String(files.get("findings.json"))) as {
-      findings: unknown[];
-      counts: Record<string, number>;
-    };
-    expect(report.findings).toHaveLength(judged.findings.length);
-    void blocks;
+    expectCounts(judged, files);
     await PDFDocument.load(files.get("book.pdf") as Uint8Array, { updateMetadata: false });
   } catch (error) {
     throw new Error(
@@ -51,6 +47,27 @@ async function publishMutated(book: string, seed: number): Promise<void> {
   } finally {
     rmSync(copy, { recursive: true });
   }
+}
+
+/** What the pages print of the findings is what was judged: each once, and the counts that are said. */
+function expectCounts(judged: JudgedBook, files: ReadonlyMap<string, Uint8Array | string>): void {
+  const text = (path: string) => Buffer.from(files.get(path) ?? "").toString("utf8");
+  const report = JSON.parse(text("findings.json")) as {
+    readonly findings: readonly unknown[];
+    readonly counts: JudgedBook["counts"];
+  };
+  expect(report.findings).toHaveLength(judged.findings.length);
+  expect(report.counts).toEqual(judged.counts);
+  const printed = Array.from(text("findings.html").matchAll(/<article class="find" id="(f-[^"]*)"/g), ([, id]) => id);
+  expect(printed).toHaveLength(judged.findings.length);
+  expect(new Set(printed).size).toBe(printed.length);
+  const open = judged.findings.filter(blocks);
+  const sorts = (["nonconformity", "gap", "query"] as const).map(
+    (severity) => open.filter((finding) => finding.severity === severity).length,
+  );
+  expect(sorts).toEqual([judged.counts.nonconformity, judged.counts.gap, judged.counts.query]);
+  const under = /<p class="under">([^<]*)/.exec(text("findings.html"))?.[1] ?? "";
+  for (const count of sorts.filter((one) => one > 0)) expect(under).toContain(`${count} `);
 }
 
 describe.each([

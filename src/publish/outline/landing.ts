@@ -32,7 +32,7 @@ export function withLandings(pages: readonly Page[], files: ReadonlySet<string>)
     return inline;
   };
   const land = (value: unknown): unknown => {
-    if (Array.isArray(value)) return kept(value, value.map(land));
+    if (Array.isArray(value)) return kept(value, (value as readonly unknown[]).map(land));
     if (typeof value !== "object" || value === null) return value;
     if ("type" in value && (value.type === "link" || value.type === "file"))
       return link(value as Exclude<Inline, string>);

@@ -42,7 +42,12 @@ test("an earlier issue comes back when the new one cannot take its place", async
   const before = await contents(target.dir);
   failing.rename = ".databook-writing-issue-";
   await expect(
-    writeIssue(sampleFiles({ "x.html": "x" }), sampleMarker(sampleFiles(), { state: "interim" }), target, join(root, "records")),
+    writeIssue(
+      sampleFiles({ "x.html": "x" }),
+      sampleMarker(sampleFiles(), { state: "interim" }),
+      target,
+      join(root, "records"),
+    ),
   ).rejects.toThrow("busy");
   expect(await contents(target.dir)).toEqual(before);
   expect((await readdir(root)).sort()).toEqual(["issue", "records"]);

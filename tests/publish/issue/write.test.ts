@@ -50,7 +50,10 @@ const findingsMarker = (): Marker => sampleMarker(sampleFiles(), { holds: "findi
 describe("on the shelf", () => {
   test("an issue stands whole under revision, state and fingerprint, and current.html leads to it", async () => {
     const { book, shelf, issue, root } = await place();
-    expect(await writeIssue(sampleFiles(), sampleMarker(), shelf, book)).toMatchObject({ dir: issue, outcome: "written" });
+    expect(await writeIssue(sampleFiles(), sampleMarker(), shelf, book)).toMatchObject({
+      dir: issue,
+      outcome: "written",
+    });
     expect((await verifyIssue(issue)).sound).toBe(true);
     const current = (await contents(join(root, "out/TQ423-01")))["current.html"];
     expect(current).toContain(`content="0; url=0-final-${mark}/index.html"`);
@@ -62,7 +65,10 @@ describe("on the shelf", () => {
     const { book, shelf, issue, root } = await place();
     await writeIssue(sampleFiles(), sampleMarker(), shelf, book);
     const before = await contents(root);
-    expect(await writeIssue(sampleFiles(), sampleMarker(), shelf, book)).toMatchObject({ dir: issue, outcome: "unchanged" });
+    expect(await writeIssue(sampleFiles(), sampleMarker(), shelf, book)).toMatchObject({
+      dir: issue,
+      outcome: "unchanged",
+    });
     expect(await contents(root)).toEqual(before);
   });
 
