@@ -1,57 +1,105 @@
-import type { OriginalsReview } from "../load/originals-add.ts";
-import { plain } from "../report/plain.ts";
+import type { OriginalsReview } from "../load/originals-review.ts";
+import { jsonText, plain } from "../report/plain.ts";
 import { counted } from "../report/words.ts";
 import { bookFolder, readOrSay } from "./books.ts";
-import { bookArgument, formatOption, type Command } from "./command.ts";
+import { bookArgument, formatOption, UsageError, type Command } from "./command.ts";
 
 export const originals: Command = {
   name: "originals",
   summary: "compare files/ with the records that name its files, and record new ones",
   arguments: [bookArgument],
   options: {
-    add: { means: "write records, with hash and page count, for files that no record names" },
+    add: { means: "write records, with hash, title and page count, for files that no record names" },
+    rename: { means: "with --add: give files whose names are not portable the names that are proposed" },
     format: formatOption(["text", "json"]),
   },
   help: [
-    "New records go into a file of their own, originals/added-<n>.json; what each file shows is for you to state. A hash that " +
-      "was recorded is never overwritten: a file that was replaced on purpose gets a record of its own.",
-    "Exit 0: every file is recorded as it is. Exit 1: a file is changed or missing, or (without --add) not recorded.",
+    "New records go into a file of their own, originals/added-<n>.json, with the file's name as title; what each file shows is for " +
+      "you to state. A hash that was recorded is never overwritten: a file that was replaced on purpose gets a record of its own. A " +
+      "file that lies under another name is known by its hash, and its record follows it.",
+    "Said and not recorded: a file that is empty, has the bytes of another, cannot be read or counted, or whose name some system " +
+      "cannot hold (unless --rename is given). What systems leave behind, such as .DS_Store and Thumbs.db, is passed over.",
+    "Exit 0: every file is recorded as it is. Exit 1: a file is changed, missing or not recorded.",
   ],
   async run(given, effects) {
+    const [adds, renames] = [given.options.has("add"), given.options.has("rename")];
+    if (renames && !adds) throw new UsageError("--rename goes with --add; without it nothing is written or renamed");
     const dir = await bookFolder(given.arguments[0], effects);
     const read = readOrSay(dir, effects);
     if (read === undefined) return 2;
     effects.progress("counting pages");
     // Loaded only here: counting pages takes the PDF library.
-    const { addOriginals, reviewOriginals } = await import("../load/originals-add.ts");
+    const { reviewOriginals } = await import("../load/originals-review.ts");
     const review = await reviewOriginals(read);
-    const adds = given.options.has("add") && review.unrecorded.length > 0;
-    const added = adds ? await addOriginals(dir, review.unrecorded) : null;
+    const done = adds ? await carryOut(dir, review, renames) : nothing;
     if (given.options.get("format") === "json")
-      effects.print(`${JSON.stringify({ tool: effects.engine.tool, format: 1, added, ...review }, null, 2)}\n`);
-    else effects.print(reviewText(review, added));
-    const open = review.changed.length + review.missing.length + (added === null ? review.unrecorded.length : 0);
+      effects.print(jsonText({ tool: effects.engine.tool, format: 1, ...done, ...review }));
+    else effects.print(reviewText(review, done, adds));
+    const open =
+      review.changed.length +
+      review.missing.length +
+      review.notAdded.length +
+      review.unrecorded.filter(({ id }) => !done.recorded.includes(id)).length +
+      review.moved.filter(({ id }) => !done.followed.includes(id)).length;
     return open > 0 ? 1 : 0;
   },
 };
 
-function reviewText(review: OriginalsReview, added: string | null): string {
-  const pages = (count: number | undefined) => (count === undefined ? "pages not counted" : counted(count, "page"));
-  const rows = review.unrecorded.map(
-    ({ id, path, sha256, pages: count }) =>
-      `${added === null ? "not recorded" : "added       "} ${plain(path)} as ${id}, ${pages(count)}, SHA-256 ${sha256.slice(0, 16)}`,
-  );
+interface Done {
+  /** File of the new records. */
+  readonly added: string | null;
+  /** Ids of new records. */
+  readonly recorded: readonly string[];
+  /** Ids of records that follow their file. */
+  readonly followed: readonly string[];
+}
+
+const nothing: Done = { added: null, recorded: [], followed: [] };
+
+async function carryOut(dir: string, review: OriginalsReview, renames: boolean): Promise<Done> {
+  const { addOriginals, moveRecord, renameOriginal } = await import("../load/originals-add.ts");
+  const adding = review.unrecorded.filter(({ from }) => renames || from === undefined);
+  const moving = review.moved.filter(({ lies }) => renames || lies === undefined);
+  for (const { from, path } of adding) if (from !== undefined) await renameOriginal(dir, from, path);
+  for (const { lies, to } of moving) if (lies !== undefined) await renameOriginal(dir, lies, to);
+  for (const one of moving) await moveRecord(dir, one);
+  return {
+    added: adding.length > 0 ? await addOriginals(dir, adding) : null,
+    recorded: adding.map(({ id }) => id),
+    followed: moving.map(({ id }) => id),
+  };
+}
+
+function reviewText(review: OriginalsReview, done: Done, adds: boolean): string {
+  const { unrecorded, notAdded, moved, changed, missing, junk, sound } = review;
+  const named = [...unrecorded, ...moved].some((one) => one.because !== undefined);
   return [
-    ...rows,
-    ...review.problems.map(({ path, problem }) => `look at      ${plain(path)}: ${problem}`),
-    ...review.changed.map(
+    ...unrecorded.map(({ id, path, from, because, pages, sha256, title }) => {
+      const what = `${id}, "${plain(title)}", ${counted(pages, "page")}, SHA-256 ${sha256.slice(0, 16)}`;
+      const isDone = done.recorded.includes(id);
+      if (from === undefined) return `${isDone ? "added       " : "not recorded"} ${plain(path)} as ${what}`;
+      return isDone
+        ? `added        ${plain(from)}, renamed to ${plain(path)}, as ${what}`
+        : `not recorded ${plain(from)}: ${because ?? ""}; ${plain(path)} would do`;
+    }),
+    ...moved.map(({ id, from, to, lies, because }) =>
+      done.followed.includes(id)
+        ? `moved        ${plain(from)} lies at ${plain(to)} now: ${id} follows it`
+        : `moved        ${plain(from)} of ${id} lies at ${plain(lies ?? to)} now${because === undefined ? "" : `: ${because}; ${plain(to)} would do`}`,
+    ),
+    ...notAdded.map(({ path, sort, why }) => `${sort.padEnd(12)} ${plain(path)}: ${plain(why)}`),
+    ...changed.map(
       ({ id, path, recorded, found }) =>
         `changed      ${plain(path)}: ${id} records ${plain(recorded).slice(0, 16)}, the file has ${found.slice(0, 16)}; put the original back, or record the new file beside it`,
     ),
-    ...review.missing.map(({ id, path }) => `missing      ${plain(path)}: ${id} names it; put the file there`),
-    `${counted(review.sound, "original")} as recorded, ${review.unrecorded.length} ${added === null ? "not recorded" : `added in ${added}`}, ` +
-      `${review.changed.length} changed, ${review.missing.length} missing`,
-    ...(added === null && review.unrecorded.length > 0 ? [`to record them: databook originals --add`] : []),
+    ...missing.map(({ id, path }) => `missing      ${plain(path)}: ${id} names it; put the file there`),
+    ...junk.map((path) => `passed over  ${plain(path)}: left there by a system or a program`),
+    `${counted(sound, "original")} as recorded, ${done.added === null ? "none added" : `${done.recorded.length} added in ${done.added}`}, ` +
+      `${unrecorded.length - done.recorded.length + notAdded.length} not recorded, ${moved.length} moved, ${changed.length} changed, ${missing.length} missing`,
+    ...(!adds && unrecorded.length + moved.length > 0 ? ["to record them: databook originals --add"] : []),
+    ...(named && unrecorded.length + moved.length > done.recorded.length + done.followed.length
+      ? ["to give files portable names: databook originals --add --rename"]
+      : []),
     "",
   ].join("\n");
 }

@@ -4,6 +4,7 @@ import type { BuiltIn } from "../model/definitions.ts";
 import { exceptionRules } from "./exceptions.ts";
 import { fieldRules } from "./fields.ts";
 import { gapRules } from "./gap-finding.ts";
+import { historyRules } from "./history.ts";
 import { milestoneRules } from "./milestones.ts";
 import { originalRules } from "./originals.ts";
 import { orphanRules } from "./orphans.ts";
@@ -23,6 +24,7 @@ export const builtInRules: readonly BuiltIn[] = [
   ...registerRules,
   ...tableRules,
   ...milestoneRules,
+  ...historyRules,
   ...gapRules,
   ...reasonRules,
   ...sheetRules,

@@ -14,6 +14,7 @@ import { prepareExceptions } from "./exceptions.ts";
 import { applyFact } from "./facts.ts";
 import { readValues, saySuspects, type Suspect } from "./fields.ts";
 import { gapKey } from "./gap-finding.ts";
+import { historySound } from "./history.ts";
 import { foldIncomplete } from "./incomplete.ts";
 import { newLedger } from "./ledger.ts";
 import { answerable } from "./lift.ts";
@@ -41,6 +42,9 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
   const [book, issue] = [only(loaded, "book"), only(loaded, "issue")];
   const profile = parametersOf(book, definitions.profiles);
   const tables = tablesOf(graph, definitions.tables);
+  const fingerprint = evidenceFingerprint(
+    loaded.files.map((file) => ({ path: publishedPath(file), sha256: file.sha256 })),
+  );
   const calendar = calendarOf(issue);
   const { requirements, findings: unknown } = registerInForce(book, definitions.registers);
   const court = newCourt({
@@ -65,6 +69,7 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
   stage(court, () => {
     addUnlessDoubted(court, [...wrong, ...unknown]);
     originalsSound(court, loaded.files);
+    historySound(court, issue, fingerprint);
     checkListed(court, issue, calendar, requirements);
   });
 
@@ -125,7 +130,7 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
     computed: computed.map(({ computed: one, outcome }) => ({ ...one, outcome: outcomes[outcome] ?? one.outcome })),
     owed: owed.map((one) => settleOwed(court, one, outcomes)),
     counts: countsOf(findings, outcomes),
-    fingerprint: evidenceFingerprint(loaded.files.map((file) => ({ path: publishedPath(file), sha256: file.sha256 }))),
+    fingerprint,
     exceptions: exceptions.map(({ record, answers: own }) => ({
       record,
       answers: own.map(({ finding }) => finding),

@@ -35,6 +35,12 @@ export const fileRules = [
     basis: published(json, undefined, "section 4"),
   },
   {
+    id: "file-number",
+    title: "A number is kept as it was written",
+    severity: "nonconformity",
+    basis: published(json, undefined, "section 6"),
+  },
+  {
     id: "file-record",
     title: "A record states a known kind and an id",
     severity: "nonconformity",

@@ -1,98 +1,20 @@
-import { mkdir, readdir, readFile, rm, writeFile } from "node:fs/promises";
-import { join } from "node:path";
-import type { LoadedBook } from "../model/book.ts";
-import { byCodePoint } from "../model/order.ts";
-import { natureOf } from "./page-count.ts";
-
-/** A record for a file that no record names yet. */
-export interface NewOriginal {
-  readonly id: string;
-  readonly path: string;
-  readonly sha256: string;
-  readonly mediaType: string;
-  readonly pages?: number;
-}
-
-/** How the files below `files/` and the records that name them stand to each other. */
-export interface OriginalsReview {
-  readonly unrecorded: readonly NewOriginal[];
-  /** Why a file that no record names has no page count. */
-  readonly problems: readonly { readonly path: string; readonly problem: string }[];
-  /** Records whose file has another hash than they state; never corrected here. */
-  readonly changed: readonly {
-    readonly id: string;
-    readonly path: string;
-    readonly recorded: string;
-    readonly found: string;
-  }[];
-  /** Records whose file is not there. */
-  readonly missing: readonly { readonly id: string; readonly path: string }[];
-  readonly sound: number;
-}
-
-/** Compares the originals of a book with the records that name them. Reads files; writes none. */
-export async function reviewOriginals(loaded: Pick<LoadedBook, "dir" | "records" | "files">): Promise<OriginalsReview> {
-  const files = new Map(loaded.files.filter(({ role }) => role === "original").map((file) => [file.path, file.sha256]));
-  const named = new Set<string>();
-  const ids = new Set<string>();
-  const changed: { id: string; path: string; recorded: string; found: string }[] = [];
-  const missing: { id: string; path: string }[] = [];
-  let sound = 0;
-  for (const { kind, id, value } of loaded.records) {
-    if (kind !== "original") continue;
-    ids.add(id.toUpperCase());
-    const { path, sha256: recorded } = value;
-    if (typeof path !== "string") continue;
-    named.add(path);
-    const found = files.get(path);
-    if (found === undefined) missing.push({ id, path });
-    else if (typeof recorded === "string" && recorded !== found) changed.push({ id, path, recorded, found });
-    else sound++;
-  }
-  const unrecorded: NewOriginal[] = [];
-  const problems: { path: string; problem: string }[] = [];
-  for (const [path, sha256] of [...files].sort(([a], [b]) => byCodePoint(a, b))) {
-    if (named.has(path)) continue;
-    const { mediaType, pages, problem } = await natureOf(path, await readFile(join(loaded.dir, path)));
-    if (problem !== undefined) problems.push({ path, problem });
-    const id = idFor(path, ids);
-    ids.add(id);
-    unrecorded.push({ id, path, sha256, mediaType, ...(pages !== undefined && { pages }) });
-  }
-  return { unrecorded, problems, changed, missing, sound };
-}
-
-const longestId = 40;
-
-/** An id made from a file's name, in the alphabet of ids, that no other original bears. */
-export function idFor(path: string, taken: ReadonlySet<string>): string {
-  const name = path.slice(path.lastIndexOf("/") + 1).replace(/(?<=.)\.[^.]*$/, "");
-  const folded = name
-    .normalize("NFKD")
-    .replaceAll(/\p{M}/gu, "")
-    .toUpperCase()
-    .replaceAll(/[^A-Z0-9.]+/g, "-")
-    .replaceAll(/^[-.]+|[-.]+$/g, "");
-  const base = (folded === "" ? "ORIGINAL" : folded).slice(0, longestId).replace(/[-.]+$/, "");
-  let id = base;
-  for (let n = 2; taken.has(id); n++) {
-    const tail = `-${n}`;
-    id = base.slice(0, longestId - tail.length).replace(/[-.]+$/, "") + tail;
-  }
-  return id;
-}
+import { link, mkdir, readdir, readFile, rm, unlink, writeFile } from "node:fs/promises";
+import { dirname, join } from "node:path";
+import type { Moved, NewOriginal } from "./originals-review.ts";
+import { placesOf } from "./places.ts";
 
 /**
  * Writes the records of new originals into a file of their own, `originals/added-<n>.json`, and gives its path in the
  * book. No file that exists is touched.
  */
 export async function addOriginals(bookDir: string, originals: readonly NewOriginal[]): Promise<string> {
-  const records = originals.map(({ id, path, sha256, mediaType, pages }) => ({
+  const records = originals.map(({ id, path, sha256, title, mediaType, pages }) => ({
     id,
     path,
     sha256,
+    title,
     mediaType,
-    ...(pages !== undefined && { pages }),
+    pages,
   }));
   const text = `${JSON.stringify({ kind: "original", records }, null, 2)}\n`;
   await mkdir(join(bookDir, "originals"), { recursive: true });
@@ -107,4 +29,20 @@ export async function addOriginals(bookDir: string, originals: readonly NewOrigi
     throw error;
   });
   return path;
+}
+
+/** Gives a file of the book another name; never onto a file that is there. */
+export async function renameOriginal(bookDir: string, from: string, to: string): Promise<void> {
+  await mkdir(dirname(join(bookDir, to)), { recursive: true });
+  // Renaming would replace what stands there; a link does not.
+  await link(join(bookDir, from), join(bookDir, to));
+  await unlink(join(bookDir, from));
+}
+
+/** Makes the record of an original name the file where it lies now; nothing else of the record's file changes. */
+export async function moveRecord(bookDir: string, { file, pointer, to }: Moved): Promise<void> {
+  const path = join(bookDir, file);
+  const text = await readFile(path, "utf8");
+  const { start, end } = placesOf(text).value(`${pointer}/path`);
+  await writeFile(path, `${text.slice(0, start)}${JSON.stringify(to)}${text.slice(end)}`);
 }

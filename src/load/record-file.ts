@@ -6,6 +6,7 @@ import { duplicateFindings } from "./duplicates.ts";
 import { mostSaid, openEnvelope } from "./envelope.ts";
 import type { RecordFault } from "./explain.ts";
 import { findingOf } from "./file-rules.ts";
+import { lostNumbers } from "./lost-numbers.ts";
 import { linesOf, placesOf, type Places } from "./places.ts";
 import { quoted } from "./portable.ts";
 import { scanJson } from "./scan.ts";
@@ -35,7 +36,8 @@ export function readRecords(file: string, text: string, kinds: ReadonlyMap<strin
   let places: Places | undefined;
   const placesHere = () => (places ??= placesOf(text));
   const doubled = duplicateFindings({ file, text, places: placesHere, duplicates: scan.duplicates, root, kind });
-  findings.push(...doubled.findings);
+  const unkept = lostNumbers({ file, text, places: placesHere, numbers: scan.numbers, root, kind });
+  findings.push(...doubled.findings, ...unkept.findings);
   if (kind === undefined) return { records: [], findings, sound: true, whole: false };
 
   const records: BookRecord[] = [];
@@ -48,11 +50,20 @@ export function readRecords(file: string, text: string, kinds: ReadonlyMap<strin
       const { start, end } = placesHere().value(pointer + inner);
       return text.slice(start, end);
     };
-    const { said, count } = validate(kind, shape, value, written, left);
+    const checked = validate(kind, shape, value, written, left);
+    const said = checked.said.filter((fault) => !unkept.at(pointer + fault.pointer));
+    const count = checked.count - (checked.said.length - said.length);
     const id = Object.hasOwn(value, "id") ? value["id"] : undefined;
     const usable = typeof id === "string" && idForm.test(id);
     const record = usable
-      ? { kind: kind.name, id, file, pointer, value, faulty: count > 0 || doubled.inside(pointer) }
+      ? {
+          kind: kind.name,
+          id,
+          file,
+          pointer,
+          value,
+          faulty: count > 0 || doubled.inside(pointer) || unkept.inside(pointer),
+        }
       : undefined;
     if (record === undefined) whole = false;
     else records.push(record);

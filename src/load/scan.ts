@@ -1,3 +1,5 @@
+import { isKept, type WrittenNumber } from "./lost-numbers.ts";
+
 /** A member name that stands more than once in one object: offsets of the quotes that open it, first and later. */
 export interface Duplicate {
   readonly name: string;
@@ -9,6 +11,8 @@ export interface Scan {
   readonly duplicates: readonly Duplicate[];
   /** Where nesting goes deeper than allowed; nothing behind it was scanned. */
   readonly tooDeep?: number;
+  /** Numbers that would not be kept as they are written. */
+  readonly numbers: readonly WrittenNumber[];
 }
 
 /** Objects and lists inside each other, at most. */
@@ -25,6 +29,7 @@ const linearKeys = 32;
  */
 export function scanJson(text: string, most = 50): Scan {
   const duplicates: Duplicate[] = [];
+  const numbers: WrittenNumber[] = [];
   const frames = new Int32Array(maxDepth + 2);
   const inObject = new Uint8Array(maxDepth + 2);
   const large: (Map<string, number> | undefined)[] = [];
@@ -86,11 +91,11 @@ export function scanJson(text: string, most = 50): Scan {
       const first = isRepeated(frames[depth] ?? 0);
       if (first >= 0) {
         duplicates.push({ name: nameAt(top - 1), first, again: start });
-        if (duplicates.length >= most) return { duplicates };
+        if (duplicates.length >= most) return { duplicates, numbers };
       }
     } else if (sign === 123 || sign === 91) {
       depth++;
-      if (depth > maxDepth) return { duplicates, tooDeep: i };
+      if (depth > maxDepth) return { duplicates, numbers, tooDeep: i };
       atName = sign === 123;
       inObject[depth] = atName ? 1 : 0;
       frames[depth] = top;
@@ -101,10 +106,30 @@ export function scanJson(text: string, most = 50): Scan {
       atName = false;
     } else if (sign === 44) {
       atName = inObject[depth] === 1;
+    } else if (sign === 45 || (sign >= 48 && sign <= 57)) {
+      const end = numberEnd(text, i);
+      const written = text.slice(i, end);
+      // Short ones without sign and power are always kept.
+      if ((sign === 45 || end - i > 15 || /e/i.test(written)) && numbers.length < most && !isKept(written))
+        numbers.push({ offset: i, text: written });
+      i = end - 1;
     }
   }
-  return { duplicates };
+  return { duplicates, numbers };
 }
+
+/** End of the signs a number is made of. */
+function numberEnd(text: string, start: number): number {
+  let at = start + 1;
+  for (
+    let sign = text.charCodeAt(at);
+    (sign >= 48 && sign <= 57) || numberSigns.has(sign);
+    sign = text.charCodeAt(++at)
+  );
+  return at;
+}
+
+const numberSigns: ReadonlySet<number> = new Set([..."+-.eE"].map((sign) => sign.charCodeAt(0)));
 
 /** The name written between two offsets, quotes included, with its escapes resolved. */
 function decodeName(text: string, start: number, end: number): string {

@@ -3,6 +3,7 @@ import { join, sep } from "node:path";
 import type { Finding } from "../model/finding.ts";
 import { byCodePoint } from "../model/order.ts";
 import { findingOf, type Fault } from "./file-rules.ts";
+import { isJunk } from "./junk.ts";
 import { maxPath, nameFault, quoted } from "./portable.ts";
 import { refusal } from "./read-file.ts";
 
@@ -24,7 +25,7 @@ const texts = /\.(md|txt|csv)$/i;
 const topSkipped: ReadonlySet<string> = new Set(["signing", "out"]);
 
 /**
- * Lists the record files and originals of a book. Dot files and folders, `node_modules`, `signing/`, `out/` and published
+ * Lists the record files and originals of a book. Dot files and folders, what systems leave behind, `node_modules`, `signing/`, `out/` and published
  * issues are passed over; links are never followed; names that are not portable are findings.
  */
 export function listBook(dir: string, most: number = maxFiles): Listing {
@@ -68,7 +69,7 @@ export function listBook(dir: string, most: number = maxFiles): Listing {
     const seen = new Map<string, string>();
     for (const entry of entries) {
       const { name } = entry;
-      if (name.startsWith(".") || name === "node_modules" || name === marker) continue;
+      if (isJunk(name) || name === "node_modules" || name === marker) continue;
       const inner = path === "" ? name : `${path}/${name}`;
       checkName(inner, name, seen, say);
       if (entry.isSymbolicLink()) blind(inner, { rule: "file-link", ...linkFault(root, join(dir, inner)) });

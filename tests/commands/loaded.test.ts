@@ -1,6 +1,7 @@
 import { join } from "node:path";
 import { expect, test } from "vitest";
-import { addOriginals, reviewOriginals } from "../../src/load/originals-add.ts";
+import { addOriginals } from "../../src/load/originals-add.ts";
+import { reviewOriginals } from "../../src/load/originals-review.ts";
 import { loadBook } from "../../src/load/book-files.ts";
 import { loadKinds } from "../../src/load/kinds.ts";
 import { writeIssue } from "../../src/publish/issue/index.ts";

@@ -2,7 +2,7 @@ import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { PDFDocument } from "pdf-lib";
 import { describe, expect, test } from "vitest";
-import { idFor } from "../../src/load/originals-add.ts";
+import { idFor } from "../../src/load/original-id.ts";
 import { natureOf } from "../../src/load/page-count.ts";
 import type { BookRecord } from "../../src/model/record.ts";
 import { sha256 } from "../../src/publish/issue/index.ts";
@@ -45,8 +45,10 @@ describe("originals", () => {
     const before = await contents(setting.cwd);
     const { exit, out } = await runOn(setting, "originals");
     expect(exit).toBe(1);
-    expect(out).toMatch(/^not recorded files\/mtc\/crt 012\.pdf as CRT-012, 3 pages, SHA-256 [0-9a-f]{16}$/m);
-    expect(out).toMatch(/^not recorded files\/photo\.png as PHOTO, 1 page, /m);
+    expect(out).toMatch(
+      /^not recorded files\/mtc\/crt 012\.pdf as CRT-012, "crt 012", 3 pages, SHA-256 [0-9a-f]{16}$/m,
+    );
+    expect(out).toMatch(/^not recorded files\/photo\.png as PHOTO, "photo", 1 page, /m);
     expect(await contents(setting.cwd)).toEqual(before);
   });
 
@@ -56,14 +58,19 @@ describe("originals", () => {
     await put(join(setting.cwd, "records"), { "originals/added-1.json": "mine" });
     const { exit, out } = await runOn(setting, "originals", "records", "--add");
     expect(exit).toBe(0);
-    expect(out).toContain(
-      "0 originals as recorded, 1 added in originals/added-2.json".replace("0 originals", "no originals"),
-    );
+    expect(out).toContain("no originals as recorded, 1 added in originals/added-2.json, 0 not recorded");
     expect(await readFile(join(setting.cwd, "records/originals/added-1.json"), "utf8")).toBe("mine");
     expect(JSON.parse(await readFile(join(setting.cwd, "records/originals/added-2.json"), "utf8"))).toEqual({
       kind: "original",
       records: [
-        { id: "CRT-012", path: "files/crt-012.pdf", sha256: sha256(scan), mediaType: "application/pdf", pages: 2 },
+        {
+          id: "CRT-012",
+          path: "files/crt-012.pdf",
+          sha256: sha256(scan),
+          title: "crt-012",
+          mediaType: "application/pdf",
+          pages: 2,
+        },
       ],
     });
   });
@@ -85,22 +92,104 @@ describe("originals", () => {
     const setting = await desk({ "files/a.png": png }, [original("A", "files/a.png", sha256(png))]);
     expect(await runOn(setting, "originals", "--add")).toMatchObject({
       exit: 0,
-      out: "1 original as recorded, 0 not recorded, 0 changed, 0 missing\n",
+      out: "1 original as recorded, none added, 0 not recorded, 0 moved, 0 changed, 0 missing\n",
     });
   });
 
-  test("a damaged PDF is recorded without pages, and said", async () => {
-    const setting = await desk({ "files/broken.pdf": "%PDF-1.7 nothing more" });
+  test("what cannot be read, is empty, or has the bytes of another is said and not recorded: exit 1", async () => {
+    const known = await pdf(1);
+    const setting = await desk(
+      {
+        "files/a.pdf": known,
+        "files/b/again.pdf": known,
+        "files/broken.pdf": "%PDF-1.7 nothing more",
+        "files/empty.pdf": "",
+        "files/model.step": "ISO-10303-21;",
+        "files/new.png": png,
+        "files/new2.png": png,
+      },
+      [original("A", "files/a.pdf", sha256(known))],
+    );
     const { exit, out } = await runOn(setting, "originals", "--add", "--format", "json");
-    expect(exit).toBe(0);
+    expect(exit).toBe(1);
     expect(JSON.parse(out)).toMatchObject({
       added: "originals/added-1.json",
-      unrecorded: [{ id: "BROKEN", path: "files/broken.pdf", mediaType: "application/pdf" }],
-      problems: [{ path: "files/broken.pdf" }],
+      recorded: ["NEW"],
+      notAdded: [
+        {
+          path: "files/b/again.pdf",
+          sort: "double",
+          why: "it has the bytes of files/a.pdf (A); name that one, or remove this",
+        },
+        { path: "files/broken.pdf", sort: "unread" },
+        { path: "files/empty.pdf", sort: "empty" },
+        { path: "files/model.step", sort: "unread" },
+        { path: "files/new2.png", sort: "double" },
+      ],
       changed: [],
       missing: [],
     });
-    expect(await readFile(join(setting.cwd, "records/originals/added-1.json"), "utf8")).not.toContain("pages");
+    const { records } = JSON.parse(await readFile(join(setting.cwd, "records/originals/added-1.json"), "utf8")) as {
+      records: readonly { id: string }[];
+    };
+    expect(records.map(({ id }) => id)).toEqual(["NEW"]);
+  });
+
+  test("a file under another name is known by its hash, and its record follows it; nothing else changes", async () => {
+    const scan = await pdf(1);
+    const text = `{ "kind": "original",\n  "records": [ { "id": "A",  "path":"files/a.pdf", "sha256": "${sha256(scan)}" } ] }`;
+    const record = { ...original("A", "files/a.pdf", sha256(scan)), pointer: "/records/0" };
+    const setting = await desk({ "files/mtc/renamed.pdf": scan }, [record]);
+    await put(join(setting.cwd, "records"), { "originals.json": text });
+    expect((await runOn(setting, "originals")).out).toContain(
+      "moved        files/a.pdf of A lies at files/mtc/renamed.pdf now\n",
+    );
+    const { exit, out } = await runOn(setting, "originals", "--add");
+    expect(exit).toBe(0);
+    expect(out).toContain("moved        files/a.pdf lies at files/mtc/renamed.pdf now: A follows it\n");
+    expect(await readFile(join(setting.cwd, "records/originals.json"), "utf8")).toBe(
+      text.replace("files/a.pdf", "files/mtc/renamed.pdf"),
+    );
+  });
+
+  test("a name that is not portable: one that is proposed, and given only with --rename", async () => {
+    const setting = await desk({ "files/Scan (1).pdf": await pdf(1), "files/scan-1.PDF": await pdf(2) });
+    const before = await contents(setting.cwd);
+    const said = await runOn(setting, "originals");
+    expect(said.out).toContain(
+      'not recorded files/Scan (1).pdf: it holds the sign "(" (U+0028), which not every system can store or show; files/Scan-1-2.pdf would do',
+    );
+    expect(said.out).toContain("databook originals --add --rename");
+    expect(await contents(setting.cwd)).toEqual(before);
+    expect(await runOn(setting, "originals", "--rename")).toMatchObject({ exit: 2 });
+    const { exit, out } = await runOn(setting, "originals", "--add", "--rename");
+    expect(exit).toBe(0);
+    expect(out).toContain(
+      'added        files/Scan (1).pdf, renamed to files/Scan-1-2.pdf, as SCAN-1-2, "Scan (1)", 1 page',
+    );
+    const after = await contents(join(setting.cwd, "records"));
+    expect(Object.keys(after).sort()).toEqual([
+      "book.json",
+      "files/Scan-1-2.pdf",
+      "files/scan-1.PDF",
+      "originals/added-1.json",
+    ]);
+  });
+
+  test("names are printed without signs that act, and what systems leave is passed over aloud", async () => {
+    const setting = await desk({ "files/a\u202e\u001bfdp.png": png });
+    await put(join(setting.cwd, "records"), {
+      "files/.DS_Store": "x",
+      "files/mtc/Thumbs.db": "x",
+      "files/~$list.xlsx": "x",
+    });
+    const { out } = await runOn(setting, "originals");
+    expect(out).toContain("not recorded files/a\\u202e\\u001bfdp.png: ");
+    for (const path of ["files/.DS_Store", "files/mtc/Thumbs.db", "files/~$list.xlsx"])
+      expect(out).toContain(`passed over  ${path}: `);
+    const json = await runOn(setting, "originals", "--format", "json");
+    expect(json.out).toContain("a\\u202e\\u001bfdp.png");
+    expect(JSON.parse(json.out)).toMatchObject({ unrecorded: [{ from: "files/a\u202e\u001bfdp.png" }] });
   });
 });
 

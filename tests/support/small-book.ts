@@ -56,7 +56,7 @@ export function smallBook({
   more = [],
 }: SmallBook): LoadedBook {
   const frame = {
-    revision: "1",
+    revision: "0",
     state: "final",
     issueDate: "2026-07-31",
     dataCutOff: "2026-07-01",

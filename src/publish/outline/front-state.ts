@@ -1,7 +1,7 @@
 import { isList, isObject } from "../../model/json.ts";
 import { isVerified } from "../../model/basis.ts";
 import type { Kind } from "../../model/kind.ts";
-import type { Block, Fact, Row, Text } from "../blocks.ts";
+import type { Block, Cell, Column, Fact, Row, Text } from "../blocks.ts";
 import { inWords } from "./chain-block.ts";
 import { nameOf, plain, type Context } from "./context.ts";
 import { inFives } from "./row-tables.ts";
@@ -77,6 +77,7 @@ export function reportBlocks(context: Context): Block[] {
 export function historyBlocks(context: Context): Block[] {
   const listed = context.judged.issue.value["history"];
   if (!isList(listed) || listed.length === 0) return [];
+  const stated = listed.some((one) => isObject(one) && plain(one["fingerprint"]) !== "");
   return [
     { type: "heading", level: 2, text: "Issues of this book" },
     {
@@ -88,18 +89,27 @@ export function historyBlocks(context: Context): Block[] {
         { head: "State", align: "left", width: 1 },
         { head: "Date", align: "left", width: 1.4 },
         { head: "Reason", align: "left", width: 4 },
+        ...(stated ? [{ head: "Evidence fingerprint", align: "left", width: 2.4 } satisfies Column] : []),
       ],
       groups: inFives(
         listed.filter(isObject).map((one): Row => ({
-          cells: ["revision", "state", "date", "reason"].map((name) => ({
-            type: "text",
-            text: [name === "reason" ? plain(one[name]) : { type: "whole", text: plain(one[name]) }],
-          })),
+          cells: [
+            ...["revision", "state", "date", "reason"].map((name): Cell => ({
+              type: "text",
+              text: [name === "reason" ? plain(one[name]) : { type: "whole", text: plain(one[name]) }],
+            })),
+            ...(stated ? [fingerprintCell(plain(one["fingerprint"]))] : []),
+          ],
         })),
       ),
     },
   ];
 }
+
+const fingerprintCell = (hash: string): Cell =>
+  hash === ""
+    ? { type: "empty" }
+    : { type: "text", text: [{ type: "code", text: `${(hash.slice(0, 16).match(/.{4}/g) ?? []).join(" ")} …` }] };
 
 /** What the book holds, section by section. */
 export function holdingFacts(
