@@ -1782,7 +1782,7 @@ export interface Issue extends RecordProperties {
     reached?: string;
   }[];
   /**
-   * Issues of the book, oldest first, ending with this one.
+   * Issues of the book, oldest first, ending with this one; owed for every revision after the first.
    */
   history?: {
     /**
@@ -1801,6 +1801,10 @@ export interface Issue extends RecordProperties {
      * Why it was issued, and what changed.
      */
     reason?: string;
+    /**
+     * Evidence fingerprint of that issue, as its front page prints it; owed for every final one before this.
+     */
+    fingerprint?: string;
   }[];
 }
 

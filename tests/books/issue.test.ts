@@ -1,8 +1,18 @@
 import { execFileSync, spawnSync } from "node:child_process";
-import { mkdtempSync, readFileSync, readdirSync, realpathSync, rmSync, statSync } from "node:fs";
+import {
+  mkdtempSync,
+  readFileSync,
+  readdirSync,
+  realpathSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { join, relative } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { sha256 } from "../../src/model/fingerprint.ts";
 import { demoBook, interimBook } from "../support/demo-book.ts";
 
 /** The command as a reader runs it, on the compiled program: `npm test` builds it first. */
@@ -104,6 +114,63 @@ test("the interim issue says so on every page and is published although evidence
   expect(
     pages.filter(([, bytes]) => !bytes.toString("utf8").includes("not for acceptance")).map(([path]) => path),
   ).toEqual([]);
+});
+
+test("an interim book with a scan lost and one badly named is issued, and says so in their place", () => {
+  const book = join(dir, "lost");
+  execFileSync("cp", ["-r", interimBook, book]);
+  const originals = [...filesIn(join(book, "files")).keys()].filter((path) => path.endsWith(".pdf"));
+  const [lost = "", other = ""] = originals;
+  rmSync(join(book, "files", lost));
+  renameSync(join(book, "files", other), join(book, "files/Scan (1).pdf"));
+  const out = join(dir, "lost-issue");
+  const done = databook(["build", book, "--out", out]);
+  expect(done.stderr).not.toContain("fault of the program");
+  expect(done.status).toBe(1);
+  const pages = [...filesIn(out)].filter(([path]) => path.endsWith(".html")).map(([, bytes]) => bytes.toString("utf8"));
+  for (const path of [lost, other]) {
+    const named = pages.filter((page) => page.includes(`<code>files/${path}</code>`));
+    expect(named.length).toBeGreaterThan(0);
+    expect(named.filter((page) => !page.includes("The file is not in this book."))).toEqual([]);
+  }
+  expect(readFileSync(join(out, "integrity.html"), "utf8")).toMatch(
+    /files\/Scan \(1\)\.pdf<\/a>, which lies here as files\/Scan-1-[0-9a-f]{8}\.pdf/,
+  );
+  expect(databook(["verify", out]).status).toBe(0);
+});
+
+test("verify reads the fingerprint the pages print, and --expect tells a page changed with its line in the list", () => {
+  const copy = join(dir, "copy");
+  execFileSync("cp", ["-r", issue, copy]);
+  const fingerprint = sha256(readFileSync(join(copy, "hashes.sha256")));
+  expect(databook(["verify", copy, "--expect", fingerprint]).status).toBe(0);
+  const forge = (path: string, text: string) => {
+    const list = readFileSync(join(copy, "hashes.sha256"), "utf8");
+    const line = list.split("\n").find((one) => one.endsWith(`  ${path}`)) ?? "";
+    writeFileSync(join(copy, path), text);
+    writeFileSync(join(copy, "hashes.sha256"), list.replace(line, `${sha256(text)}  ${path}`));
+  };
+  const front = readFileSync(join(copy, "index.html"), "utf8");
+  forge("index.html", front.replace("Manufacturing data book", "Manufacturing data-book"));
+  expect(databook(["verify", copy]).status).toBe(0);
+  expect(databook(["verify", copy, "--expect", fingerprint]).status).toBe(1);
+  const [first = ""] = /(?<=<li>)[0-9a-f]{4}(?=<\/li>)/.exec(front) ?? [];
+  forge("index.html", front.replace(`<li>${first}</li>`, "<li>0000</li>"));
+  const page = databook(["verify", copy]);
+  expect(page.status).toBe(1);
+  expect(page.stdout).toContain("the evidence gives another fingerprint than the page index.html prints");
+});
+
+test("a final revision with other evidence is refused where the first stands, with both fingerprints", () => {
+  const book = join(dir, "again");
+  execFileSync("cp", ["-r", demoBook, book]);
+  writeFileSync(join(book, "files/note.txt"), "one more original");
+  const before = filesIn(issue);
+  const done = databook(["build", book, "--out", issue]);
+  expect(done.status).toBe(2);
+  expect(done.stderr.match(/evidence fingerprint [0-9a-f]{64}/g)).toHaveLength(2);
+  expect(done.stderr).toContain("raise the revision in issue.json");
+  expect([...filesIn(issue)].filter(([path, bytes]) => before.get(path)?.equals(bytes) !== true)).toEqual([]);
 });
 
 test("a final book with a gap leaves the earlier issue untouched and writes a findings report beside it", () => {

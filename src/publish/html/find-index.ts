@@ -1,5 +1,6 @@
 import type { Block, Cell, Text } from "../blocks.ts";
 import type { Page } from "../publication.ts";
+import { spellControls } from "../../model/spelled.ts";
 import { plainText } from "../../model/formula/plain-text.ts";
 
 /** Page number in the list, anchor ("" is the page itself), and the text looked through. */
@@ -20,13 +21,17 @@ export interface FindIndex {
 }
 
 export function newFindIndex(pages: readonly Page[]): FindIndex {
-  const listed = pages.map(({ url, number = "", title }) => [url, [number, title].filter(Boolean).join(" ")]);
+  const listed = pages.map(({ url, number = "", title }) => [
+    url,
+    spellControls([number, title].filter(Boolean).join(" ")),
+  ]);
   const entries = pages.map(({ kindLine = "" }, at): Entry[] => [[at, "", kindLine]]);
   return {
     add(at, blocks) {
       const own = entries[at];
       for (const block of blocks)
-        for (const [anchor, text] of placesOf(block)) own?.push([at, anchor, text.slice(0, longestText)]);
+        for (const [anchor, text] of placesOf(block))
+          own?.push([at, anchor, spellControls(text.slice(0, longestText))]);
     },
     script: () => `window.findIndex = ${scriptText({ pages: listed, entries: entries.flat() })};\n`,
   };

@@ -1,5 +1,6 @@
 import { Buffer } from "node:buffer";
 import type { PDFContext, PDFRef } from "pdf-lib";
+import { spellControls } from "../../model/spelled.ts";
 import type { Publication } from "../publication.ts";
 import { refText, source, textString } from "./objects.ts";
 
@@ -49,12 +50,8 @@ const escapes: ReadonlyMap<string, string> = new Map([
   [">", "&gt;"],
 ]);
 
-/** Text for XML; control characters that XML cannot hold are left out. */
-const escaped = (text: string) =>
-  text
-    // eslint-disable-next-line no-control-regex -- these are the characters meant
-    .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g, "")
-    .replace(/[&<>]/g, (sign) => escapes.get(sign) ?? sign);
+/** Text for XML; signs that XML cannot hold, or that act, are spelled out. */
+const escaped = (text: string) => spellControls(text).replace(/[&<>]/g, (sign) => escapes.get(sign) ?? sign);
 
 /** Writes the XMP packet, uncompressed so that any program finds it. */
 export function writeXmp(context: PDFContext, book: Publication): PDFRef {

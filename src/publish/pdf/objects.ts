@@ -1,6 +1,7 @@
 import { Buffer } from "node:buffer";
 import { deflateSync } from "node:zlib";
 import { PDFObject, type PDFContext, type PDFRef } from "pdf-lib";
+import { spellControls } from "../../model/spelled.ts";
 
 /** A class because the library's writer asks objects for their bytes by these methods. */
 class SourceObject extends PDFObject {
@@ -64,8 +65,8 @@ export const byteText = (text: string): string => Buffer.from(text, "utf8").toSt
 export const literal = (text: string): string =>
   `(${byteText(text).replace(/[\\()\r\n]/g, (sign) => escapes.get(sign) ?? sign)})`;
 
-/** Text string that any reader shows: UTF-16 with its mark, in hexadecimal. */
+/** Text string that any reader shows, signs that act spelled out: UTF-16 with its mark, in hexadecimal. */
 export function textString(text: string): string {
-  const bytes = Buffer.from(`\ufeff${text}`, "utf16le").swap16();
+  const bytes = Buffer.from(`\ufeff${spellControls(text)}`, "utf16le").swap16();
   return `<${bytes.toString("hex").toUpperCase()}>`;
 }
