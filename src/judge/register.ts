@@ -51,7 +51,7 @@ export function registerInForce(
 }
 
 /** A requirement applied to one record, before it is known whether what is missing is due. */
-export interface DraftOwed extends Omit<Owed, "state"> {
+export interface DraftOwed extends Omit<Owed, "state" | "outcome"> {
   /** Where its outcome stands among all. */
   readonly outcome: number;
 }

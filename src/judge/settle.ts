@@ -1,5 +1,6 @@
 import type { Owed } from "../model/book.ts";
 import type { Finding, Outcome } from "../model/finding.ts";
+import { ProgramError } from "../model/program-error.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
 import type { Gap } from "./absences.ts";
@@ -101,7 +102,7 @@ export function addStillWaiting(court: Court, waiting: ReadonlyMap<string, reado
       severity: "gap",
       verdict: "not judged",
       message: `${names.length} outcome${names.length === 1 ? "" : "s"} cannot be judged because ${answered.message}`,
-      why: `the finding is answered by an exception, its consequences are not: ${names.slice(0, 12).join(", ")}${names.length > 12 ? " …" : ""}`,
+      why: `the finding is answered by an exception, its consequences are not: ${names.slice(0, 12).join(", ")}${names.length > 12 ? `, and ${names.length - 12} more` : ""}`,
       hint: "name this key in the exception too, if what is not judged is accepted as well",
       digest: digestOf(names.join("\n")),
       waiting: names,
@@ -122,13 +123,15 @@ export function withWaiting(finding: Finding, waiting: ReadonlyMap<string, reado
 /** What a row of the register came to. */
 export function settleOwed(court: Court, draft: DraftOwed, outcomes: readonly Outcome[]): Owed {
   const { requirement, subject, pointer, evidence } = draft;
-  return { requirement, subject, pointer, evidence, state: stateOf(court, outcomes[draft.outcome]) };
+  const outcome = outcomes[draft.outcome];
+  if (outcome === undefined) throw new ProgramError(`row ${requirement.id} of the register has no outcome`);
+  return { requirement, subject, pointer, evidence, state: stateOf(court, outcome), outcome };
 }
 
-function stateOf(court: Court, outcome: Outcome | undefined): Owed["state"] {
-  if (outcome?.verdict === "passed") return "met";
-  if (outcome?.verdict === "not applicable") return "not applicable";
-  const because = outcome?.because;
+function stateOf(court: Court, outcome: Outcome): Owed["state"] {
+  if (outcome.verdict === "passed") return "met";
+  if (outcome.verdict === "not applicable") return "not applicable";
+  const { because } = outcome;
   if (because === undefined) return "not judged";
   if (because.type === "not due") return "not due";
   if (because.keys.every((key) => court.entries.get(key)?.exception != null)) return "waived";

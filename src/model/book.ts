@@ -122,6 +122,7 @@ export interface Owed {
   readonly subject: BookRecord | null;
   readonly pointer: string;
   readonly state: "met" | "missing" | "waived" | "not due" | "not judged" | "not applicable";
+  readonly outcome: Outcome;
   readonly evidence: readonly BookRecord[];
 }
 

@@ -17,12 +17,15 @@ import { figure, unitOfSymbol, withUnit } from "./numbers.ts";
 import { numbering, type Numbering } from "./record-blocks.ts";
 import { counted, upper } from "./titles.ts";
 
+/** What a page of a calculation is called above its title, which says the rest. */
+export const calculationKind = "Calculation";
+
 /** One calculation as an inspector wants it: symbols, steps, limits, acceptance, recorded against recomputed, caution. */
 export function calculationPageOf(context: Context, computed: Computed, number: string, section: number): Page {
   return {
     url: pageOfComputed(context, computed),
     number,
-    kindLine: "Calculation",
+    kindLine: calculationKind,
     title: titleOfComputed(context, computed),
     under: computed.state === "done" ? underOf(context, computed) : underOfWaiting(context, computed),
     get blocks() {

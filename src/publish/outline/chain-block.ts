@@ -5,11 +5,13 @@ import { parsePath } from "../../model/path.ts";
 import { addressOf, type BookRecord } from "../../model/record.ts";
 import { fieldAt } from "../../model/kind.ts";
 import { atPointer, isList, isObject } from "../../model/json.ts";
+import { countSentence } from "../../model/mark.ts";
 import type { Block, ChainLink, Mark, Note, Text } from "../blocks.ts";
 import { kindOf, linkTo, markOf, titleOfOutcome, valueAt, worst, type Context } from "./context.ts";
 import { reasonsOf } from "./finding-blocks.ts";
 import { atOpening } from "./opening.ts";
-import { lowerTitle } from "./titles.ts";
+import { listed } from "./listed.ts";
+import { counted, lowerTitle } from "./titles.ts";
 import { walk } from "./walk.ts";
 import { labelOfField, textOf } from "./values.ts";
 
@@ -185,15 +187,32 @@ function notesOf(context: Context, outcomes: readonly Outcome[], mark: Mark): No
       }),
     ),
   ];
-  const passed = applying.filter(({ verdict }) => verdict === "passed").length;
   return [
     {
       lead: "Checked",
       text: [
-        `${titles.slice(0, 3).join("; ")}${titles.length > 3 ? `; and ${titles.length - 3} more` : ""}. ${passed} of ${applying.length} passed.`,
+        ...listed(
+          titles.map((title) => [title]),
+          3,
+          "; ",
+        ),
+        `. ${countSentence(applying.map(markOf), (count) => counted(count, "check"))}.`,
       ],
     },
-    ...(used.length === 0 ? [] : [{ lead: "Basis", text: [used.slice(0, 2).join("; ")] } satisfies Note]),
+    ...(used.length === 0
+      ? []
+      : [
+          {
+            lead: "Basis",
+            text: [
+              ...listed(
+                used.map((basis) => [basis]),
+                2,
+                "; ",
+              ),
+            ],
+          } satisfies Note,
+        ]),
   ];
 }
 
@@ -219,11 +238,5 @@ const numbers = [
 
 export const inWords = (count: number) => numbers[count] ?? String(count);
 
-function countOf(marks: readonly Mark[]): string {
-  const order: readonly Mark[] = ["passed", "failed", "not judged", "not due", "not applicable"];
-  const parts = order.flatMap((mark) => {
-    const count = marks.filter((one) => one === mark).length;
-    return count === 0 ? [] : [`${count} ${mark}`];
-  });
-  return `${inWords(marks.length)} link${marks.length === 1 ? "" : "s"}: ${parts.join(", ")}.`;
-}
+const countOf = (marks: readonly Mark[]): string =>
+  `${countSentence(marks, (count) => `${inWords(count)} ${count === 1 ? "link" : "links"}`)}.`;

@@ -2,7 +2,8 @@ import { describeBasis } from "../../model/basis.ts";
 import type { Kind } from "../../model/kind.ts";
 import type { Outcome } from "../../model/finding.ts";
 import type { BookRecord } from "../../model/record.ts";
-import type { Block, Cell, Row, Text } from "../blocks.ts";
+import { countWords, tally } from "../../model/mark.ts";
+import type { Block, Row, Text } from "../blocks.ts";
 import { linkOutcomes } from "./chain-block.ts";
 import { grouped, markOf, titleOfOutcome, worst, type Context } from "./context.ts";
 import { shownOutcomes } from "./judged-block.ts";
@@ -11,7 +12,7 @@ import { plainTable, wordsCell, type Heads } from "./plain-table.ts";
 import type { Numbering } from "./record-blocks.ts";
 import { lowerTitle } from "./titles.ts";
 
-const heads: Heads = { Checked: 5, Basis: 4, "Passed#": 0.8, "Of#": 0.7, Verdict: 1.4 };
+const heads: Heads = { Checked: 5, Basis: 3.6, "Checks#": 0.8, "Of these": 1.6, Verdict: 1.4 };
 
 /**
  * What is checked of the records of a kind, once for all of them: rule by rule, or link by link where they have a chain.
@@ -54,14 +55,14 @@ function rowOf(context: Context, lead: Text, outcomes: readonly Outcome[]): Row 
       }),
     ),
   ];
-  const count = (value: number): Cell => ({ type: "number", text: String(value) });
+  const marks = outcomes.map(markOf);
   return {
     cells: [
       { type: "text", text: [...lead, `${titles.join("; ")}.`] },
       wordsCell(bases.join("; ")),
-      count(outcomes.filter(({ verdict }) => verdict === "passed").length),
-      count(outcomes.length),
-      { type: "mark", mark: worst(outcomes.map(markOf)) },
+      { type: "number", text: String(outcomes.length) },
+      wordsCell(countWords(tally(marks))),
+      { type: "mark", mark: worst(marks) },
     ],
   };
 }

@@ -4,6 +4,7 @@ import { issuePath } from "../publication.ts";
 import type { Block, Note } from "../blocks.ts";
 import { linkTo, nameOf, plain, type Context } from "./context.ts";
 import { noFile } from "./landing.ts";
+import { listed } from "./listed.ts";
 
 /** Where the record stands, which original it was taken from, and who compared the two. */
 export function sourceNotes(context: Context, record: BookRecord): Note[] {
@@ -112,19 +113,24 @@ export function signatureBlock(context: Context, record: BookRecord): Block[] {
   ];
 }
 
+const shownNames = 60;
+
 /** Who names this record: links back, by kind. */
 export function namedBy(context: Context, record: BookRecord): Block[] {
   const links = context.judged.graph.back.get(addressOf(record)) ?? [];
   const from = [...new Set(links.map((link) => link.from))].filter((one) => one !== record);
   if (from.length === 0) return [];
-  const shown = from.slice(0, 60).map((one) => nameOf(context, one));
   return [
     { type: "heading", level: 2, text: "Named by" },
     {
       type: "paragraph",
-      text: shown
-        .flatMap((one, index) => (index === 0 ? [one] : [", ", one]))
-        .concat(from.length > 60 ? [` and ${from.length - 60} more.`] : ["."]),
+      text: [
+        ...listed(
+          from.map((one) => [nameOf(context, one)]),
+          shownNames,
+        ),
+        ".",
+      ],
     },
   ];
 }

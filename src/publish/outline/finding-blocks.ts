@@ -2,12 +2,16 @@ import { describeBasis } from "../../model/basis.ts";
 import type { Finding, Outcome } from "../../model/finding.ts";
 import type { Block, FindingItem, Inline, Text } from "../blocks.ts";
 import { findingAnchor } from "./address.ts";
+import { listed } from "./listed.ts";
+import { counted } from "./titles.ts";
 import { termOf } from "./values.ts";
 import { recordOf, nameOf, type Context } from "./context.ts";
 
 export const findingsPage = "findings.html";
 
 const shownReasons = 6;
+const shownRelated = 12;
+const shownWaiting = 8;
 
 /**
  * Why outcomes of one verdict ended as they did: the findings they ended in or wait for, each once, as links behind one
@@ -40,10 +44,7 @@ export function reasonsOfKeys(context: Context, keys: Iterable<string>): Text {
       finding.exception === null ? [link] : [link, ", answered by ", ...exceptionText(context, finding.exception)],
     ];
   });
-  return [
-    ...reasons.slice(0, shownReasons).flatMap((one, index): Text => (index === 0 ? one : ["; ", ...one])),
-    ...(reasons.length > shownReasons ? [`; and ${reasons.length - shownReasons} more`] : []),
-  ];
+  return listed(reasons, shownReasons, "; ");
 }
 
 export function findingItem(context: Context, finding: Finding): FindingItem {
@@ -57,13 +58,20 @@ export function findingItem(context: Context, finding: Finding): FindingItem {
     { label: "at", value: at },
     { label: "why", value: [sentence(finding.why)] },
     { label: "hint", value: [sentence(finding.hint)] },
-    ...finding.related.slice(0, 12).map((one) => ({ label: "see", value: relatedText(context, one) })),
+    ...finding.related.slice(0, shownRelated).map((one) => ({ label: "see", value: relatedText(context, one) })),
+    ...(finding.related.length > shownRelated
+      ? [{ label: "see", value: [`and ${counted(finding.related.length - shownRelated, "more place")}`] }]
+      : []),
     ...(finding.waiting.length > 0
       ? [
           {
             label: "waiting",
             value: [
-              `${finding.waiting.length} outcome${finding.waiting.length === 1 ? "" : "s"}: ${finding.waiting.slice(0, 8).map(waitingName).join(", ")}${finding.waiting.length > 8 ? " …" : ""}`,
+              `${counted(finding.waiting.length, "check")}: `,
+              ...listed(
+                finding.waiting.map((name) => [waitingName(name)]),
+                shownWaiting,
+              ),
             ],
           },
         ]

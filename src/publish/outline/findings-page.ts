@@ -1,4 +1,5 @@
 import { blocks as isOpen } from "../../model/finding.ts";
+import { countSentence, tallyOf } from "../../model/mark.ts";
 import type { Block } from "../blocks.ts";
 import type { Page } from "../publication.ts";
 import { inWords } from "./chain-block.ts";
@@ -18,7 +19,7 @@ export function findingsPageOf(context: Context, number: string, section: number
     title: "Findings, by who must act",
     under: [
       open.length === 0
-        ? "Nothing is open. Every check that applies has passed, or is answered by an exception listed below."
+        ? `Nothing is open. ${bookSentence(context)}`
         : `${inWords(open.length)} finding${open.length === 1 ? " is" : "s are"} open: ${counted(counts.nonconformity, "nonconformity", "nonconformities")}, ${counted(counts.gap, "gap")} and ${counted(counts.query, "query", "queries")}.`,
     ],
     section,
@@ -40,12 +41,16 @@ export function findingsPageOf(context: Context, number: string, section: number
       {
         type: "paragraph",
         text: [
-          `${counts.passed} checks passed, ${counts.notJudged} could not be judged, ${counts.notDue} are not due, ${counts.notApplicable} do not apply to this equipment; ${counts.lifted} findings are answered by exceptions.`,
+          `${bookSentence(context)} ${counted(counts.lifted, "finding is", "findings are")} answered by an exception.`,
         ],
       },
     ],
   };
 }
+
+/** What became of every check of the book. */
+export const bookSentence = ({ judged: { counts } }: Context): string =>
+  `${countSentence(tallyOf(counts), (count) => counted(count, "check"))}.`;
 
 /** Groups under a heading of their own stand one level lower. */
 function lowered(blocks: readonly Block[]): Block[] {

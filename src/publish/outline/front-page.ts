@@ -1,12 +1,14 @@
 import { isList, isObject } from "../../model/json.ts";
 import type { Kind } from "../../model/kind.ts";
-import type { BookRecord } from "../../model/record.ts";
+import { countSentence, markOf } from "../../model/mark.ts";
+import { addressOf, type BookRecord } from "../../model/record.ts";
 import type { Block, ContentsEntry, Fact, Text } from "../blocks.ts";
 import type { Page } from "../publication.ts";
 import { inWords } from "./chain-block.ts";
 import { linkTo, nameOf, plain, type Context } from "./context.ts";
 import { linkOf, signatureBlock } from "./evidence-blocks.ts";
 import { findingsPage } from "./finding-blocks.ts";
+import { bookSentence } from "./findings-page.ts";
 import { awaitedBlocks, basisSentence, historyBlocks, holdingFacts, reportBlocks } from "./front-state.ts";
 import { counted, lowerTitle } from "./titles.ts";
 import { labelOfField, textOf } from "./values.ts";
@@ -110,7 +112,11 @@ function stateBlocks(context: Context): Block[] {
         { type: "link", to: { page: findingsPage }, text: "The list says who must act" },
         ".",
       ],
-      notes: [{ text: [`${counts.notDue} checks wait for evidence that is not due yet.`] }],
+      ...(counts.notDue > 0 && {
+        notes: [
+          { text: [`${counted(counts.notDue, "check waits", "checks wait")} for evidence that is not due yet.`] },
+        ],
+      }),
     },
   ];
 }
@@ -121,7 +127,7 @@ function exceptionBlocks(context: Context): Block[] {
   if (exceptions.length === 0)
     return [
       heading,
-      { type: "paragraph", text: ["None. Nothing in this book rests on a deviation, a waiver or an answered query."] },
+      { type: "paragraph", text: ["No deviation, waiver, answered query or exception of the order is recorded."] },
     ];
   return [
     heading,
@@ -133,7 +139,10 @@ function exceptionBlocks(context: Context): Block[] {
       type: "list",
       ordered: true,
       items: exceptions.map(({ record, answers, lifts }): Text => {
-        const about = findings.filter(({ key }) => answers.includes(key)).map(({ message }) => message);
+        const named = findings.filter(({ key }) => answers.includes(key));
+        const own = addressOf(record);
+        const about = named.filter(({ exception }) => exception === own).map(({ message }) => message);
+        const open = answers.length - about.length;
         const who = linkOf(context, record, "/by");
         return [
           nameOf(context, record),
@@ -142,7 +151,8 @@ function exceptionBlocks(context: Context): Block[] {
             type: "soft",
             text: `Authority: ${plain(record.value["authority"])}, ${who === undefined ? plain(record.value["by"]) : plain(who.value["name"])}, ${plain(record.value["date"])}${record.value["end"] === undefined ? "" : `, ends ${plain(record.value["end"])}`}. `,
           },
-          lifts ? `It answers: ${about.join("; ")}.` : "It lifts nothing.",
+          lifts ? `It answers: ${about.join("; ")}.` : "It answers nothing.",
+          open === 0 ? "" : ` Of what it names, ${counted(open, "finding is", "findings are")} not answered by it.`,
         ];
       }),
     },
@@ -186,20 +196,27 @@ function equipmentFacts(context: Context, equipment: BookRecord): Block[] {
       facts,
       notes: [
         { lead: "Source", text: [linkTo(context, equipment), " ", { type: "code", text: context.source(equipment) }] },
-        { text: ["Each of these figures is compared with every other record that states it."] },
+        { text: [factsSentence(context)] },
       ],
     },
   ];
 }
 
+/** What became of the figures that more than one record states. */
+function factsSentence({ judged: { definitions, outcomes } }: Context): string {
+  const facts = new Set(definitions.facts.map(({ id }) => id));
+  const marks = outcomes.filter(({ definition }) => facts.has(definition)).map(markOf);
+  return `${countSentence(marks, (count) => counted(count, "figure that several records state", "figures that several records state"))}.`;
+}
+
 function holdings(context: Context): Block[] {
-  const { graph, loaded, counts, outcomes } = context.judged;
+  const { graph, loaded } = context.judged;
   const originals = graph.byKind.get("original")?.size ?? 0;
   return [
     {
       type: "paragraph",
       text: [
-        `${counted(originals, "original")} and ${counted(loaded.files.filter(({ role }) => role === "record").length, "record file")} were compared with each other and with the loaded rules in ${outcomes.length} checks. Of these ${counts.passed} passed, ${outcomes.filter(({ verdict }) => verdict === "failed").length} failed, ${counts.notJudged} could not be judged, ${counts.notDue} are not due and ${counts.notApplicable} do not apply. `,
+        `${counted(originals, "original")} and ${counted(loaded.files.filter(({ role }) => role === "record").length, "record file")} were held against each other and against the loaded rules. ${bookSentence(context)} `,
         { type: "link", to: { page: "not-checked.html" }, text: "What was not checked" },
         " is listed too.",
       ],

@@ -1,5 +1,6 @@
 import type { Outcome } from "../../model/finding.ts";
 import { addressOf, type BookRecord } from "../../model/record.ts";
+import { countSentence } from "../../model/mark.ts";
 import type { Block, Text } from "../blocks.ts";
 import { gravity, markOf, titleOfOutcome, type Context } from "./context.ts";
 import { reasonsOf } from "./finding-blocks.ts";
@@ -21,9 +22,17 @@ export function shownOutcomes(context: Context, record: BookRecord): readonly Ou
 export const fewItems = 3;
 
 /** What was judged about this record, sentence by sentence, gravest first. */
-export function judgedBlock(context: Context, record: BookRecord, heading = "What was judged"): Block[] {
-  const shown = shownOutcomes(context, record).filter(({ verdict }) => verdict !== "not applicable");
-  const none = shownOutcomes(context, record).length - shown.length;
+export function judgedBlock(
+  context: Context,
+  record: BookRecord,
+  heading = "What was judged",
+  isListed: (outcome: Outcome) => boolean = () => true,
+): Block[] {
+  const shown = shownOutcomes(context, record).filter(
+    (outcome) => outcome.verdict !== "not applicable" && isListed(outcome),
+  );
+  const listed = new Set(shown);
+  const rest = (context.outcomes.get(addressOf(record)) ?? []).filter((outcome) => !listed.has(outcome));
   if (shown.length === 0) return [];
   const items = shown
     .map((outcome) => {
@@ -44,9 +53,18 @@ export function judgedBlock(context: Context, record: BookRecord, heading = "Wha
       items,
       ...(items.length >= fewItems &&
         items.every(({ mark }) => mark === "passed") && {
-          onPaper: atOpening(context, record.kind, `${counted(items.length, "check")}, all passed; what is checked`),
+          onPaper: atOpening(
+            context,
+            record.kind,
+            `${countSentence(
+              items.map(({ mark }) => mark),
+              (count) => counted(count, "check"),
+            )}; what is checked`,
+          ),
         }),
-      ...(none > 0 && { notes: [{ text: [`${none} more check${none === 1 ? " does" : "s do"} not apply here.`] }] }),
+      ...(rest.length > 0 && {
+        notes: [{ text: [`${countSentence(rest.map(markOf), (count) => counted(count, "more check"))}.`] }],
+      }),
     },
   ];
 }

@@ -80,7 +80,7 @@ export function judgedWithPage(
             wordsCell(table.id),
             wordsCell(table.title),
             { type: "number", text: String(table.rows.length) },
-            wordsCell([...new Set(table.rows.map(({ basis }) => describeBasis(basis)))].slice(0, 4).join("; ")),
+            wordsCell([...new Set(table.rows.map(({ basis }) => describeBasis(basis)))].join("; ")),
           ],
         })),
       ),

@@ -3,6 +3,7 @@ import { fieldAt, type Field, type Kind } from "../../model/kind.ts";
 import type { BookRecord } from "../../model/record.ts";
 import type { Cell, Inline, Text } from "../blocks.ts";
 import type { Context } from "./context.ts";
+import { listed } from "./listed.ts";
 import { termOf, textOf } from "./values.ts";
 
 /** A column of a table of records: a path, and of a list that is told apart by a term ("party") one of its rows. */
@@ -56,9 +57,7 @@ export function listCell(context: Context, record: BookRecord, { path, field, ro
     said.set(JSON.stringify(full), full);
   }
   if (said.size === 0) return { type: "empty" };
-  const shown = [...said.values()].slice(0, most);
-  const text = shown.flatMap((one, index): Inline[] => (index === 0 ? [...one] : [", ", ...one]));
-  return { type: "text", text: said.size > most ? [...text, ` and ${said.size - most} more`] : text };
+  return { type: "text", text: listed([...said.values()], most) };
 }
 
 function dayBeside(value: JsonObject, pointer: string): Inline[] {

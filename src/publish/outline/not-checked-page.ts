@@ -1,27 +1,36 @@
-import type { Text } from "../blocks.ts";
+import type { Outcome } from "../../model/finding.ts";
+import { isObject, type Json } from "../../model/json.ts";
+import { countSentence, markOf } from "../../model/mark.ts";
+import type { BookRecord } from "../../model/record.ts";
+import type { Block, Text } from "../blocks.ts";
 import type { Page } from "../publication.ts";
-import { linkTo, nameOf, plain, recordOf, type Context } from "./context.ts";
+import { linkTo, nameOf, plain, recordOf, titleOfOutcome, type Context } from "./context.ts";
+import { reasonsOf } from "./finding-blocks.ts";
+import { listed } from "./listed.ts";
+import { counted } from "./titles.ts";
 
 /** What the checks leave out: said aloud, since silence is never a pass. */
 export function notCheckedPage(context: Context, number: string, section: number): Page {
   const { outcomes, definitions, graph, loaded } = context.judged;
-  const open = outcomes.filter(({ verdict, because }) => verdict === "not judged" && because?.type !== "not due");
+  const open = outcomes.filter((outcome) => outcome.verdict === "not judged" && markOf(outcome) !== "not due");
+  const notDue = outcomes.filter((outcome) => markOf(outcome) === "not due").length;
   const judgedKinds = new Set([
     ...definitions.rules.map(({ kind }) => kind.split("#")[0]),
     ...definitions.calculations.map(({ appliesTo }) => appliesTo.kind.split("#")[0]),
   ]);
   const unjudged = [...graph.byKind.keys()].filter((kind) => !judgedKinds.has(kind) && kind !== "heat");
-  const uncompared = graph.records.filter(
-    (record) => record.value["source"] !== undefined && record.value["transcription"] === undefined,
-  );
+  const taken = graph.records.filter((record) => record.value["source"] !== undefined);
+  const uncompared = taken.filter(({ value }) => !isCompared(value["transcription"]));
   const applied = new Set(context.judged.computed.map(({ calculation }) => calculation.id));
   const idle = definitions.calculations.filter(({ id }) => !applied.has(id));
   // A part without an acceptance of its own was drawn, but its strength was not recomputed.
-  const bare = [...(graph.byKind.get("part")?.values() ?? [])].filter(
-    (part) =>
-      part.value["pressureBearing"] === true &&
-      !context.computed.get(part)?.some((one) => one.state === "done" && one.accept.length > 0),
+  const bearing = [...(graph.byKind.get("part")?.values() ?? [])].filter(
+    (part) => part.value["pressureBearing"] === true,
   );
+  const bare = bearing.filter(
+    (part) => !context.computed.get(part)?.some((one) => one.state === "done" && one.accept.length > 0),
+  );
+  const waits = (part: BookRecord) => context.computed.get(part)?.some(({ state }) => state === "waiting") === true;
   const names = (list: readonly string[]): Text => [list.length === 0 ? "None." : `${list.join(", ")}.`];
   return {
     url: "not-checked.html",
@@ -48,30 +57,21 @@ export function notCheckedPage(context: Context, number: string, section: number
         ],
       },
       { type: "heading", level: 2, text: "Not judged in this book" },
-      open.length === 0
-        ? { type: "paragraph", text: ["Every check that applies was judged."] }
-        : {
-            type: "list",
-            ordered: false,
-            items: open
-              .slice(0, 200)
-              .map((outcome): Text => [
-                `${context.titles.get(outcome.definition) ?? outcome.definition}, `,
-                ...(outcome.subject === null ? ["the book"] : subjectText(context, outcome.subject)),
-              ]),
-          },
+      { type: "paragraph", text: [openSentence(open, notDue)] },
+      ...(open.length === 0 ? [] : [openList(context, open)]),
       { type: "heading", level: 2, text: "Pressure parts whose thickness was not recomputed" },
       {
         type: "paragraph",
         text:
           bare.length === 0
-            ? ["None."]
+            ? [bearing.length === 0 ? "The book has no record of a pressure part." : "None."]
             : [
-                ...bare.flatMap((part, index): Text => [
-                  index === 0 ? "" : ", ",
-                  nameOf(context, part),
-                  ` (${plain(part.value["name"])})`,
-                ]),
+                ...listed(
+                  bare.map((part) => [
+                    nameOf(context, part),
+                    ` (${[plain(part.value["name"]), ...(waits(part) ? ["its calculations wait"] : [])].filter(Boolean).join("; ")})`,
+                  ]),
+                ),
                 ". Openings and their reinforcement are recomputed only where the part lists them; where the maker calculated others, the document is among the records.",
               ],
       },
@@ -83,13 +83,18 @@ export function notCheckedPage(context: Context, number: string, section: number
       {
         type: "paragraph",
         text:
-          uncompared.length === 0
-            ? ["None."]
-            : uncompared
-                .slice(0, 100)
-                .flatMap((record, index): Text =>
-                  index === 0 ? [linkTo(context, record)] : [", ", linkTo(context, record)],
-                ),
+          taken.length === 0
+            ? ["No record names an original it was taken from."]
+            : uncompared.length === 0
+              ? [`None: a person is named for each of ${counted(taken.length, "record")} taken from an original.`]
+              : [
+                  `${uncompared.length} of ${counted(taken.length, "record")} taken from an original: `,
+                  ...listed(
+                    uncompared.map((record) => [linkTo(context, record)]),
+                    shownRecords,
+                  ),
+                  ".",
+                ],
       },
       { type: "heading", level: 2, text: "Files" },
       {
@@ -101,6 +106,36 @@ export function notCheckedPage(context: Context, number: string, section: number
         ],
       },
     ],
+  };
+}
+
+/** Whoever is not named has not compared it. */
+const isCompared = (transcription: Json | undefined) =>
+  isObject(transcription) && typeof transcription["comparedBy"] === "string" && transcription["comparedBy"] !== "";
+
+const shownRecords = 100;
+const shownChecks = 200;
+
+function openSentence(open: readonly Outcome[], notDue: number): string {
+  const due = notDue === 0 ? "" : ` ${counted(notDue, "more check is", "more checks are")} not due.`;
+  if (open.length === 0) return `No check that is due was left without a verdict.${due}`;
+  return `${countSentence(open.map(markOf), (count) => counted(count, "check"))}.${due}`;
+}
+
+function openList(context: Context, open: readonly Outcome[]): Block {
+  const items = open.slice(0, shownChecks).map((outcome): Text => {
+    const because = reasonsOf(context, [outcome]);
+    return [
+      `${titleOfOutcome(context, outcome)}, `,
+      ...(outcome.subject === null ? ["the book"] : subjectText(context, outcome.subject)),
+      ...(because.length === 0 ? [] : [{ type: "soft", text: ": " } as const, ...because]),
+    ];
+  });
+  const more = open.length - items.length;
+  return {
+    type: "list",
+    ordered: false,
+    items: more === 0 ? items : [...items, [`and ${counted(more, "more check")}, each on the page of its record`]],
   };
 }
 

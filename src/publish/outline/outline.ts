@@ -5,7 +5,7 @@ import type { Chain } from "../../model/chain.ts";
 import type { Kind } from "../../model/kind.ts";
 import type { Block, ContentsEntry } from "../blocks.ts";
 import { issuePath, type Appendix, type Page, type Publication } from "../publication.ts";
-import { calculationPageOf } from "./calculation-page.ts";
+import { calculationKind, calculationPageOf } from "./calculation-page.ts";
 import { calculationSummary } from "./calculation-summary.ts";
 import { chainBlock } from "./chain-block.ts";
 import { findingsPageOf } from "./findings-page.ts";
@@ -124,7 +124,7 @@ function contentsOf(page: Page): ContentsEntry[] {
   if (page.screenOnly === true) return [];
   const { number = "", kindLine, title, url } = page;
   const named =
-    kindLine === undefined || title.startsWith(kindLine)
+    kindLine === undefined || kindLine === calculationKind || title.startsWith(kindLine)
       ? title
       : `${title} (${kindLine.charAt(0).toLowerCase()}${kindLine.slice(1)})`;
   return [{ number, title: named, to: { page: url }, level: 2, ...(kindLine !== undefined && { paperOnly: true }) }];

@@ -1,15 +1,16 @@
 import type { Kind } from "../../model/kind.ts";
 import { atPointer } from "../../model/json.ts";
 import { addressOf, type BookRecord } from "../../model/record.ts";
+import { countSentence, tallyOf, type Tally } from "../../model/mark.ts";
 import type { Block, Cell, Column, Mark, Row, TableBlock, Text } from "../blocks.ts";
 import type { Page } from "../publication.ts";
 import { groupPage } from "./address.ts";
-import { chainBlock } from "./chain-block.ts";
+import { chainBlock, linkOutcomes } from "./chain-block.ts";
 import { extraBlocks } from "./extras.ts";
 import { grouped, kindOf, labelOf, linkTo, markOf, targetOf, worst, type Context } from "./context.ts";
 import { computedBlocks } from "./computed-blocks.ts";
 import { namedBy, scanBlocks, signatureBlock } from "./evidence-blocks.ts";
-import { judgedBlock, shownOutcomes } from "./judged-block.ts";
+import { judgedBlock } from "./judged-block.ts";
 import { numbering, recordBlocks, type Numbering } from "./record-blocks.ts";
 import { inFives } from "./row-tables.ts";
 import { checksTable } from "./checks-table.ts";
@@ -21,7 +22,7 @@ import { cellOf, commonUnit, labelOfField } from "./values.ts";
 /** Opening of a section: what it holds, a table per kind, and links to the pages in it. */
 export function openingPage(
   context: Context,
-  section: { readonly title: string },
+  section: { readonly id: string; readonly title: string },
   number: string,
   index: number,
   kinds: readonly Kind[],
@@ -32,7 +33,7 @@ export function openingPage(
     url: openingUrl(index),
     number,
     title: section.title,
-    under: [sectionSentence(context, kinds, holds)],
+    under: [sectionSentence(context, section.id, kinds, holds)],
     opening: true,
     section: index,
     get blocks() {
@@ -54,10 +55,7 @@ function openingBlocks(context: Context, number: string, kinds: readonly Kind[],
             type: "contents",
             entries: also.map((page) => ({
               number: page.number ?? "",
-              title:
-                page.kindLine === undefined
-                  ? page.title
-                  : `${page.title}: ${page.kindLine.replace(/^Calculation, /, "")}`,
+              title: page.title,
               to: { page: page.url },
               level: 1 as const,
             })),
@@ -73,16 +71,30 @@ function openingBlocks(context: Context, number: string, kinds: readonly Kind[],
   ];
 }
 
-function sectionSentence(context: Context, kinds: readonly Kind[], holds: readonly string[]): string {
-  const marks = kinds.flatMap((kind) => recordsOf(context, kind).map((record) => recordMark(context, record)));
-  const count = (mark: Mark) => marks.filter((one) => one === mark).length;
-  const state =
-    count("failed") + count("not judged") > 0
-      ? `${count("failed")} failed and ${count("not judged")} could not be judged.`
-      : count("not due") > 0
-        ? `Nothing failed; ${count("not due")} wait for evidence that is not due yet.`
-        : "All checks of this section passed or do not apply.";
-  return holds.length === 0 ? "" : `${holds.join(", ")}. ${state}`;
+/** What the section holds, and what became of every check of its records; for calculations, of every result. */
+function sectionSentence(context: Context, id: string, kinds: readonly Kind[], holds: readonly string[]): string {
+  const outcomes = kinds.flatMap((kind) =>
+    recordsOf(context, kind).flatMap((record) => context.outcomes.get(addressOf(record)) ?? []),
+  );
+  const { computed, counts } = context.judged;
+  const count = (marks: Iterable<Mark> | Tally, one: string, several: string) =>
+    `${countSentence(marks, (all) => counted(all, one, several))}.`;
+  return [
+    ...(holds.length === 0 ? [] : [`${holds.join(", ")}.`]),
+    ...(id === "design" && computed.length > 0
+      ? [
+          count(
+            computed.map(({ outcome }) => markOf(outcome)),
+            "calculation",
+            "calculations",
+          ),
+        ]
+      : []),
+    ...(id === "compliance" ? [count(tallyOf(counts), "check of the book", "checks of the book")] : []),
+    ...(outcomes.length === 0
+      ? []
+      : [count(outcomes.map(markOf), "check of these records", "checks of these records")]),
+  ].join(" ");
 }
 
 export function recordsOf(context: Context, kind: Kind): readonly BookRecord[] {
@@ -183,24 +195,23 @@ function recordPageBlocks(context: Context, record: BookRecord, next: Numbering)
     ...recordBlocks(context, record, next, "", skip),
     ...after,
     ...computedBlocks(context, record),
-    ...(chained || judged ? [] : judgedBlock(context, record)),
+    ...(chained || judged ? besides(context, record, chained) : judgedBlock(context, record)),
     ...signatureBlock(context, record),
     ...scanBlocks(context, record),
     ...namedBy(context, record),
   ];
 }
 
+/** What did not pass and stands in no link of the chain: a page never hides a verdict of its record. */
+function besides(context: Context, record: BookRecord, chained: boolean): Block[] {
+  const linked = new Set(chained ? linkOutcomes(context, record).flat() : []);
+  return judgedBlock(context, record, "Also judged", (outcome) => !linked.has(outcome) && markOf(outcome) !== "passed");
+}
+
 function underOf(context: Context, record: BookRecord): Text {
-  const outcomes = shownOutcomes(context, record);
-  const count = (mark: Mark) => outcomes.filter((outcome) => markOf(outcome) === mark).length;
-  const applying = outcomes.length - count("not applicable");
-  if (applying === 0) return [kindOf(context, record).description];
-  const rest = (["failed", "not judged", "not due"] as const).flatMap((mark) =>
-    count(mark) > 0 ? [`${count(mark)} ${mark}`] : [],
-  );
-  return [
-    `${counted(applying, "check")} of this record: ${rest.length === 0 ? "all passed" : `${count("passed")} passed, ${rest.join(", ")}`}.`,
-  ];
+  const marks = (context.outcomes.get(addressOf(record)) ?? []).map(markOf);
+  if (marks.every((mark) => mark === "not applicable")) return [kindOf(context, record).description];
+  return [`${countSentence(marks, (count) => `${counted(count, "check")} of this record`)}.`];
 }
 
 /** Records that share a page: each with its anchor, heading and data. The key of the page never depends on neighbours. */
