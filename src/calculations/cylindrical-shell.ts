@@ -60,6 +60,7 @@ export const cylindricalShell = calculation({
     { left: "z", relation: "<=", right: "1", means: "the weld joint coefficient is at most 1" },
     { left: "z", relation: ">", right: "0", means: "the weld joint coefficient is above 0" },
     {
+      name: "wall too thick",
       left: "e/(Di + 2*en)",
       relation: "<=",
       right: "0.16",

@@ -150,6 +150,7 @@ export const heatBalance = calculation({
       ),
     },
     {
+      name: "output from and at",
       left: "abs(DA - DF)",
       relation: "<=",
       right: "kA*DF",

@@ -79,6 +79,7 @@ export const heatInput = calculation({
       needs: "Qmax",
     },
     {
+      name: "logged heat input",
       left: "abs(Qr - Q)",
       relation: "<=",
       right: "tol",

@@ -174,7 +174,13 @@ export const shellOpening = calculation({
     { left: "p", relation: ">", right: "'0 MPa'", means: "the pressure is above nothing" },
     { left: "di", relation: "<=", right: "kd*Di", means: "the opening is small against the shell", basis: method },
     { left: "h", relation: ">=", right: "'0 mm'", means: "the length of the branch is not negative" },
-    { left: "max(do, w)", relation: ">", right: "'0 mm'", means: "the branch has a diameter, or the opening a width" },
+    {
+      name: "no size",
+      left: "max(do, w)",
+      relation: ">",
+      right: "'0 mm'",
+      means: "the branch has a diameter, or the opening a width",
+    },
     { left: "c", relation: ">=", right: "'0 mm'", means: "the corrosion allowance of the branch is not negative" },
   ],
   accept: [

@@ -129,7 +129,13 @@ export const stay = calculation({
   ],
   limits: [
     ...loadLimits,
-    { left: "d - 2*c - δ", relation: ">", right: "'0 mm'", means: "a section is left after allowances" },
+    {
+      name: "section too small",
+      left: "d - 2*c - δ",
+      relation: ">",
+      right: "'0 mm'",
+      means: "a section is left after allowances",
+    },
     { left: "en", relation: "=", right: "d", means: "the governing section of a bar is its diameter" },
   ],
   accept: [

@@ -165,6 +165,7 @@ export const torisphericalEnd = calculation({
     { left: "r", relation: ">=", right: "0.06*Di", means: "the knuckle radius is at least 0.06·Di", basis: en13445 },
     { left: "r", relation: "<=", right: "0.2*Di", means: "the knuckle radius is at most 0.2·Di", basis: en13445 },
     {
+      name: "r too low for e",
       left: "r",
       relation: ">=",
       right: "2*e",

@@ -2,6 +2,7 @@ import type { Calculation, Comparison } from "../model/calculation.ts";
 import { formulaSymbols } from "../model/formula/ast.ts";
 import { comparisonUnitProblem, formulaUnitProblem, type FunctionUnits } from "../model/formula/units.ts";
 import { ProgramError } from "../model/program-error.ts";
+import { nameProblems } from "./claim.ts";
 import { formulaOf } from "./formula-of.ts";
 
 /** Throws when a symbol of a calculation is not declared or declared twice, or when its units do not multiply out. */
@@ -39,6 +40,7 @@ export function checkCalculation(calculation: Calculation): readonly string[] {
     if (symbols.has(symbol)) note(`step ${symbol}`, "is declared twice");
     symbols.set(symbol, unit);
   }
+  for (const claims of [limits, accept]) for (const problem of nameProblems(claims)) note("comparison", problem);
   for (const limit of limits) compare(`limit "${limit.means}"`, limit);
   for (const one of accept) {
     compare(`acceptance "${one.means}"`, one);

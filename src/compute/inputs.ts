@@ -68,19 +68,20 @@ export function bindAlone(
 function bindOne(world: World, symbol: string, input: CalculationInput, hit: Hit, trail: Trail): BoundInput | null {
   const written = readText(world, hit, trail) ?? "";
   const origin = hit.origin === null ? {} : { origin: hit.origin };
-  const refuse = (expected: string): null => {
+  const refuse = (sort: string, words: string): null => {
     // An unreadable value was accused when it was first read; any other one is said here.
-    if (trail.doubts.length === 0) notUsable(world, trail, hit, written, expected);
+    if (trail.doubts.length === 0) notUsable(world, trail, hit, written, { sort, words });
     return null;
   };
   if (input.options !== undefined) {
     const value = input.options.indexOf(written);
-    return value < 0 ? refuse(`one of ${input.options.join(", ")}`) : { symbol, value, written, ...origin };
+    return value < 0 ? refuse("option", `one of ${input.options.join(", ")}`) : { symbol, value, written, ...origin };
   }
   const measure = measureOf(hit, written, input.unit);
-  if (measure === undefined) return refuse(input.unit === "1" ? "a pure number" : `a quantity in ${input.unit}`);
+  if (measure === undefined)
+    return refuse(input.unit, input.unit === "1" ? "a pure number" : `a quantity in ${input.unit}`);
   const { value, bound } = safeSide(measure, input.unsafe ?? "any");
-  if (value === undefined) return refuse("a value, not a bound that leaves the unsafe side open,");
+  if (value === undefined) return refuse("bound", "a value, not a bound that leaves the unsafe side open,");
   if (hit.origin?.type === "calculation") return { symbol, value, written: plain(value, input.unit), ...origin };
   return { symbol, value, measure, written, ...(bound !== undefined && { bound }), ...origin };
 }

@@ -6,6 +6,7 @@ import { keyOf, locate } from "../judge/court.ts";
 import { digestOfReads, type Trail } from "../judge/trail.ts";
 import type { World } from "../judge/world.ts";
 import { accusedBy, groundsOf, inCommon, type Place } from "./blame.ts";
+import { nameOfClaim } from "./claim.ts";
 import type { BoundCalculation } from "./inputs.ts";
 import type { Run } from "./run.ts";
 import { short } from "../model/print-number.ts";
@@ -89,7 +90,7 @@ function notCovered(world: World, applied: Applied, bound: BoundCalculation, fai
     ...open(
       world,
       applied,
-      failed.map(({ of }) => `limit ${textOf(of)}`).join(" and "),
+      failed.map(({ of }) => `limit ${nameOfClaim(of)}`).join(" and "),
       `${calculation.title} does not cover this case: ${failed.map(({ of }) => of.means).join("; ")}`,
       failed
         .map(
@@ -127,8 +128,8 @@ function notAccepted(world: World, applied: Applied, bound: BoundCalculation, do
 function refuse(world: World, applied: Applied, accused: readonly Place[], failed: readonly Refusal[]): Finding {
   const { calculation, record, pointer } = applied;
   const [at = { record, pointer }] = accused;
-  const { place, where } = locate(world, at.record, at.pointer);
-  const name = failed.map(({ of }) => `accept ${textOf(of)}`).join(" and ");
+  const { place, name: where } = locate(world, at.record, at.pointer);
+  const name = failed.map(({ of }) => nameOfClaim(of)).join(" and ");
   const [first] = failed;
   const sides = failed.map(({ of, left, right }) => {
     const unit = unitIn(calculation, of.left) ?? unitIn(calculation, of.right) ?? "1";
@@ -159,9 +160,6 @@ function refuse(world: World, applied: Applied, accused: readonly Place[], faile
 const isOutside = ({ record, pointer }: Applied, at: Pick<Applied, "record" | "pointer">) =>
   at.record !== record || (at.pointer !== pointer && !at.pointer.startsWith(`${pointer}/`));
 
-/** A comparison as a stable name: its formulas, not its wording. */
-const textOf = ({ left, relation, right }: Comparison) => `${left} ${relation} ${right}`;
-
 /**
  * A reason for no verdict. It accuses the values it rests on, and is shown at the only one; several subjects that meet
  * one value of another record share one finding about that record.
@@ -174,14 +172,14 @@ function open(
   why: string,
   grounds: readonly Place[] = [],
 ): Finding {
-  const { subject, place, where } = locate(world, record, pointer);
+  const { subject, place, name: where } = locate(world, record, pointer);
   const [only, ...more] = grounds;
   const single = only === undefined || more.length > 0 ? undefined : only;
   const foreign =
     single === undefined || single.record === record ? undefined : locate(world, single.record, single.pointer);
   const on = foreign === undefined ? record : (single?.record ?? record);
   return {
-    key: keyOf(calculation.id, on, [foreign?.where ?? where, name].filter((part) => part !== "").join(" ")),
+    key: keyOf(calculation.id, on, [foreign?.name ?? where, name].filter((part) => part !== "").join(" ")),
     rule: calculation.id,
     severity: "query",
     verdict: "not judged",

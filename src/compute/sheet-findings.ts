@@ -87,7 +87,7 @@ export function disagrees(
 
 /** A value of a record that several sheets contradict and none confirms. Where they differ too, each is doubted. */
 export function copiedOtherwise(world: World, { record, pointer, text, dissents }: Original): Finding {
-  const { subject, place, where } = locate(world, record, pointer);
+  const { subject, place, where, name } = locate(world, record, pointer);
   const trail = newTrail();
   for (const one of dissents) mergeTrail(trail, one.trail);
   const stated = new Map<string, string[]>();
@@ -98,7 +98,7 @@ export function copiedOtherwise(world: World, { record, pointer, text, dissents 
   const [built] = sheetRules.filter(({ id }) => id === "value-copied");
   const means = [...new Set(dissents.map(({ pair }) => pair.means))];
   return {
-    key: keyOf("value-copied", record, where),
+    key: keyOf("value-copied", record, name),
     rule: "value-copied",
     severity: dissents.every(({ found }) => found.severity === "query") ? "query" : "nonconformity",
     verdict: "failed",

@@ -75,7 +75,7 @@ function foldKinds(world: World, groups: Groups, merge: Merge): void {
   }
   for (const [kind, list] of byKind) {
     const [named, ...more] = list.filter(({ absence }) => absence.target !== null);
-    const absence = noneInBook(kind, "");
+    const absence = noneInBook(kind, []);
     const none = groups.get(absence.key) ?? { absence, wants: [], explained: [] };
     const whole = named !== undefined && more.length === 0 ? named : none;
     groups.set(whole.absence.key, whole);

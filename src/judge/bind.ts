@@ -121,24 +121,24 @@ function readOne(binding: Binding, reading: Reading, hit: Hit): unknown {
   const { world, trail } = binding;
   if (reading.type === "thing") return thingAt(binding, reading.inputs, hit);
   const text = readText(world, hit, trail);
-  const refuse = (expected: string): never => {
+  const refuse = (sort: string, words: string): never => {
     // An unreadable value was accused when it was first read; any other one is said here.
-    if (trail.doubts.length === 0) notUsable(world, trail, hit, text ?? "a list or an object", expected);
+    if (trail.doubts.length === 0) notUsable(world, trail, hit, text ?? "a list or an object", { sort, words });
     throw new Waiting();
   };
   switch (reading.type) {
     case "text":
-      return text ?? refuse("a text");
+      return text ?? refuse("text", "a text");
     case "flag":
-      return typeof hit.value === "boolean" ? hit.value : refuse("true or false");
+      return typeof hit.value === "boolean" ? hit.value : refuse("flag", "true or false");
     case "count": {
       const count = Number(text);
-      return text !== undefined && text.trim() !== "" && Number.isFinite(count) ? count : refuse("a number");
+      return text !== undefined && text.trim() !== "" && Number.isFinite(count) ? count : refuse("number", "a number");
     }
     case "date":
-      return dateOf(text ?? "") ?? refuse("a date");
+      return dateOf(text ?? "") ?? refuse("date", "a date");
     case "quantity":
-      return measureOf(hit, text ?? "", reading.unit) ?? refuse(`a quantity in ${reading.unit}`);
+      return measureOf(hit, text ?? "", reading.unit) ?? refuse(reading.unit, `a quantity in ${reading.unit}`);
     case "exists":
       return true;
   }

@@ -1,7 +1,7 @@
 import type { Basis } from "../model/basis.ts";
 import type { Finding, Outcome, Related, Subject } from "../model/finding.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
-import { digestOf, stablePath } from "../model/stable.ts";
+import { digestOf, stableName, stablePath } from "../model/stable.ts";
 import { liftOf, type Lift } from "./lift.ts";
 import { recordsRead, type Reason, type Trail } from "./trail.ts";
 import type { Absence, World } from "./world.ts";
@@ -241,12 +241,13 @@ export function locate(
   world: World,
   record: BookRecord,
   pointer: string,
-): Pick<Finding, "subject" | "place"> & { readonly where: string } {
+): Pick<Finding, "subject" | "place"> & { readonly where: string; readonly name: string } {
   const kind = world.kinds.get(record.kind);
   return {
     subject: { kind: record.kind, id: record.id },
     place: { file: record.file, pointer: record.pointer + pointer },
     where: kind === undefined ? pointer : stablePath(kind, record.value, pointer),
+    name: kind === undefined ? pointer.slice(1) : stableName(kind, record.value, pointer),
   };
 }
 

@@ -148,9 +148,9 @@ export function aboutException(
   rule: ExceptionRule,
   words: { readonly message: string; readonly why: string; readonly hint: string },
 ): Finding {
-  const { subject, place, where } = locate(world, record, pointer);
+  const { subject, place, name } = locate(world, record, pointer);
   return {
-    key: keyOf(rule, record, where),
+    key: keyOf(rule, record, name),
     rule,
     severity: exceptionRules.find(({ id }) => id === rule)?.severity ?? "nonconformity",
     verdict: "failed",

@@ -197,10 +197,10 @@ const nameIn = (world: World, leaf: Leaf) => locate(world, leaf.record, leaf.poi
 
 function say(court: Court, leaf: Leaf, rule: string, message: string, why: string, hint: string): void {
   const builtIn = fieldRules.find(({ id }) => id === rule);
-  const { subject, place, where } = locate(court.world, leaf.record, leaf.pointer);
+  const { subject, place, name } = locate(court.world, leaf.record, leaf.pointer);
   if (court.world.ledger.doubts(addressOf(leaf.record, leaf.pointer)).length > 0) return;
   const finding: Finding = {
-    key: keyOf(rule, leaf.record, where),
+    key: keyOf(rule, leaf.record, name),
     rule,
     severity: builtIn?.severity ?? "nonconformity",
     verdict: "failed",

@@ -100,7 +100,7 @@ function itemsOf(hit: Hit, list: readonly Json[]): readonly Hit[] {
   });
 }
 
-function advance(walk: Walk, step: Step, hit: Hit | null, filters: string): readonly Hit[] {
+function advance(walk: Walk, step: Step, hit: Hit | null, filters: readonly Step[]): readonly Hit[] {
   const { world, trail, wanted } = walk;
   switch (step.type) {
     case "all": {
@@ -146,7 +146,7 @@ function miss({ world, trail, wanted }: Walk, absence: Absence, at: Absence["own
 }
 
 /** There were candidates, but the list is empty or none passes the filter: absent just as if there had been none. */
-function nothingLeft(walk: Walk, head: Step, hit: Hit | null, filters: string): void {
+function nothingLeft(walk: Walk, head: Step, hit: Hit | null, filters: readonly Step[]): void {
   if (head.type === "all") {
     miss(walk, noneInBook(head.kind, filters), null);
     return;
@@ -190,7 +190,7 @@ export function deref(walk: Pick<Walk, "world" | "trail">, hit: Hit): Hit | null
   return null;
 }
 
-function toField(walk: Walk, from: Hit, name: string, filters: string): readonly Hit[] {
+function toField(walk: Walk, from: Hit, name: string, filters: readonly Step[]): readonly Hit[] {
   if (from.origin?.type === "calculation") return symbolOf(walk, from.origin.of, name);
   const hit = deref(walk, from);
   if (hit === null) return [];
@@ -219,7 +219,7 @@ function fieldIn(world: World, hit: Hit, name: string): Field | null {
 }
 
 /** Objects that hold a link here; from a row, links to the row or to its whole record. */
-function back(walk: Walk, from: Hit, step: Extract<Step, { type: "back" }>, filters: string): readonly Hit[] {
+function back(walk: Walk, from: Hit, step: Extract<Step, { type: "back" }>, filters: readonly Step[]): readonly Hit[] {
   const { world, trail } = walk;
   const hit = deref(walk, from);
   if (hit?.record == null) return [];

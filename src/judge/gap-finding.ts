@@ -24,11 +24,11 @@ export const gapRules: readonly BuiltIn[] = [
 
 /** Stable name of a gap, whoever wants what is missing. */
 export function gapKey(world: World, { absence }: Pick<Gap, "absence">): string {
-  const { owner, step, filters, target, short, key } = absence;
-  if (owner === null || target !== null) return `missing|${key}`;
-  const { where } = locate(world, owner.record, owner.pointer);
-  const what = `${step}${filters}${short === undefined ? "" : ` at least ${short.atLeast}`}`;
-  return `missing|${addressOf(owner.record)}|${where === "" ? "" : `${where} `}${what}`;
+  const { owner, name: what, target } = absence;
+  if (target !== null) return `missing|${target}`;
+  if (owner === null) return `missing|book|${what}`;
+  const { name } = locate(world, owner.record, owner.pointer);
+  return `missing|${addressOf(owner.record)}|${name === "" ? "" : `${name} `}${what}`;
 }
 
 /** Milestone at which a gap is owed first; "now" when nobody says. */

@@ -31,9 +31,9 @@ export function originalsSound(court: Court, files: readonly BookFile[]): void {
     const file = present.get(path);
     const say = (rule: string, pointer: string, message: string, why: string, hint: string) => {
       if (world.ledger.doubts(addressOf(record, pointer)).length > 0) return;
-      const { subject, place, where } = locate(world, record, pointer);
+      const { subject, place, name } = locate(world, record, pointer);
       addFinding(court, {
-        key: keyOf(rule, record, where),
+        key: keyOf(rule, record, name),
         rule,
         severity: "nonconformity",
         verdict: "failed",

@@ -1,7 +1,8 @@
 import { ownChoice } from "../model/basis.ts";
 import type { BuiltIn } from "../model/definitions.ts";
+import { parsePath, wordsOfSteps } from "../model/path.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
-import { stablePath } from "../model/stable.ts";
+import { stableName } from "../model/stable.ts";
 import type { Hit } from "./follow.ts";
 import type { Reason, Trail } from "./trail.ts";
 import type { World } from "./world.ts";
@@ -49,7 +50,7 @@ export function severalValues(
   texts: readonly string[],
 ): void {
   const at = start?.record == null ? null : { record: start.record, pointer: start.pointer };
-  const key = `value-single|${nameOf(world, at)}|${path}`;
+  const key = `value-single|${nameOf(world, at)}|${wordsOfSteps(parsePath(path).steps)}`;
   const shown = [...new Set(texts)].sort();
   trail.reasons.push({
     key,
@@ -62,15 +63,22 @@ export function severalValues(
   });
 }
 
+/** What a definition reads somewhere. */
+export interface Expected {
+  /** Stable word for keys. */
+  readonly sort: string;
+  readonly words: string;
+}
+
 /** A value that is sound in itself, but not of the sort that a definition reads there. */
-export function notUsable(world: World, trail: Trail, hit: Hit, text: string, expected: string): void {
+export function notUsable(world: World, trail: Trail, hit: Hit, text: string, expected: Expected): void {
   const at = hit.record === null ? null : { record: hit.record, pointer: hit.pointer };
   const name = at === null ? originOf(hit) : nameOf(world, at);
-  const key = `value-usable|${name}|${expected}`;
+  const key = `value-usable|${name}|${expected.sort}`;
   trail.reasons.push({
     key,
     rule: "value-usable",
-    message: `${name} is ${text}; ${expected} is read there`,
+    message: `${name} is ${text}; ${expected.words} is read there`,
     why: "a value of another sort cannot be put in its place",
     hint: "compare with the original and correct the value, or answer this query with the value that counts",
     at,
@@ -81,7 +89,7 @@ export function notUsable(world: World, trail: Trail, hit: Hit, text: string, ex
 function nameOf(world: World, at: { readonly record: BookRecord; readonly pointer: string } | null): string {
   if (at === null) return "book";
   const kind = world.kinds.get(at.record.kind);
-  const where = kind === undefined ? at.pointer : stablePath(kind, at.record.value, at.pointer);
+  const where = kind === undefined ? at.pointer : stableName(kind, at.record.value, at.pointer);
   return `${addressOf(at.record)}${where === "" ? "" : `|${where}`}`;
 }
 

@@ -2,7 +2,7 @@ import { ownChoice } from "../model/basis.ts";
 import type { BuiltIn } from "../model/definitions.ts";
 import type { Finding } from "../model/finding.ts";
 import type { Owed } from "../model/book.ts";
-import { printStep, printSteps } from "../model/path.ts";
+import { printStep, printSteps, wordsOfSteps } from "../model/path.ts";
 import { registerOf, type Register, type Requirement } from "../model/requirement.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
@@ -96,6 +96,7 @@ function shortfall({ record, pointer }: Case, { needs }: Requirement, short: Non
   const filters = single ? printSteps(tail) : "";
   return {
     key: `${addressOf(record, pointer)}|${needs} at least ${short.atLeast}`,
+    name: `${wordsOfSteps(steps)} at least ${short.atLeast}`,
     owner: { record, pointer },
     step,
     filters,

@@ -59,7 +59,7 @@ function toFinding(
   if (record === null || owner === null) throw new ProgramError(`rule ${rule.id} points at nothing`);
   const unsure = objection.unsure === true;
   const accused = objection.accuses ?? (within ? [objection.at] : []);
-  const where = locate(world, owner, on.record === null ? subject.pointer : on.pointer).where;
+  const where = locate(world, owner, on.record === null ? subject.pointer : on.pointer).name;
   return {
     key: keyOf(rule.fault ?? rule.id, owner, [where, objection.name ?? ""].filter((part) => part !== "").join(" ")),
     rule: rule.id,

@@ -1,10 +1,10 @@
-import { printSteps, type Step } from "../model/path.ts";
+import type { Step } from "../model/path.ts";
 
 /** A step with the list step and filters that follow it: what is missing is the step *so filtered*. */
 export interface Group {
   readonly head: Step | null;
   readonly tail: readonly Step[];
-  readonly filters: string;
+  readonly filters: readonly Step[];
 }
 
 const grouped = new WeakMap<readonly Step[], readonly Group[]>();
@@ -21,7 +21,7 @@ export function groupsOf(steps: readonly Step[]): readonly Group[] {
   }
   const groups = found.map((group) => ({
     ...group,
-    filters: printSteps(group.tail.filter((step) => step.type === "filter")),
+    filters: group.tail.filter((step) => step.type === "filter"),
   }));
   grouped.set(steps, groups);
   return groups;

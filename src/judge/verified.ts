@@ -4,6 +4,7 @@ import type { Outcome } from "../model/finding.ts";
 import type { BookRecord } from "../model/record.ts";
 import type { Requirement } from "../model/requirement.ts";
 import { digestOf } from "../model/stable.ts";
+import { nameOfClaim } from "../compute/claim.ts";
 import { addFinding, keyOf, locate, type Court } from "./court.ts";
 
 export const verifiedRules: readonly BuiltIn[] = [
@@ -70,9 +71,11 @@ function basesOf(definitions: Definitions, requirements: readonly Requirement[])
   const own = (sort: string, list: readonly { readonly id: string; readonly basis: Basis }[]) =>
     list.map(({ id, basis }) => ({ id, name: `${sort} ${id}`, basis }));
   const inner = definitions.calculations.flatMap(({ id, steps, limits, accept, functions = [], crossCheck }) => [
-    ...[...steps, ...limits, ...accept].flatMap((one) =>
-      one.basis === undefined ? [] : [{ id, name: `calculation ${id}, ${one.means}`, basis: one.basis }],
-    ),
+    ...[
+      ...steps.map(({ symbol, basis }) => ({ name: symbol, basis })),
+      ...limits.map((one) => ({ name: `limit ${nameOfClaim(one)}`, basis: one.basis })),
+      ...accept.map((one) => ({ name: nameOfClaim(one), basis: one.basis })),
+    ].flatMap(({ name, basis }) => (basis === undefined ? [] : [{ id, name: `calculation ${id}, ${name}`, basis }])),
     ...functions.map(({ name, basis }) => ({ id, name: `calculation ${id}, function ${name}`, basis })),
     ...(crossCheck === undefined ? [] : [{ id, name: `calculation ${id}, second method`, basis: crossCheck.basis }]),
   ]);

@@ -47,6 +47,8 @@ export const calculationKey = (id: string, record: BookRecord, pointer: string):
  */
 export interface Absence {
   readonly key: string;
+  /** What is missing in the words of a finding's key: kinds, fields and values, no path. */
+  readonly name: string;
   /** Where the missing step starts; null for the book itself. */
   readonly owner: { readonly record: BookRecord; readonly pointer: string } | null;
   /** The step as it is written in paths, without its filters. */

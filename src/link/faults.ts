@@ -3,7 +3,7 @@ import type { BuiltIn } from "../model/definitions.ts";
 import type { Finding, Related } from "../model/finding.ts";
 import type { Kind } from "../model/kind.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
-import { digestOf, stablePath } from "../model/stable.ts";
+import { digestOf, stableName } from "../model/stable.ts";
 
 const identity = ownChoice("one id names one record; a link names an id exactly as the record bears it");
 
@@ -35,7 +35,7 @@ export interface Fault {
 /** A fault of an id or a link as a finding about a place in a record. */
 export function faultAt(record: BookRecord, kind: Kind | undefined, pointer: string, fault: Fault): Finding {
   const { rule, message, why, hint, accuses, about, related = [] } = fault;
-  const where = kind === undefined ? pointer.slice(1) : stablePath(kind, record.value, pointer);
+  const where = kind === undefined ? pointer.slice(1) : stableName(kind, record.value, pointer);
   return {
     key: `${rule}|${about ?? `${addressOf(record)}|${where}`}`,
     rule,

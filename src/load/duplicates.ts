@@ -2,7 +2,7 @@ import type { Finding } from "../model/finding.ts";
 import { atPointer, isObject, type Json } from "../model/json.ts";
 import type { Kind } from "../model/kind.ts";
 import { addressOf } from "../model/record.ts";
-import { stablePath } from "../model/stable.ts";
+import { stableName } from "../model/stable.ts";
 import { findingOf } from "./file-rules.ts";
 import { linesOf, type Places } from "./places.ts";
 import { quoted } from "./portable.ts";
@@ -48,7 +48,7 @@ export function duplicateFindings({ file, text, places, duplicates, root, kind }
     const value = atPointer(root, at);
     const id = isObject(value) && Object.hasOwn(value, "id") ? value["id"] : undefined;
     const record = kind !== undefined && typeof id === "string" && !hides ? { kind: kind.name, id } : undefined;
-    const where = kind !== undefined && isObject(value) ? stablePath(kind, value, inner) : pointer;
+    const where = kind !== undefined && isObject(value) ? stableName(kind, value, inner) : pointer;
     return [
       findingOf({
         rule: "file-duplicate-key",

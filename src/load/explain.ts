@@ -1,7 +1,7 @@
 import type { ErrorObject } from "ajv/dist/2020.js";
 import { atPointer, isObject, type JsonObject } from "../model/json.ts";
 import type { Kind } from "../model/kind.ts";
-import { explainers, nameAt, otherFault, type FaultCase } from "./fault-words.ts";
+import { explainers, keyNameAt, nameAt, otherFault, type FaultCase } from "./fault-words.ts";
 import { objectOf, textOf } from "./inline.ts";
 import { quoted } from "./portable.ts";
 import { show } from "./value-words.ts";
@@ -43,7 +43,7 @@ export function explain(
   const description = textOf(fault.schema, "description")?.replace(/\.$/, "");
   return {
     pointer,
-    name: fault.name,
+    name: keyNameAt(kind, value, pointer),
     why:
       description === undefined
         ? `the schema of ${kind.name} says so`

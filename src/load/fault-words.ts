@@ -4,7 +4,7 @@ import { atPointer, isList, isObject, pointerStep, type Json, type JsonObject } 
 import type { Kind } from "../model/kind.ts";
 import { exampleOf } from "../model/quantity-problem.ts";
 import { parseQuantity } from "../model/quantity.ts";
-import { stablePath } from "../model/stable.ts";
+import { stableName, stablePath } from "../model/stable.ts";
 import { objectOf, textOf, texts } from "./inline.ts";
 import { nearestName } from "./nearest.ts";
 import { quoted } from "./portable.ts";
@@ -51,7 +51,7 @@ export const explainers: Readonly<Record<string, (fault: FaultCase) => FaultWord
     const of = pointer === "" ? kind.name : name;
     return {
       pointer: at,
-      name: nameAt(kind, value, at),
+      name: keyNameAt(kind, value, at),
       accuses: [pointer],
       message: `${of} has no "${missing}"`,
       why: `the schema of ${kind.name} says: ${(textOf(property, "description") ?? "it is part of what identifies it").replace(/\.$/, "")}`,
@@ -68,7 +68,7 @@ export const explainers: Readonly<Record<string, (fault: FaultCase) => FaultWord
     const where = pointer === "" ? kind.name : nameAt(kind, value, pointer);
     return {
       pointer: at,
-      name: nameAt(kind, value, at),
+      name: keyNameAt(kind, value, at),
       accuses: [at, ...(near === undefined ? [] : [pointer + pointerStep(near)])],
       message: `${quoted(extra)} is no property of ${where}`,
       why: "a name that is not known is refused, so that no misspelt one is passed over",
@@ -191,5 +191,9 @@ function param(error: ErrorObject, name: string): string {
   return typeof value === "string" || typeof value === "number" ? String(value) : "";
 }
 
-/** A pointer into a record in words; the kind's name for the record itself. */
+/** A pointer into a record as keys name it; the kind's name for the record itself. */
+export const keyNameAt = (kind: Kind, value: JsonObject, pointer: string) =>
+  stableName(kind, value, pointer) || kind.name;
+
+/** As `keyNameAt`, for sentences. */
 export const nameAt = (kind: Kind, value: JsonObject, pointer: string) => stablePath(kind, value, pointer) || kind.name;

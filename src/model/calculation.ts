@@ -49,15 +49,21 @@ export interface Comparison {
   readonly right: string;
 }
 
-/** A limit of validity: outside it the result is *not judged*. */
-export interface Limit extends Comparison {
+/** A comparison that a finding is about when it fails. */
+export interface Claim extends Comparison {
+  /** What is claimed, as the page shows it beside the verdict. */
   readonly means: string;
+  /** Stable name in the keys of findings. By default the symbol on the left and what is wrong with it: "en too low". */
+  readonly name?: string;
+}
+
+/** A limit of validity: outside it the result is *not judged*. */
+export interface Limit extends Claim {
   readonly basis?: Basis;
 }
 
 /** What the judged value must satisfy. It accuses that value's place. */
-export interface Acceptance extends Comparison {
-  readonly means: string;
+export interface Acceptance extends Claim {
   /** Symbol of the input that is wrong if the comparison fails; outside the subject it is one finding for all subjects. */
   readonly accuses: string;
   readonly owner?: Owner;

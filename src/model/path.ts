@@ -151,3 +151,31 @@ export function printSteps(steps: readonly Step[]): string {
     })
     .join("");
 }
+
+/**
+ * Steps as plain words for keys, which outlast a change of wording or of the path language: the kinds, fields and filter
+ * values they name, such as `ndt-report RT`.
+ */
+export function wordsOfSteps(steps: readonly Step[]): string {
+  return steps
+    .map((step) => {
+      switch (step.type) {
+        case "field":
+        case "profile":
+        case "table":
+          return step.name;
+        case "back":
+        case "all":
+          return step.kind;
+        case "filter":
+          return step.equals;
+        case "calculation":
+          return step.id;
+        case "items":
+        case "record":
+          return "";
+      }
+    })
+    .filter((word) => word !== "")
+    .join(" ");
+}

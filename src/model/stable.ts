@@ -12,24 +12,43 @@ export function digestOf(text: string): string {
  * value. `/rows/1/chemistry/0/value` becomes `rows[84613].chemistry[C].value`.
  */
 export function stablePath(kind: Pick<Kind, "fields">, value: JsonObject, pointer: string): string {
+  return stableSteps(kind, value, pointer)
+    .map(({ name, row }, index) => (row ? `[${name}]` : index === 0 ? name : `.${name}`))
+    .join("");
+}
+
+interface StableStep {
+  readonly name: string;
+  /** The name is that of a row or item of a list, not of a field. */
+  readonly row: boolean;
+}
+
+function stableSteps(kind: Pick<Kind, "fields">, value: JsonObject, pointer: string): readonly StableStep[] {
   let fields: ReadonlyMap<string, Field> | undefined = kind.fields;
   let field: Field | undefined;
-  let text = "";
   let at = "";
-  for (const raw of pointer.split("/").slice(1)) {
-    const step = nameOfStep(raw);
-    at += `/${raw}`;
-    const here = atPointer(value, at);
-    if (field?.type === "list" && /^\d+$/.test(step)) {
-      text += `[${rowName(field, here) ?? step}]`;
-      field = field.item;
-    } else {
-      field = fields?.get(step);
-      text += text === "" ? step : `.${step}`;
-    }
-    fields = field?.fields;
-  }
-  return text;
+  return pointer
+    .split("/")
+    .slice(1)
+    .map((raw) => {
+      const step = nameOfStep(raw);
+      at += `/${raw}`;
+      const list = field?.type === "list" && /^\d+$/.test(step) ? field : undefined;
+      field = list === undefined ? fields?.get(step) : list.item;
+      fields = field?.fields;
+      if (list === undefined) return { name: step, row: false };
+      return { name: rowName(list, atPointer(value, at)) ?? step, row: true };
+    });
+}
+
+/**
+ * A pointer as plain words for keys: `rows (84613) chemistry (C) value`. Like `stablePath` it survives an insertion, and
+ * holds nothing of the path language.
+ */
+export function stableName(kind: Pick<Kind, "fields">, value: JsonObject, pointer: string): string {
+  return stableSteps(kind, value, pointer)
+    .map(({ name, row }) => (row ? `(${name})` : name))
+    .join(" ");
 }
 
 /** The field a pointer leads to, through objects and lists; undefined where the schema knows none. */

@@ -138,53 +138,45 @@ describe("one slip, one finding", () => {
     [
       "a plate too thin for three regions and two fields",
       [set("P90", "/nominalThickness", "12.0 mm")],
-      "flat-plate|part:P90|accept en >= ereq",
+      "flat-plate|part:P90|en too low",
     ],
-    [
-      "a plate measured too thin",
-      [set("P90", "/measuredThickness/1", "12.0 mm")],
-      "flat-plate|part:P90|accept em >= emin",
-    ],
+    ["a plate measured too thin", [set("P90", "/measuredThickness/1", "12.0 mm")], "flat-plate|part:P90|em too low"],
     [
       "a circle named by one support",
       [set("P90", "/regions/0/supports", ["welded-edge"])],
-      "stayed-flat-plate|part:P90|regions[left] refused",
+      "stayed-flat-plate|part:P90|regions (left) refused",
     ],
     [
       "a hole much too wide",
       [set("P90", "/tubeFields/0/holeDiameter", "55.5 mm")],
-      "tube-hole|part:P90|tubeFields[second pass] accept s <= smax",
+      "tube-hole|part:P90|tubeFields (second pass) s too high",
     ],
     [
       "tubes too near",
       [set("P90", "/tubeFields/1/pitch", "70 mm")],
-      "tube-nest|part:P90|tubeFields[third pass] accept l >= lreq",
+      "tube-nest|part:P90|tubeFields (third pass) l too low",
     ],
     [
       "no tubes",
       [set("P90", "/tubeFields/1/tubes", 0), set("P90", "/tubeFields/1/stayTubes", 0)],
-      "tube-nest|part:P90|tubeFields[third pass] limit n > 0",
+      "tube-nest|part:P90|tubeFields (third pass) limit n too low",
     ],
     [
       "a stay too thin",
       [set("P92", "/outsideDiameter", "20 mm"), set("P92", "/nominalThickness", "20 mm")],
-      "stay|part:P92|accept d >= dreq",
+      "stay|part:P92|d too low",
     ],
-    ["areas of a stay exchanged", [set("P92", "/occupiedArea", "41257 mm²")], "stay|part:P92|limit AL > '0 mm²'"],
-    [
-      "a stay tube with a thin wall",
-      [set("P93", "/nominalThickness", "4.0 mm")],
-      "stay-tube|part:P93|accept en >= ereq",
-    ],
+    ["areas of a stay exchanged", [set("P92", "/occupiedArea", "41257 mm²")], "stay|part:P92|limit AL too low"],
+    ["a stay tube with a thin wall", [set("P93", "/nominalThickness", "4.0 mm")], "stay-tube|part:P93|en too low"],
     [
       "the wall of a neck that two openings share",
       [set("P94", "/nominalThickness", "1.5 mm")],
-      "shell-opening|part:P94|nominalThickness accept σ <= f and accept Aa >= kA*Ar",
+      "shell-opening|part:P94|nominalThickness σ too high and Aa too low",
     ],
     [
       "a hole too wide to stay without a branch",
       [set("P01", "/openings/2/axialWidth", "95 mm")],
-      "unreinforced-opening|part:P01|openings[H1] accept d <= dmax",
+      "unreinforced-opening|part:P01|openings (H1) d too high",
     ],
     [
       "a flange named as the branch",
@@ -193,7 +185,7 @@ describe("one slip, one finding", () => {
         set("P05", "/corrosionAllowance", "1.0 mm"),
         set("P05", "/thicknessUndertolerance", "0.3 mm"),
       ],
-      "opening-judged|part:P01|openings[B1] branch",
+      "opening-judged|part:P01|openings (B1) branch",
     ],
     [
       "a region's sheet with another circle",

@@ -3,7 +3,7 @@ import { answering, finding, open, verdicts } from "../support/small-book.ts";
 import { inputs, run, sheet, stress, wall, type Sheet } from "./wall-sheets.ts";
 
 describe("what sheets copy from records", () => {
-  const thin = "nonconformity wall|part:P1|accept e >= t";
+  const thin = "nonconformity wall|part:P1|e too low";
   const sheets = (...all: readonly Sheet[]) => ({
     "calculation-sheet": Object.fromEntries(all.map((one, index) => [`S${index + 1}`, sheet(one)])),
   });

@@ -19,7 +19,7 @@ test.each([
   ["on the day of the cut-off", { date: "2026-07-01" }, []],
   ["late that day", { date: "2026-07-01T23:59+02:00" }, []],
   ["a day later", { date: "2026-07-02" }, ["nonconformity event-recorded|log:L1|date"]],
-  ["in a row", { runs: [{ run: "1", date: "2026-07-02" }] }, ["nonconformity event-recorded|log:L1|runs[1].date"]],
+  ["in a row", { runs: [{ run: "1", date: "2026-07-02" }] }, ["nonconformity event-recorded|log:L1|runs (1) date"]],
   ["a plan may lie ahead", { planned: "2027-01-01" }, []],
   ["a limit may lie ahead", { until: "2027-01-01" }, []],
 ])("an event %s", (_, value, found) => expect(open(run(value))).toEqual(found));

@@ -122,12 +122,12 @@ describe("each kind of exception answers its own sort and no other", () => {
     const book = withException(records, kind, [key]);
     expect(lifted(book)).toEqual([]);
     expect(open(book)).toEqual(
-      [`${severity} ${key}`, `nonconformity exception-fits|${kind}:E1|answers[${key}]`].sort(),
+      [`${severity} ${key}`, `nonconformity exception-fits|${kind}:E1|answers (${key})`].sort(),
     );
   });
   test("an order-exception answers rules about an order of dates only", () => {
     expect(open(withException(thin, "order-exception", [keys.thin]))).toEqual([
-      "nonconformity exception-fits|order-exception:E1|answers[thick|part:P1|]",
+      "nonconformity exception-fits|order-exception:E1|answers (thick|part:P1|)",
       "nonconformity thick|part:P1|",
     ]);
   });
@@ -229,7 +229,7 @@ describe("what no exception answers", () => {
     const after = run({ ...book, records: { ...book.records, deviation: { E1: answering(before, [key]) } } });
     expect(lifted(after)).toEqual([]);
     expect(open(after)).toEqual(
-      expect.arrayContaining([`nonconformity ${key}`, `nonconformity exception-fits|deviation:E1|answers[${key}]`]),
+      expect.arrayContaining([`nonconformity ${key}`, `nonconformity exception-fits|deviation:E1|answers (${key})`]),
     );
   });
   test("a finding about an exception", () => {
@@ -238,7 +238,7 @@ describe("what no exception answers", () => {
     const key = "exception-in-force|deviation:E1|end";
     const book = run({ records: { ...thin, deviation: { E1: first, E2: answering(ended, [key]) } } });
     expect(lifted(book)).toEqual([]);
-    expect(open(book)).toContain(`nonconformity exception-fits|deviation:E2|answers[${key}]`);
+    expect(open(book)).toContain(`nonconformity exception-fits|deviation:E2|answers (${key})`);
   });
   test("what an exception itself lacks is one fault of it, not a gap as well", () => {
     const own = define({

@@ -44,7 +44,7 @@ const run = (tube: object) =>
 describe("comparisons that fail together", () => {
   test("a wrong value that fails two acceptances is one finding that names both", () => {
     const book = run({ bore: "500 mm" });
-    const key = "wall|tube:T|accept e >= r and accept em >= r";
+    const key = "wall|tube:T|e too low and em too low";
     expect(open(book)).toEqual([`nonconformity ${key}`]);
     expect(finding(book, key)).toMatchObject({
       message:
@@ -55,20 +55,20 @@ describe("comparisons that fail together", () => {
   });
   test("acceptances that rest on nothing in common are two", () => {
     expect(open(run({ measured: "4 mm", mass: "30 kg" }))).toEqual([
-      "nonconformity wall|tube:T|accept em >= r",
-      "nonconformity wall|tube:T|accept m <= '20 kg'",
+      "nonconformity wall|tube:T|em too low",
+      "nonconformity wall|tube:T|m too high",
     ]);
   });
   test("limits likewise", () => {
     const book = run({ bore: "1000 mm", wall: "2000 mm" });
-    const key = "wall|tube:T|limit d <= '900 mm' and limit e <= d";
+    const key = "wall|tube:T|limit d too high and limit e too high";
     expect(open(book)).toEqual([`query ${key}`]);
     expect(finding(book, key).message).toBe(
       "Wall does not cover this case: it is a tube; the bore is wider than the wall",
     );
     expect(open(run({ bore: "1000 mm", mass: "60 kg" }))).toEqual([
-      "query wall|tube:T|limit d <= '900 mm'",
-      "query wall|tube:T|limit m <= '50 kg'",
+      "query wall|tube:T|limit d too high",
+      "query wall|tube:T|limit m too high",
     ]);
   });
 });

@@ -136,7 +136,7 @@ describe("links", () => {
       ["joint", "J2", {}],
       ["part", "P1", {}],
     );
-    expect(keys(linked)).toEqual(["link-form|joint:J1|others[P1]"]);
+    expect(keys(linked)).toEqual(["link-form|joint:J1|others (P1)"]);
     expect(linked.graph.back.get("part:P1")?.[0]?.path).toBe("others[]");
   });
   test("to a record that is not there: absent, no fault", () => {
@@ -188,7 +188,7 @@ describe("heats", () => {
       ["material-certificate", "A", certificate("M", "84 613")],
       ["material-certificate", "B", certificate("M", "84/613")],
     );
-    expect(keys(linked)).toEqual(["id-distinct|material-certificate:B|rows[84/613].heat"]);
+    expect(keys(linked)).toEqual(["id-distinct|material-certificate:B|rows (84/613) heat"]);
   });
   test("a certificate whose mill is mistyped makes none, and is one fault", () => {
     const linked = run(["mill", "M-1", {}], ["material-certificate", "A", certificate("M1", "5")]);
@@ -198,7 +198,7 @@ describe("heats", () => {
   test("a row whose name another bears makes none, and is one fault", () => {
     const linked = run(["mill", "M", {}], ["material-certificate", "A", certificate("M", "5", "5", "6")]);
     expect(heats(linked).map(([id]) => id)).toEqual(["M-6"]);
-    expect(keys(linked)).toEqual(["row-unique|material-certificate:A|rows[5]"]);
+    expect(keys(linked)).toEqual(["row-unique|material-certificate:A|rows (5)"]);
   });
   test("ids keep to the alphabet and to forty signs, and long ones stay apart", () => {
     expect(heatId("MILL", "84 613/b")).toBe("MILL-84-613-B");

@@ -176,7 +176,7 @@ describe("names that stand twice", () => {
     const [finding] = book.findings;
     expect(finding).toMatchObject({
       subject: { kind: "part", id: "P2" },
-      key: "file-duplicate-key|part:P2|readings[A].value",
+      key: "file-duplicate-key|part:P2|readings (A) value",
       accuses: ["part:P2/readings/0/value"],
     });
     expect(finding?.related.map(({ place, message }) => [book.locator.position(place), message])).toEqual([
@@ -292,9 +292,9 @@ describe("findings", () => {
     };
     const book = load({ "a.json": { kind: "part", records: [twice, twice] }, "b.json": { kind: "part", ...twice } });
     expect(book.findings.map(({ key }) => key.replace("record-schema|part:P1|", ""))).toEqual([
-      ...["name", "readings[A].value", "readings[A].value (2)"],
-      ...["name (2)", "readings[A].value (3)", "readings[A].value (4)"],
-      ...["name (3)", "readings[A].value (5)", "readings[A].value (6)"],
+      ...["name", "readings (A) value", "readings (A) value (2)"],
+      ...["name (2)", "readings (A) value (3)", "readings (A) value (4)"],
+      ...["name (3)", "readings (A) value (5)", "readings (A) value (6)"],
     ]);
   });
   it("change their digest with what they object to", () => {
@@ -307,7 +307,7 @@ describe("findings", () => {
       load({
         "p.json": { kind: "part", id: "P1", name: "a", readings: [...rows, { point: "B", value: "?" }] as never },
       }).findings[0]?.key;
-    expect(key([])).toBe("record-schema|part:P1|readings[B].value");
+    expect(key([])).toBe("record-schema|part:P1|readings (B) value");
     expect(key([{ point: "A" }])).toBe(key([]));
   });
 });

@@ -7,7 +7,7 @@ export const deviations: readonly Deviation[] = [
     title: "tube hole of the rear tube plate, row 7, place 4",
     answers: [
       {
-        finding: "dimensions-accepted|dimension-check:DIM-01|rows[bore of tube holes, P04, pass 3, row 7, place 4]",
+        finding: "dimensions-accepted|dimension-check:DIM-01|rows (bore of tube holes, P04, pass 3, row 7, place 4)",
         digest: "cb4dfd3daf5d739e",
       },
       { finding: "dimension-check-accepted|dimension-check:DIM-01|", digest: "9b98715d825c7d04" },

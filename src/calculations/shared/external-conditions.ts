@@ -67,6 +67,7 @@ export const steps: Calculation["steps"] = [
 /** Where both conditions hold. */
 export const limits: Calculation["limits"] = [
   {
+    name: "wall too thick",
     left: "en/d",
     relation: "<=",
     right: "0.1",
