@@ -25,11 +25,15 @@ function dutyOf({ duty, levels, heatingSurface }: Facts["equipment"]): Fields {
 /** Design data and limits, with the sizes of the parts that carry pressure; `remark` on what was not considered. */
 export function drawDesignData(paper: Paper, facts: Facts, main: readonly Part[], remark: string): Sheet {
   const { equipment } = facts;
-  const { limits, directive, designStandard, fluid } = equipment;
+  const { limits, directive, designStandard, designRules = [], fluid } = equipment;
   let sheet = newSheet(paper);
   fields(sheet, [
     ["Equipment", `${printed(equipment.name)}, serial ${equipment.serial}, tag ${printed(equipment.tag)}`],
     ["Standard", `${printed(designStandard?.standard)}:${printed(designStandard?.edition)}`],
+    ...designRules.map((one): readonly [string, string] => [
+      `${printed(one.standard)}:${printed(one.edition)}`,
+      `for ${one.for}`,
+    ]),
     ["Contents", `${printed(fluid?.name)}, ${printed(fluid?.state)}, group ${printed(fluid?.group)}`],
     ["Maximum allowable pressure PS", printed(limits?.maximumAllowablePressure)],
     [

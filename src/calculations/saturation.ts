@@ -1,8 +1,10 @@
 import { saturationExamples } from "./saturation-examples.ts";
 import { boilingTemperature, enthalpyOfBoilingWater, enthalpyOfSteam, volumeOfSteam } from "./functions/steam.ts";
 import { atmosphere } from "./shared/boiler.ts";
+import { writtenRounding } from "./functions/written-rounding.ts";
 import { fromMemory, published } from "../model/basis.ts";
 import { calculation } from "../model/calculation.ts";
+import { quantity } from "../model/input.ts";
 
 export const saturation = calculation({
   id: "saturation",
@@ -27,8 +29,14 @@ export const saturation = calculation({
       display: "T_S",
       unsafe: "high",
     },
+    limits: {
+      path: "limits",
+      unit: "rows",
+      means: "the limits as they are written",
+      rows: { temperature: quantity("maximumAllowableTemperature", "°C") },
+    },
   },
-  functions: [boilingTemperature, volumeOfSteam, enthalpyOfBoilingWater, enthalpyOfSteam],
+  functions: [writtenRounding, boilingTemperature, volumeOfSteam, enthalpyOfBoilingWater, enthalpyOfSteam],
   steps: [
     {
       symbol: "p",
@@ -70,6 +78,13 @@ export const saturation = calculation({
       round: { decimals: 1, direction: "nearest" },
     },
     {
+      symbol: "r",
+      unit: "ΔK",
+      means: "half a unit of the last digit the temperature is written with",
+      formula: "writtenRounding(limits)",
+      round: { decimals: 3, direction: "down" },
+    },
+    {
       symbol: "τ",
       unit: "1",
       means: "distance from the critical temperature, for the second method",
@@ -88,10 +103,10 @@ export const saturation = calculation({
   ],
   accept: [
     {
-      left: "TS",
+      left: "TS + r",
       relation: ">=",
       right: "ts",
-      means: "the maximum allowable temperature is not below the saturation temperature",
+      means: "the maximum allowable temperature, as it is written, is not below the saturation temperature",
       accuses: "TS",
     },
   ],

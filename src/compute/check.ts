@@ -44,6 +44,7 @@ export function checkCalculation(calculation: Calculation): readonly string[] {
   for (const limit of limits) compare(`limit "${limit.means}"`, limit);
   for (const one of accept) {
     compare(`acceptance "${one.means}"`, one);
+    if (one.when !== undefined) compare(`condition of acceptance "${one.means}"`, one.when);
     if (!Object.hasOwn(inputs, one.accuses))
       note(`acceptance "${one.means}"`, `accuses "${one.accuses}", which is no input`);
     if (one.needs !== undefined && !Object.hasOwn(inputs, one.needs))

@@ -81,7 +81,8 @@ export function run(calculation: Calculation, given: GivenValues): Run {
   }
   const check = <C extends Comparison>(list: readonly C[]): Comparative<C>[] =>
     list.filter(both).map((one) => compared(one, values));
-  const needed = ({ needs }: Acceptance) => needs === undefined || given.has(needs);
+  const needed = ({ needs, when }: Acceptance) =>
+    (needs === undefined || given.has(needs)) && (when === undefined || !both(when) || compared(when, values).holds);
   const limits = check(calculation.limits);
   // Optional values may leave out steps, but an acceptance only with the value it names: what is not compared is no pass.
   const open = calculation.accept.find((one) => needed(one) && !both(one));

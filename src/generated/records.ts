@@ -429,6 +429,12 @@ export interface ConsumableBatch extends RecordProperties {
    */
   designation?: string;
   /**
+   * Designations to other standards that its certificate states beside it.
+   *
+   * Items: Text of up to 200 characters.
+   */
+  classifications?: string[];
+  /**
    * Trade name on the pack.
    */
   tradeName?: string;
@@ -1061,6 +1067,23 @@ export interface Equipment extends RecordProperties {
      */
     edition?: string;
   };
+  /**
+   * Rules of other standards that parts of the design follow, and for what.
+   */
+  designRules?: {
+    /**
+     * What is designed by them.
+     */
+    for: string;
+    /**
+     * Number or name of the standard.
+     */
+    standard?: string;
+    /**
+     * Edition of the standard.
+     */
+    edition?: string;
+  }[];
   /**
    * How the pressure equipment directive applies.
    */
@@ -2492,6 +2515,10 @@ export interface NdtReport extends RecordProperties {
    */
   operator?: string;
   /**
+   * Person under whose direct supervision a level 1 made the test.
+   */
+  supervisor?: string;
+  /**
    * Person who judged or reviewed it.
    */
   reviewer?: string;
@@ -2517,6 +2544,10 @@ export interface NdtReport extends RecordProperties {
    * Source and film of a radiographic test.
    */
   radiography?: {
+    /**
+     * Class of the technique: A, basic; B, improved.
+     */
+    techniqueClass?: "A" | "B";
     /**
      * Kind of source with its strength.
      */

@@ -24,7 +24,7 @@ export function lookUp(
   const table = world.tables.get(step.name);
   if (table === undefined) throw new ProgramError(`there is no table "${step.name}"`);
   const keys = new Map<string, string>();
-  const addresses: Address[] = [];
+  const addresses: (readonly [index: number, address: Address])[] = [];
   let at: Asked["at"] = null;
   for (const [index, key] of table.keys.entries()) {
     const path = step.keys[index];
@@ -35,17 +35,18 @@ export function lookUp(
     mergeTrail(trail, own);
     if (text === undefined || !clear(own)) return [];
     if (hit?.record != null) {
-      addresses.push(addressOf(hit.record, hit.pointer));
+      addresses.push([index, addressOf(hit.record, hit.pointer)]);
       at ??= { record: hit.record, pointer: hit.pointer };
     }
     keys.set(key.name, text);
   }
   const own = world.ownTables?.get(table.id) ?? [];
   for (const record of own) trail.doubts.push(...world.ledger.doubtsWithin(addressOf(record)));
-  const asked = { table: table.id, keys: [...keys].map(([name, text]) => `${name} ${text}`).join(", "), at, addresses };
+  const placesOf = (until: number) => addresses.filter(([index]) => index < until).map(([, address]) => address);
+  const asked = { table: table.id, keys: printKeys(table, keys), at, addresses: placesOf(table.keys.length) };
   const found = rowFor(table, keys, asked.keys);
-  if (typeof found === "string") {
-    noRow(trail, asked, found);
+  if ("none" in found) {
+    noRow(trail, { ...asked, keys: printKeys(table, keys, found.until), addresses: placesOf(found.until) }, found.none);
     return [];
   }
   noteValue(trail, `table:${table.id}|${asked.keys}`, JSON.stringify(found.values));
@@ -54,17 +55,34 @@ export function lookUp(
   return [{ value: found.values satisfies Json, field: null, origin, record: null, pointer: "", asked }];
 }
 
-const answers = new WeakMap<Table, Map<string, TableRow | string>>();
+/** Why no row answers, and how many of the keys, in their order, suffice to say so. */
+interface NoRow {
+  readonly none: string;
+  readonly until: number;
+}
+
+const printKeys = (table: Table, keys: ReadonlyMap<string, string>, until = table.keys.length) =>
+  table.keys
+    .slice(0, until)
+    .map(({ name }) => `${name} ${keys.get(name) ?? ""}`)
+    .join(", ");
+
+const answers = new WeakMap<Table, Map<string, TableRow | NoRow>>();
 
 /** The row for the keys, or why there is none. Asked once for each set of keys. */
-function rowFor(table: Table, keys: ReadonlyMap<string, string>, asked: string): TableRow | string {
-  const known = answers.get(table) ?? new Map<string, TableRow | string>();
+function rowFor(table: Table, keys: ReadonlyMap<string, string>, asked: string): TableRow | NoRow {
+  const known = answers.get(table) ?? new Map<string, TableRow | NoRow>();
   answers.set(table, known);
   const before = known.get(asked);
   if (before !== undefined) return before;
   const rows = table.rows.filter((row) => table.keys.every((key) => matches(key, row, keys.get(key.name) ?? "")));
   const row = rows[0];
-  const found = row === undefined ? nearestRows(table, keys) : rows.length > 1 ? `${rows.length} rows answer` : row;
+  const found =
+    row === undefined
+      ? nearestRows(table, keys)
+      : rows.length > 1
+        ? { none: `${rows.length} rows answer`, until: table.keys.length }
+        : row;
   known.set(asked, found);
   return found;
 }
@@ -81,18 +99,18 @@ function matches(key: TableKey, row: TableRow, text: string): boolean {
 }
 
 /** Which key has no row while the keys before it have some: what to say to people. */
-function nearestRows(table: Table, keys: ReadonlyMap<string, string>): string {
+function nearestRows(table: Table, keys: ReadonlyMap<string, string>): NoRow {
   let rows: readonly TableRow[] = table.rows;
-  for (const key of table.keys) {
+  for (const [index, key] of table.keys.entries()) {
     const text = keys.get(key.name) ?? "";
     const next = rows.filter((row) => matches(key, row, text));
     if (next.length === 0) {
       const known = [...new Set(rows.map((row) => printKey(row.keys[key.name])))].slice(0, 12);
-      return `no row for ${key.name} ${text}; the table has ${known.join(", ")}`;
+      return { none: `no row for ${key.name} ${text}; the table has ${known.join(", ")}`, until: index + 1 };
     }
     rows = next;
   }
-  return "no row";
+  return { none: "no row", until: table.keys.length };
 }
 
 function printKey(key: TableRow["keys"][string] | undefined): string {

@@ -70,6 +70,8 @@ export interface Acceptance extends Claim {
   readonly basis?: Basis;
   /** Skipped while this optional input is absent. */
   readonly needs?: string;
+  /** Asked only where this comparison holds: a school of design that the profile leaves out is shown, and judges nothing. */
+  readonly when?: Comparison;
 }
 
 /** A value of the maker's sheet that is compared with ours. */

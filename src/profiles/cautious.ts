@@ -6,6 +6,7 @@ import { externalPressure } from "./external-pressure.ts";
 import { fittings } from "./fittings.ts";
 import { plates } from "./plates.ts";
 import { quality } from "./quality.ts";
+import { standards } from "./standards.ts";
 
 const directive = "Directive 2014/68/EU";
 
@@ -81,6 +82,12 @@ const pressureTest = {
     cautious: "low",
     basis: commonPractice("range of a test gauge between 1.5 and 4 times the test pressure"),
   },
+  chartAsSecondGauge: {
+    value: "no",
+    means: "whether a recorder with its chart may stand for the second gauge at the test",
+    cautious: "low",
+    basis: commonPractice("two gauges that can be read against each other"),
+  },
   complianceFactor: {
     value: "1.25",
     means: "factor k of the elastic enlargement k·D/(E·e) of the filled shell",
@@ -132,7 +139,20 @@ const welding = {
     means:
       "months after which a welder qualification is extended or repeated, unless the certificate states its own end",
     cautious: "low",
-    basis: fromMemory("EN ISO 9606-1", "2017", "revalidation after two years (three where the test is repeated)"),
+    basis: fromMemory("EN ISO 9606-1", "2017", "revalidation after two years"),
+  },
+  welderRetestMonths: {
+    value: "24",
+    means: "the same where the route is a new test",
+    cautious: "low",
+    basis: fromMemory("EN ISO 9606-1", "2017", "two years, or three by a new test: the shorter"),
+  },
+  certificateRounding: {
+    value: "unrounded",
+    means:
+      "whether results of tensile tests are compared with their limits as printed, or rounded to the limit's digits",
+    cautious: "none",
+    basis: ownChoice("as printed: nothing is rounded away"),
   },
   repairCyclesMost: {
     value: "2",
@@ -206,6 +226,7 @@ export const cautious = {
     breathing,
     fittings,
     quality,
+    standards,
   ),
 } satisfies Profile;
 

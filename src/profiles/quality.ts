@@ -23,6 +23,24 @@ export const quality = {
     cautious: "high",
     basis: commonPractice("some codes leave visual testers outside the certification of personnel"),
   },
+  testingDelayExempt: {
+    value: "none",
+    means: "material groups whose welds need no rest before they are tested for cracks, or none",
+    cautious: "low",
+    basis: commonPractice("where the steel is not considered, every thick weld rests"),
+  },
+  surfaceTesterLevelSupervised: {
+    value: "2",
+    means: "least level of who makes a magnetic or penetrant test under the eyes of a supervisor who signs it",
+    cautious: "high",
+    basis: fromMemory("ISO 9712", undefined, "level 1 works under supervision; some codes do not allow it"),
+  },
+  radiographicClass: {
+    value: "B",
+    means: "class of EN ISO 17636 by which radiographs are made: A, basic, or B, improved",
+    cautious: "high",
+    basis: fromMemory("EN ISO 17635", undefined, "quality levels B and C ask for class B"),
+  },
   testerLevelLeast: {
     value: "2",
     means: "least level of who signs a test report",

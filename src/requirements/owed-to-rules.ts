@@ -72,6 +72,16 @@ export const owedToRules: readonly Requirement[] = [
     testing,
   ),
   owed(
+    "class-of-radiographs",
+    "The class of each radiograph",
+    "ndt-report",
+    [{ path: "method", equals: "RT" }],
+    "radiography.techniqueClass",
+    "testing-complete",
+    "testing",
+    fromMemory("EN ISO 17636-1", undefined, "classes of technique"),
+  ),
+  owed(
     "tester-vision",
     "The vision test of each tester",
     "ndt-personnel",

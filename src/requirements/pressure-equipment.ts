@@ -2,6 +2,7 @@ import { owedToCalculations } from "../calculations/owed.ts";
 import { commonPractice, fromMemory } from "../model/basis.ts";
 import type { Requirement } from "../model/requirement.ts";
 import { pressureBearing, tested } from "./conditions.ts";
+import { certifiedMethod, visualCertified } from "./testing-conditions.ts";
 import { owedOfBoilers } from "./owed-of-boilers.ts";
 import { owedToRules } from "./owed-to-rules.ts";
 import { directive, inScope, owed, sheet } from "./row.ts";
@@ -134,9 +135,18 @@ export const pressureEquipment: readonly Requirement[] = [
     directive("Annex I, permanent joining: qualified personnel"),
   ),
   owed(
+    "visual-tester-certificate",
+    "A certificate for each visual tester, where the profile asks for one",
+    { kind: "ndt-report", when: visualCertified },
+    "operator.<ndt-personnel:person>",
+    "testing-complete",
+    "testing",
+    directive("Annex I, non-destructive tests: qualified personnel"),
+  ),
+  owed(
     "tester-certificate",
     "A certificate for each tester",
-    { kind: "ndt-report" },
+    { kind: "ndt-report", when: [certifiedMethod] },
     "operator.<ndt-personnel:person>",
     "testing-complete",
     "testing",

@@ -8,3 +8,12 @@ export const rejected: Condition = { path: "result", equals: "rejected" };
 
 /** A joint whose welding procedure ends with a heat treatment. */
 export const treated: Condition = { path: "weldingProcedure.postWeldHeatTreatment", equals: true };
+
+/** Tests whose testers are certified whatever the profile says. */
+export const certifiedMethod: Condition = { path: "method", equals: ["MT", "PT", "RT", "UT"] };
+
+/** Visual tests, where the profile asks for a certificate. */
+export const visualCertified: readonly Condition[] = [
+  { path: "method", equals: "VT" },
+  { path: "profile.visualTesterCertificate", equals: "required" },
+];

@@ -114,9 +114,9 @@ export const limiterLocks = rule({
   when: [fittingOf(...limiters)],
   severity: "nonconformity",
   owner: "design",
-  inputs: { sort: text("sort"), locks: flag("lockOut") },
-  *check({ sort, locks }, fitting) {
-    if (!locks)
+  inputs: { sort: text("sort"), locks: flag("lockOut"), highWater: text("profile.highWaterLock") },
+  *check({ sort, locks, highWater }, fitting) {
+    if (!locks && (sort !== "high-water-limiter" || highWater === "required"))
       yield {
         at: "locks",
         message: `${fittingName(sort)} ${fitting.id} does not lock out`,
@@ -125,11 +125,21 @@ export const limiterLocks = rule({
       };
   },
   examples: [
-    { name: "it does", given: { sort: "pressure-limiter", locks: true }, objections: [] },
+    { name: "it does", given: { sort: "pressure-limiter", locks: true, highWater: "required" }, objections: [] },
     {
       name: "it does not",
-      given: { sort: "low-water-limiter", locks: false },
+      given: { sort: "low-water-limiter", locks: false, highWater: "not required" },
       objections: ["low-water limiter X-01 does not lock out"],
+    },
+    {
+      name: "of high water, where the profile lets it",
+      given: { sort: "high-water-limiter", locks: false, highWater: "not required" },
+      objections: [],
+    },
+    {
+      name: "of high water, where it does not",
+      given: { sort: "high-water-limiter", locks: false, highWater: "required" },
+      objections: ["high-water limiter X-01 does not lock out"],
     },
   ],
 });

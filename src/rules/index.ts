@@ -17,7 +17,9 @@ import { batchUsable, fitUpAfterCut, markBeforeCut, weldAfterFitUp } from "./man
 import { chemistryLimits } from "./material-chemistry.ts";
 import { materialDates } from "./material-dates.ts";
 import { certificateThickness, certificateType, markMaterial, millApproved } from "./material-identity.ts";
-import { printedMean } from "./material-impact.ts";
+import { designStandardServed, sheetStandardDeclared } from "./design-standards.ts";
+import { deliveryCondition } from "./material-delivery.ts";
+import { impactEnergy, printedMean } from "./material-impact.ts";
 import { tensileLimits } from "./material-strength.ts";
 import { nameplateMark, nameplateValve } from "./nameplate.ts";
 import { magneticExtent, penetrantExtent, radiographicExtent, ultrasonicExtent, visualExtent } from "./ndt-extent.ts";
@@ -28,6 +30,7 @@ import { certificatePages } from "./pages.ts";
 import { postsHeld, stepSignatories } from "./people.ts";
 import { gaugeRange, gaugeRedMark } from "./pressure-gauge.ts";
 import { controllerPressure, limiterPressure } from "./pressure-settings.ts";
+import { testGauges } from "./test-gauges.ts";
 import { recordedHold, testAfterWork, testBeforeCoating, testWitnessed } from "./pressure-test.ts";
 import { registerFits } from "./register.ts";
 import { rejectionRepaired, repairCycle, repairRetested } from "./repairs.ts";
@@ -45,11 +48,18 @@ import {
   tubeEndsAccepted,
   visualUnderPressureAccepted,
 } from "./results.ts";
-import { valveBench, valveReadings, valveReseat } from "./safety-valve-bench.ts";
+import { valveBench, valveReadings, valveReseat, valveReseatStated } from "./safety-valve-bench.ts";
 import { valveArea, valveCategory, valvePlate, valveSetPressure } from "./safety-valve.ts";
 import { signaturesAuthorised } from "./signatures.ts";
 import { holdReleased, stepOrder, stepSigned, stepTimes } from "./steps.ts";
-import { testerApproved, testerCertified, testerPeriod, testLevel } from "./testers.ts";
+import {
+  radiographicClass,
+  testerApproved,
+  testerCertified,
+  testerPeriod,
+  testLevel,
+  visualTesterCertified,
+} from "./testers.ts";
 import { tubeEndInProcedure, tubeEndProcedureQualified } from "./tube-end-procedures.ts";
 import { tubeEndWelderQualified } from "./tube-end-welders.ts";
 import { stayTubesWelded, tubeEndsCounted } from "./tube-ends.ts";
@@ -63,6 +73,8 @@ import { procedureInForce, procedureQualified } from "./welding-procedures.ts";
 /** Every shipped rule, in the order people read them. A test checks that no rule of this folder is left out. */
 export const rules: readonly Rule[] = [
   registerFits,
+  designStandardServed,
+  sheetStandardDeclared,
   markMaterial,
   certificateType,
   certificateThickness,
@@ -71,7 +83,9 @@ export const rules: readonly Rule[] = [
   ...materialDates,
   chemistryLimits,
   tensileLimits,
+  impactEnergy,
   printedMean,
+  deliveryCondition,
   markBeforeCut,
   fitUpAfterCut,
   weldAfterFitUp,
@@ -98,6 +112,8 @@ export const rules: readonly Rule[] = [
   rowVerdict,
   rowLength,
   testerCertified,
+  visualTesterCertified,
+  radiographicClass,
   testerApproved,
   testerPeriod,
   testLevel,
@@ -128,6 +144,7 @@ export const rules: readonly Rule[] = [
   calibrated,
   gaugeAsRegistered,
   calibrationInterval,
+  testGauges,
   testAfterWork,
   testBeforeCoating,
   testWitnessed,
@@ -138,6 +155,7 @@ export const rules: readonly Rule[] = [
   valveCategory,
   valveBench,
   valveReseat,
+  valveReseatStated,
   valveReadings,
   waterLevels,
   indicatorRange,

@@ -3,6 +3,7 @@ import { list, optional, quantity, text, thing } from "../model/input.ts";
 import { atLeast, atMost, type Measure } from "../model/quantity.ts";
 import { rule } from "../model/rule.ts";
 import { tested } from "../requirements/conditions.ts";
+import { asCompared } from "./rounding.ts";
 
 const strength = fromMemory(
   "EN 10028-2 and its sister standards",
@@ -38,8 +39,9 @@ export const tensileLimits = rule({
       }),
     ),
     grade: text("grade"),
+    rounding: text("profile.certificateRounding"),
   },
-  *check({ limits, elongation, tests, grade }, row) {
+  *check({ limits, elongation, tests, grade, rounding }, row) {
     const atRoom = tests.filter((test) => test.temperature === undefined || test.temperature.value <= 35);
     if (atRoom.length === 0)
       yield {
@@ -75,8 +77,8 @@ export const tensileLimits = rule({
           continue;
         }
         const answers = [
-          low === undefined ? "yes" : atLeast(value, low),
-          high === undefined ? "yes" : atMost(value, high),
+          low === undefined ? "yes" : atLeast(asCompared(value, low, rounding), low),
+          high === undefined ? "yes" : atMost(asCompared(value, high, rounding), high),
         ];
         if (answers.every((answer) => answer === "yes")) continue;
         yield {
@@ -102,6 +104,7 @@ export const tensileLimits = rule({
     {
       name: "on every limit",
       given: {
+        rounding: "unrounded",
         grade: "P265GH",
         limits: { yield: "265 MPa", tensileLow: "410 MPa", tensileHigh: "530 MPa" },
         elongation: "22 %",
@@ -113,8 +116,32 @@ export const tensileLimits = rule({
       objections: [],
     },
     {
+      name: "rounded to the limit, where the profile lets it",
+      given: {
+        rounding: "to the limit's digits",
+        grade: "P265GH",
+        limits: { yield: "265 MPa", tensileLow: "410 MPa", tensileHigh: "530 MPa" },
+        tests: [{ yield: "264.5 MPa", tensile: "530.4 MPa" }],
+      },
+      objections: [],
+    },
+    {
+      name: "too far though rounded",
+      given: {
+        rounding: "to the limit's digits",
+        grade: "P265GH",
+        limits: { yield: "265 MPa", tensileLow: "410 MPa", tensileHigh: "530 MPa" },
+        tests: [{ yield: "264.4 MPa", tensile: "530.5 MPa" }],
+      },
+      objections: [
+        "yield strength is 264.4 MPa on X-01; P265GH wants at least 265 MPa",
+        "tensile strength is 530.5 MPa on X-01; P265GH wants 410 MPa to 530 MPa",
+      ],
+    },
+    {
       name: "too soft, too hard",
       given: {
+        rounding: "unrounded",
         grade: "P265GH",
         limits: { yield: "265 MPa", tensileLow: "410 MPa", tensileHigh: "530 MPa" },
         elongation: "22 %",
@@ -133,6 +160,7 @@ export const tensileLimits = rule({
     {
       name: "columns swapped",
       given: {
+        rounding: "unrounded",
         grade: "P265GH",
         limits: { yield: "265 MPa", tensileLow: "300 MPa", tensileHigh: "530 MPa" },
         tests: [{ yield: "456 MPa", tensile: "318 MPa", elongation: "25 %" }],
@@ -142,6 +170,7 @@ export const tensileLimits = rule({
     {
       name: "only hot",
       given: {
+        rounding: "unrounded",
         grade: "P265GH",
         limits: { yield: "265 MPa", tensileLow: "410 MPa", tensileHigh: "530 MPa" },
         tests: [{ yield: "200 MPa", tensile: "400 MPa", temperature: "200 °C" }],
@@ -151,6 +180,7 @@ export const tensileLimits = rule({
     {
       name: "no yield strength",
       given: {
+        rounding: "unrounded",
         grade: "P265GH",
         limits: { yield: "265 MPa", tensileLow: "410 MPa", tensileHigh: "530 MPa" },
         tests: [{ tensile: "450 MPa" }],

@@ -80,15 +80,23 @@ export const testDelay = rule({
     report: thing("record", { day: date("date"), method: text("method") }),
     delay: quantity("profile.testingDelay", "h"),
     thin: quantity("profile.testingDelayThickness", "mm"),
+    exempt: text("profile.testingDelayExempt"),
     joint: thing("joint", {
+      parts: list(
+        thing("parts[]", {
+          group: text("table(grade-group, material.standard, material.edition, material.grade).group"),
+        }),
+      ),
       thicknesses: list(quantity("thicknesses[]", "mm")),
       treated: flag("weldingProcedure.postWeldHeatTreatment"),
       logs: list(thing("<weld-log:joint>", { runs: list(thing("runs[]", run)) })),
     }),
   },
-  *check({ report, delay, thin, joint }) {
+  *check({ report, delay, thin, exempt, joint }) {
     const thick = joint.thicknesses.some((one) => atMost(one, thin) !== "yes");
     if (report.method === "VT" || !thick || joint.treated) return;
+    const groups = exempt.split(", ");
+    if (joint.parts.every(({ group }) => groups.includes(group))) return;
     const ends = joint.logs.flatMap((log) => log.runs.map((one) => ({ log, end: endOf(one) })));
     const early = ends.filter(
       ({ end }) => canPrecede(end, report.day) === "yes" && hoursBetween(end, report.day).least < delay.value,
@@ -131,6 +139,16 @@ export const testDelay = rule({
       given: delayed("2026-05-28", "2026-05-27", { thicknesses: ["12 mm", "12 mm"] }),
       objections: [],
     },
+    {
+      name: "of steels the profile exempts",
+      given: { ...delayed("2026-05-28", "2026-05-27", {}, ["1.1", "1.1"]), exempt: "1.1, 8.1" },
+      objections: [],
+    },
+    {
+      name: "one of two exempt",
+      given: { ...delayed("2026-05-28", "2026-05-27", {}, ["1.1", "1.2"]), exempt: "1.1, 8.1" },
+      objections: ["report MT-01 tested joint C2 on 2026-05-28, less than 16 h after 2026-05-27"],
+    },
     { name: "heat treated", given: delayed("2026-05-28", "2026-05-27", { treated: true }), objections: [] },
   ],
 });
@@ -139,15 +157,18 @@ function delayed(
   day: string,
   finished: string,
   changes: { readonly thicknesses?: readonly string[]; readonly treated?: boolean } = {},
+  groups: readonly string[] = ["1.1"],
 ) {
   return {
     report: { $: "MT-01", day, method: "MT" },
     delay: "16 h",
     thin: "12 mm",
+    exempt: "none",
     joint: {
       $: "C2",
       thicknesses: ["14 mm", "14 mm"],
       treated: false,
+      parts: groups.map((group) => ({ group })),
       logs: [{ $: "WL-03", runs: [{ welded: finished, finished }] }],
       ...changes,
     },

@@ -12,6 +12,10 @@ const proof = fromMemory(
 const event = { day: date("date") };
 type Event = Thing<typeof event>;
 
+/** A weld that joins nothing but parts without pressure is proved by no pressure test; one to a part with pressure is. */
+const proved = ({ bearing }: { readonly bearing: readonly boolean[] }) =>
+  bearing.length === 0 || bearing.includes(true);
+
 export const testAfterWork = rule({
   id: "pressure-test-after-work",
   title: "The pressure test comes after the last weld, tube end, repair, heat treatment and test",
@@ -21,12 +25,23 @@ export const testAfterWork = rule({
   owner: "quality",
   inputs: {
     day: date("date"),
-    runs: anyOf(things("book.weld-log.runs[]", { day: date("date"), finished: optional(date("finished")) })),
+    runs: anyOf(
+      things("book.weld-log.runs[]", {
+        day: date("date"),
+        finished: optional(date("finished")),
+        bearing: anyOf(list(flag("record.joint.parts[].pressureBearing"))),
+      }),
+    ),
     tubeEnds: anyOf(things("book.tube-end-group", event)),
-    repairs: anyOf(things("book.repair", event)),
+    repairs: anyOf(things("book.repair", { ...event, bearing: anyOf(list(flag("joint.parts[].pressureBearing"))) })),
     charges: anyOf(things("book.heat-treatment", { day: date("finished") })),
     reports: anyOf(
-      things("book.ndt-report", { day: date("date"), stage: optional(text("stage")), method: text("method") }),
+      things("book.ndt-report", {
+        day: date("date"),
+        stage: optional(text("stage")),
+        method: text("method"),
+        bearing: anyOf(list(flag("rows[].joint.parts[].pressureBearing"))),
+      }),
     ),
   },
   *check({ day, runs, tubeEnds, repairs, charges, reports }, test) {
@@ -35,12 +50,12 @@ export const testAfterWork = rule({
         .filter((one) => canPrecede(one.day, day) === "no")
         .map((one) => ({ at: one, message: `${what} ${one.$.id} on ${one.day.text}` }));
     const works = [
-      ...late(runs, "weld"),
+      ...late(runs.filter(proved), "weld"),
       ...late(tubeEnds, "tube ends"),
-      ...late(repairs, "repair"),
+      ...late(repairs.filter(proved), "repair"),
       ...late(charges, "heat treatment"),
       ...late(
-        reports.filter(({ stage }) => stage !== "after pressure test"),
+        reports.filter((one) => one.stage !== "after pressure test" && proved(one)),
         "test report",
       ),
     ];
@@ -62,6 +77,16 @@ export const testAfterWork = rule({
     {
       name: "a day before the last weld",
       given: { day: "2026-07-01", runs: [{ $: "WL-03#cap", day: "2026-07-02" }] },
+      objections: ["pressure test X-01 was made on 2026-07-01, before the work was finished"],
+    },
+    {
+      name: "a day before a weld of parts without pressure",
+      given: { day: "2026-07-01", runs: [{ $: "WL-09#cap", day: "2026-07-02", bearing: [false, false] }] },
+      objections: [],
+    },
+    {
+      name: "a day before a weld of a lug to a shell",
+      given: { day: "2026-07-01", runs: [{ $: "WL-09#cap", day: "2026-07-02", bearing: [true, false] }] },
       objections: ["pressure test X-01 was made on 2026-07-01, before the work was finished"],
     },
     {

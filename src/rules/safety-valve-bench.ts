@@ -1,5 +1,5 @@
 import { fromMemory, ownChoice } from "../model/basis.ts";
-import { count, list, quantity, thing } from "../model/input.ts";
+import { anyOf, count, exists, list, optional, quantity, thing, things } from "../model/input.ts";
 import { holds, within, type Measure } from "../model/quantity.ts";
 import { rule } from "../model/rule.ts";
 
@@ -68,7 +68,10 @@ export const valveReseat = rule({
   title: "A safety valve for gas or steam closes again within its blowdown",
   basis: standard("limits of the blowdown"),
   kind: "safety-valve",
-  when: [{ path: "medium.state", equals: ["gas", "steam"] }],
+  when: [
+    { path: "medium.state", equals: ["gas", "steam"] },
+    { path: "bench.readings[].reseat", exists: true },
+  ],
   severity: "nonconformity",
   owner: "supplier",
   inputs: {
@@ -77,20 +80,21 @@ export const valveReseat = rule({
     least: quantity("profile.blowdownLeast", "1"),
     most: quantity("profile.blowdownMost", "1"),
     mostPressure: quantity("profile.blowdownMostPressure", "bar"),
-    readings: list(thing("bench.readings[]", { reseat: quantity("reseat", "bar") })),
+    readings: anyOf(things("bench.readings[]", { reseat: optional(quantity("reseat", "bar")) })),
   },
   *check({ set, plate, least, most, mostPressure, readings }, valve) {
     if (differ(set, plate)) return;
     const highest = set.value * (1 - least.value);
     const lowest = set.value - Math.max(most.value * set.value, mostPressure.value);
-    const wide = readings.filter(({ reseat }) => within(reseat, lowest, highest) !== "yes");
+    const stated = readings.flatMap((one) => (one.reseat === undefined ? [] : [{ one, reseat: one.reseat }]));
+    const wide = stated.filter(({ reseat }) => within(reseat, lowest, highest) !== "yes");
     const [first] = wide;
     if (first !== undefined)
       yield {
-        at: [first, "reseat"],
-        accuses: wide.map((one) => [one, "reseat"] as const),
+        at: [first.one, "reseat"],
+        accuses: wide.map(({ one }) => [one, "reseat"] as const),
         message: `safety valve ${valve.id} closed at ${wide.map(({ reseat }) => reseat.text).join(" and ")}; set to ${set.text} it closes between ${Number(lowest.toFixed(3))} and ${Number(highest.toFixed(3))} bar`,
-        why: `closings: ${readings.map(({ reseat }) => reseat.text).join(", ")}`,
+        why: `closings: ${stated.map(({ reseat }) => reseat.text).join(", ")}`,
         hint: "compare with the bench record; if it is true, have the blowdown ring set and the valve tested again",
       };
   },
@@ -127,35 +131,75 @@ function reseat(set: string, reseats: readonly string[]) {
   };
 }
 
+export const valveReseatStated = rule({
+  id: "valve-reseat-stated",
+  title: "The bench record of a safety valve states where it closes, where the profile asks for it",
+  basis: standard("limits of the blowdown"),
+  kind: "safety-valve",
+  when: [
+    { path: "medium.state", equals: ["gas", "steam"] },
+    { path: "profile.valveReseatStated", equals: "required" },
+  ],
+  severity: "gap",
+  owner: "supplier",
+  inputs: { readings: list(thing("bench.readings[]", { number: count("number"), reseat: exists("reseat") })) },
+  *check({ readings }, valve) {
+    const silent = readings.filter(({ reseat }) => !reseat);
+    const [first] = silent;
+    if (first !== undefined)
+      yield {
+        at: first,
+        accuses: [],
+        message: `the bench record of safety valve ${valve.id} does not say at what pressure it closed after opening ${silent.map(({ number }) => number).join(", ")}`,
+        why: "without it the blowdown is not known",
+        hint: "ask for the closing pressures, or name a profile whose certificates need not state them",
+      };
+  },
+  examples: [
+    { name: "stated", given: { readings: [{ number: 1, reseat: true }] }, objections: [] },
+    {
+      name: "not stated",
+      given: {
+        readings: [
+          { number: 1, reseat: true },
+          { number: 2, reseat: false },
+        ],
+      },
+      objections: ["the bench record of safety valve X-01 does not say at what pressure it closed after opening 2"],
+    },
+  ],
+});
+
 export const valveReadings = rule({
   id: "valve-readings",
-  title: "A safety valve is opened three times on the bench, in unbroken count",
+  title: "A safety valve is opened on the bench as often as the profile asks, in unbroken count",
   basis: ownChoice("one opening may be chance; a number left out may be one that went wrong"),
   kind: "safety-valve",
   severity: "nonconformity",
   owner: "supplier",
-  inputs: { numbers: list(count("bench.readings[].number")) },
-  *check({ numbers }, valve) {
+  inputs: { numbers: list(count("bench.readings[].number")), least: quantity("profile.valveOpeningsLeast", "1") },
+  *check({ numbers, least }, valve) {
     const unbroken = numbers.every((number, index) => number === index + 1);
-    if (numbers.length < 3 || !unbroken)
+    if (numbers.length < least.value || !unbroken)
       yield {
         at: "numbers",
-        message: `safety valve ${valve.id} has openings ${numbers.join(", ")} on the bench; three or more are counted from 1`,
+        message: `safety valve ${valve.id} has openings ${numbers.join(", ")} on the bench; ${least.text} or more are counted from 1`,
         why: `${numbers.length} openings recorded`,
         hint: "enter every opening of the bench record, or have the valve tested again",
       };
   },
   examples: [
-    { name: "three", given: { numbers: [1, 2, 3] }, objections: [] },
+    { name: "three", given: { numbers: [1, 2, 3], least: "3" }, objections: [] },
+    { name: "one of a new valve", given: { numbers: [1], least: "1" }, objections: [] },
     {
       name: "two",
-      given: { numbers: [1, 2] },
-      objections: ["safety valve X-01 has openings 1, 2 on the bench; three or more are counted from 1"],
+      given: { numbers: [1, 2], least: "3" },
+      objections: ["safety valve X-01 has openings 1, 2 on the bench; 3 or more are counted from 1"],
     },
     {
       name: "one left out",
-      given: { numbers: [1, 2, 4] },
-      objections: ["safety valve X-01 has openings 1, 2, 4 on the bench; three or more are counted from 1"],
+      given: { numbers: [1, 2, 4], least: "1" },
+      objections: ["safety valve X-01 has openings 1, 2, 4 on the bench; 1 or more are counted from 1"],
     },
   ],
 });

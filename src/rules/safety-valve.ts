@@ -1,5 +1,5 @@
 import { derivedFrom, fromMemory } from "../model/basis.ts";
-import { optional, quantity, text } from "../model/input.ts";
+import { anyOf, optional, quantity, text, things } from "../model/input.ts";
 import { atMost, holds } from "../model/quantity.ts";
 import { rule } from "../model/rule.ts";
 
@@ -13,24 +13,50 @@ export const valveSetPressure = rule({
   kind: "safety-valve",
   severity: "nonconformity",
   owner: "design",
-  inputs: { set: quantity("setPressure", "bar"), most: quantity("equipment.limits.maximumAllowablePressure", "bar") },
-  *check({ set, most }, valve) {
-    const answer = atMost(set, most);
+  inputs: {
+    set: quantity("setPressure", "bar"),
+    most: quantity("equipment.limits.maximumAllowablePressure", "bar"),
+    excess: quantity("profile.laterValveExcess", "1"),
+    others: anyOf(things("equipment.<safety-valve:equipment>", { set: quantity("setPressure", "bar") })),
+  },
+  *check({ set, most, excess, others }, valve) {
+    const first = atMost(set, most);
+    const led = others.some((other) => other.$.id !== valve.id && atMost(other.set, most) === "yes");
+    const allowed = most.value * (1 + excess.value);
+    const answer = first === "no" && led ? atMost(set, allowed) : first;
     if (answer !== "yes")
       yield {
         at: "set",
         message: `safety valve ${valve.id} is set to ${set.text}; the maximum allowable pressure is ${most.text}`,
-        why: "the first valve opens before the limit is exceeded",
+        why:
+          led && allowed > most.value
+            ? `behind a valve that opens at or below the limit, ${Number(allowed.toPrecision(6))} bar are allowed`
+            : "the first valve opens before the limit is exceeded",
         hint: "compare with the bench record and the plate; have the valve set again if it is true",
         unsure: answer === "unsure",
         related: [{ at: "most", message: `${most.text} here` }],
       };
   },
   examples: [
-    { name: "at the limit", given: { set: "11 bar", most: "11.0 bar" }, objections: [] },
+    { name: "at the limit", given: { set: "11 bar", most: "11.0 bar", excess: "0 %" }, objections: [] },
+    {
+      name: "the second of two, as far above as the design standard allows",
+      given: { set: "10.3 bar", most: "10 bar", excess: "3 %", others: [{ $: "X-02", set: "10 bar" }] },
+      objections: [],
+    },
+    {
+      name: "the second of two, further above",
+      given: { set: "10.4 bar", most: "10 bar", excess: "3 %", others: [{ $: "X-02", set: "10 bar" }] },
+      objections: ["safety valve X-01 is set to 10.4 bar; the maximum allowable pressure is 10 bar"],
+    },
+    {
+      name: "both above",
+      given: { set: "10.2 bar", most: "10 bar", excess: "3 %", others: [{ $: "X-02", set: "10.1 bar" }] },
+      objections: ["safety valve X-01 is set to 10.2 bar; the maximum allowable pressure is 10 bar"],
+    },
     {
       name: "above it",
-      given: { set: "11.1 bar", most: "11.0 bar" },
+      given: { set: "11.1 bar", most: "11.0 bar", excess: "0 %" },
       objections: ["safety valve X-01 is set to 11.1 bar; the maximum allowable pressure is 11.0 bar"],
     },
   ],

@@ -1,7 +1,19 @@
 import { fromMemory, ownChoice } from "../model/basis.ts";
 import { addMonths, compareDays } from "../model/dates.ts";
-import { date, flag, list, optional, quantity, text, thing } from "../model/input.ts";
+import {
+  anyOf,
+  date,
+  flag,
+  optional,
+  quantity,
+  text,
+  thing,
+  things,
+  type Handle,
+  type Values,
+} from "../model/input.ts";
 import { rule } from "../model/rule.ts";
+import { certifiedMethod, visualCertified } from "../requirements/testing-conditions.ts";
 
 const personnel = fromMemory(
   "ISO 9712",
@@ -9,9 +21,16 @@ const personnel = fromMemory(
   "certification of testing personnel: method, level, validity, vision",
 );
 
-export const testerCertified = rule({
-  id: "tester-certified",
-  title: "A tester holds a certificate for the method on that day, and a vision test in force",
+const certificates = things("<ndt-personnel:person>", {
+  method: text("method"),
+  level: text("level"),
+  from: date("issued"),
+  to: date("validTo"),
+  seen: date("visionTest"),
+});
+const surface: readonly string[] = ["MT", "PT"];
+
+const certified = {
   basis: personnel,
   kind: "ndt-report",
   severity: "nonconformity",
@@ -20,55 +39,58 @@ export const testerCertified = rule({
     method: text("method"),
     day: date("date"),
     least: quantity("profile.testerLevelLeast", "1"),
+    supervised: quantity("profile.surfaceTesterLevelSupervised", "1"),
     vision: quantity("profile.nearVisionMonths", "1"),
-    visual: text("profile.visualTesterCertificate"),
-    tester: thing("operator", {
-      certificates: list(
-        thing("<ndt-personnel:person>", {
-          method: text("method"),
-          level: text("level"),
-          from: date("issued"),
-          to: date("validTo"),
-          seen: date("visionTest"),
-        }),
-      ),
-    }),
+    tester: thing("operator", { certificates }),
+    supervisor: optional(thing("supervisor", { certificates: anyOf(certificates) })),
   },
-  *check({ method, day, least, vision, visual, tester }, report) {
-    if (method === "VT" && visual !== "required") return;
-    const held = tester.certificates;
-    const fitting = held.filter((one) => one.method === method && Number(one.level) >= least.value);
-    const valid = fitting.filter(
-      ({ from, to }) => compareDays(from.day, day.day) <= 0 && compareDays(day.day, to.day) <= 0,
+} as const;
+type Given = Values<(typeof certified)["inputs"]>;
+
+function* uncertified({ method, day, least, supervised, vision, tester, supervisor }: Given, report: Handle) {
+  const inForce = (list: Given["tester"]["certificates"], level: number) =>
+    list.filter(
+      (one) =>
+        one.method === method &&
+        Number(one.level) >= level &&
+        compareDays(one.from.day, day.day) <= 0 &&
+        compareDays(day.day, one.to.day) <= 0,
     );
-    if (valid.length === 0)
-      yield {
-        at: "day",
-        on: tester,
-        name: method,
-        message: `tester ${tester.$.id} held no ${method} certificate of level ${least.text} or higher on ${day.day}`,
-        why: held
-          .map((one) => `${one.$.id}: ${one.method} level ${one.level}, ${one.from.day} to ${one.to.day}`)
-          .join("; "),
-        hint: "add the certificate that covers the day, or correct date or tester; else have the test repeated",
-        related: [{ at: "tester", message: `report ${report.id}` }],
-      };
-    else if (
-      !valid.some(
-        ({ seen }) =>
-          compareDays(seen.day, day.day) <= 0 && compareDays(day.day, addMonths(seen.day, vision.value)) <= 0,
-      )
-    )
-      yield {
-        at: "day",
-        on: tester,
-        name: `${method} vision`,
-        message: `the vision test of tester ${tester.$.id} did not cover ${day.day}`,
-        why: `${valid.map((one) => `${one.$.id}: vision tested on ${one.seen.day}`).join("; ")}; it holds ${vision.text} months`,
-        hint: "add the vision test that covers the day, or have the test repeated",
-        related: [{ at: "tester", message: `report ${report.id}` }],
-      };
-  },
+  const sees = ({ seen }: Given["tester"]["certificates"][number]) =>
+    compareDays(seen.day, day.day) <= 0 && compareDays(day.day, addMonths(seen.day, vision.value)) <= 0;
+  const watched =
+    surface.includes(method) && supervisor !== undefined && inForce(supervisor.certificates, least.value).some(sees);
+  const valid = inForce(tester.certificates, watched ? Math.min(supervised.value, least.value) : least.value);
+  if (valid.length === 0)
+    yield {
+      at: "day",
+      on: tester,
+      name: method,
+      message: `tester ${tester.$.id} held no ${method} certificate of level ${least.text} or higher on ${day.day}`,
+      why: tester.certificates
+        .map((one) => `${one.$.id}: ${one.method} level ${one.level}, ${one.from.day} to ${one.to.day}`)
+        .join("; "),
+      hint: "add the certificate that covers the day, or correct date or tester; else have the test repeated",
+      related: [{ at: "tester", message: `report ${report.id}` }],
+    } as const;
+  else if (!valid.some(sees))
+    yield {
+      at: "day",
+      on: tester,
+      name: `${method} vision`,
+      message: `the vision test of tester ${tester.$.id} did not cover ${day.day}`,
+      why: `${valid.map((one) => `${one.$.id}: vision tested on ${one.seen.day}`).join("; ")}; it holds ${vision.text} months`,
+      hint: "add the vision test that covers the day, or have the test repeated",
+      related: [{ at: "tester", message: `report ${report.id}` }],
+    } as const;
+}
+
+export const testerCertified = rule({
+  ...certified,
+  id: "tester-certified",
+  title: "A tester holds a certificate for the method on that day, and a vision test in force",
+  when: [certifiedMethod],
+  check: uncertified,
   examples: [
     { name: "on the last day of both", given: report({ day: "2026-05-31" }), objections: [] },
     { name: "on the first day", given: report({ day: "2025-06-01" }, { seen: "2025-06-01" }), objections: [] },
@@ -93,6 +115,31 @@ export const testerCertified = rule({
       objections: ["tester P07 held no RT certificate of level 2 or higher on 2026-03-10"],
     },
     {
+      name: "level 1 under a level 2, where the design standard has it",
+      given: report({ method: "MT", supervised: "1" }, { level: "1", method: "MT" }, { method: "MT" }),
+      objections: [],
+    },
+    {
+      name: "level 1 under a level 2, where it has not",
+      given: report({ method: "MT" }, { level: "1", method: "MT" }, { method: "MT" }),
+      objections: ["tester P07 held no MT certificate of level 2 or higher on 2026-03-10"],
+    },
+    {
+      name: "level 1 and nobody who supervised",
+      given: report({ method: "MT", supervised: "1" }, { level: "1", method: "MT" }),
+      objections: ["tester P07 held no MT certificate of level 2 or higher on 2026-03-10"],
+    },
+    {
+      name: "level 1 under a level 2 of another method",
+      given: report({ method: "MT", supervised: "1" }, { level: "1", method: "MT" }, { method: "PT" }),
+      objections: ["tester P07 held no MT certificate of level 2 or higher on 2026-03-10"],
+    },
+    {
+      name: "level 1 under a level 2, of a film",
+      given: report({ supervised: "1" }, { level: "1" }, {}),
+      objections: ["tester P07 held no RT certificate of level 2 or higher on 2026-03-10"],
+    },
+    {
       name: "vision tested more than twelve months before",
       given: report({ day: "2026-06-01" }),
       objections: ["the vision test of tester P07 did not cover 2026-06-01"],
@@ -102,36 +149,46 @@ export const testerCertified = rule({
       given: report({}, { seen: "2026-03-11" }),
       objections: ["the vision test of tester P07 did not cover 2026-03-10"],
     },
+  ],
+});
+
+export const visualTesterCertified = rule({
+  ...certified,
+  id: "visual-tester-certified",
+  title: "A visual tester holds a certificate, where the profile asks for one",
+  when: visualCertified,
+  check: uncertified,
+  examples: [
+    { name: "held", given: report({ method: "VT" }, { method: "VT" }), objections: [] },
     {
-      name: "visual tester whom the profile exempts",
-      given: report({ method: "VT", visual: "not required" }),
-      objections: [],
-    },
-    {
-      name: "visual tester whom the profile does not exempt",
+      name: "of another method",
       given: report({ method: "VT" }),
       objections: ["tester P07 held no VT certificate of level 2 or higher on 2026-03-10"],
     },
   ],
 });
 
-function report(changes: Readonly<Record<string, string>>, certificate: Readonly<Record<string, string>> = {}) {
-  const held = {
+function report(
+  changes: Readonly<Record<string, string>>,
+  certificate: Readonly<Record<string, string>> = {},
+  supervisor?: Readonly<Record<string, string>>,
+) {
+  const sound = {
     $: "NP-04",
     method: "RT",
     level: "2",
     from: "2025-06-01",
     to: "2030-05-31",
     seen: "2025-05-31",
-    ...certificate,
   };
   return {
     method: "RT",
     day: "2026-03-10",
     least: "2",
     vision: "12",
-    visual: "required",
-    tester: { $: "P07", certificates: [held] },
+    supervised: "2",
+    tester: { $: "P07", certificates: [{ ...sound, ...certificate }] },
+    ...(supervisor !== undefined && { supervisor: { certificates: [{ ...sound, ...supervisor }] } }),
     ...changes,
   };
 }
@@ -233,6 +290,39 @@ export const testLevel = rule({
       name: "a laxer level",
       given: { report: { $: "RT-01", level: "C", method: "RT" }, joint: { $: "C2", level: "B" } },
       objections: ["report RT-01 judges joint C2 to level C; it must reach level B"],
+    },
+  ],
+});
+
+export const radiographicClass = rule({
+  id: "radiographic-class",
+  title: "Radiographs are made by the class the design standard asks for, or the better one",
+  basis: fromMemory(
+    "EN ISO 17636-1",
+    undefined,
+    "class A, basic techniques; class B, improved; the profile says which",
+  ),
+  kind: "ndt-report",
+  when: [{ path: "method", equals: "RT" }],
+  severity: "nonconformity",
+  owner: "testing",
+  inputs: { made: text("radiography.techniqueClass"), asked: text("profile.radiographicClass") },
+  *check({ made, asked }, report) {
+    if (made < asked)
+      yield {
+        at: "made",
+        message: `the films of report ${report.id} are of class ${made}; class ${asked} is asked for`,
+        why: "class B shows finer flaws than class A",
+        hint: "compare with the report; have the films made again, or have the class decided by who designed it",
+      };
+  },
+  examples: [
+    { name: "the class", given: { made: "A", asked: "A" }, objections: [] },
+    { name: "the better class", given: { made: "B", asked: "A" }, objections: [] },
+    {
+      name: "the lesser class",
+      given: { made: "A", asked: "B" },
+      objections: ["the films of report X-01 are of class A; class B is asked for"],
     },
   ],
 });

@@ -4,7 +4,7 @@ import { rule } from "../model/rule.ts";
 import { weldedEnds } from "../requirements/boiler-conditions.ts";
 import { beyondRange, rangeAt, sizeOf, tubeEndWeld } from "./tube-end-range.ts";
 import { months } from "./welder-fault.ts";
-import { notInForce } from "./welder-validity.ts";
+import { notInForce, periodsOf } from "./welder-validity.ts";
 
 export const tubeEndWelderQualified = rule({
   id: "tube-end-welder-qualified",
@@ -40,11 +40,11 @@ export const tubeEndWelderQualified = rule({
       }),
     ),
   },
-  *check({ day, welders, confirmationMonths, revalidationMonths, procedure, ...size }, group) {
+  *check({ day, welders, confirmationMonths, revalidationMonths, retestMonths, procedure, ...size }, group) {
     const end = { ...size, processes: procedure.processes };
     // Ends outside their procedure are said first: who may weld them is asked of the size and position that hold.
     if (beyondRange(procedure, end).length > 0) return;
-    const periods = { confirmation: confirmationMonths.value, revalidation: revalidationMonths.value };
+    const periods = periodsOf({ confirmationMonths, revalidationMonths, retestMonths });
     for (const who of welders) {
       const lacking = who.qualifications.map((one) =>
         one.tested === tubeEndWeld ? beyondRange(one, end) : [`${one.tested} welds`],
@@ -128,6 +128,7 @@ function ends(day: string, certificate: Readonly<Record<string, string | readonl
   return {
     confirmationMonths: "6",
     revalidationMonths: "24",
+    retestMonths: "36",
     day,
     diameter: "51 mm",
     wall: "6.3 mm",

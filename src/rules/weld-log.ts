@@ -1,6 +1,7 @@
 import { fromMemory } from "../model/basis.ts";
-import { date, list, optional, text, thing } from "../model/input.ts";
+import { anyOf, date, list, optional, text, thing } from "../model/input.ts";
 import { canPrecede } from "../model/dates.ts";
+import { sameClass } from "./filler-class.ts";
 import { rule } from "../model/rule.ts";
 
 const log = fromMemory("EN ISO 3834-2", "2021", "production records of welding");
@@ -73,6 +74,7 @@ export const fillerCertified = rule({
     batches: list(
       thing("batches[]", {
         designation: text("designation"),
+        classes: anyOf(list(text("classifications[]"))),
         received: date("received"),
         certificateBatch: optional(text("certificate.batch")),
         batch: text("batch"),
@@ -82,7 +84,8 @@ export const fillerCertified = rule({
   *check({ welded, wanted, gas, batches }, run) {
     const named = gas === undefined ? wanted : [...wanted, gas];
     for (const batch of batches) {
-      if (!named.includes(batch.designation))
+      const names = [batch.designation, ...batch.classes];
+      if (!named.some((wanted) => names.some((name) => sameClass(name, wanted))))
         yield {
           at: [batch, "designation"],
           on: batch,
@@ -121,6 +124,23 @@ export const fillerCertified = rule({
         batches: [
           { designation: "G 42 4 M21 3Si1", received: "2026-05-27", batch: "77", certificateBatch: "77" },
           { designation: "M21", received: "2026-05-02", batch: "8" },
+        ],
+      },
+      objections: [],
+    },
+    {
+      name: "named with its standard, and by the other one",
+      given: {
+        welded: "2026-05-27",
+        wanted: ["EN ISO 14341-A - G 42 4 M21 3Si1", "ER70S-6"],
+        batches: [
+          { designation: "G 42 4 M21 3Si1", received: "2026-05-27", batch: "77" },
+          {
+            designation: "EN ISO 14341-A - G 46 4 M21 4Si1",
+            classes: ["ER70S-6"],
+            received: "2026-05-27",
+            batch: "78",
+          },
         ],
       },
       objections: [],

@@ -35,6 +35,7 @@ export const joint = {
 export const months = {
   confirmationMonths: quantity("profile.welderConfirmationMonths", "1"),
   revalidationMonths: quantity("profile.welderRevalidationMonths", "1"),
+  retestMonths: quantity("profile.welderRetestMonths", "1"),
 };
 
 type Welder = Thing<typeof welder>;

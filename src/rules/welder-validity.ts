@@ -1,3 +1,4 @@
+import type { Measure } from "../model/quantity.ts";
 import { addMonths, compareDays, type DateValue } from "../model/dates.ts";
 
 export interface Validity {
@@ -13,6 +14,8 @@ export interface Periods {
   readonly confirmation: number;
   /** Months a test holds when the certificate prints no end. */
   readonly revalidation: number;
+  /** The same where the route is a new test. */
+  readonly retest: number;
 }
 
 /**
@@ -22,7 +25,8 @@ export interface Periods {
 export function notInForce(validity: Validity, day: string, periods: Periods): string | undefined {
   const { testDate, validTo, route, confirmations } = validity;
   if (compareDays(testDate.day, day) > 0) return `its test was made on ${testDate.day}`;
-  const printed = validTo?.day ?? (route === "9.3c" ? undefined : addMonths(testDate.day, periods.revalidation));
+  const held = route === "9.3a" ? periods.retest : periods.revalidation;
+  const printed = validTo?.day ?? (route === "9.3c" ? undefined : addMonths(testDate.day, held));
   if (printed !== undefined && compareDays(day, printed) > 0) return `it ended on ${printed}`;
   let last = testDate.day;
   const made = confirmations
@@ -38,3 +42,14 @@ export function notInForce(validity: Validity, day: string, periods: Periods): s
   if (compareDays(day, end) <= 0) return undefined;
   return `it lapsed on ${end}: not confirmed since ${last === testDate.day ? `its test of ${last}` : last}`;
 }
+
+/** The periods of the profile, as rules read them. */
+export const periodsOf = (months: {
+  readonly confirmationMonths: Measure;
+  readonly revalidationMonths: Measure;
+  readonly retestMonths: Measure;
+}): Periods => ({
+  confirmation: months.confirmationMonths.value,
+  revalidation: months.revalidationMonths.value,
+  retest: months.retestMonths.value,
+});

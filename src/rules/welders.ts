@@ -2,6 +2,7 @@ import { fromMemory } from "../model/basis.ts";
 import { anyOf, date, list, optional, quantity, text, thing } from "../model/input.ts";
 import { rule } from "../model/rule.ts";
 import { joint, months, objectionsTo, weldAt, welder } from "./welder-fault.ts";
+import { periodsOf } from "./welder-validity.ts";
 
 export const welderQualified = rule({
   id: "welder-qualified",
@@ -32,9 +33,10 @@ export const welderQualified = rule({
     joint: at,
     confirmationMonths,
     revalidationMonths,
+    retestMonths,
   }) {
     const weld = weldAt(at, process, deposited, layer === "fill" || layer === "cap", fillers);
-    const periods = { confirmation: confirmationMonths.value, revalidation: revalidationMonths.value };
+    const periods = periodsOf({ confirmationMonths, revalidationMonths, retestMonths });
     for (const objection of objectionsTo(
       welders,
       weld,
@@ -119,10 +121,10 @@ export const repairWelderQualified = rule({
     welders: list(thing("welders[]", welder)),
     joint: thing("joint", joint),
   },
-  *check({ day, process, depth, fillers, welders, joint: at, confirmationMonths, revalidationMonths }) {
+  *check({ day, process, depth, fillers, welders, joint: at, confirmationMonths, revalidationMonths, retestMonths }) {
     // How far the excavation goes decides the thickness; whether it breaks through is not recorded, so the detail counts.
     const weld = weldAt(at, process, depth, false, fillers);
-    const periods = { confirmation: confirmationMonths.value, revalidation: revalidationMonths.value };
+    const periods = periodsOf({ confirmationMonths, revalidationMonths, retestMonths });
     for (const objection of objectionsTo(welders, weld, at.positions, day, periods))
       yield { ...objection, at: "day", related: [{ at: "welders", message: `repair of joint ${at.$.id}` }] };
   },
@@ -178,6 +180,7 @@ function repair(
   return {
     confirmationMonths: "6",
     revalidationMonths: "24",
+    retestMonths: "36",
     day: "2026-07-15",
     process: "135",
     fillers: ["FM1"],

@@ -4,6 +4,8 @@ import type { Basis } from "../model/basis.ts";
 export interface Grade {
   readonly standard: string;
   readonly edition: string;
+  /** Neighbouring editions in which every value here is the same. */
+  readonly sameIn?: readonly string[];
   readonly name: string;
   readonly number: string;
   /** Material group after ISO/TR 15608, as listed, never computed from the yield strength. */

@@ -8,7 +8,12 @@ import type { Grade } from "./grade.ts";
 import { fromMemory } from "../model/basis.ts";
 import type { Table, TableKey, TableRow } from "../model/table.ts";
 
-export const grades: readonly Grade[] = [...en10025, ...en10028, ...en10216, ...en10217, ...en10222, ...en10273];
+const shipped: readonly Grade[] = [...en10025, ...en10028, ...en10216, ...en10217, ...en10222, ...en10273];
+
+/** Every grade, once for each edition its values stand in. */
+export const grades: readonly Grade[] = shipped.flatMap((grade) =>
+  [grade.edition, ...(grade.sameIn ?? [])].map((edition) => ({ ...grade, edition })),
+);
 
 const standard = [...new Set(grades.map((grade) => `${grade.standard}:${grade.edition}`))].join(", ");
 
@@ -117,27 +122,44 @@ export const gradeChemistry: Table = {
   })),
 };
 
-/** Least impact energy by test temperature and direction. */
+/** What the directive asks of any steel: for grades whose own limits are not at hand. */
+const leastForAll: NonNullable<Grade["impact"]> = {
+  basis: fromMemory("Directive 2014/68/EU", undefined, "Annex I, 7.5: at least 27 J at a temperature of at most 20 °C"),
+  rows: [
+    { temperature: 20, direction: "longitudinal", energy: 27 },
+    { temperature: 20, direction: "transverse", energy: 27 },
+  ],
+};
+
+/** Least impact energy by direction and test temperature: every row of a grade. */
 export const gradeImpact: Table = {
   id: "grade-impact",
   title: "Least mean impact energy of steel grades",
   standard,
-  keys: [...gradeKeys, { name: "direction", match: "equal" }, { name: "temperature", match: "interval", unit: "°C" }],
-  columns: { energy: { unit: "J", means: "least mean of three full-size notched bars" } },
-  rows: grades.flatMap((grade) =>
-    (grade.impact?.rows ?? []).map((row): TableRow => ({
-      keys: {
-        ...keysOf(grade),
-        direction: row.direction,
-        temperature: { from: row.temperature, upTo: row.temperature },
+  keys: gradeKeys,
+  columns: {
+    points: {
+      means: "direction, test temperature and least mean of three full-size notched bars",
+      points: ["direction", "temperature", "energy"],
+    },
+  },
+  rows: grades.map((grade) => {
+    const { rows, basis } = grade.impact ?? leastForAll;
+    return {
+      keys: keysOf(grade),
+      values: {
+        points: rows.map(({ direction, temperature, energy }) => ({
+          direction,
+          temperature: `${temperature} °C`,
+          energy: `${energy} J`,
+        })),
       },
-      values: { energy: `${row.energy} J` },
-      basis: grade.impact?.basis ?? grade.strength.basis,
-    })),
-  ),
+      basis,
+    };
+  }),
 };
 
-/** Material group, number and delivery conditions of a grade. */
+/** Material group and delivery conditions of a grade. */
 export const gradeGroup: Table = {
   id: "grade-group",
   title: "Material groups of steel grades",
@@ -145,14 +167,12 @@ export const gradeGroup: Table = {
   keys: gradeKeys,
   columns: {
     group: { means: "material group, as listed for the grade" },
-    number: { means: "material number" },
     delivery: { means: "delivery conditions of the standard", points: ["condition"] },
   },
   rows: grades.map((grade) => ({
     keys: keysOf(grade),
     values: {
       group: grade.group,
-      number: grade.number,
       delivery: grade.delivery.map((condition) => ({ condition })),
     },
     basis: fromMemory("ISO/TR 20172", undefined, "grouping of European materials"),

@@ -16,7 +16,13 @@ const done: Readonly<Record<Method, Partial<NdtReport>>> = {
     acceptance: { standard: "EN ISO 10675-1", edition: "2021", level: "2" },
     technique: "EN ISO 17636-1 class B, single wall, film outside",
     instruments: ["DM-01"],
-    radiography: { source: "X-ray 180 kV, 4 mA", sourceSize: "2.3 mm", distance: "700 mm", filmClass: "C4" },
+    radiography: {
+      techniqueClass: "B",
+      source: "X-ray 180 kV, 4 mA",
+      sourceSize: "2.3 mm",
+      distance: "700 mm",
+      filmClass: "C4",
+    },
   },
   MT: {
     procedure: "PRC-MT@3",

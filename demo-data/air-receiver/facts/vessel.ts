@@ -10,7 +10,7 @@ export const book: Book = {
   demonstration: true,
   language: "en",
   requireVerifiedBasis: false,
-  profile: "cautious",
+  profile: "ped-en-13445",
   register: "unfired-vessel",
   contractNumber: "PW-1187",
   orderDate: "2026-01-19",

@@ -10,7 +10,7 @@ export const book: Book = {
   demonstration: true,
   language: "en",
   requireVerifiedBasis: false,
-  profile: "cautious",
+  profile: "ped-en-12953",
   register: "shell-boiler",
   contractNumber: "OD-2604",
   orderDate: "2026-01-12",
@@ -28,6 +28,14 @@ export const equipment: Equipment = {
   type: "steam-boiler",
   year: 2026,
   designStandard: { standard: "EN 12953", edition: "2012" },
+  designRules: [
+    {
+      for: "flat plates, stays, tube plates, breathing spaces, furnace, chamber and tubes under external pressure",
+      standard: "Indian Boiler Regulations",
+      edition: "1950",
+    },
+    { for: "shells, and stresses at the pressure test", standard: "EN 13445-3", edition: "2021" },
+  ],
   directive: { inScope: true, category: "IV", module: "G" },
   fluid: { name: "water and steam", group: "2", state: "steam" },
   limits: {

@@ -63,6 +63,8 @@ export const declaration: Declaration = {
     { row: "3", standard: "EN 12953-3", edition: "2016" },
     { row: "4", standard: "EN 12953-4", edition: "2018" },
     { row: "5", standard: "EN 12953-5", edition: "2020" },
+    { row: "6", standard: "Indian Boiler Regulations", edition: "1950" },
+    { row: "7", standard: "EN 13445-3", edition: "2021" },
   ],
   ...assessed,
   bodyName: `${body.name}, ${body.address ?? ""}`,

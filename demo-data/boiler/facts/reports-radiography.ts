@@ -57,7 +57,13 @@ const exposed = (id: string): Row => film(id, 1, 0, Math.min(80, Math.floor(leng
 
 const single = (kilovolts: number): Partial<NdtReport> => ({
   technique: "EN ISO 17636-1 class B, single wall, film outside",
-  radiography: { source: `X-ray ${kilovolts} kV, 5 mA`, sourceSize: "2.3 mm", distance: "700 mm", filmClass: "C4" },
+  radiography: {
+    techniqueClass: "B",
+    source: `X-ray ${kilovolts} kV, 5 mA`,
+    sourceSize: "2.3 mm",
+    distance: "700 mm",
+    filmClass: "C4",
+  },
 });
 const double = (kilovolts: number, image: string): Partial<NdtReport> => ({
   ...single(kilovolts),

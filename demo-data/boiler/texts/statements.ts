@@ -15,7 +15,11 @@ export function complianceStatement({ equipment, all }: Facts): readonly TextPar
         columns,
         shares,
         rows: [
-          ["Design for adequate strength", `calculation to ${standard}, each part and opening`, "calculation sheets"],
+          [
+            "Design for adequate strength",
+            `calculation to ${standard} and the rules named on the design data, each part and opening`,
+            "calculation sheets",
+          ],
           ["Means of examination", "manhole M1, head inspection openings N10 to N13, access tube", "DRG-01, DRG-11"],
           ["Draining and venting", "N5 at the lowest point, N8 at the top", "DRG-01"],
           ["Corrosion", `allowance ${printed(equipment.corrosionAllowance)}, treated water`, "DOC-01, DOC-13"],

@@ -79,4 +79,6 @@ export const replacementAccept: Acceptance = {
   means: "the metal to spare beside the opening replaces what the opening takes out",
   accuses: "en",
   basis: method,
+  // Where the design standard judges by pressure area alone, this school is shown as a second method and judges nothing.
+  when: { left: "kA", relation: ">", right: "0" },
 };

@@ -1,0 +1,13 @@
+import { fromMemory, ownChoice } from "../model/basis.ts";
+import { family } from "./family.ts";
+import { usual } from "./shared.ts";
+
+/** Unfired vessels under the Directive. */
+export const en13445 = family("ped-en-13445", "Pressure Equipment Directive with EN 13445", {
+  ...usual,
+  designStandards: { value: "EN 13445", basis: ownChoice("the family this profile states the parameters of") },
+  laterValveExcess: {
+    value: "5 %",
+    basis: fromMemory("EN 764-7", undefined, "valves after the first up to 5 % above the maximum allowable pressure"),
+  },
+});
