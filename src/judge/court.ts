@@ -77,7 +77,8 @@ export const outcomeName = (definition: string, subject: Subject | null): string
   subject === null ? definition : `${definition}|${subject.kind}:${subject.id}`;
 
 /**
- * Draws the conclusion of one definition on one subject from what it read and what it objects to. Returns the outcome.
+ * Draws the conclusion of one definition on one subject from what it read and what it objects to. Where something it
+ * read is doubted or absent, the objections given are those that do not rest on it. Returns the outcome.
  */
 export function conclude(
   court: Court,
@@ -108,14 +109,17 @@ function draft(
     findings: [],
     reads: recordsRead(court.world.graph, trail),
   } as const;
-  if (trail.doubts.length > 0) return { ...base, verdict: "not judged", because: finding(trail.doubts) };
-  if (trail.absences.length > 0) {
-    const by = outcomeName(definition.id, subject);
-    const absences = new Map(trail.absences.map((absence) => [absence.key, absence]));
-    for (const absence of absences.values())
-      court.wants.push({ absence, by, due: null, basis: definition.basis, owner: definition.owner });
-    const keys = [...absences.keys()].sort();
-    return { ...base, verdict: "not judged", because: { type: "absent", keys }, absences: keys };
+  const open = waits(court, definition, subject, trail);
+  if (open !== null && trail.disputes.length > 0) {
+    if (definition.follows !== true) for (const key of trail.disputes) withhold(court.entries.get(key), objections);
+    return { ...base, ...open };
+  }
+  if (open !== null) {
+    // Made before it met what it waits for: they stand on their own.
+    for (const objection of objections) addFinding(court, objection);
+    const findings = objections.map(({ key }) => key);
+    if (objections.some(({ verdict }) => verdict === "failed")) return { ...base, verdict: "failed", findings };
+    return { ...base, ...open, findings };
   }
   if (
     trail.disputes.length > 0 &&
@@ -140,6 +144,23 @@ function draft(
   if (against.length === 0) return { ...base, verdict: "passed", findings };
   if (against.some(({ verdict }) => verdict === "failed")) return { ...base, verdict: "failed", findings };
   return { ...base, verdict: "not judged", findings, because: finding(against.map(({ key }) => key)) };
+}
+
+/** Why there is no verdict, if something that was read is doubted or absent. */
+function waits(
+  court: Court,
+  definition: DefinitionName,
+  subject: Subject | null,
+  trail: Trail,
+): Pick<DraftOutcome, "verdict" | "because" | "absences"> | null {
+  if (trail.doubts.length > 0) return { verdict: "not judged", because: finding(trail.doubts) };
+  if (trail.absences.length === 0) return null;
+  const by = outcomeName(definition.id, subject);
+  const absences = new Map(trail.absences.map((absence) => [absence.key, absence]));
+  for (const absence of absences.values())
+    court.wants.push({ absence, by, due: null, basis: definition.basis, owner: definition.owner });
+  const keys = [...absences.keys()].sort();
+  return { verdict: "not judged", because: { type: "absent", keys }, absences: keys };
 }
 
 /** An objection that rests on a disputed place is said with the dispute, so that nobody settles one without the other. */

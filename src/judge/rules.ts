@@ -7,7 +7,7 @@ import { bindInputs, handleOf, Waiting, type Bound } from "./bind.ts";
 import { conclude, endStage, keyOf, locate, type Court } from "./court.ts";
 import type { Hit } from "./follow.ts";
 import { holds, subjectsOf, type Case } from "./subjects.ts";
-import { digestOfReads } from "./trail.ts";
+import { clear, digestOfReads } from "./trail.ts";
 import type { World } from "./world.ts";
 
 /** Applies a rule to every record (or row) of its kind. `within`: it reads one record, so an objection accuses its `at`. */
@@ -27,10 +27,11 @@ function object(world: World, rule: Rule, one: Case, within: boolean): Finding[]
   if (!bound.complete) return [];
   const objections: Objection<Inputs>[] = [];
   try {
-    for (const objection of rule.check(bound.values, handleOf(world, one.hit))) objections.push(objection);
+    // What is objected to before anything doubted or absent is read does not rest on it.
+    for (const objection of rule.check(bound.values, handleOf(world, one.hit)))
+      if (clear(one.trail)) objections.push(objection);
   } catch (reason) {
     if (!(reason instanceof Waiting)) throw reason;
-    return [];
   }
   if (objections.length === 0) return [];
   const digest = digestOfReads(world, one.trail);
