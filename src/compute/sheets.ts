@@ -2,10 +2,11 @@ import type { Calculation } from "../model/calculation.ts";
 import type { ComparedValue, Computed, Done, Origin } from "../model/book.ts";
 import type { Finding, Outcome } from "../model/finding.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
-import { addFinding, conclude, endStage, type Court } from "../judge/court.ts";
+import { conclude, endStage, type Court } from "../judge/court.ts";
+import { addFinding } from "../judge/entries.ts";
 import { clear, noteAddress, newTrail, noteRead, noteValue, type Trail } from "../judge/trail.ts";
 import { disagreement, oursOf } from "./agree.ts";
-import { placesBehind, symbolsOf } from "./rests.ts";
+import { placesBehind, symbolsBehind, symbolsOf } from "./rests.ts";
 import type { SheetCase } from "./sheet-case.ts";
 import { adoptedPair, pairOf, statedIn, type Pair, type Stated } from "./pairs.ts";
 import { comparisonOf, disagrees, incomplete, notCompared, outcomeOf, sheetKind } from "./sheet-findings.ts";
@@ -154,7 +155,14 @@ function restingOn(of: SheetCase, pair: Pair): Iterable<Address> {
   if (done === undefined) return [];
   const origin = originOf(of, pair);
   if (origin?.type === "calculation") return placesBehind(origin.of, origin.symbol);
-  return pair.sort === "result" || origin?.type === "table" ? placesBehind(done, pair.symbol) : [];
+  if (pair.sort !== "result" && origin?.type !== "table") return [];
+  // An acceptance that fails may fail because of what its result was made of: the sheet's own result waits for it too.
+  const refused = done.accept.filter(
+    ({ acceptance: { left, right }, holds }) =>
+      !holds && symbolsBehind(done.calculation, [left, right]).includes(pair.symbol),
+  );
+  const accused = refused.flatMap(({ acceptance }) => [...(done.reads.get(acceptance.accuses) ?? [])]);
+  return [...placesBehind(done, pair.symbol), ...accused];
 }
 
 /** A symbol the calculation does not know, or has no value for: a query, since nobody can compare it. */

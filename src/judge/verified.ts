@@ -4,7 +4,8 @@ import type { Outcome } from "../model/finding.ts";
 import type { BookRecord } from "../model/record.ts";
 import type { Requirement } from "../model/requirement.ts";
 import { digestOf } from "../model/stable.ts";
-import { addFinding, keyOf, locate, type Court } from "./court.ts";
+import { keyOf, locate, type Court } from "./court.ts";
+import { addFinding } from "./entries.ts";
 
 export const verifiedRules: readonly BuiltIn[] = [
   {
