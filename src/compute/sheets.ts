@@ -158,8 +158,8 @@ function restingOn(of: SheetCase, pair: Pair): Iterable<Address> {
   if (pair.sort !== "result" && origin?.type !== "table") return [];
   // An acceptance that fails may fail because of what its result was made of: the sheet's own result waits for it too.
   const refused = done.accept.filter(
-    ({ acceptance: { left, right }, holds }) =>
-      !holds && symbolsBehind(done.calculation, [left, right]).includes(pair.symbol),
+    ({ acceptance: { left, right }, verdict }) =>
+      verdict !== "passed" && symbolsBehind(done.calculation, [left, right]).includes(pair.symbol),
   );
   const accused = refused.flatMap(({ acceptance }) => [...(done.reads.get(acceptance.accuses) ?? [])]);
   return [...placesBehind(done, pair.symbol), ...accused];

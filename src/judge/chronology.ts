@@ -1,5 +1,5 @@
 import type { Finding, Related } from "../model/finding.ts";
-import { parseDate } from "../model/dates.ts";
+import { parseDate, type DateValue } from "../model/dates.ts";
 import { atPointer, isList, isObject, type Json } from "../model/json.ts";
 import type { Field } from "../model/kind.ts";
 import { byCodePoint } from "../model/order.ts";
@@ -10,19 +10,19 @@ import type { World } from "./world.ts";
 type Affected = Pick<Related, "subject" | "place">;
 
 /**
- * Day on which what is affected took place: the date that is pointed at, else the event of the row around it, else the
- * first event of the record. Empty: it is no event.
+ * When what is affected took place: the date that is pointed at, else the event of the row around it, else the
+ * first event of the record. Undefined: it is no event.
  */
-export function dayOf({ graph, kinds }: Pick<World, "graph" | "kinds">, { subject, place }: Affected): string {
+function dateOf({ graph, kinds }: Pick<World, "graph" | "kinds">, { subject, place }: Affected): DateValue | undefined {
   const record = recordOf(graph, subject);
-  if (record === undefined) return "";
+  if (record === undefined) return undefined;
   const fields = kinds.get(record.kind)?.fields;
-  const inside = place.file === record.file && place.pointer.startsWith(record.pointer);
+  const inside = place.file === record.file && `${place.pointer}/`.startsWith(`${record.pointer}/`);
   let pointer = inside ? place.pointer.slice(record.pointer.length) : "";
   for (;;) {
     const field = pointer === "" ? undefined : fieldOfPointer(fields, record.value, pointer);
-    const day = firstDay(atPointer(record.value, pointer) ?? null, field, pointer === "" ? fields : field?.fields);
-    if (day !== "" || pointer === "") return day;
+    const date = firstIn(atPointer(record.value, pointer) ?? null, field, pointer === "" ? fields : field?.fields);
+    if (date !== undefined || pointer === "") return date;
     pointer = pointer.slice(0, pointer.lastIndexOf("/"));
   }
 }
@@ -34,28 +34,35 @@ function recordOf({ byKind }: World["graph"], subject: Affected["subject"]): Boo
 }
 
 /** The first event in a value: of an object among its own dates, then among those of its rows. */
-function firstDay(value: Json, field: Field | undefined, fields: ReadonlyMap<string, Field> | undefined): string {
-  if (typeof value === "string") return field?.date === "event" ? day(value) : "";
-  if (!isObject(value) || fields === undefined) return "";
-  const own: string[] = [];
-  const inner: string[] = [];
+function firstIn(
+  value: Json,
+  field: Field | undefined,
+  fields: ReadonlyMap<string, Field> | undefined,
+): DateValue | undefined {
+  if (typeof value === "string") {
+    const parsed = field?.date === "event" ? parseDate(value) : null;
+    return parsed?.ok === true ? parsed.date : undefined;
+  }
+  if (!isObject(value) || fields === undefined) return undefined;
+  const own: (DateValue | undefined)[] = [];
+  const inner: (DateValue | undefined)[] = [];
   for (const [name, one] of fields) {
     const member = Object.hasOwn(value, name) ? value[name] : undefined;
-    if (typeof member === "string") own.push(firstDay(member, one, undefined));
-    else if (isList(member)) inner.push(...member.map((row) => firstDay(row, one.item, one.item?.fields)));
-    else if (isObject(member)) inner.push(firstDay(member, one, one.fields));
+    if (typeof member === "string") own.push(firstIn(member, one, undefined));
+    // What a record need not tell of is not the event it is about.
+    else if (one.due === undefined && !one.required) continue;
+    else if (isList(member)) inner.push(...member.map((row) => firstIn(row, one.item, one.item?.fields)));
+    else if (isObject(member)) inner.push(firstIn(member, one, one.fields));
   }
-  return least(own) || least(inner);
+  return earliest(own) ?? earliest(inner);
 }
 
-const day = (text: string): string => {
-  const parsed = parseDate(text);
-  return parsed.ok ? parsed.date.day : "";
-};
-const least = (days: readonly string[]): string => days.filter((one) => one !== "").sort()[0] ?? "";
+const earliest = (dates: readonly (DateValue | undefined)[]): DateValue | undefined =>
+  dates.filter((one) => one !== undefined).sort((a, b) => a.from - b.from)[0];
 
 interface Dated<T> {
   readonly one: T;
+  /** Empty: it is no event. */
   readonly day: string;
 }
 
@@ -66,10 +73,11 @@ export function inTime<T extends Affected>(
 ): readonly Dated<T>[] {
   const name = ({ subject }: T) => (subject === null ? "" : `${subject.kind} ${subject.id}`);
   return all
-    .map((one) => ({ one, day: dayOf(world, one) }))
+    .map((one) => ({ one, date: dateOf(world, one) }))
+    .map(({ one, date }) => ({ one, day: date?.day ?? "", at: date?.from ?? Infinity }))
     .sort(
       (a, b) =>
-        byCodePoint(a.day || "9999", b.day || "9999") ||
+        (a.at === b.at ? 0 : a.at - b.at) ||
         byCodePoint(name(a.one), name(b.one)) ||
         byCodePoint(a.one.place.pointer, b.one.place.pointer),
     );
@@ -83,6 +91,8 @@ export function firstAndMore(
   more: number,
 ): string {
   if (subject === null) return "";
-  const title = (kinds.get(subject.kind)?.title ?? subject.kind).toLowerCase();
-  return `first: ${title} ${subject.id}${on === "" ? "" : ` on ${on}`}; ${more} more`;
+  const title = kinds.get(subject.kind)?.title ?? subject.kind;
+  // "NDT report" keeps its capitals, "Weld log" does not.
+  const name = title.replace(/^\p{Lu}(?!\p{Lu})/u, (letter) => letter.toLowerCase());
+  return `first: ${name} ${subject.id}${on === "" ? "" : ` on ${on}`}; ${more} more`;
 }

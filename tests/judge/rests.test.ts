@@ -6,7 +6,7 @@ import { rule } from "../../src/model/rule.ts";
 import { basis, define, judged, open, verdicts } from "../support/small-book.ts";
 import { link, quantity } from "../support/small-kinds.ts";
 
-const due = { due: "now" };
+const due = { due: "now" } as const;
 const kinds = {
   item: { pressure: quantity("MPa", due), hot: quantity("°C", due), cold: quantity("°C", due) },
   label: { item: link("item", { required: true }), hot: quantity("°C", due) },
