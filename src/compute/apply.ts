@@ -2,11 +2,12 @@ import type { Computed, Done, Judged, Waiting } from "../model/book.ts";
 import type { Calculation, Comparison } from "../model/calculation.ts";
 import { conclude, endStage, type Court, type DraftOutcome } from "../judge/court.ts";
 import { holds, subjectsOf, type Case } from "../judge/subjects.ts";
-import { readsOf } from "../judge/trail.ts";
+import { clear, mergeTrail, newTrail, readsOf } from "../judge/trail.ts";
 import { calculationKey, type Pending } from "../judge/world.ts";
 import { compareCopies } from "./copies.ts";
 import { bindAll, type BoundCalculation } from "./inputs.ts";
 import { judgeRun, nothingAgainst, type Judgement } from "./judge-run.ts";
+import { without } from "./rests.ts";
 import { run, type Run } from "./run.ts";
 import type { SheetCase } from "./sheet-case.ts";
 import { compareSheets } from "./sheets.ts";
@@ -53,22 +54,31 @@ export function applyCalculations(
 
 function apply(court: Court, calculation: Calculation, one: Case): Applied {
   const { record, pointer, hit, subject, trail } = one;
-  const applies = holds(court.world, calculation.appliesTo.when, hit, trail);
-  const bound = applies ? bindAll(court.world, calculation, hit, trail) : null;
-  const done = bound === null ? null : run(calculation, bound.given);
+  const { world } = court;
+  const applies = holds(world, calculation.appliesTo.when, hit, trail);
+  const before = new Set(readsOf(trail).keys());
+  const bound = applies ? bindAll(world, calculation, hit) : null;
+  const open = new Map([...(bound?.trails ?? [])].filter(([, own]) => !clear(own)));
+  // Absent or doubted inputs keep from being judged what rests on them, and nothing else.
+  const judgeable = open.size === 0 ? calculation : without(calculation, new Set(open.keys()));
+  const done = bound === null || judgeable === null ? null : run(judgeable, bound.given);
+  const sound = newTrail();
+  for (const [symbol, own] of bound?.trails ?? []) {
+    mergeTrail(trail, own);
+    if (!open.has(symbol)) mergeTrail(sound, own);
+  }
   const judgement =
     bound === null || done === null
       ? nothingAgainst
-      : judgeRun(court.world, { calculation, record, pointer, trail }, bound, done);
+      : judgeRun(world, { calculation, record, pointer, trail: open.size === 0 ? trail : sound }, bound, done);
   const named = { id: calculation.id, basis: calculation.basis, owner: calculation.owner ?? "design" };
   const outcome = conclude(court, named, subject, trail, judgement.findings, applies);
   const base = { calculation, subject: record, pointer };
   const common = { ...base, outcome, ...resultsOf(outcome, judgement, bound, done), sheets: [] };
   const at = court.outcomes.length - 1;
-  if (done === null || outcome.verdict === "not applicable" || isOpen(outcome) || !stands(done)) {
-    const waiting: Waiting = { state: "waiting", ...common };
-    return { ...base, done: pendingOf(outcome, one), computed: waiting, outcome: at };
-  }
+  const waiting: Waiting = { state: "waiting", ...common };
+  if (bound === null || done === null || outcome.verdict === "not applicable" || !stands(done))
+    return { ...base, done: pendingOf(outcome, one, open), computed: waiting, outcome: at };
   const result: Done = {
     state: "done",
     ...common,
@@ -86,8 +96,14 @@ function apply(court: Court, calculation: Calculation, one: Case): Applied {
         ...judgedBy(outcome, judgement, "second method", done.crossCheck.agrees),
       },
     }),
-    reads: new Set(readsOf(trail).keys()),
+    reads: new Map([
+      ["", before],
+      ...[...bound.trails].map(([symbol, own]) => [symbol, new Set(readsOf(own).keys())] as const),
+    ]),
   };
+  if (open.size > 0)
+    return { ...base, done: { ...pendingOf(outcome, one, open), known: result }, computed: waiting, outcome: at };
+  if (isOpen(outcome)) return { ...base, done: pendingOf(outcome, one, open), computed: waiting, outcome: at };
   return { ...base, done: result, computed: result, outcome: at };
 }
 
@@ -99,11 +115,12 @@ const isOpen = ({ verdict }: DraftOutcome) => verdict === "not judged";
 /** A result stands when a function did not refuse and the inputs lie within the limits of validity. */
 const stands = (done: Run) => done.refused === undefined && done.limits.every((limit) => limit.holds);
 
-const pendingOf = (outcome: DraftOutcome, { trail }: Case): Pending => ({
+const pendingOf = (outcome: DraftOutcome, { trail }: Case, open: Pending["open"]): Pending => ({
   pending: true,
-  findings: outcome.because?.type === "finding" ? outcome.because.keys : [],
-  absences: outcome.because?.type === "absent" ? trail.absences : [],
+  findings: outcome.because?.type === "finding" ? outcome.because.keys : trail.doubts,
+  absences: outcome.because?.type === "finding" ? [] : trail.absences,
   notApplicable: outcome.verdict === "not applicable",
+  open,
 });
 
 function resultsOf(

@@ -1,9 +1,8 @@
 import type { Calculation, Comparison } from "../model/calculation.ts";
-import { formulaSymbols } from "../model/formula/ast.ts";
 import type { BookRecord } from "../model/record.ts";
 import type { Hit } from "../judge/follow.ts";
-import { formulaOf } from "./formula-of.ts";
 import type { BoundCalculation } from "./inputs.ts";
+import { symbolsBehind } from "./rests.ts";
 import type { Comparative, Run } from "./run.ts";
 
 /** A value in a record. */
@@ -57,19 +56,6 @@ export function inCommon<C extends Comparison & { readonly accuses?: string }>(
     groups = [...groups.filter((group) => !touches(group)), whole];
   }
   return groups.map((group) => group.failed);
-}
-
-/** Every symbol in formulas, and in the steps before. */
-function symbolsBehind({ steps }: Calculation, formulas: readonly string[]): readonly string[] {
-  const seen = new Set<string>();
-  const visit = (symbol: string): void => {
-    if (seen.has(symbol)) return;
-    seen.add(symbol);
-    const step = steps.find((one) => one.symbol === symbol);
-    if (step !== undefined) formulaSymbols(formulaOf(step.formula)).forEach(visit);
-  };
-  formulas.flatMap((formula) => formulaSymbols(formulaOf(formula))).forEach(visit);
-  return [...seen];
 }
 
 /** The value an acceptance accuses: of a list, the row that decided the compared step. */

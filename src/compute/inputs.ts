@@ -6,30 +6,36 @@ import { bindInputs, measureOf, pathOf, Waiting, type Places } from "../judge/bi
 import { follow, readText, type Hit } from "../judge/follow.ts";
 import { notUsable } from "../judge/reasons.ts";
 import { onlyOne } from "../judge/single.ts";
-import { clear, type Trail } from "../judge/trail.ts";
+import { clear, newTrail, type Trail } from "../judge/trail.ts";
 import type { World } from "../judge/world.ts";
 
 export interface BoundCalculation {
+  /** Values of the inputs nothing stands in the way of. */
   readonly given: ReadonlyMap<string, ListArgument>;
   readonly inputs: ReadonlyMap<string, BoundInput>;
   readonly hits: ReadonlyMap<string, Hit>;
+  /** What each input was read from, and what stands in its way. */
+  readonly trails: ReadonlyMap<string, Trail>;
   /** Where a row that a named function got stands. */
   placeOf(row: object): Hit | undefined;
 }
 
-/** Binds every input; null when one is absent, doubted or of no use (the trail says which). */
-export function bindAll(world: World, calculation: Calculation, start: Hit, trail: Trail): BoundCalculation | null {
+/** Binds every input, each with a trail of its own: one that is absent, doubted or of no use keeps no other from being read. */
+export function bindAll(world: World, calculation: Calculation, start: Hit): BoundCalculation {
   const given = new Map<string, ListArgument>();
   const inputs = new Map<string, BoundInput>();
   const hits = new Map<string, Hit>();
+  const trails = new Map<string, Trail>();
   const places: Places[] = [];
   for (const [symbol, input] of Object.entries(calculation.inputs)) {
+    const trail = newTrail();
+    trails.set(symbol, trail);
     if (input.rows !== undefined) {
       const rows = bindRows(world, input, input.rows, start, trail);
       // Without any, steps that need them are left out.
       if (rows === null || (rows.things.length === 0 && input.need === "optional")) continue;
       places.push(rows.places);
-      given.set(symbol, rows.things);
+      if (clear(trail)) given.set(symbol, rows.things);
       inputs.set(symbol, { symbol, rows: rows.things.length });
       continue;
     }
@@ -45,11 +51,10 @@ export function bindAll(world: World, calculation: Calculation, start: Hit, trai
     const bound = bindOne(world, symbol, input, hit, trail);
     if (bound === null) continue;
     inputs.set(symbol, bound);
-    if (bound.value !== undefined) given.set(symbol, bound.value);
+    if (bound.value !== undefined && clear(trail)) given.set(symbol, bound.value);
   }
-  if (!clear(trail)) return null;
   const placeOf = (row: object) => places.map((one) => one.thing(row)?.hit).find((hit) => hit !== undefined);
-  return { given, inputs, hits, placeOf };
+  return { given, inputs, hits, trails, placeOf };
 }
 
 /** One input on its own, as far as nothing has to be computed for it; null when it has no single value. */

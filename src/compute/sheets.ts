@@ -2,9 +2,11 @@ import type { Calculation } from "../model/calculation.ts";
 import type { ComparedValue, Computed, Done, Origin } from "../model/book.ts";
 import type { Finding, Outcome } from "../model/finding.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
-import { addFinding, conclude, endStage, type Court } from "../judge/court.ts";
-import { noteAddress, newTrail, noteRead, noteValue, type Trail } from "../judge/trail.ts";
+import { conclude, endStage, type Court } from "../judge/court.ts";
+import { addFinding } from "../judge/entries.ts";
+import { clear, noteAddress, newTrail, noteRead, noteValue, type Trail } from "../judge/trail.ts";
 import { disagreement, oursOf } from "./agree.ts";
+import { placesBehind, symbolsBehind, symbolsOf } from "./rests.ts";
 import type { SheetCase } from "./sheet-case.ts";
 import { adoptedPair, pairOf, statedIn, type Pair, type Stated } from "./pairs.ts";
 import { comparisonOf, disagrees, incomplete, notCompared, outcomeOf, sheetKind } from "./sheet-findings.ts";
@@ -44,7 +46,9 @@ export function compareSheets(
         trail.absences.push(...of.done.absences);
         conclude(court, comparisonOf(of.calculation, "results"), { kind: record.kind, id: record.id }, trail, []);
         for (const one of statedOn(record)) if (!isKnown(of.calculation, one)) sayUnknown(court, of, record, one);
-        add(of, record, []);
+        // What does not rest on what is waited for is compared all the same.
+        if (of.done.known !== undefined) sheets.push({ record, of, ...pairsIn(of.done.known, record), values: [] });
+        else add(of, record, []);
       } else sheets.push(pairsOf(court, of.done, of, record));
       seen.add(record);
     }
@@ -70,24 +74,30 @@ function sheetsOf(court: Court, { calculation, subject, pointer }: SheetCase): r
 
 const statedOn = (sheet: BookRecord) => [...statedIn(sheet, "inputs"), ...statedIn(sheet, "results")];
 
-/** What of a sheet can be compared; what cannot is said at once. */
-function pairsOf(court: Court, computed: Done, of: SheetCase, record: BookRecord): Sheet {
-  const stated = statedOn(record);
+/** What of a sheet can be compared. */
+function pairsIn(computed: Done, record: BookRecord) {
   const inputs: Pair[] = [];
   const results: Pair[] = [];
   const unknown: Stated[] = [];
-  for (const one of stated) {
+  for (const one of statedOn(record)) {
     const pair = one.text === "" ? null : pairOf(computed, one);
     if (pair !== null) (pair.sort === "input" ? inputs : results).push(pair);
     else if (one.text !== "") unknown.push(one);
   }
   const adopted = adoptedPair(computed, record);
   if (adopted !== null) results.push(adopted);
+  return { inputs, results, unknown };
+}
+
+/** What of a sheet can be compared; what cannot is said at once. */
+function pairsOf(court: Court, computed: Done, of: SheetCase, record: BookRecord): Sheet {
+  const { inputs, results, unknown } = pairsIn(computed, record);
   for (const one of unknown) sayUnknown(court, of, record, one);
   const trail = newTrail();
   noteRead(court.world, trail, record, "/inputs", undefined);
-  const missing = leftOut(court, computed, of, record, stated, unknown);
-  conclude(court, comparisonOf(of.calculation, "inputs"), { kind: record.kind, id: record.id }, trail, missing);
+  const missing = leftOut(court, computed, of, record, statedOn(record), unknown);
+  const subject = { kind: record.kind, id: record.id };
+  conclude(court, comparisonOf(of.calculation, "inputs"), subject, trail, clear(trail) ? missing : []);
   return { record, of, inputs, results, values: [] };
 }
 
@@ -95,15 +105,14 @@ function sayUnknown(court: Court, of: SheetCase, record: BookRecord, stated: Sta
   const trail = newTrail();
   noteRead(court.world, trail, record, stated.pointer, stated.text);
   const subject = { kind: record.kind, id: `${record.id}#${stated.symbol}` };
-  conclude(court, comparisonOf(of.calculation, stated.list), subject, trail, [
-    unknownSymbol(court, of, record, stated),
-  ]);
+  const unknown = clear(trail) ? [unknownSymbol(court, of, record, stated)] : [];
+  conclude(court, comparisonOf(of.calculation, stated.list), subject, trail, unknown);
 }
 
 const isKnown = ({ inputs, steps }: Calculation, { symbol, text }: Stated) =>
   text === "" || Object.hasOwn(inputs, symbol) || steps.some((step) => step.symbol === symbol);
 
-/** Compares one value. A result reads the sheet's inputs too, and an input the place our own value stands in. */
+/** Compares one value. A result reads the sheet's inputs behind it too, and an input the place our own value stands in. */
 function compare(
   court: Court,
   sheet: Sheet,
@@ -121,26 +130,39 @@ function concluded(court: Court, { record, of }: Sheet, pair: Pair, before: read
   const { world } = court;
   const trail: Trail = newTrail();
   noteRead(world, trail, record, "/id", record.id);
-  for (const one of [...before, pair]) noteRead(world, trail, record, one.pointer, one.text);
+  const behind = new Set(symbolsOf(of.calculation, pair.symbol));
+  for (const one of [...before.filter(({ symbol }) => behind.has(symbol)), pair])
+    noteRead(world, trail, record, one.pointer, one.text);
   // Our value rests on every place it was computed or looked up from: where one is doubted, so is the comparison.
-  for (const address of placesBehind(of.done, pair)) noteAddress(world, trail, address, "");
-  const origin = originOf(of.done, pair);
+  for (const address of restingOn(of, pair)) noteAddress(world, trail, address, "");
+  const origin = originOf(of, pair);
   if (origin?.type === "record") noteRead(world, trail, origin.record, origin.pointer, String(pair.ours));
   else noteValue(trail, `${of.calculation.id} ${pair.symbol}`, String(pair.ours));
   const found = disagreement(pair);
-  const objections = found === null ? [] : [disagrees(world, record, of.calculation, pair, found, trail)];
+  const objections =
+    found === null || !clear(trail) ? [] : [disagrees(world, record, of.calculation, pair, found, trail)];
   const { definition, subject } = outcomeOf(of.calculation, record, pair);
   return conclude(court, definition, subject, trail, objections);
 }
 
-const originOf = (done: SheetCase["done"], { sort, symbol }: Pair): Origin | undefined =>
-  "pending" in done || sort === "result" ? undefined : done.inputs.get(symbol)?.origin;
+const computedOf = ({ done }: SheetCase): Done | undefined => ("pending" in done ? done.known : done);
 
-function placesBehind(done: SheetCase["done"], pair: Pair): Iterable<Address> {
-  if ("pending" in done) return [];
-  const origin = originOf(done, pair);
-  if (origin?.type === "calculation") return origin.of.reads;
-  return pair.sort === "result" || origin?.type === "table" ? done.reads : [];
+const originOf = (of: SheetCase, { sort, symbol }: Pair): Origin | undefined =>
+  sort === "result" ? undefined : computedOf(of)?.inputs.get(symbol)?.origin;
+
+function restingOn(of: SheetCase, pair: Pair): Iterable<Address> {
+  const done = computedOf(of);
+  if (done === undefined) return [];
+  const origin = originOf(of, pair);
+  if (origin?.type === "calculation") return placesBehind(origin.of, origin.symbol);
+  if (pair.sort !== "result" && origin?.type !== "table") return [];
+  // An acceptance that fails may fail because of what its result was made of: the sheet's own result waits for it too.
+  const refused = done.accept.filter(
+    ({ acceptance: { left, right }, verdict }) =>
+      verdict !== "passed" && symbolsBehind(done.calculation, [left, right]).includes(pair.symbol),
+  );
+  const accused = refused.flatMap(({ acceptance }) => [...(done.reads.get(acceptance.accuses) ?? [])]);
+  return [...placesBehind(done, pair.symbol), ...accused];
 }
 
 /** A symbol the calculation does not know, or has no value for: a query, since nobody can compare it. */

@@ -65,7 +65,8 @@ const sorted = (groups: Groups): Group[] =>
 
 /**
  * A kind of which the book holds no record at all is one absence, whoever asks for its records: the one that links
- * name, if they name one only.
+ * name, if they name one only. What is owed at several milestones is one absence for each, and so is each paper that the
+ * book itself owes.
  */
 function foldKinds(world: World, groups: Groups, merge: Merge): void {
   const byKind = new Map<string, Group[]>();
@@ -75,13 +76,29 @@ function foldKinds(world: World, groups: Groups, merge: Merge): void {
   }
   for (const [kind, list] of byKind) {
     const [named, ...more] = list.filter(({ absence }) => absence.target !== null);
-    const absence = noneInBook(kind, []);
-    const none = groups.get(absence.key) ?? { absence, wants: [], explained: [] };
-    const whole = named !== undefined && more.length === 0 ? named : none;
-    groups.set(whole.absence.key, whole);
-    for (const group of list) merge(group, whole);
+    if (named !== undefined && more.length === 0) {
+      for (const group of list) merge(group, named);
+      continue;
+    }
+    const isPaper = ({ absence }: Group) => absence.owner === null && absence.filters.length > 0;
+    const papers = list.some(isPaper);
+    const wholes = new Map<string, Group>();
+    for (const group of list) {
+      // Who asks the book for any of its papers is told of each.
+      if (isPaper(group) || (papers && group.absence.owner === null)) continue;
+      const due = dueIn(group) ?? [...wholes.keys()][0] ?? "";
+      const absence = noneInBook(kind, []);
+      const key = wholes.size === 0 ? absence.key : `${absence.key}|${due}`;
+      const whole = wholes.get(due) ?? groups.get(key) ?? { absence: { ...absence, key }, wants: [], explained: [] };
+      wholes.set(due, whole);
+      groups.set(whole.absence.key, whole);
+      merge(group, whole);
+    }
   }
 }
+
+/** Milestone at which the register or a field owes it; those who wait for it do not say. */
+const dueIn = ({ wants }: Group): string | undefined => wants.find(({ due }) => due !== null)?.due ?? undefined;
 
 const filtersOf = (filters: string): readonly string[] => filters.match(/\[[^\]"]*"[^"]*"\]/g) ?? [];
 

@@ -1,7 +1,8 @@
 import type { Basis } from "../model/basis.ts";
-import type { Finding, Outcome, Related, Subject } from "../model/finding.ts";
-import { addressOf, type Address, type BookRecord } from "../model/record.ts";
+import type { Finding, Outcome, Subject } from "../model/finding.ts";
+import { addressOf, type BookRecord } from "../model/record.ts";
 import { digestOf, stableName, stablePath } from "../model/stable.ts";
+import { addFinding, findingOf, nameOf, type Entry } from "./entries.ts";
 import { liftOf, type Lift } from "./lift.ts";
 import { recordsRead, type Reason, type Trail } from "./trail.ts";
 import type { Absence, World } from "./world.ts";
@@ -18,20 +19,6 @@ export interface Want {
   readonly owner: Owner;
   /** Title of the register's row; such a row gives the gap its basis. */
   readonly requirement?: string;
-}
-
-/** One finding while it may still grow by further subjects. */
-export interface Entry {
-  readonly finding: Finding;
-  readonly digests: Set<string>;
-  readonly accuses: Set<Address>;
-  readonly disputes: Set<Address>;
-  readonly related: Map<string, Related>;
-  /** Objections that wait because it disputes what they rest on. */
-  readonly withheld: Map<string, Related>;
-  /** Kinds of which the objection read a list: one more record of the kind could undo it. */
-  readonly lists: Set<string>;
-  exception: string | null;
 }
 
 /** What has been said so far while a book is being judged. */
@@ -77,7 +64,8 @@ export const outcomeName = (definition: string, subject: Subject | null): string
   subject === null ? definition : `${definition}|${subject.kind}:${subject.id}`;
 
 /**
- * Draws the conclusion of one definition on one subject from what it read and what it objects to. Returns the outcome.
+ * Draws the conclusion of one definition on one subject from what it read and what it objects to. Where something it
+ * read is doubted or absent, the objections given are those that do not rest on it. Returns the outcome.
  */
 export function conclude(
   court: Court,
@@ -108,14 +96,17 @@ function draft(
     findings: [],
     reads: recordsRead(court.world.graph, trail),
   } as const;
-  if (trail.doubts.length > 0) return { ...base, verdict: "not judged", because: finding(trail.doubts) };
-  if (trail.absences.length > 0) {
-    const by = outcomeName(definition.id, subject);
-    const absences = new Map(trail.absences.map((absence) => [absence.key, absence]));
-    for (const absence of absences.values())
-      court.wants.push({ absence, by, due: null, basis: definition.basis, owner: definition.owner });
-    const keys = [...absences.keys()].sort();
-    return { ...base, verdict: "not judged", because: { type: "absent", keys }, absences: keys };
+  const open = waits(court, definition, subject, trail);
+  if (open !== null && trail.disputes.length > 0) {
+    if (definition.follows !== true) for (const key of trail.disputes) withhold(court.entries.get(key), objections);
+    return { ...base, ...open };
+  }
+  if (open !== null) {
+    // Made before it met what it waits for: they stand on their own.
+    for (const objection of objections) addFinding(court, objection);
+    const findings = objections.map(({ key }) => key);
+    if (objections.some(({ verdict }) => verdict === "failed")) return { ...base, verdict: "failed", findings };
+    return { ...base, ...open, findings };
   }
   if (
     trail.disputes.length > 0 &&
@@ -140,6 +131,23 @@ function draft(
   if (against.length === 0) return { ...base, verdict: "passed", findings };
   if (against.some(({ verdict }) => verdict === "failed")) return { ...base, verdict: "failed", findings };
   return { ...base, verdict: "not judged", findings, because: finding(against.map(({ key }) => key)) };
+}
+
+/** Why there is no verdict, if something that was read is doubted or absent. */
+function waits(
+  court: Court,
+  definition: DefinitionName,
+  subject: Subject | null,
+  trail: Trail,
+): Pick<DraftOutcome, "verdict" | "because" | "absences"> | null {
+  if (trail.doubts.length > 0) return { verdict: "not judged", because: finding(trail.doubts) };
+  if (trail.absences.length === 0) return null;
+  const by = outcomeName(definition.id, subject);
+  const absences = new Map(trail.absences.map((absence) => [absence.key, absence]));
+  for (const absence of absences.values())
+    court.wants.push({ absence, by, due: null, basis: definition.basis, owner: definition.owner });
+  const keys = [...absences.keys()].sort();
+  return { verdict: "not judged", because: { type: "absent", keys }, absences: keys };
 }
 
 /** An objection that rests on a disputed place is said with the dispute, so that nobody settles one without the other. */
@@ -175,53 +183,12 @@ function ofReason(world: World, definition: DefinitionName, subject: Subject | n
   };
 }
 
-/** Adds a finding; a second one with its key is the same finding about one more subject. */
-export function addFinding(court: Court, finding: Finding): void {
-  court.fresh.add(finding.key);
-  const first = court.entries.get(finding.key);
-  if (first === undefined) {
-    court.entries.set(finding.key, {
-      finding,
-      digests: new Set([finding.digest]),
-      accuses: new Set(finding.accuses),
-      disputes: new Set(finding.disputes),
-      related: new Map(finding.related.map((one) => [nameOf(one), one])),
-      withheld: new Map(),
-      lists: new Set(),
-      exception: null,
-    });
-    return;
-  }
-  first.digests.add(finding.digest);
-  for (const address of finding.accuses) first.accuses.add(address);
-  for (const address of finding.disputes ?? []) first.disputes.add(address);
-  const { subject, place, message } = finding;
-  const own = nameOf(first.finding);
-  for (const one of [{ subject, place, message }, ...finding.related])
-    if (nameOf(one) !== own) first.related.set(nameOf(one), one);
-}
-
-const nameOf = ({ place, message }: Pick<Related, "place" | "message">) => `${place.file}${place.pointer} ${message}`;
-
-/** The finding as it stands, with all it has grown by. */
-export function findingOf({ finding, digests, accuses, disputes, related, withheld, exception }: Entry): Finding {
-  const [digest = ""] = digests;
-  return {
-    ...finding,
-    digest: digests.size < 2 ? digest : digestOf([...digests].sort().join(",")),
-    accuses: [...accuses],
-    ...(disputes.size > 0 && { disputes: [...disputes] }),
-    related: [...withheld.values(), ...related.values()],
-    exception,
-  };
-}
-
 /** Ends a stage: its findings are lifted by exceptions, or doubt and dispute the places they name from now on. */
 export function endStage(court: Court): void {
   for (const key of court.fresh) {
     const entry = court.entries.get(key);
     if (entry === undefined) continue;
-    const lift = liftOf(court.lifts, findingOf(entry));
+    const lift = liftOf(court.lifts, findingOf(court.world, entry));
     entry.exception = lift?.exception ?? null;
     if (lift !== null || entry.finding.severity === "note") continue;
     court.world.ledger.accuse([...entry.accuses], key);

@@ -5,7 +5,8 @@ import type { Finding } from "../model/finding.ts";
 import { isList, isObject } from "../model/json.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
-import { addFinding, endStage, keyOf, locate, type Court } from "./court.ts";
+import { endStage, keyOf, locate, type Court } from "./court.ts";
+import { addFinding } from "./entries.ts";
 import { answerable } from "./lift.ts";
 import type { World } from "./world.ts";
 

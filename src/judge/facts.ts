@@ -8,7 +8,7 @@ import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { pathOf } from "./bind.ts";
 import { conclude, keyOf, locate, type Court } from "./court.ts";
 import { deref, follow, readText, startAt, type Hit } from "./follow.ts";
-import { digestOfReads, mergeTrail, newTrail, type Trail } from "./trail.ts";
+import { clear, digestOfReads, mergeTrail, newTrail, type Trail } from "./trail.ts";
 import type { World } from "./world.ts";
 
 interface Statement {
@@ -17,34 +17,41 @@ interface Statement {
   readonly text: string;
 }
 
-/** What a fact is about (null: the book), with all that is stated of it. */
+/** What a fact is about (null: the book), with all that is stated of it for certain. */
 interface Topic {
   readonly about: BookRecord | null;
   readonly statements: Statement[];
   readonly trail: Trail;
+  /** What the statements that nothing stands in the way of rest on. */
+  readonly sound: Trail;
 }
 
 /**
  * Compares every statement of one fact. When all others agree the odd one is accused, else all are: one finding.
- * A statement that is absent is owed by its own field; it is no difference.
+ * A statement that is absent is owed by its own field; it is no difference. One that is doubted, or that something
+ * absent stands in the way of, keeps the others from agreeing for certain, but not from differing.
  */
 export function applyFact(court: Court, fact: Fact): void {
   const way = newTrail();
-  for (const { about, statements, trail } of topicsOf(court.world, fact, way)) {
+  for (const { about, statements, trail, sound } of topicsOf(court.world, fact, way)) {
     mergeTrail(trail, way);
     const groups = grouped(fact, statements);
     const differ = groups.length > 1;
-    const findings = differ ? [difference(court.world, fact, about, groups, digestOfReads(court.world, trail))] : [];
+    const findings = differ ? [difference(court.world, fact, about, groups, digestOfReads(court.world, sound))] : [];
     const subject = about === null ? null : { kind: about.kind, id: about.id };
     conclude(court, fact, subject, trail, findings, statements.length > 1);
   }
 }
 
+/** Every statement by what it is about. What stands in the way of all of them is noted in `way`. */
 function topicsOf(world: World, fact: Fact, way: Trail): readonly Topic[] {
   const topics = new Map<Address, Topic>();
-  if (fact.about === undefined) topics.set("", { about: null, statements: [], trail: newTrail() });
-  for (const path of fact.statements)
-    for (const hit of follow(world, pathOf(path), null, way, false)) {
+  if (fact.about === undefined) topics.set("", newTopic(null));
+  for (const path of fact.statements) {
+    const here = newTrail();
+    const hits = follow(world, pathOf(path), null, here, false);
+    mergeTrail(way, here);
+    for (const hit of hits) {
       const own = newTrail();
       const text = readText(world, hit, own);
       const { record } = hit;
@@ -52,13 +59,19 @@ function topicsOf(world: World, fact: Fact, way: Trail): readonly Topic[] {
       const about = fact.about === undefined ? null : topicOf(world, fact.about, record, own);
       if (about === undefined) continue;
       const key = about === null ? "" : addressOf(about);
-      const topic = topics.get(key) ?? { about, statements: [], trail: newTrail() };
-      topic.statements.push({ record, hit, text });
+      const topic = topics.get(key) ?? newTopic(about);
       mergeTrail(topic.trail, own);
+      if (clear(own)) {
+        topic.statements.push({ record, hit, text });
+        mergeTrail(topic.sound, own);
+      }
       topics.set(key, topic);
     }
+  }
   return [...topics].sort(([a], [b]) => byCodePoint(a, b)).map(([, topic]) => topic);
 }
+
+const newTopic = (about: BookRecord | null): Topic => ({ about, statements: [], trail: newTrail(), sound: newTrail() });
 
 /** What a record's statement is about: where the path leads; an empty path is the record itself. */
 function topicOf(world: World, path: string, record: BookRecord, trail: Trail): BookRecord | undefined {

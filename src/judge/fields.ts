@@ -7,7 +7,9 @@ import type { Field } from "../model/kind.ts";
 import { measure, parseQuantity } from "../model/quantity.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
-import { addFinding, keyOf, locate, type Court } from "./court.ts";
+import { keyOf, locate, type Court } from "./court.ts";
+import { addFinding } from "./entries.ts";
+import { outvote } from "./outvoted.ts";
 import type { World } from "./world.ts";
 
 const form = ownChoice("digits and units are evidence: they are read exactly as written, never guessed");
@@ -162,9 +164,27 @@ const advice: Readonly<Record<Suspect["rule"], readonly [why: string, hint: stri
 };
 
 /** Says what is suspected in the records of some kinds. */
-export function saySuspects(court: Court, suspects: readonly Suspect[], which: (kind: string) => boolean): void {
-  for (const { leaf, rule, message } of suspects)
-    if (which(leaf.record.kind)) say(court, leaf, rule, message, ...advice[rule]);
+export function saySuspects(
+  court: Court,
+  suspects: readonly Suspect[],
+  which: (kind: string) => boolean,
+  issue: BookRecord,
+): void {
+  const late: string[] = [];
+  for (const { leaf, rule, message } of suspects) {
+    if (!which(leaf.record.kind)) continue;
+    const key = say(court, leaf, rule, message, ...advice[rule]);
+    if (key !== null && rule === "event-recorded") late.push(key);
+  }
+  outvote(court, late, {
+    record: issue,
+    pointer: "/dataCutOff",
+    text: String(issue.value["dataCutOff"]),
+    fault: "event-recorded",
+    says: (cutOff, days, count) =>
+      `evidence was cut off on ${cutOff}, but ${count} records tell of later events, ${days}`,
+    hint: "move the cut-off in issue.json to the day up to which evidence was recorded",
+  });
 }
 
 function visitIn(
@@ -195,10 +215,11 @@ function visitAt(record: BookRecord, pointer: string, value: Json, field: Field,
 
 const nameIn = (world: World, leaf: Leaf) => locate(world, leaf.record, leaf.pointer).where;
 
-function say(court: Court, leaf: Leaf, rule: string, message: string, why: string, hint: string): void {
+/** Key of what was said; null: an earlier finding doubts the place. */
+function say(court: Court, leaf: Leaf, rule: string, message: string, why: string, hint: string): string | null {
   const builtIn = fieldRules.find(({ id }) => id === rule);
   const { subject, place, name } = locate(court.world, leaf.record, leaf.pointer);
-  if (court.world.ledger.doubts(addressOf(leaf.record, leaf.pointer)).length > 0) return;
+  if (court.world.ledger.doubts(addressOf(leaf.record, leaf.pointer)).length > 0) return null;
   const finding: Finding = {
     key: keyOf(rule, leaf.record, name),
     rule,
@@ -219,4 +240,5 @@ function say(court: Court, leaf: Leaf, rule: string, message: string, why: strin
     accuses: [addressOf(leaf.record, leaf.pointer)],
   };
   addFinding(court, finding);
+  return finding.key;
 }

@@ -4,7 +4,8 @@ import type { Severity } from "../model/finding.ts";
 import { isList, isObject, type JsonObject } from "../model/json.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
-import { addFinding, keyOf, locate, type Court } from "./court.ts";
+import { keyOf, locate, type Court } from "./court.ts";
+import { addFinding } from "./entries.ts";
 
 const listed: BuiltIn = {
   id: "issue-history",

@@ -1,5 +1,6 @@
 import type { Gap } from "./absences.ts";
-import type { Court, DraftOutcome, Entry } from "./court.ts";
+import type { Court, DraftOutcome } from "./court.ts";
+import type { Entry } from "./entries.ts";
 import type { Result } from "./settle.ts";
 
 /**

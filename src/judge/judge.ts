@@ -9,7 +9,8 @@ import { ProgramError } from "../model/program-error.ts";
 import { addressOf, publishedPath, type BookRecord } from "../model/record.ts";
 import { foldAbsences } from "./absences.ts";
 import { withAnswers } from "./answered.ts";
-import { addFinding, endStage, findingOf, newCourt, stage, type Court } from "./court.ts";
+import { endStage, newCourt, stage, type Court } from "./court.ts";
+import { addFinding, findingOf } from "./entries.ts";
 import { prepareExceptions } from "./exceptions.ts";
 import { applyFact } from "./facts.ts";
 import { readValues, saySuspects, type Suspect } from "./fields.ts";
@@ -25,7 +26,7 @@ import { planOf } from "./plan.ts";
 import { parametersOf } from "./profile.ts";
 import { applyRequirement, registerInForce } from "./register.ts";
 import { answersByFinding, reviewExceptions, sayReopened } from "./review.ts";
-import { applyRule } from "./rules.ts";
+import { applyAgainst, applyRule } from "./rules.ts";
 import { addStillWaiting, settleGaps, settleOutcome, settleOwed, waitingByFinding, withWaiting } from "./settle.ts";
 import { countsOf, inOrder } from "./summary.ts";
 import { tablesOf } from "./tables.ts";
@@ -74,15 +75,16 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
   });
 
   const isException = (kind: string) => answerable.has(kind);
-  stage(court, () => saySuspects(court, suspects, isException));
+  stage(court, () => saySuspects(court, suspects, isException, issue));
   stage(court, () => plan.exceptions.forEach((rule) => applyRule(court, rule, plan.single.has(rule.id))));
   const last = calendar.final ? textOf(issue, "issueDate") : cutOff;
   const exceptions = prepareExceptions(court, last, plan.ordered);
 
   stage(court, () => {
     addUnlessDoubted(court, [...queries, ...less]);
-    saySuspects(court, suspects, (kind) => !isException(kind));
+    saySuspects(court, suspects, (kind) => !isException(kind), issue);
   });
+  stage(court, () => applyAgainst(court, plan.against));
   stage(court, () => plan.within.forEach((rule) => applyRule(court, rule, true)));
   stage(court, () => definitions.facts.forEach((fact) => applyFact(court, fact)));
   const sheets = new Set<object>();
@@ -113,7 +115,9 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
 
   const answers = answersByFinding(exceptions);
   const findings = inOrder(
-    [...court.entries.values()].map((entry) => sayReopened(answers, withWaiting(findingOf(entry), waiting))),
+    [...court.entries.values()].map((entry) =>
+      sayReopened(answers, withWaiting(findingOf(court.world, entry), waiting)),
+    ),
   );
   return {
     loaded,

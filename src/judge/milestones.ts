@@ -8,7 +8,8 @@ import type { Requirement } from "../model/requirement.ts";
 import { digestOf } from "../model/stable.ts";
 import { nearestIds } from "../link/alike.ts";
 import { byCodePoint } from "../model/order.ts";
-import { addFinding, keyOf, locate, type Court } from "./court.ts";
+import { keyOf, locate, type Court } from "./court.ts";
+import { addFinding } from "./entries.ts";
 import type { World } from "./world.ts";
 
 const basis = ownChoice(

@@ -3,7 +3,8 @@ import type { BuiltIn } from "../model/definitions.ts";
 import type { BookFile } from "../model/record.ts";
 import { addressOf } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
-import { addFinding, keyOf, locate, type Court } from "./court.ts";
+import { keyOf, locate, type Court } from "./court.ts";
+import { addFinding } from "./entries.ts";
 
 const basis: Basis = published("FIPS 180-4", "2015", "SHA-256");
 

@@ -6,7 +6,8 @@ import { addressOf } from "../model/record.ts";
 import { digestOf, fieldOfPointer } from "../model/stable.ts";
 import { fieldOfLink } from "../link/graph.ts";
 import type { Gap } from "./absences.ts";
-import { addFinding, keyOf, locate, type Court } from "./court.ts";
+import { keyOf, locate, type Court } from "./court.ts";
+import { addFinding } from "./entries.ts";
 import type { World } from "./world.ts";
 
 const basis = ownChoice("what nothing in the book refers to is either surplus, or a link is missing");

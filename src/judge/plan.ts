@@ -15,6 +15,8 @@ import { coverageOf, standAt, type Coverage } from "./standing.ts";
 export interface Plan {
   /** About exceptions: judged before anything they could answer. */
   readonly exceptions: readonly Rule[];
+  /** Hold records against one value of the book: many that contradict it outweigh it, few are at fault themselves. */
+  readonly against: readonly Rule[];
   /** Read one record. */
   readonly within: readonly Rule[];
   /** Calculations, inputs before results. */
@@ -61,10 +63,11 @@ export function planOf(definitions: Definitions): Plan {
   noteFacts(definitions, coverage, note);
   problems.push(...checkNames(definitions));
   if (problems.length > 0) throw new ProgramError(`definitions do not fit the schemas:\n  ${problems.join("\n  ")}`);
-  const others = rules.filter(({ exception }) => !exception);
+  const others = rules.filter(({ exception, rule }) => !exception && rule.against === undefined);
   const after = others.filter(({ crosses, rule }) => crosses && rule.disputes === undefined);
   const plan: Plan = {
     exceptions: rules.filter(({ exception }) => exception).map(({ rule }) => rule),
+    against: rules.filter(({ exception, rule }) => !exception && rule.against !== undefined).map(({ rule }) => rule),
     within: others.filter(({ crosses }) => !crosses).map(({ rule }) => rule),
     calculations: inOrder(calculations),
     disputing: others.filter(({ crosses, rule }) => crosses && rule.disputes !== undefined).map(({ rule }) => rule),

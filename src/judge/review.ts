@@ -1,5 +1,6 @@
 import type { Finding, Outcome } from "../model/finding.ts";
-import { addFinding, type Court } from "./court.ts";
+import type { Court } from "./court.ts";
+import { addFinding } from "./entries.ts";
 import { aboutException, type Answer, type PreparedException } from "./exceptions.ts";
 import { answerable, isAboutException } from "./lift.ts";
 import { addressOf } from "../model/record.ts";

@@ -3,12 +3,34 @@ import type { Inputs, Thing } from "../model/input.ts";
 import { ProgramError } from "../model/program-error.ts";
 import { addressOf } from "../model/record.ts";
 import type { At, Objection, Rule } from "../model/rule.ts";
-import { bindInputs, handleOf, Waiting, type Bound } from "./bind.ts";
+import { bindInputs, handleOf, pathOf, Waiting, type Bound } from "./bind.ts";
 import { conclude, endStage, keyOf, locate, type Court } from "./court.ts";
-import type { Hit } from "./follow.ts";
+import { follow, type Hit } from "./follow.ts";
+import { outvote, type HeldAgainst } from "./outvoted.ts";
 import { holds, subjectsOf, type Case } from "./subjects.ts";
-import { digestOfReads } from "./trail.ts";
+import { clear, digestOfReads, newTrail } from "./trail.ts";
 import type { World } from "./world.ts";
+
+/** Applies rules that hold records against one value of the book, those of one fault weighed together. */
+export function applyAgainst(court: Court, rules: readonly Rule[]): void {
+  const held = new Map<string, { readonly value: HeldAgainst; readonly keys: string[] }>();
+  for (const rule of rules) {
+    const before = new Set(court.fresh);
+    applyRule(court, rule, true);
+    const keys = [...court.fresh].filter((key) => !before.has(key));
+    if (rule.against === undefined || keys.length === 0) continue;
+    const { input, ...words } = rule.against;
+    // All subjects read the same value: where it stands, any of them knows.
+    const path = rule.inputs[input]?.path;
+    const [hit] = path === undefined ? [] : follow(court.world, pathOf(path), null, newTrail(), false);
+    if (hit?.record == null) throw new ProgramError(`rule ${rule.id} holds its subjects against no value of a record`);
+    const { record, pointer, value } = hit;
+    const known = held.get(words.fault) ?? { value: { ...words, record, pointer, text: String(value) }, keys: [] };
+    known.keys.push(...keys);
+    held.set(words.fault, known);
+  }
+  for (const { value, keys } of held.values()) outvote(court, keys, value);
+}
 
 /** Applies a rule to every record (or row) of its kind. `within`: it reads one record, so an objection accuses its `at`. */
 export function applyRule(court: Court, rule: Rule, within: boolean): void {
@@ -27,10 +49,11 @@ function object(world: World, rule: Rule, one: Case, within: boolean): Finding[]
   if (!bound.complete) return [];
   const objections: Objection<Inputs>[] = [];
   try {
-    for (const objection of rule.check(bound.values, handleOf(world, one.hit))) objections.push(objection);
+    // What is objected to before anything doubted or absent is read does not rest on it.
+    for (const objection of rule.check(bound.values, handleOf(world, one.hit)))
+      if (clear(one.trail)) objections.push(objection);
   } catch (reason) {
     if (!(reason instanceof Waiting)) throw reason;
-    return [];
   }
   if (objections.length === 0) return [];
   const digest = digestOfReads(world, one.trail);

@@ -4,7 +4,8 @@ import { ProgramError } from "../model/program-error.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
 import type { Gap } from "./absences.ts";
-import { addFinding, endStage, findingOf, outcomeName, type Court, type DraftOutcome } from "./court.ts";
+import { endStage, outcomeName, type Court, type DraftOutcome } from "./court.ts";
+import { addFinding, findingOf } from "./entries.ts";
 import { dueOf, gapFinding } from "./gap-finding.ts";
 import { unlistedKey, type Calendar } from "./milestones.ts";
 import type { DraftOwed } from "./register.ts";
@@ -94,7 +95,7 @@ export function addStillWaiting(court: Court, waiting: ReadonlyMap<string, reado
   for (const [key, names] of waiting) {
     const entry = court.entries.get(key);
     if (entry === undefined || entry.exception === null) continue;
-    const answered = findingOf(entry);
+    const answered = findingOf(court.world, entry);
     addFinding(court, {
       ...answered,
       key: `waiting|${key}`,

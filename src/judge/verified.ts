@@ -5,7 +5,8 @@ import type { BookRecord } from "../model/record.ts";
 import type { Requirement } from "../model/requirement.ts";
 import { digestOf } from "../model/stable.ts";
 import { nameOfClaim } from "../compute/claim.ts";
-import { addFinding, keyOf, locate, type Court } from "./court.ts";
+import { keyOf, locate, type Court } from "./court.ts";
+import { addFinding } from "./entries.ts";
 
 export const verifiedRules: readonly BuiltIn[] = [
   {

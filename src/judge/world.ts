@@ -6,6 +6,7 @@ import type { Kind } from "../model/kind.ts";
 import type { Address, BookRecord } from "../model/record.ts";
 import type { Table } from "../model/table.ts";
 import type { Ledger } from "./ledger.ts";
+import type { Trail } from "./trail.ts";
 
 /** A parameter of the profile in force. */
 export interface ParameterInForce {
@@ -30,12 +31,16 @@ export interface World {
   readonly computed: Map<string, Done | Pending>;
 }
 
-/** A calculation that could not be done: whatever reads it waits for the same. */
+/** A calculation that could not be done, or not wholly: whatever reads what is missing waits for the same. */
 export interface Pending {
   readonly pending: true;
   readonly findings: readonly string[];
   readonly absences: readonly Absence[];
   readonly notApplicable: boolean;
+  /** The results that do not rest on what it waits for. */
+  readonly known?: Done;
+  /** What stands in the way of each input, by its symbol. */
+  readonly open: ReadonlyMap<string, Pick<Trail, "doubts" | "absences">>;
 }
 
 export const calculationKey = (id: string, record: BookRecord, pointer: string): string =>

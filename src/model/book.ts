@@ -107,8 +107,8 @@ export interface Done extends Applied {
   readonly steps: readonly ComputedStep[];
   readonly accept: readonly JudgedAcceptance[];
   readonly crossCheck?: Judged & { readonly value: number };
-  /** Every place the result rests on. */
-  readonly reads: ReadonlySet<Address>;
+  /** Places each input rests on, by its symbol; by "" those that all of it rests on. */
+  readonly reads: ReadonlyMap<string, ReadonlySet<Address>>;
 }
 
 /** No result: something it needs is missing, doubted or not due, or the case lies outside the limits of the method. */

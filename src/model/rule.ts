@@ -60,6 +60,16 @@ export interface Rule<I extends Inputs = Inputs> {
    * that only judge by them. What objects because of them waits for it; what passes, passes.
    */
   readonly disputes?: readonly (keyof I & string)[];
+  /**
+   * The one value of the book that every subject is held against (the day of the order). Rules of one `fault` are weighed
+   * together: where many records contradict the value it is accused, in one finding; where few do, each of them is.
+   */
+  readonly against?: {
+    readonly input: keyof I & string;
+    readonly fault: string;
+    says(value: string, days: string, count: number): string;
+    readonly hint: string;
+  };
   readonly inputs: I;
   check(values: Values<I>, subject: Handle): Iterable<Objection<I>>;
   readonly examples: readonly RuleExample<I>[];

@@ -80,6 +80,14 @@ const orders: readonly Order[] = [
     owner: "inspection body",
   },
   {
+    id: "issue-dated",
+    title: "An issue is dated on the day its evidence was cut off, or later",
+    kind: "issue",
+    first: ["dataCutOff", "cut off"],
+    then: ["issueDate", "dated"],
+    owner: "document control",
+  },
+  {
     id: "weld-finished",
     title: "Welding ends after it began",
     kind: "weld-log#runs",
@@ -157,6 +165,13 @@ export const afterOrder: readonly Rule[] = afterTheOrder.map(([kind, path]) =>
     kind,
     severity: "nonconformity",
     owner: "document control",
+    against: {
+      input: "ordered",
+      fault: "before-order",
+      says: (ordered, days, count) =>
+        `the order is dated ${ordered} in book.json, but ${count} records of work on it are earlier, ${days}`,
+      hint: "correct the day of the order; if the work was begun before it, record an order exception",
+    },
     inputs: { day: date(path), ordered: date("book.book.orderDate") },
     *check({ day, ordered }, subject) {
       if (canPrecede(ordered, day) === "no")

@@ -56,7 +56,7 @@ export const tubeEndWelderQualified = rule({
       yield {
         at: "day",
         on: who,
-        name: none ? `tube ends ${sizeOf(end)}` : `tube ends ${day.day}`,
+        name: none ? `tube ends ${sizeOf(end)}` : "validity tube ends",
         message: none
           ? `welder ${who.$.id} holds no qualification for tube ends of ${sizeOf(end)}`
           : `welder ${who.$.id} held no qualification in force when tube ends were welded on ${day.day}`,

@@ -106,7 +106,7 @@ describe("inputs before results", () => {
   });
   test("a result carries every place it rests on", () => {
     const wallDone = doneOf(run(both, {})).find(({ calculation: { id } }) => id === "wall");
-    expect([...(wallDone?.reads ?? [])]).toEqual(
+    expect([...(wallDone?.reads.values() ?? [])].flatMap((places) => [...places])).toEqual(
       expect.arrayContaining(["part:P1/pressure", "part:P1/grade", "part:P1/thickness"]),
     );
   });
