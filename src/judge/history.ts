@@ -1,6 +1,5 @@
 import { ownChoice } from "../model/basis.ts";
 import type { BuiltIn } from "../model/definitions.ts";
-import type { Severity } from "../model/finding.ts";
 import { isList, isObject, type JsonObject } from "../model/json.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
@@ -43,7 +42,7 @@ export function historySound(court: Court, issue: BookRecord, fingerprint: strin
       ...said,
       key: keyOf(id, issue, name),
       rule: id,
-      severity: severity as Severity,
+      severity,
       verdict: "failed",
       subject,
       place,

@@ -133,7 +133,10 @@ export async function reviewOriginals(loaded: Loaded): Promise<OriginalsReview> 
       ...(because !== undefined && { from: path, because }),
     });
   }
-  const missing = [...absent.values()].map(({ id, value }) => ({ id, path: String(value["path"]) }));
+  const missing = [...absent.values()].map(({ id, value }) => ({
+    id,
+    path: typeof value["path"] === "string" ? value["path"] : "",
+  }));
   return { unrecorded, notAdded, moved, changed, missing, junk: await junkIn(loaded.dir), sound };
 }
 

@@ -129,7 +129,7 @@ function numberEnd(text: string, start: number): number {
   return at;
 }
 
-const numberSigns: ReadonlySet<number> = new Set([..."+-.eE"].map((sign) => sign.charCodeAt(0)));
+const numberSigns: ReadonlySet<number> = new Set(Array.from("+-.eE", (sign) => sign.charCodeAt(0)));
 
 /** The name written between two offsets, quotes included, with its escapes resolved. */
 function decodeName(text: string, start: number, end: number): string {
