@@ -1,0 +1,72 @@
+import { describe, expect, test } from "vitest";
+import type { Change } from "../support/changes.ts";
+import { boilerBook, demoBook, judgeChanged, newRoots, sound, soundBoiler } from "../support/demo-book.ts";
+
+/** Honest work that a stricter reading would refuse: the book is changed so, and nothing may come of it. */
+const receiver: readonly (readonly [string, ...Change[]])[] = [
+  ["a test gauge of a wider range than a boiler's may have", ...wider("PG-03", 0), ...wider("PG-04", 1)],
+  ["a gauge calibrated for twelve months", valid("PG-03", "2027-05-03")],
+  [
+    "a new valve whose certificate states one opening and no closing",
+    { set: "safety-valve:SV-01", at: "/bench/readings", to: [{ number: 1, pop: "11.05 bar" }] },
+  ],
+  ["a recorder as second gauge", { set: "instrument:PG-04", at: "/type", to: "recorder" }],
+  [
+    "a filler named with and without the number of its standard",
+    { set: "consumable-batch:B-2217", at: "/designation", to: "G 42 4 M21 3Si1" },
+  ],
+  [
+    "a filler named to another standard, with the first beside it",
+    { set: "consumable-batch:B-2217", at: "/designation", to: "AWS A5.18 ER70S-6" },
+    { set: "consumable-batch:B-2217", at: "/classifications", to: ["EN ISO 14341-A - G 42 4 M21 3Si1"] },
+  ],
+  [
+    "a yield strength that rounds to its limit",
+    { set: "material-certificate:CRT-001", at: "/rows/0/tensile/0/yieldStrength", to: "264.6 MPa" },
+  ],
+];
+
+const boiler: readonly (readonly [string, ...Change[]])[] = [
+  [
+    "visual testers without a certificate",
+    { remove: "inspection-step:ITP-060", at: "/records/8" },
+    { remove: "inspection-step:ITP-060", at: "/records/0" },
+    { remove: "ndt-personnel:NC-N1-VT" },
+    { remove: "ndt-personnel:NC-N3-VT" },
+  ],
+  [
+    "magnetic tests by level 1 under the eyes of a level 3",
+    { set: "ndt-personnel:NC-N1-MT", at: "/level", to: "1" },
+    ...["MT-01", "MT-02", "MT-03", "MT-04", "MT-05"].map((id) => ({
+      set: `ndt-report:${id}`,
+      at: "/supervisor",
+      to: "N3",
+    })),
+  ],
+  ["films of class A", { set: "ndt-report:RT-05", at: "/radiography/techniqueClass", to: "A" }],
+  ["a limiter of high water that does not lock out", { set: "fitting:FT-12", at: "/lockOut", to: false }],
+];
+
+/** A gauge of 60 bar, as registered, on the report of the test and on the sheet of its hold. */
+function wider(id: string, index: number): readonly Change[] {
+  return [
+    { set: `instrument:${id}`, at: "/range/maximum", to: "60 bar" },
+    { set: "pressure-test:HYD-01", at: `/gauges/${index}/range`, to: "60 bar" },
+    { set: "calculation-sheet:CAL-15", at: `/inputs/${6 + index}/value`, to: "60 bar" },
+  ];
+}
+function valid(id: string, day: string): Change {
+  return { set: `instrument:${id}`, at: "/calibrations/0/validTo", to: day };
+}
+
+describe.each([
+  ["air receiver", demoBook, () => sound, receiver],
+  ["boiler", boilerBook, soundBoiler, boiler],
+] as const)("honest work in the book of the %s is not refused", (_, book, before, cases) => {
+  test.each(cases)("%s", (...[, ...changes]) => {
+    const { judged, fatal } = judgeChanged(book, changes);
+    expect(fatal).toEqual([]);
+    const found = judged === null ? [] : newRoots(judged, before());
+    expect(found.map(({ key, message }) => `${key}: ${message}`)).toEqual([]);
+  });
+});
