@@ -64,6 +64,8 @@ export interface Acceptance extends Comparison {
   readonly basis?: Basis;
   /** Skipped while this optional input is absent. */
   readonly needs?: string;
+  /** Symbols a finding shows beside both sides: what the sides were made of. */
+  readonly shows?: readonly string[];
 }
 
 /** A value of the maker's sheet that is compared with ours. */
