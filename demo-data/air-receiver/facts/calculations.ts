@@ -168,8 +168,11 @@ export const calculationSheets: readonly CalculationSheet[] = [
       cA: "1.0 %",
       cB: "1.0 %",
       tmin: "30 min",
+      medium: "water",
+      F0A: "0 bar",
+      F0B: "0 bar",
     },
-    results: { hB: "0.118 bar", pn: "15.8 bar", th: "38 min", Δc: "0.50 bar", Tc: "14.5 °C" },
+    results: { hB: "0.118 bar", pn: "15.8 bar", th: "35 min", Δc: "0.50 bar", Tc: "14.5 °C" },
     basis: "procedure TB-QP-09, hydrostatic test",
   }),
 ];
