@@ -1,5 +1,5 @@
 import { least } from "./functions/parts.ts";
-import { wallOf } from "./shared/wall.ts";
+import { corrodedBore, wallOf } from "./shared/wall.ts";
 import { derivedFrom, fromMemory } from "../model/basis.ts";
 import { calculation } from "../model/calculation.ts";
 
@@ -12,7 +12,7 @@ export const cylindricalShell = calculation({
   title: "Cylindrical shell under internal pressure",
   basis: en13445,
   scope:
-    "Required thickness of a cylindrical shell course for internal pressure alone. Openings, supports, wind, and other loads are not covered.",
+    "Required thickness of a cylindrical shell course for internal pressure alone, with the inside diameter that corrosion leaves. Openings, supports, wind, and other loads are not covered.",
   appliesTo: {
     kind: "part",
     when: [
@@ -29,11 +29,12 @@ export const cylindricalShell = calculation({
   },
   functions: [least],
   steps: [
+    corrodedBore,
     {
       symbol: "e",
       unit: "mm",
       means: "required thickness without allowances",
-      formula: "p*Di / (2*f*z - p)",
+      formula: "p*Dc / (2*f*z - p)",
       round: { decimals: 2, direction: "up" },
     },
     wall.required,
@@ -42,7 +43,7 @@ export const cylindricalShell = calculation({
       symbol: "pmax",
       unit: "MPa",
       means: "highest pressure the analysis thickness carries",
-      formula: "2*f*z*ea / (Di + ea)",
+      formula: "2*f*z*ea / (Dc + ea)",
       display: "p_max",
       round: { decimals: 3, direction: "down" },
     },
@@ -79,7 +80,7 @@ export const cylindricalShell = calculation({
   crossCheck: {
     means: "thick-walled cylinder: the thickness at which the hoop stress at the bore equals f·z",
     symbol: "e",
-    formula: "Di/2*(sqrt((f*z + p)/(f*z - p)) - 1)",
+    formula: "Dc/2*(sqrt((f*z + p)/(f*z - p)) - 1)",
     unit: "mm",
     within: "0.4*e*(p/(f*z))^2",
     basis: derivedFrom("G. Lamé's solution of the thick-walled cylinder; the series of both differ by p²/(4·f²·z²)"),
@@ -88,8 +89,8 @@ export const cylindricalShell = calculation({
     {
       source: "worked by hand: 1·2000/(2·150·0.85 − 1)",
       class: "constructed",
-      given: { p: 1, Di: 2000, f: 150, z: 0.85, c: 1, δ: 0.3, en: 10 },
-      expect: { e: 7.874016, ereq: 9.174016, ea: 8.7, pmax: 1.104445 },
+      given: { p: 1, Di: 1998, f: 150, z: 0.85, c: 1, δ: 0.3, en: 10 },
+      expect: { Dc: 2000, e: 7.874016, ereq: 9.174016, ea: 8.7, pmax: 1.104445 },
       within: 0.000001,
     },
     {
@@ -97,7 +98,7 @@ export const cylindricalShell = calculation({
       class: "constructed",
       given: {
         p: 1.3,
-        Di: 2400,
+        Di: 2398.5,
         f: 137.8,
         z: 0.85,
         c: 0.75,
@@ -111,28 +112,43 @@ export const cylindricalShell = calculation({
     {
       source: "worked by hand: a shell of 1900 × 12 at 10 bar, 1·1900/(2·140.5·0.85 − 1)",
       class: "constructed",
-      given: { p: 1, Di: 1900, f: 140.5, z: 0.85, c: 0.75, δ: 0.3, en: 12 },
+      given: { p: 1, Di: 1898.5, f: 140.5, z: 0.85, c: 0.75, δ: 0.3, en: 12 },
       expect: { e: 7.988228, ereq: 9.038228, ea: 10.95 },
+      within: 0.000001,
+    },
+    {
+      source:
+        "worked by hand: 1·(2000 + 2·3)/254; by the bore as built, 7.874016 + 3, the nominal thickness would have been enough",
+      class: "constructed",
+      given: { p: 1, Di: 2000, f: 150, z: 0.85, c: 3, δ: 0, en: 10.88 },
+      expect: { Dc: 2006, e: 7.897638, ereq: 10.897638, pmax: 0.997775 },
+      within: 0.000001,
+    },
+    {
+      source: "worked by hand: without an allowance the bore as built counts, 1·2000/254 + 3 of undertolerance",
+      class: "constructed",
+      given: { p: 1, Di: 2000, f: 150, z: 0.85, c: 0, δ: 3, en: 10.88 },
+      expect: { Dc: 2000, e: 7.874016, ereq: 10.874016 },
       within: 0.000001,
     },
     {
       source: "constructed: measured exactly what is needed, and nominal exactly what is required",
       class: "constructed",
-      given: { p: 2, Di: 990, f: 100, z: 1, c: 1, δ: 0.5, en: 11.5, measured: [{ value: "11.0 mm" }] },
+      given: { p: 2, Di: 988, f: 100, z: 1, c: 1, δ: 0.5, en: 11.5, measured: [{ value: "11.0 mm" }] },
       expect: { e: 10, ereq: 11.5, em: 11, emin: 11 },
       within: 1e-9,
     },
     {
       source: "constructed: wall at the limit, e = 80 with Di = 300 and De = 500",
       class: "constructed",
-      given: { p: 42.10526315789474, Di: 300, f: 100, z: 1, c: 10, δ: 10, en: 100 },
+      given: { p: 42.10526315789474, Di: 300, f: 100, z: 1, c: 0, δ: 20, en: 100 },
       expect: { e: 80 },
       within: 1e-9,
     },
     {
       source: "constructed: wall beyond the limit, e = 81 with Di = 300 and De = 500",
       class: "constructed",
-      given: { p: 42.51968503937008, Di: 300, f: 100, z: 1, c: 10, δ: 9, en: 100 },
+      given: { p: 42.51968503937008, Di: 300, f: 100, z: 1, c: 0, δ: 19, en: 100 },
       expect: { e: 81 },
       within: 1e-9,
       outside: ["the wall is thin: e/De is at most 0.16"],

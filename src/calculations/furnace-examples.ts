@@ -2,35 +2,45 @@ import { cylinder, sharedExamples } from "./shared/external-examples.ts";
 import type { CalculationExample } from "../model/calculation.ts";
 
 const own = { l: 900, enmin: 7, enmax: 22, Lmax: 3000 };
+const section = { $: "P02", role: "furnace", thickness: "16 mm" };
+const hoop = ($: string) => ({ $, role: "furnace-hoop", thickness: "16 mm", width: "200 mm" });
+const plate = { $: "P01", role: "tube-plate", thickness: "20 mm" };
 const bisection = "both conditions solved for the thickness by bisection on the pressure, outside this program";
 
 export const furnaceExamples: readonly CalculationExample[] = [
   ...sharedExamples(own),
   {
-    source: `${bisection}; two hoops part 4.1 m into three lengths`,
-    class: "second method",
-    given: { ...cylinder, ...own, l: 4100, hoops: [{ quantity: 2 }] },
-    expect: { Lm: 1366.666667, epl: 16.836428 },
+    source: "worked by hand: 1270 and half of each of two hoops 200 wide, more than stated",
+    class: "constructed",
+    given: { ...cylinder, ...own, l: 1270, joined: [section, hoop("P03"), hoop("P04"), hoop("P03")] },
+    expect: { Lm: 1470 },
     within: 0.000001,
   },
   {
-    source: "constructed: one hoop of two is not recorded",
+    source: "worked by hand: 1480 through a plate of 20 with its lip, and half a hoop: 1480 − 40 + 100",
     class: "constructed",
-    given: { ...cylinder, ...own, l: 4100, hoops: [{ quantity: 1 }] },
-    expect: { Lm: 2050 },
+    given: { ...cylinder, ...own, l: 1480, L: 1540, joined: [section, hoop("P03"), plate] },
+    expect: { Lm: 1540 },
+    within: 1e-9,
+  },
+  {
+    source: "constructed: a millimetre less is stated",
+    class: "constructed",
+    given: { ...cylinder, ...own, l: 1480, L: 1539, joined: [section, hoop("P03"), plate] },
+    expect: { Lm: 1540 },
     within: 1e-9,
   },
   {
     source: `${bisection}; plain over the greatest length, exactly`,
     class: "second method",
-    given: { ...cylinder, ...own, l: 3000, L: 3000, hoops: [] },
+    given: { ...cylinder, ...own, l: 3000, L: 3000, joined: [] },
     expect: { Lm: 3000, epl: 20.095886, eel: 14.29008 },
     within: 0.000001,
   },
   {
     source: `${bisection}; plain over 3.1 m`,
     class: "second method",
-    given: { ...cylinder, ...own, l: 3100, L: 3100, hoops: [] },
+    given: { ...cylinder, ...own, l: 3100, L: 3100, joined: [] },
     expect: { Lm: 3100, epl: 20.225169, eel: 14.478742 },
     within: 0.000001,
   },

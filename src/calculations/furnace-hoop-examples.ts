@@ -1,8 +1,11 @@
 import type { CalculationExample } from "../model/calculation.ts";
 
+const span = ($: string, value: number) => ({ $, role: "furnace", span: `${value} mm` });
+const sections = [{ $: "P07", role: "furnace-hoop" }, span("P05", 1300), span("P06", 1400)];
 const hoop = {
   ...{ p: 1, L: 1550, h: 100, b: 200, en: 16, c: 0.75, δ: 0.3 },
   ...{ DF: 850, eF: 16, cF: 0.75, δF: 0.3, t: 263, S2: 3, dmax: 1800 },
+  sections,
 } as const;
 const polygons = "moments of the section as polygons (Green's theorem), outside this program";
 const mm = (...values: readonly number[]) => values.map((value) => ({ value: `${value} mm` }));
@@ -35,6 +38,13 @@ export const furnaceHoopExamples: readonly CalculationExample[] = [
     given: { ...hoop, en: 15, measured: mm(14.6) },
     expect: { I: 5426615.6243, emin: 14.7 },
     within: 0.0001,
+  },
+  {
+    source: "worked by hand: (1600 + 1502)/2 is a millimetre more than stated",
+    class: "constructed",
+    given: { ...hoop, sections: [span("P05", 1600), span("P06", 1502), span("P05", 1600)] },
+    expect: { Lm: 1551 },
+    within: 1e-9,
   },
   {
     source: "constructed: no pressure",

@@ -1,6 +1,6 @@
 import { furnaceHoopExamples } from "./furnace-hoop-examples.ts";
 import { meanDiameter } from "./functions/external-pressure.ts";
-import { hoopSecondMoment } from "./functions/hoop.ts";
+import { hoopSecondMoment, meanOfSpans, sectionAtHoop } from "./functions/hoop.ts";
 import { steelModulus } from "./functions/modulus.ts";
 import { least, thicknessReading } from "./functions/parts.ts";
 import { derivedFrom, excerptSeen, fromMemory, ownChoice } from "../model/basis.ts";
@@ -26,6 +26,13 @@ export const furnaceHoop = calculation({
       unit: "mm",
       means: "length of furnace the hoop supports: mean of the two it parts",
       unsafe: "low",
+    },
+    sections: {
+      path: "<joint:parts[]>.parts[]",
+      unit: "rows",
+      means: "parts that joints name with the hoop",
+      need: "any",
+      rows: sectionAtHoop,
     },
     h: { path: "hoop.depth", unit: "mm", means: "radial depth of the hoop over all", unsafe: "high" },
     b: { path: "hoop.width", unit: "mm", means: "axial width of the hoop over all", unsafe: "high" },
@@ -80,7 +87,7 @@ export const furnaceHoop = calculation({
       rows: thicknessReading,
     },
   },
-  functions: [meanDiameter, steelModulus, hoopSecondMoment, least],
+  functions: [meanDiameter, steelModulus, meanOfSpans, hoopSecondMoment, least],
   steps: [
     {
       symbol: "d",
@@ -90,6 +97,14 @@ export const furnaceHoop = calculation({
       round: { decimals: 2, direction: "up" },
     },
     { symbol: "E", unit: "MPa", means: "Young's modulus, for the second method", formula: "steelModulus(t)" },
+    {
+      symbol: "Lm",
+      unit: "mm",
+      means: "mean length between supports of the sections beside the hoop",
+      formula: "meanOfSpans(sections)",
+      display: "L_m",
+      round: { decimals: 0, direction: "up" },
+    },
     {
       symbol: "Ireq",
       unit: "mm⁴",
@@ -134,6 +149,14 @@ export const furnaceHoop = calculation({
     },
   ],
   accept: [
+    {
+      left: "L",
+      relation: ">=",
+      right: "Lm",
+      means: "the length the hoop supports is at least the mean of the sections beside it",
+      accuses: "L",
+      basis: derivedFrom("a hoop carries half of the length on each side of it"),
+    },
     {
       left: "I",
       relation: ">=",

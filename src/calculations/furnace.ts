@@ -1,5 +1,5 @@
 import { furnaceExamples } from "./furnace-examples.ts";
-import { hoopOfFurnace, meanSpan } from "./functions/hoop.ts";
+import { leastSpan, neighbourOfFurnace } from "./functions/hoop.ts";
 import { externalPressure } from "./shared/external-pressure.ts";
 import { derivedFrom, excerptSeen, fromMemory } from "../model/basis.ts";
 
@@ -13,13 +13,13 @@ export const furnace = externalPressure({
   role: "furnace",
   plasticFactor: "furnaceFactorPlastic",
   inputs: {
-    l: { path: "length", unit: "mm", means: "length of the furnace", unsafe: "low" },
-    hoops: {
-      path: "<part:hoop.furnace>",
+    l: { path: "length", unit: "mm", means: "length of the plain section", unsafe: "low" },
+    joined: {
+      path: "<joint:parts[]>.parts[]",
       unit: "rows",
-      means: "hoops of this furnace",
+      means: "parts that joints name with this section",
       need: "any",
-      rows: hoopOfFurnace,
+      rows: neighbourOfFurnace,
     },
     enmin: {
       path: "profile.furnaceThicknessLeast",
@@ -40,13 +40,13 @@ export const furnace = externalPressure({
       display: "L_max",
     },
   },
-  functions: [meanSpan],
+  functions: [leastSpan],
   steps: [
     {
       symbol: "Lm",
       unit: "mm",
-      means: "mean length between supports, from the length and the hoops",
-      formula: "meanSpan(hoops, l)",
+      means: "least length between supports, from the section and what is welded to it",
+      formula: "leastSpan(joined, l)",
       display: "L_m",
       round: { decimals: 0, direction: "up" },
     },
@@ -72,9 +72,9 @@ export const furnace = externalPressure({
       left: "L",
       relation: ">=",
       right: "Lm",
-      means: "the length between supports is at least the furnace shared among the hoops recorded",
+      means: "the length between supports is at least what the section, its hoops and its plates leave",
       accuses: "L",
-      basis: derivedFrom("the longest of several lengths is at least their mean"),
+      basis: derivedFrom("a support lies at the middle of a hoop and at the face of a plate"),
     },
     {
       left: "L",

@@ -1,5 +1,6 @@
 import { gasValveExamples } from "./gas-safety-valve-examples.ts";
 import {
+  allowedCapacity,
   capacityAccepted,
   coefficientLimits,
   comparedCapacity,
@@ -45,6 +46,7 @@ export const gasSafetyValve = calculation({
       display: "Q_m",
       round: { decimals: 0, direction: "down" },
     },
+    ...allowedCapacity("Qm", "Qm"),
   ],
   limits: [
     { left: "k", relation: ">", right: "1", means: "the isentropic exponent is above 1" },

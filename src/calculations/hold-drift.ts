@@ -1,21 +1,47 @@
 import { holdDriftExamples } from "./hold-drift-examples.ts";
 import { slenderness, wallOfCourse } from "./functions/parts.ts";
 import { coarsest, thermometer } from "./functions/instruments.ts";
-import { pressureChange, reading, waterChange, waterMean } from "./functions/readings.ts";
+import { reading } from "./functions/hold.ts";
+import {
+  greatestDrop,
+  greatestRise,
+  pressureChange,
+  waterChange,
+  waterMean,
+  waterSpan,
+} from "./functions/hold-changes.ts";
+import { cylinderInWater, displaced, hoopInWater, yieldOfInternals } from "./functions/internals.ts";
 import { waterCompressibility, waterExpansion } from "./functions/water.ts";
 import { commonPractice, derivedFrom, ownChoice } from "../model/basis.ts";
-import { calculation } from "../model/calculation.ts";
+import { calculation, type CalculationInput } from "../model/calculation.ts";
 
 const balance = derivedFrom(
   "balance of volumes of a full vessel: water and steel expand with temperature, water yields and steel stretches with pressure",
 );
+
+const inWater = (role: string, means: string, rows: NonNullable<CalculationInput["rows"]>): CalculationInput => ({
+  path: `book.part[role="${role}"][pressureBearing="true"]`,
+  unit: "rows",
+  means: `${means} that stand in the water`,
+  need: "any",
+  rows,
+});
+const repeats = (gauge: "A" | "B"): CalculationInput => ({
+  path: `gauges[gauge="${gauge}"].instrument.repeatability`,
+  unit: "bar",
+  means: `spread of repeated readings of gauge ${gauge}; nothing where none is recorded`,
+  need: "optional",
+  otherwise: 0,
+  display: `s_${gauge}`,
+});
+const internals = "furnaces, hoops, chambers, accessTubes, tubes, stayTubes, V";
 
 export const holdDrift = calculation({
   id: "hold-drift",
   title: "Pressure drop of the hold and the temperature of the water",
   basis: balance,
   scope:
-    "Whether the change of pressure during the hold is explained by the change of water temperature in a full vessel without air. The shell courses stand for the whole vessel. Temperature never excuses a leak that was seen, and this never replaces the look at every joint.",
+    "Whether the change of pressure during the hold is explained by the change of water temperature in a full vessel without air. The shell courses stand for the whole vessel; furnaces, chambers and tubes in the water count with their own share, flat plates and bars do not. Temperature never excuses a leak that was seen, and this never replaces the look at every joint.",
   appliesTo: { kind: "pressure-test", when: [{ path: "medium", equals: ["water", "water with additive"] }] },
   inputs: {
     readings: { path: "readings[]", unit: "rows", means: "time-stamped readings of both gauges", rows: reading },
@@ -24,6 +50,18 @@ export const holdDrift = calculation({
       unit: "rows",
       means: "shell courses with diameter and thickness",
       rows: wallOfCourse,
+    },
+    furnaces: inWater("furnace", "furnaces", cylinderInWater),
+    hoops: inWater("furnace-hoop", "furnace hoops", hoopInWater),
+    chambers: inWater("reversal-chamber", "reversal chambers", cylinderInWater),
+    accessTubes: inWater("access-tube", "access tubes", cylinderInWater),
+    tubes: inWater("tube", "smoke tubes", cylinderInWater),
+    stayTubes: inWater("stay-tube", "stay tubes", cylinderInWater),
+    V: {
+      path: "equipment.volume",
+      unit: "l",
+      means: "volume of the water: of the equipment when full",
+      unsafe: "high",
     },
     pn: { path: "calculation(pressure-hold).pn", unit: "bar", means: "pressure needed at the top", display: "p_need" },
     gap: { path: "profile.maxReadingGap", unit: "min", means: "longest time between two readings", display: "t_gap" },
@@ -41,6 +79,8 @@ export const holdDrift = calculation({
       means: "smallest difference that can be read on gauge B",
       display: "r_B",
     },
+    sA: repeats("A"),
+    sB: repeats("B"),
     thermometers: {
       path: "thermometers[]",
       unit: "rows",
@@ -49,7 +89,20 @@ export const holdDrift = calculation({
     },
     k: { path: "profile.complianceFactor", unit: "1", means: "factor of the elastic enlargement of the shell" },
   },
-  functions: [coarsest, pressureChange, waterChange, waterMean, waterExpansion, waterCompressibility, slenderness],
+  functions: [
+    coarsest,
+    pressureChange,
+    waterChange,
+    waterMean,
+    waterSpan,
+    waterExpansion,
+    waterCompressibility,
+    slenderness,
+    displaced,
+    yieldOfInternals,
+    greatestDrop,
+    greatestRise,
+  ],
   steps: [
     {
       symbol: "ΔP",
@@ -88,11 +141,28 @@ export const holdDrift = calculation({
       round: { decimals: 1, direction: "up" },
     },
     {
+      symbol: "φ",
+      unit: "1",
+      means: "volume that stands in the water, by the volume of the water",
+      formula: `displaced(${internals})`,
+      round: { decimals: 3, direction: "up" },
+    },
+    {
+      symbol: "sw",
+      unit: "1",
+      means: "slenderness of what stands in the water, each with its share of the water",
+      formula: `yieldOfInternals(${internals})`,
+      display: "s_w",
+      round: { decimals: 1, direction: "up" },
+    },
+    {
       symbol: "C",
       unit: "1/bar",
-      means: "elastic enlargement of the shell, upper bound",
-      formula: "k*s/'2100000 bar'",
-      basis: derivedFrom("thin closed cylinder of steel, E = 210 000 MPa"),
+      means: "room that a bar gives to the water, by the volume of the water, upper bound",
+      formula: "k*(s*(1 + φ) + sw)/'2100000 bar'",
+      basis: derivedFrom(
+        "thin closed cylinder of steel, E = 210 000 MPa: hoop strain (1 − ν/2)·p·D/(2·e·E) twice and axial strain (1/2 − ν)·p·D/(2·e·E) once enlarge it by (5/4 − ν)·p·D/(e·E) of its own volume. The shell encloses the water and what stands in it, 1 + φ of the water's volume; what stands in the water shrinks by as much of its own. k = 5/4 leaves out ν and bounds both from above",
+      ),
     },
     {
       symbol: "g",
@@ -117,13 +187,37 @@ export const holdDrift = calculation({
       round: { decimals: 3, direction: "nearest" },
     },
     {
+      symbol: "xd",
+      unit: "bar",
+      means: "greatest drop between two readings left unexplained",
+      formula: "greatestDrop(readings, pn, hA, hB, gap, g)",
+      display: "x_drop",
+      round: { decimals: 3, direction: "nearest" },
+    },
+    {
+      symbol: "xr",
+      unit: "bar",
+      means: "greatest rise between two readings left unexplained",
+      formula: "greatestRise(readings, pn, hA, hB, gap, g)",
+      display: "x_rise",
+      round: { decimals: 3, direction: "nearest" },
+    },
+    {
+      symbol: "ΔTs",
+      unit: "ΔK",
+      means: "from the coldest to the warmest water of the hold",
+      formula: "waterSpan(readings, pn, hA, hB, gap)",
+      display: "ΔT_span",
+      round: { decimals: 2, direction: "nearest" },
+    },
+    {
       symbol: "uP",
       unit: "bar",
       means: "uncertainty of the change of the mean of both gauges",
-      formula: "sqrt((rA^2 + rB^2)/24)",
+      formula: "sqrt((rA^2 + sA^2 + rB^2 + sB^2)/24)",
       display: "u_P",
       basis: derivedFrom(
-        "two readings of each gauge, anywhere within half a resolution: r/(2·√3)·√2; half of each for the mean",
+        "two readings of each gauge, anywhere within half a resolution and half the spread of repeated readings: r/(2·√3)·√2; half of each for the mean. What a gauge shows wrong both times alike falls out of a difference",
       ),
     },
     {
@@ -145,29 +239,30 @@ export const holdDrift = calculation({
       symbol: "u",
       unit: "bar",
       means: "uncertainty of what is left unexplained",
-      formula: "sqrt(uP^2 + (g*uT)^2 + (0.2*ΔPe)^2)",
-      basis: ownChoice("resolutions, and a fifth of the explained change for the model"),
+      formula: "sqrt(uP^2 + (g*uT)^2 + (0.2*g*ΔTs)^2)",
+      basis: ownChoice("resolutions and repeatabilities, and a fifth of what the water can explain for the model"),
       round: { decimals: 3, direction: "down" },
     },
   ],
   limits: [
     { left: "T", relation: ">=", right: "'1 °C'", means: "the water is not about to freeze" },
     { left: "T", relation: "<=", right: "'40 °C'", means: "the water is at most 40 °C, as at a test" },
-    {
-      left: "x",
-      relation: "<=",
-      right: "2*u",
-      means: "nothing was pumped in during the hold, and the thermometer tells the temperature of the water",
-      basis: commonPractice("a pressure that rises without warming means topping up, which hides a leak"),
-    },
   ],
   accept: [
     {
-      left: "x",
+      left: "xd",
       relation: ">=",
       right: "-2*u",
-      means: "the pressure drop is explained by the temperature of the water",
+      means: "every drop of pressure is explained by the temperature of the water",
       accuses: "readings",
+    },
+    {
+      left: "xr",
+      relation: "<=",
+      right: "2*u",
+      means: "every rise of pressure is explained by the temperature of the water: nothing was pumped in",
+      accuses: "readings",
+      basis: commonPractice("a pressure that rises without warming means topping up, which hides a leak"),
     },
   ],
   compared: [{ symbol: "ΔPe", unsafe: "low", within: 0.05 }],

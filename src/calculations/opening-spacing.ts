@@ -2,7 +2,7 @@ import { leastClear, openingOfShell } from "./functions/opening-spacing.ts";
 import { fromMemory } from "../model/basis.ts";
 import { calculation } from "../model/calculation.ts";
 
-const shell = { Di: 2400, en: 16, es: 14.95 };
+const shell = { Di: 2400, Dc: 2400, en: 16, es: 14.95 };
 const at = (opening: string, along: number, around: number, outside: number) => ({
   opening,
   along: `${along} mm`,
@@ -27,6 +27,13 @@ export const openingSpacing = calculation({
   },
   inputs: {
     Di: { path: "insideDiameter", unit: "mm", means: "inside diameter of the shell", display: "D_i", unsafe: "low" },
+    Dc: {
+      path: "calculation(cylindrical-shell).Dc",
+      unit: "mm",
+      means: "inside diameter of the shell, corroded",
+      display: "D_c",
+      unsafe: "low",
+    },
     en: { path: "nominalThickness", unit: "mm", means: "nominal thickness", display: "e_n" },
     es: {
       path: "calculation(cylindrical-shell).ea",
@@ -50,7 +57,7 @@ export const openingSpacing = calculation({
       symbol: "ls",
       unit: "mm",
       means: "length of shell that carries an opening, on each side",
-      formula: "sqrt((Di + es)*es)",
+      formula: "sqrt((Dc + es)*es)",
       display: "l_s",
       round: { decimals: 1, direction: "up" },
     },
@@ -84,6 +91,13 @@ export const openingSpacing = calculation({
       within: 0.000001,
     },
     {
+      source: "worked by hand: corrosion opens the bore to 2430, and the shell carries farther: √(2444.95·14.95)",
+      class: "constructed",
+      given: { ...shell, Dc: 2430, openings: [at("N1", 300, 100, 100), at("N2", 600, 500, 100)] },
+      expect: { Do: 2432, ls: 191.18578 },
+      within: 0.000001,
+    },
+    {
       source: "worked by hand: the short way round, 7640.353 − 7400, less 2·20",
       class: "constructed",
       given: { ...shell, openings: [at("N1", 0, 7500, 40), at("N2", 0, 100, 40)] },
@@ -94,7 +108,7 @@ export const openingSpacing = calculation({
     {
       source: "constructed: exactly as far apart as two lengths that carry: 2·√(1000·10) = 200",
       class: "constructed",
-      given: { Di: 990, en: 12, es: 10, openings: [at("N1", 0, 0, 60), at("N2", 260, 0, 60)] },
+      given: { Di: 990, Dc: 990, en: 12, es: 10, openings: [at("N1", 0, 0, 60), at("N2", 260, 0, 60)] },
       expect: { ls: 100, a: 200 },
       within: 1e-9,
     },

@@ -1,8 +1,16 @@
 import type { CalculationExample } from "../model/calculation.ts";
 
 /** Readings every `step` minutes from 10:00, each [gauge A, gauge B, water in °C]. */
-export const readingsEvery = (step: number, values: readonly (readonly [number, number, number])[]) =>
+export const readingsEvery = (
+  step: number,
+  values: readonly (readonly [number, number, number])[],
+  report: Readonly<Record<string, string>> = {},
+) =>
   values.map(([a, b, water], index) => ({
+    isolated: "2026-04-14T10:00+02:00",
+    from: "2026-04-14T10:00+02:00",
+    to: "2026-04-14T23:00+02:00",
+    ...report,
     time: `2026-04-14T${String(10 + Math.floor((index * step) / 60)).padStart(2, "0")}:${String((index * step) % 60).padStart(2, "0")}+02:00`,
     gaugeA: `${a} bar`,
     gaugeB: `${b} bar`,
@@ -14,6 +22,7 @@ const at = (count: number, reading: Reading): readonly Reading[] => Array.from({
 const up: Reading = [12, 12, 16];
 const held: Reading = [20.2, 20.1, 16];
 const test = {
+  medium: 0,
   PT: 20.05,
   PTs: 20.1,
   PTu: 21.25,
@@ -68,6 +77,58 @@ export const pressureHoldExamples: readonly CalculationExample[] = [
     within: 1e-9,
   },
   {
+    source: "counted by hand: the pump was still on for the first ten minutes, and the report ends the hold five early",
+    class: "constructed",
+    given: {
+      ...test,
+      readings: readingsEvery(5, at(9, held), {
+        isolated: "2026-04-14T10:10+02:00",
+        from: "2026-04-14T10:05+02:00",
+        to: "2026-04-14T10:35+02:00",
+      }),
+    },
+    expect: { th: 25, tg: 0, pl: 20.1 },
+    within: 1e-9,
+  },
+  {
+    source: "counted by hand: twenty minutes without a reading in the middle of what would have been 35",
+    class: "constructed",
+    given: { ...test, readings: [...readingsEvery(5, at(3, held)), ...readingsEvery(5, at(8, held)).slice(6)] },
+    expect: { th: 10, tg: 20 },
+    within: 1e-9,
+  },
+  {
+    source: "constructed: a tenth more is stated as held than the lowest reading",
+    class: "constructed",
+    given: { ...test, PTr: 20.2, readings: readingsEvery(5, at(7, held)) },
+    expect: { pl: 20.1, th: 30 },
+    within: 1e-9,
+  },
+  {
+    source:
+      "worked by hand: gauge B hangs 10 m below the top by the record, and reads as if it hung at the top: 0.981 + 0.1",
+    class: "constructed",
+    given: { ...test, zB: -10, readings: readingsEvery(5, at(7, held)) },
+    expect: { hB: 0.981, Δs: 1.081, Δp: 1.081 },
+    within: 1e-9,
+    outside: ["the heights of the gauges carry both readings to one pressure at the top"],
+  },
+  {
+    source: "worked by hand: air weighs nothing, so a gauge 10 m lower reads the same",
+    class: "constructed",
+    given: { ...test, medium: 3, zB: -10, readings: readingsEvery(5, at(7, held)) },
+    expect: { hB: 0, Δs: 0.1, th: 30 },
+    within: 1e-9,
+  },
+  {
+    source:
+      "worked by hand: both scales begin at 10 bar: classes of a span of 30, and a reading of 9 that no such gauge shows",
+    class: "constructed",
+    given: { ...test, F0A: 10, F0B: 10, readings: readingsEvery(5, [[9, 9.5, 16], ...at(7, held)]) },
+    expect: { SA: 30, SB: 30, Δc: 0.48, lA: 9, lB: 9.5 },
+    within: 1e-9,
+  },
+  {
     source: "constructed: pumped above the highest pressure",
     class: "constructed",
     given: { ...test, readings: readingsEvery(5, [...at(7, held), [21.3, 21.2, 16]]) },
@@ -77,7 +138,7 @@ export const pressureHoldExamples: readonly CalculationExample[] = [
   {
     source: "constructed: gauges apart by more than both classes",
     class: "constructed",
-    given: { ...test, readings: readingsEvery(5, at(7, [20.8, 20.15, 16])) },
+    given: { ...test, readings: readingsEvery(5, [...at(6, held), [20.8, 20.15, 16]]) },
     expect: { Δp: 0.65, Δc: 0.64 },
     within: 1e-9,
   },

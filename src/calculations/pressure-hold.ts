@@ -1,19 +1,32 @@
 import { pressureHoldExamples } from "./pressure-hold-examples.ts";
-import { coldestWater, greatestDifference, highestReading, holdMinutes, reading } from "./functions/readings.ts";
+import { gapOfHold, holdMinutes, lowestHeld, reading } from "./functions/hold.ts";
+import {
+  coldestWater,
+  greatestDifference,
+  highestReading,
+  lowestOnA,
+  lowestOnB,
+  steadyDifference,
+} from "./functions/readings.ts";
+import { headPerMetre, testMedia } from "./functions/test-medium.ts";
 import { commonPractice, fromMemory, ownChoice } from "../model/basis.ts";
 import { calculation } from "../model/calculation.ts";
 
 const range = commonPractice("range of a test gauge between 1.5 and 4 times the test pressure");
-const gaugeClass = fromMemory("EN 837-1", "1996", "limit of error: the class in percent of the range");
+const gaugeClass = fromMemory("EN 837-1", "1996", "limit of error: the class in percent of the span");
 
 export const pressureHold = calculation({
   id: "pressure-hold",
-  title: "Hold of the hydrostatic test",
-  basis: ownChoice("the hold is found in the raw readings of two gauges, whatever times somebody typed"),
+  title: "Hold of the pressure test",
+  basis: ownChoice("the hold is found in the raw readings of two gauges, within the times of the report"),
   scope:
-    "Whether both gauges stood at or above the pressure needed for the time required, without a gap between readings, without exceeding the highest pressure, and in agreement with each other. Tests with gas are not covered. It never replaces the look at every joint.",
-  appliesTo: { kind: "pressure-test", when: [{ path: "medium", equals: ["water", "water with additive"] }] },
+    "Whether both gauges stood at or above the pressure needed for the time required, after the pump was shut off and within the hold of the report, without a gap between readings, without exceeding the highest pressure, and in agreement with each other once each is carried to the top by its height. Of a test with gas no more is judged than this: neither the energy stored nor the other pressure that a test with gas may have. It never replaces the look at every joint.",
+  appliesTo: {
+    kind: "pressure-test",
+    when: [{ path: "medium", equals: ["water", "water with additive", "air", "nitrogen"] }],
+  },
   inputs: {
+    medium: { path: "medium", unit: "1", means: "test medium", options: testMedia },
     readings: { path: "readings[]", unit: "rows", means: "time-stamped readings of both gauges", rows: reading },
     PT: {
       path: "equipment.calculation(test-pressure).PT",
@@ -48,6 +61,22 @@ export const pressureHold = calculation({
       means: "range of gauge B",
       display: "FS_B",
     },
+    F0A: {
+      path: 'gauges[gauge="A"].instrument.range.minimum',
+      unit: "bar",
+      means: "beginning of the scale of gauge A; nothing where none is recorded",
+      need: "optional",
+      otherwise: 0,
+      display: "F_0A",
+    },
+    F0B: {
+      path: 'gauges[gauge="B"].instrument.range.minimum',
+      unit: "bar",
+      means: "beginning of the scale of gauge B; nothing where none is recorded",
+      need: "optional",
+      otherwise: 0,
+      display: "F_0B",
+    },
     cA: {
       path: 'gauges[gauge="A"].instrument.accuracyClass',
       unit: "1",
@@ -81,13 +110,45 @@ export const pressureHold = calculation({
       display: "k_M",
     },
   },
-  functions: [holdMinutes, highestReading, greatestDifference, coldestWater],
+  functions: [
+    headPerMetre,
+    holdMinutes,
+    gapOfHold,
+    lowestHeld,
+    highestReading,
+    greatestDifference,
+    steadyDifference,
+    lowestOnA,
+    lowestOnB,
+    coldestWater,
+  ],
   steps: [
+    {
+      symbol: "w",
+      unit: "bar/m",
+      means: "pressure of a column of the test medium",
+      formula: "headPerMetre(medium)",
+    },
+    {
+      symbol: "SA",
+      unit: "bar",
+      means: "span of the scale of gauge A",
+      formula: "FSA - F0A",
+      display: "S_A",
+    },
+    {
+      symbol: "SB",
+      unit: "bar",
+      means: "span of the scale of gauge B",
+      formula: "FSB - F0B",
+      display: "S_B",
+    },
+
     {
       symbol: "hA",
       unit: "bar",
       means: "water head on gauge A",
-      formula: "-'0.0981 bar/m'*zA",
+      formula: "-w*zA",
       display: "Δ_A",
       round: { decimals: 3, direction: "up" },
     },
@@ -95,7 +156,7 @@ export const pressureHold = calculation({
       symbol: "hB",
       unit: "bar",
       means: "water head on gauge B",
-      formula: "-'0.0981 bar/m'*zB",
+      formula: "-w*zB",
       display: "Δ_B",
       round: { decimals: 3, direction: "up" },
     },
@@ -116,6 +177,22 @@ export const pressureHold = calculation({
       round: { decimals: 1, direction: "down" },
     },
     {
+      symbol: "tg",
+      unit: "min",
+      means: "time without a reading that shortened the hold",
+      formula: "gapOfHold(readings, pn, hA, hB, gap, tmin)",
+      display: "t_none",
+      round: { decimals: 1, direction: "up" },
+    },
+    {
+      symbol: "pl",
+      unit: "bar",
+      means: "lowest pressure at the top during the hold of the report",
+      formula: "lowestHeld(readings, hA, hB)",
+      display: "p_low",
+      round: { decimals: 2, direction: "down" },
+    },
+    {
       symbol: "ph",
       unit: "bar",
       means: "highest pressure at the top",
@@ -131,28 +208,63 @@ export const pressureHold = calculation({
       round: { decimals: 2, direction: "up" },
     },
     {
+      symbol: "Δs",
+      unit: "bar",
+      means: "difference between the gauges that never went away",
+      formula: "steadyDifference(readings, hA, hB)",
+      round: { decimals: 2, direction: "up" },
+    },
+    {
       symbol: "Δc",
       unit: "bar",
       means: "difference that the classes of both gauges explain",
-      formula: "cA*FSA + cB*FSB",
+      formula: "cA*SA + cB*SB",
       round: { decimals: 2, direction: "down" },
       basis: gaugeClass,
     },
     {
       symbol: "Tc",
       unit: "°C",
-      means: "coldest water",
+      means: "coldest test medium",
       formula: "coldestWater(readings)",
       display: "T_c",
       round: { decimals: 1, direction: "down" },
     },
+    {
+      symbol: "lA",
+      unit: "bar",
+      means: "lowest value read on gauge A",
+      formula: "lowestOnA(readings)",
+      display: "l_A",
+    },
+    {
+      symbol: "lB",
+      unit: "bar",
+      means: "lowest value read on gauge B",
+      formula: "lowestOnB(readings)",
+      display: "l_B",
+    },
   ],
   limits: [
+    {
+      left: "Δs",
+      relation: "<=",
+      right: "Δc",
+      means: "the heights of the gauges carry both readings to one pressure at the top",
+      basis: gaugeClass,
+    },
     { left: "cA", relation: "<=", right: "0.04", means: "the class of gauge A is at most 4 %", basis: gaugeClass },
     { left: "cB", relation: "<=", right: "0.04", means: "the class of gauge B is at most 4 %", basis: gaugeClass },
   ],
   accept: [
     { left: "th", relation: ">=", right: "tmin", means: "the hold lasted the time required", accuses: "readings" },
+    {
+      left: "tg",
+      relation: "<=",
+      right: "gap",
+      means: "no gap between readings shortens the hold",
+      accuses: "readings",
+    },
     {
       left: "ph",
       relation: "<=",
@@ -168,6 +280,13 @@ export const pressureHold = calculation({
       accuses: "PTr",
     },
     {
+      left: "PTr",
+      relation: "<=",
+      right: "pl",
+      means: "the test pressure stated as held is no more than the lowest reading of the hold",
+      accuses: "PTr",
+    },
+    {
       left: "Δp",
       relation: "<=",
       right: "Δc",
@@ -175,7 +294,7 @@ export const pressureHold = calculation({
       accuses: "readings",
       basis: gaugeClass,
     },
-    { left: "Tc", relation: ">=", right: "Tw", means: "the water was warm enough", accuses: "readings" },
+    { left: "Tc", relation: ">=", right: "Tw", means: "the test medium was warm enough", accuses: "readings" },
     {
       left: "FSA",
       relation: ">=",
@@ -185,7 +304,7 @@ export const pressureHold = calculation({
       basis: range,
     },
     {
-      left: "FSA",
+      left: "SA",
       relation: "<=",
       right: "kM*pn",
       means: "the range of gauge A is fine enough",
@@ -201,12 +320,26 @@ export const pressureHold = calculation({
       basis: range,
     },
     {
-      left: "FSB",
+      left: "SB",
       relation: "<=",
       right: "kM*pn",
       means: "the range of gauge B is fine enough",
       accuses: "FSB",
       basis: range,
+    },
+    {
+      left: "lA",
+      relation: ">=",
+      right: "F0A",
+      means: "nothing was read below the beginning of the scale of gauge A",
+      accuses: "readings",
+    },
+    {
+      left: "lB",
+      relation: ">=",
+      right: "F0B",
+      means: "nothing was read below the beginning of the scale of gauge B",
+      accuses: "readings",
     },
   ],
   compared: [{ symbol: "th", unsafe: "high" }],

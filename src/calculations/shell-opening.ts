@@ -32,9 +32,9 @@ export const shellOpening = calculation({
   inputs: {
     p: { path: "book.equipment.calculationPressure", unit: "MPa", means: "calculation pressure", unsafe: "low" },
     Di: {
-      path: "record.insideDiameter",
+      path: "record.calculation(cylindrical-shell).Dc",
       unit: "mm",
-      means: "inside diameter of the shell",
+      means: "inside diameter of the shell, corroded",
       display: "D_i",
       unsafe: "low",
     },

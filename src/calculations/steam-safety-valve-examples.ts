@@ -4,6 +4,9 @@ const valve = { pset: 10, op: 0.1, patm: 1.013, pb: 0, A: 500, Kdr: 0.7, t0: 188
 const another =
   "the same equations in another program, the wet exponent by finite differences, the flux by trying all throat pressures";
 
+const helmholtz =
+  "properties of IAPWS-95 from another library, the exponent as in the example at 12 K, the flux by a search of the throat pressure";
+
 export const steamValveExamples: readonly CalculationExample[] = [
   {
     source: `${another}; dry saturated steam`,
@@ -28,6 +31,27 @@ export const steamValveExamples: readonly CalculationExample[] = [
     given: { ...valve, t0: 200, Qc: 2245 },
     expect: { ΔT: 11.98643, v0: 0.169122, k: 1.138546, kd: 1.295183, Qm: 2136.436, G: 1717.694 },
     within: 0.001,
+  },
+  {
+    source: `${helmholtz}; 35 K of superheat, rated at the flux in equilibrium, 4.5 % above the wet exponent`,
+    class: "second method",
+    given: { ...valve, t0: 223, Qc: 2164 },
+    expect: { Qm: 2070.6, Qe: 2164.7, G: 1718.04, Qlo: 2029.2, Qhi: 2208 },
+    within: 0.3,
+  },
+  {
+    source: `${helmholtz}; 35 K of superheat, rated 2.05 % above the flux in equilibrium`,
+    class: "second method",
+    given: { ...valve, t0: 223, Qc: 2209 },
+    expect: { Qe: 2164.7, Qhi: 2208 },
+    within: 0.3,
+  },
+  {
+    source: `${helmholtz}; 35 K of superheat, rated 2.1 % below the wet exponent`,
+    class: "second method",
+    given: { ...valve, t0: 223, Qc: 2027 },
+    expect: { Qm: 2070.6, Qlo: 2029.2 },
+    within: 0.3,
   },
   {
     source: `${another}; 42 K of superheat, the steam stays dry; certified 5 % too little`,

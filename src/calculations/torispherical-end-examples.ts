@@ -1,6 +1,6 @@
 import type { CalculationExample } from "../model/calculation.ts";
 
-const end = { Rp02: 225, SY: 1.5, f: 150, z: 1, c: 1, δ: 0.3, en: 10 };
+const end = { Rp02: 225, SY: 1.5, f: 150, z: 1, c: 0, δ: 1.3, en: 10 };
 const bisection = "the same equations solved by bisection outside this program";
 
 export const torisphericalExamples: readonly CalculationExample[] = [
@@ -9,6 +9,20 @@ export const torisphericalExamples: readonly CalculationExample[] = [
     class: "second method",
     given: { ...end, p: 1, Di: 1000, R: 1000, r: 100 },
     expect: { es: 3.338898, ey: 5.815676, eb: 5.169487, ebr: 0, e: 5.815676, ereq: 7.115676 },
+    within: 0.000001,
+  },
+  {
+    source: `${bisection}; the same end a millimetre narrower all round, which corrosion takes; the knuckle counts as built`,
+    class: "second method",
+    given: { ...end, p: 1, Di: 998, R: 999, r: 100, c: 1, δ: 0.3 },
+    expect: { Dc: 1000, Rc: 1000, es: 3.338898, ey: 5.815676, eb: 5.169487, e: 5.815676, ereq: 7.115676 },
+    within: 0.000001,
+  },
+  {
+    source: `${bisection}; the same end with a bore of 1000 as built: what corrosion opens is 0.4 % more pressure on it`,
+    class: "second method",
+    given: { ...end, p: 12, Di: 1000, R: 1000, r: 200, en: 45, c: 4, δ: 0.3 },
+    expect: { Dc: 1008, Rc: 1004, es: 40.979592, e: 40.979592 },
     within: 0.000001,
   },
   {
@@ -35,10 +49,10 @@ export const torisphericalExamples: readonly CalculationExample[] = [
       R: 1200,
       r: 72,
       z: 0.85,
-      ed: 10.6,
-      measured: [{ value: "10.9 mm" }, { value: "10.6 mm" }],
+      ed: 9.6,
+      measured: [{ value: "9.9 mm" }, { value: "9.6 mm" }],
     },
-    expect: { es: 5.18766, ey: 9.644398, e: 9.644398, ereq: 10.944398, em: 10.6, emin: 10.644398 },
+    expect: { es: 5.18766, ey: 9.644398, e: 9.644398, ereq: 10.944398, em: 9.6, emin: 9.644398 },
     within: 0.000001,
   },
   {

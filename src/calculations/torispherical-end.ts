@@ -1,5 +1,6 @@
 import { knuckleThickness, whereThin } from "./functions/knuckle.ts";
 import { least, thicknessReading } from "./functions/parts.ts";
+import { corrodedBore } from "./shared/wall.ts";
 import { torisphericalExamples } from "./torispherical-end-examples.ts";
 import { derivedFrom, fromMemory } from "../model/basis.ts";
 import { calculation } from "../model/calculation.ts";
@@ -11,7 +12,7 @@ export const torisphericalEnd = calculation({
   title: "Torispherical end under internal pressure",
   basis: en13445,
   scope:
-    "Required thickness of a dished end of crown and knuckle for internal pressure alone. Openings in the end, ellipsoidal and hemispherical ends, and ends spun cold from austenitic steel are not covered.",
+    "Required thickness of a dished end of crown and knuckle for internal pressure alone, with the diameter and the crown radius that corrosion leaves; that it makes the knuckle rounder too is not counted. Openings in the end, ellipsoidal and hemispherical ends, and ends spun cold from austenitic steel are not covered.",
   appliesTo: {
     kind: "part",
     when: [
@@ -72,11 +73,21 @@ export const torisphericalEnd = calculation({
   },
   functions: [knuckleThickness, whereThin, least],
   steps: [
+    corrodedBore,
+    {
+      symbol: "Rc",
+      unit: "mm",
+      means: "inside radius of the crown, corroded",
+      formula: "R + c",
+      display: "R_c",
+      round: { decimals: 2, direction: "up" },
+      basis: derivedFrom("corrosion from inside takes its allowance off the wall all round"),
+    },
     {
       symbol: "es",
       unit: "mm",
       means: "thickness of the crown against membrane stress",
-      formula: "p*R / (2*f*z - 0.5*p)",
+      formula: "p*Rc / (2*f*z - 0.5*p)",
       display: "e_s",
       round: { decimals: 2, direction: "up" },
     },
@@ -84,7 +95,7 @@ export const torisphericalEnd = calculation({
       symbol: "ey",
       unit: "mm",
       means: "thickness of the knuckle against axisymmetric yielding",
-      formula: "knuckleThickness(p, Di, R, r, f)",
+      formula: "knuckleThickness(p, Dc, Rc, r, f)",
       display: "e_y",
       round: { decimals: 2, direction: "up" },
     },
@@ -100,7 +111,7 @@ export const torisphericalEnd = calculation({
       symbol: "eb",
       unit: "mm",
       means: "thickness of the knuckle against plastic buckling",
-      formula: "(0.75*R + 0.2*Di) * (p/(111*fb) * (Di/r)^0.825)^(1/1.5)",
+      formula: "(0.75*Rc + 0.2*Dc) * (p/(111*fb) * (Dc/r)^0.825)^(1/1.5)",
       display: "e_b",
       round: { decimals: 2, direction: "up" },
     },
@@ -108,7 +119,7 @@ export const torisphericalEnd = calculation({
       symbol: "ebr",
       unit: "mm",
       means: "thickness against buckling, where it is asked for",
-      formula: "whereThin(eb, ey, 0.005*Di)",
+      formula: "whereThin(eb, ey, 0.005*Dc)",
       display: "e_b,req",
       round: { decimals: 2, direction: "up" },
     },
@@ -218,7 +229,7 @@ export const torisphericalEnd = calculation({
   crossCheck: {
     means: "thick-walled sphere: the crown thickness at which the hoop stress at the bore equals f·z",
     symbol: "es",
-    formula: "R*(((2*f*z + 2*p)/(2*f*z - p))^(1/3) - 1)",
+    formula: "Rc*(((2*f*z + 2*p)/(2*f*z - p))^(1/3) - 1)",
     unit: "mm",
     within: "0.5*es*p/(f*z)",
     basis: derivedFrom("G. Lamé's solution of the thick-walled sphere; the series of both differ by p/(4·f·z)"),

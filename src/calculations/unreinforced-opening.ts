@@ -20,9 +20,9 @@ export const unreinforcedOpening = calculation({
   inputs: {
     p: { path: "book.equipment.calculationPressure", unit: "MPa", means: "calculation pressure", unsafe: "low" },
     Di: {
-      path: "record.insideDiameter",
+      path: "record.calculation(cylindrical-shell).Dc",
       unit: "mm",
-      means: "inside diameter of the shell",
+      means: "inside diameter of the shell, corroded",
       display: "D_i",
       unsafe: "low",
     },

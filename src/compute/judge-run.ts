@@ -120,12 +120,18 @@ function notAccepted(world: World, applied: Applied, bound: BoundCalculation, do
   const failed = done.accept.filter(({ holds }) => !holds);
   const accused = (group: readonly Refusal[]) => group.flatMap((one) => accusedBy(bound, done, one.of) ?? []);
   return inCommon(calculation, bound, failed).map((group) => ({
-    finding: refuse(world, applied, accused(group), group),
+    finding: refuse(world, applied, accused(group), group, done),
     to: group.map(({ of }) => of),
   }));
 }
 
-function refuse(world: World, applied: Applied, accused: readonly Place[], failed: readonly Refusal[]): Finding {
+function refuse(
+  world: World,
+  applied: Applied,
+  accused: readonly Place[],
+  failed: readonly Refusal[],
+  done: Run,
+): Finding {
   const { calculation, record, pointer } = applied;
   const [at = { record, pointer }] = accused;
   const { place, name: where } = locate(world, at.record, at.pointer);
@@ -142,7 +148,10 @@ function refuse(world: World, applied: Applied, accused: readonly Place[], faile
       applied,
       name,
       sides.map(({ of, left, right }) => `${of.means}: ${left} is not ${of.relation} ${right}`).join("; "),
-      sides.map(({ of, left, right }) => `${of.left} = ${left}, ${of.right} = ${right}`).join("; "),
+      [
+        ...sides.map(({ of, left, right }) => `${of.left} = ${left}, ${of.right} = ${right}`),
+        ...shownBeside(calculation, done, failed),
+      ].join("; "),
     ),
     // A value that several subjects are judged by is named by itself: one wrong value is one finding.
     ...(isOutside(applied, at) && { key: keyOf(calculation.id, at.record, `${where} ${name}`) }),
@@ -154,6 +163,16 @@ function refuse(world: World, applied: Applied, accused: readonly Place[], faile
     owner: first?.of.owner ?? calculation.owner ?? "design",
     accuses: [...new Set(accused.map((one) => addressOf(one.record, one.pointer)))],
   };
+}
+
+/** What the sides of the failed comparisons were made of: "certified discharge capacity, recomputed: 2434.8 kg/h". */
+function shownBeside(calculation: Calculation, { values }: Run, failed: readonly Refusal[]): readonly string[] {
+  const symbols = new Set(failed.flatMap(({ of }) => of.shows ?? []));
+  return [...symbols].flatMap((symbol) => {
+    const own = calculation.inputs[symbol] ?? calculation.steps.find((step) => step.symbol === symbol);
+    const value = values.get(symbol);
+    return own === undefined || value === undefined ? [] : [`${own.means}: ${said(value, own.unit, own.options)}`];
+  });
 }
 
 /** Whether a place lies outside the record or row that is judged. */

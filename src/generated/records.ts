@@ -3397,7 +3397,7 @@ export interface PressureTest extends RecordProperties {
    */
   pumpedVolume?: string;
   /**
-   * Look at every joint, at or below test pressure.
+   * Look at every joint, at the maximum allowable pressure or above, up to the test pressure.
    */
   visualExamination?: {
     /**
@@ -4489,7 +4489,11 @@ export interface WeldLog extends RecordProperties {
      */
     batches?: string[];
     /**
-     * Thickness deposited by these runs.
+     * Side of the joint, of a weld made from both sides where each side is told apart.
+     */
+    side?: "first" | "second";
+    /**
+     * Thickness deposited by these runs, without excess of the cap.
      */
     depositedThickness?: string;
     /**

@@ -72,6 +72,8 @@ export interface Acceptance extends Claim {
   readonly needs?: string;
   /** Asked only where this comparison holds: a school of design that the profile leaves out is shown, and judges nothing. */
   readonly when?: Comparison;
+  /** Symbols a finding shows beside both sides: what the sides were made of. */
+  readonly shows?: readonly string[];
 }
 
 /** A value of the maker's sheet that is compared with ours. */

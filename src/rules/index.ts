@@ -31,6 +31,8 @@ import { postsHeld, stepSignatories } from "./people.ts";
 import { gaugeRange, gaugeRedMark } from "./pressure-gauge.ts";
 import { controllerPressure, limiterPressure } from "./pressure-settings.ts";
 import { testGauges } from "./test-gauges.ts";
+import { depositedFits, depositedStated } from "./deposited-thickness.ts";
+import { examinationPressure, mediumOfTest } from "./pressure-test-judged.ts";
 import { recordedHold, testAfterWork, testBeforeCoating, testWitnessed } from "./pressure-test.ts";
 import { registerFits } from "./register.ts";
 import { rejectionRepaired, repairCycle, repairRetested } from "./repairs.ts";
@@ -149,6 +151,10 @@ export const rules: readonly Rule[] = [
   testBeforeCoating,
   testWitnessed,
   recordedHold,
+  examinationPressure,
+  depositedFits,
+  depositedStated,
+  mediumOfTest,
   valveSetPressure,
   valvePlate,
   valveArea,

@@ -42,7 +42,10 @@ type Welder = Thing<typeof welder>;
 type Joint = Thing<typeof joint>;
 type Weld = Omit<WeldMade, "position">;
 
-/** What a welder had to be able to do at a joint, but for the position. A fillet weld is known by its layers. */
+/**
+ * What a welder had to be able to do at a joint, but for the position. A fillet weld is known by its layers. Where nobody
+ * recorded what he deposited, he deposited no more than the joint takes.
+ */
 export function weldAt(
   at: Joint,
   process: string,
@@ -58,13 +61,15 @@ export function weldAt(
     weldType: fillet ? "fillet" : "butt",
     diameter: at.diameter,
     thicknesses: fillet ? at.thicknesses : own === undefined ? thinnest : [own],
+    asStated: !fillet && deposited === undefined,
     // Runs laid on other runs have metal behind them, which every test covers.
     detail: over && !fillet ? undefined : at.detail,
     fillerGroups: fillers,
   };
 }
 
-const sized = ({ thicknesses }: Weld) => thicknesses.map((one) => one.text).join(" and ");
+const sized = ({ thicknesses, asStated }: Weld) =>
+  `${thicknesses.map((one) => one.text).join(" and ")}${asStated === true ? " as stated" : ""}`;
 
 interface Fault {
   readonly name: string;
@@ -112,13 +117,13 @@ type WelderObjection = Pick<Objection<typeof months>, "name" | "message" | "why"
 
 export function* objectionsTo(
   welders: readonly Welder[],
-  weld: Weld,
+  weldOf: (who: Welder) => Weld,
   positions: readonly string[],
   day: DateValue,
   periods: Periods,
 ): Generator<WelderObjection> {
   for (const who of welders) {
-    const fault = faultOf(who, weld, positions, day, periods);
+    const fault = faultOf(who, weldOf(who), positions, day, periods);
     if (fault !== undefined) yield { ...fault, on: who };
   }
 }

@@ -1,12 +1,14 @@
 import { fromMemory } from "../model/basis.ts";
 import { anyOf, date, list, optional, quantity, text, thing } from "../model/input.ts";
 import { rule } from "../model/rule.ts";
+import { depositedBy, runOfLog } from "./deposited.ts";
 import { joint, months, objectionsTo, weldAt, welder } from "./welder-fault.ts";
 import { periodsOf } from "./welder-validity.ts";
 
 export const welderQualified = rule({
   id: "welder-qualified",
-  title: "A weld is made by a welder qualified for it on that day",
+  title:
+    "A weld is made by a welder qualified for it on that day: by what all his runs of the process deposited on that side; where they do not state it, by the joint's thickness as stated, for the upper end of his range only",
   basis: fromMemory("EN ISO 9606-1", "2017", "ranges of qualification and period of validity; operators: EN ISO 14732"),
   kind: "weld-log#runs",
   severity: "nonconformity",
@@ -17,7 +19,8 @@ export const welderQualified = rule({
     process: text("process"),
     layer: text("layer"),
     position: optional(text("position")),
-    deposited: optional(quantity("depositedThickness", "mm")),
+    side: optional(text("side")),
+    runs: list(thing("record.runs[]", runOfLog)),
     fillers: anyOf(list(text("batches[].fillerGroup"))),
     welders: list(thing("welders[]", welder)),
     joint: thing("record.joint", joint),
@@ -27,7 +30,8 @@ export const welderQualified = rule({
     process,
     layer,
     position,
-    deposited,
+    side,
+    runs,
     fillers,
     welders,
     joint: at,
@@ -35,11 +39,12 @@ export const welderQualified = rule({
     revalidationMonths,
     retestMonths,
   }) {
-    const weld = weldAt(at, process, deposited, layer === "fill" || layer === "cap", fillers);
+    const over = layer === "fill" || layer === "cap";
+    const weldOf = (welder: string) => weldAt(at, process, depositedBy(runs, welder, process, side), over, fillers);
     const periods = periodsOf({ confirmationMonths, revalidationMonths, retestMonths });
     for (const objection of objectionsTo(
       welders,
-      weld,
+      (who) => weldOf(who.$.id),
       position === undefined ? at.positions : [position],
       day,
       periods,
@@ -86,6 +91,48 @@ export const welderQualified = rule({
       given: run({ deposited: "40 mm" }, { thickness: "12.0 mm" }),
       objections: [],
     },
+    {
+      name: "root and cap each under 3 mm, together 5.6 mm",
+      given: { ...run({}), runs: laid(["root", "3.0 mm"], ["cap", "2.6 mm"]) },
+      objections: [],
+    },
+    {
+      name: "three layers, each within the range and together beyond it",
+      given: { ...run({}), runs: laid(["root", "5.0 mm"], ["fill", "6.0 mm"], ["cap", "6.0 mm"]) },
+      objections: ["welder W07 holds no qualification for process 135, butt weld, 17.0 mm, position PA"],
+    },
+    {
+      name: "together below the range",
+      given: { ...run({}), runs: laid(["root", "1.5 mm"], ["cap", "1.4 mm"]) },
+      objections: ["welder W07 holds no qualification for process 135, butt weld, 2.9 mm, position PA"],
+    },
+    {
+      name: "what another welder, another process and the other side deposited is not his",
+      given: {
+        ...run({}),
+        runs: [
+          ...laid(["root", "8.0 mm"]),
+          { layer: "fill", process: "135", welders: ["W03"], deposited: "9.0 mm" },
+          { layer: "cap", process: "141", welders: ["W07"], deposited: "9.0 mm" },
+          { layer: "cap", process: "135", side: "second", welders: ["W07"], deposited: "9.0 mm" },
+        ],
+      },
+      objections: [],
+    },
+    {
+      name: "nothing stated: the joint's 8 mm count for the upper end",
+      given: { ...run({}, { thickness: "3.9 mm" }), runs: laid(["root", undefined]) },
+      objections: ["welder W07 holds no qualification for process 135, butt weld, 8.0 mm as stated, position PA"],
+    },
+    {
+      name: "nothing stated in a joint of 2 mm: no lower end can be judged",
+      given: {
+        ...run({}),
+        runs: laid(["root", undefined]),
+        joint: { $: "L1", detail: "bs", positions: ["PA"], thicknesses: ["2.0 mm", "2.0 mm"] },
+      },
+      objections: [],
+    },
     { name: "the sister process", given: run({ process: "138" }), objections: [] },
     {
       name: "another process",
@@ -125,7 +172,7 @@ export const repairWelderQualified = rule({
     // How far the excavation goes decides the thickness; whether it breaks through is not recorded, so the detail counts.
     const weld = weldAt(at, process, depth, false, fillers);
     const periods = periodsOf({ confirmationMonths, revalidationMonths, retestMonths });
-    for (const objection of objectionsTo(welders, weld, at.positions, day, periods))
+    for (const objection of objectionsTo(welders, () => weld, at.positions, day, periods))
       yield { ...objection, at: "day", related: [{ at: "welders", message: `repair of joint ${at.$.id}` }] };
   },
   examples: [
@@ -152,8 +199,18 @@ function run(
     ...repair(changes, certificate),
     layer: "root",
     position: changes["position"] ?? "PA",
-    deposited: changes["deposited"] ?? "8.0 mm",
+    runs: laid(["root", changes["deposited"] ?? "8.0 mm"], changes["process"] ?? "135"),
   };
+}
+
+/** Runs of welder W07, each with its layer and what it deposited. */
+function laid(...runs: readonly (string | readonly [layer: string, deposited: string | undefined])[]) {
+  const process = runs.find((one) => typeof one === "string") ?? "135";
+  return runs.flatMap((one) => {
+    if (typeof one === "string") return [];
+    const [layer, deposited] = one;
+    return { layer, process, welders: ["W07"], ...(deposited !== undefined && { deposited }) };
+  });
 }
 
 function repair(

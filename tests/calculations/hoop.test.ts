@@ -1,6 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { hoopOfFurnace, hoopSecondMoment, meanSpan } from "../../src/calculations/functions/hoop.ts";
+import {
+  hoopSecondMoment,
+  leastSpan,
+  meanOfSpans,
+  neighbourOfFurnace,
+  sectionAtHoop,
+} from "../../src/calculations/functions/hoop.ts";
 import { linesOf, rows, valueOf } from "./rows.ts";
 
 type Point = readonly [x: number, z: number];
@@ -115,21 +121,48 @@ describe("second moment of area of a hoop", () => {
   });
 });
 
-describe("mean length between supports", () => {
-  const hoops = (...counts: readonly number[]) =>
+describe("length between supports of a furnace section", () => {
+  const joined = (...parts: readonly (readonly [string, string, string])[]) =>
     rows(
-      hoopOfFurnace,
-      counts.map((count) => ({ quantity: String(count) })),
+      neighbourOfFurnace,
+      parts.map(([$, role, size]) => ({
+        $,
+        role,
+        ...(role === "furnace-hoop" ? { width: size } : { thickness: size }),
+      })),
     );
 
-  it("is the furnace by one more than its hoops", () => {
-    expect(valueOf(meanSpan, [], 3000)).toBe(3000);
-    expect(valueOf(meanSpan, hoops(2), 4100)).toBeCloseTo(4100 / 3, 9);
-    expect(valueOf(meanSpan, hoops(1, 1), 4100)).toBeCloseTo(4100 / 3, 9);
-    expect(linesOf(meanSpan, hoops(1), 3100)).toEqual(["hoops recorded: 1; lengths: 2"]);
+  it("is its own with half of each hoop, less what may lie in a plate", () => {
+    expect(valueOf(leastSpan, [], 3000)).toBe(3000);
+    expect(valueOf(leastSpan, joined(["P05", "furnace", "16 mm"], ["P07", "furnace-hoop", "200 mm"]), 1450)).toBe(1550);
+    const ends = joined(["P03", "tube-plate", "20 mm"], ["P07", "furnace-hoop", "200 mm"]);
+    expect(valueOf(leastSpan, ends, 1480)).toBe(1540);
+    expect(linesOf(leastSpan, ends, 1480)).toEqual(["hoops joined to it: P07; plates: P03"]);
   });
 
-  it("is refused of a furnace without length", () => {
-    expect(valueOf(meanSpan, [], 0)).toBe("a furnace of 0 mm cannot be parted by its hoops");
+  it("counts a part once, however many seams tie it", () => {
+    const twice = joined(["P07", "furnace-hoop", "200 mm"], ["P07", "furnace-hoop", "200 mm"]);
+    expect(valueOf(leastSpan, twice, 1000)).toBe(1100);
+  });
+
+  it("is refused where a size is no more than a bound", () => {
+    expect(valueOf(leastSpan, joined(["P07", "furnace-hoop", ">200 mm"]), 1000)).toMatch(/is a bound, not a value$/);
+  });
+});
+
+describe("length that a hoop supports", () => {
+  const at = (...spans: readonly (readonly [string, string])[]) =>
+    rows(sectionAtHoop, [
+      { $: "P07", role: "furnace-hoop" },
+      ...spans.map(([$, span]) => ({ $, role: "furnace", span })),
+    ]);
+
+  it("is the mean of the sections beside it, each once", () => {
+    expect(valueOf(meanOfSpans, at(["P05", "1500 mm"], ["P06", "1600 mm"], ["P05", "1500 mm"]))).toBe(1550);
+    expect(linesOf(meanOfSpans, at(["P05", "1500 mm"]))).toEqual(["P05: 1500 mm"]);
+  });
+
+  it("is refused where no section is tied to it", () => {
+    expect(valueOf(meanOfSpans, at())).toMatch(/^no joint ties the hoop to a section of furnace/);
   });
 });

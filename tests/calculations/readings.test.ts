@@ -1,14 +1,7 @@
 import { describe, expect, it } from "vitest";
-import {
-  coldestWater,
-  greatestDifference,
-  highestReading,
-  holdMinutes,
-  pressureChange,
-  reading,
-  waterChange,
-  waterMean,
-} from "../../src/calculations/functions/readings.ts";
+import { holdMinutes, reading } from "../../src/calculations/functions/hold.ts";
+import { pressureChange, waterChange, waterMean } from "../../src/calculations/functions/hold-changes.ts";
+import { coldestWater, greatestDifference, highestReading } from "../../src/calculations/functions/readings.ts";
 import { linesOf, rows, valueOf } from "./rows.ts";
 
 /** Readings as "10:00 20.1 20.2 15": time, gauge A, gauge B, water. */
@@ -22,6 +15,9 @@ const log = (...lines: readonly string[]) =>
         gaugeA: `${a} bar`,
         gaugeB: `${b} bar`,
         waterTemperature: `${water} °C`,
+        isolated: "2026-04-14",
+        from: "2026-04-14",
+        to: "2026-04-15",
       };
     }),
   );
@@ -55,7 +51,7 @@ describe("hold", () => {
     );
     expect(valueOf(holdMinutes, two, 20.1, 0, 0, 5)).toBe(4);
     expect(linesOf(holdMinutes, two, 20.1, 0, 0, 5)[0]).toBe(
-      "2026-04-14T10:06+02:00 to 2026-04-14T10:10+02:00: 2 of 5 readings, each at least 20.1 bar at the top on both gauges",
+      "2026-04-14T10:06+02:00 to 2026-04-14T10:10+02:00: 2 of 5 readings of the hold, each at least 20.1 bar at the top on both gauges",
     );
   });
 
@@ -109,7 +105,7 @@ describe("changes during the hold", () => {
   it("are refused where nothing held", () => {
     for (const named of [pressureChange, waterChange, waterMean])
       expect(valueOf(named, falling, 20.4, 0, 0, 5)).toBe(
-        "no two readings in a row show 20.4 bar at the top on both gauges within 5 min",
+        "no two readings in a row show 20.4 bar at the top on both gauges within 5 min; the report states the hold from 2026-04-14 to 2026-04-15, the pump shut off at 2026-04-14",
       );
     expect(valueOf(pressureChange, [], 20.1, 0, 0, 5)).toBe("there are 0 readings; a hold needs at least two");
   });

@@ -51,7 +51,7 @@ const shell = (id: string, part: string): CalculationSheet =>
     calculation: "cylindrical-shell",
     subject: `part:${part}`,
     inputs: { p: "1.1 MPa", Di: "1184 mm", f: "168.66 MPa", z: "0.85", c: "1.0 mm", δ: "0.3 mm", en: "8.0 mm" },
-    results: { e: "4.56 mm", ereq: "5.86 mm", ea: "6.70 mm", pmax: "1.613 MPa" },
+    results: { e: "4.57 mm", ereq: "5.87 mm", ea: "6.70 mm", pmax: "1.610 MPa" },
     adopted: "8.0 mm",
     basis: "EN 13445-3, cylindrical shell under internal pressure",
   });
@@ -75,7 +75,7 @@ const end = (id: string, part: string): CalculationSheet =>
       en: "8.0 mm",
       ed: "7.0 mm",
     },
-    results: { es: "3.14 mm", ey: "4.47 mm", eb: "4.02 mm", e: "4.47 mm", ereq: "6.47 mm", ea: "6.00 mm" },
+    results: { es: "3.14 mm", ey: "4.48 mm", eb: "4.03 mm", e: "4.48 mm", ereq: "6.48 mm", ea: "6.00 mm" },
     adopted: "8.0 mm",
     basis: "EN 13445-3, torispherical ends under internal pressure",
   });
@@ -168,8 +168,11 @@ export const calculationSheets: readonly CalculationSheet[] = [
       cA: "1.0 %",
       cB: "1.0 %",
       tmin: "30 min",
+      medium: "water",
+      F0A: "0 bar",
+      F0B: "0 bar",
     },
-    results: { hB: "0.118 bar", pn: "15.8 bar", th: "38 min", Δc: "0.50 bar", Tc: "14.5 °C" },
+    results: { hB: "0.118 bar", pn: "15.8 bar", th: "35 min", Δc: "0.50 bar", Tc: "14.5 °C" },
     basis: "procedure TB-QP-09, hydrostatic test",
   }),
 ];

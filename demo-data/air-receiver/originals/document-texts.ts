@@ -18,7 +18,7 @@ export const documentTexts: Readonly<Record<string, readonly TextPart[]>> = {
           [
             "Rupture of the shell",
             "wall too thin, brittle steel",
-            "calculation, P265GH tested at −20 °C, wall 8 mm against 5.86 mm",
+            "calculation, P265GH tested at −20 °C, wall 8 mm against 5.87 mm",
             "CAL-05 to CAL-08, CRT-001 to 003",
           ],
           [

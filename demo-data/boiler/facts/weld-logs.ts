@@ -52,6 +52,12 @@ function moments(welding: Welding, layers: readonly Layer[]): readonly Moment[] 
   });
 }
 
+/** What each layer fills of a joint, in mm: a root and a cap of 4, and the rest between. */
+function depositOf({ depositedThickness = "" }: Joint, layer: Layer): string {
+  const size = Number.parseFloat(depositedThickness);
+  return `${(layer === "fill" ? size - 8 : 4).toFixed(1)} mm`;
+}
+
 /** One layer as it was logged; the heat input follows from the rounded readings beside it. */
 function runOf(joint: Joint, welding: Welding, layer: Window, { start, finished }: Moment): Run {
   const share = (reading: string) => spread(`${joint.id} ${layer.layer} ${reading}`, 0.3, 0.7);
@@ -70,6 +76,7 @@ function runOf(joint: Joint, welding: Welding, layer: Window, { start, finished 
     date: start,
     ...(finished !== undefined && { finished }),
     batches: batchesOf(layer.process, start.slice(0, 10)),
+    ...(welding.welders.length > 1 && { depositedThickness: depositOf(joint, layer.layer) }),
     preheat: `${preheat} °C`,
     ...(layer.layer !== "root" && layer.layer !== "full" && { interpass: `${interpass} °C` }),
     current: `${current} A`,

@@ -43,6 +43,11 @@ export function quantityIn(row: Row, name: string): Measure {
   return value;
 }
 
+/** As `quantityIn`, of an optional input: undefined where the row states none. */
+export function quantityOf(row: Row, name: string): Measure | undefined {
+  return row[name] === undefined ? undefined : quantityIn(row, name);
+}
+
 /** A text of a row. Throws when the definition declared none of that name. */
 export function textIn(row: Row, name: string): string {
   const value = row[name];

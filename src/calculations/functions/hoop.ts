@@ -1,26 +1,73 @@
 import { derivedFrom, ownChoice } from "../../model/basis.ts";
 import type { ListFunction } from "../../model/calculation.ts";
-import { quantity } from "../../model/input.ts";
-import { numbers, quantityIn, rowsThenNumbers } from "./arguments.ts";
+import { optional, quantity, text } from "../../model/input.ts";
+import { numbers, quantityOf, rowsThenNumbers, textIn, type Row } from "./arguments.ts";
 
-/** What a hoop gives to the furnace it stiffens: how many there are. */
-export const hoopOfFurnace = { quantity: quantity("record.quantity", "1") } as const;
+/** What a part that is welded to a furnace section gives to the length between supports. */
+export const neighbourOfFurnace = {
+  role: text("role"),
+  thickness: optional(quantity("nominalThickness", "mm")),
+  width: optional(quantity("hoop.width", "mm")),
+} as const;
 
-/** Named function `meanSpan(hoops, l)` in mm: the length of the furnace shared by the lengths its hoops part it into. */
-export const meanSpan: ListFunction = {
-  name: "meanSpan",
-  means: "length of the furnace by the number of lengths its hoops part it into",
-  basis: derivedFrom("n hoops part a furnace into n + 1 lengths"),
+const plates: readonly string[] = ["tube-plate", "flat-plate"];
+/** How far a furnace may reach into and through a plate: its thickness, and a lip of as much again. */
+const throughPlate = 2;
+
+/**
+ * Named function `leastSpan(neighbours, l)` in mm: the least length between effective supports that a section of plain
+ * furnace of length `l` can have, by what is welded to it: half of each hoop belongs to it, and what of the section lies in
+ * and beyond a plate does not.
+ */
+export const leastSpan: ListFunction = {
+  name: "leastSpan",
+  means:
+    "least length between supports of a section: its own, half the width of each hoop joined to it, less twice the thickness of each plate it passes through",
+  basis: derivedFrom(
+    "a section is supported at the middle of a hoop and at the face of a plate; a furnace passes at most through a plate and a lip of its thickness",
+  ),
   parameters: [
-    { name: "hoops", unit: "rows" },
+    { name: "neighbours", unit: "rows" },
     { name: "l", unit: "mm" },
   ],
   unit: "mm",
-  compute: rowsThenNumbers((hoops, [l = Number.NaN]) => {
-    const parts = 1 + hoops.reduce((sum, row) => sum + quantityIn(row, "quantity").low, 0);
-    return l > 0 && Number.isFinite(parts)
-      ? { value: l / parts, lines: [`hoops recorded: ${parts - 1}; lengths: ${parts}`], at: hoops }
-      : { refused: `a furnace of ${printed(l)} mm cannot be parted by its hoops` };
+  compute: rowsThenNumbers((rows, [l = Number.NaN]) => {
+    // Two seams of one part are one neighbour.
+    const joined = [...new Map(rows.map((row) => [row.$.address, row])).values()];
+    const hoops = joined.filter((row) => textIn(row, "role") === "furnace-hoop");
+    const ends = joined.filter((row) => plates.includes(textIn(row, "role")));
+    const sum = (list: readonly Row[], name: string) =>
+      list.reduce((total, row) => total + (quantityOf(row, name)?.high ?? 0), 0);
+    const value = l + sum(hoops, "width") / 2 - throughPlate * sum(ends, "thickness");
+    const named = (list: readonly Row[]) => list.map((row) => row.$.id).join(", ") || "none";
+    return Number.isFinite(value)
+      ? { value: Math.max(0, value), lines: [`hoops joined to it: ${named(hoops)}; plates: ${named(ends)}`] }
+      : { refused: "the length of a section or of what is joined to it is a bound, not a value" };
+  }),
+};
+
+/** What a furnace section gives to the hoop that is welded to it. */
+export const sectionAtHoop = {
+  role: text("role"),
+  span: optional(quantity("unsupportedLength", "mm")),
+} as const;
+
+/** Named function `meanOfSpans(parts)` in mm: the mean of the lengths between supports of the furnace sections at a hoop. */
+export const meanOfSpans: ListFunction = {
+  name: "meanOfSpans",
+  means: "mean of the lengths between supports of the furnace sections that are welded to the hoop",
+  basis: derivedFrom("a hoop carries half of the length on each side of it"),
+  parameters: [{ name: "parts", unit: "rows" }],
+  unit: "mm",
+  compute: rowsThenNumbers((rows) => {
+    const sections = [...new Map(rows.map((row) => [row.$.address, row])).values()].filter(
+      (row) => textIn(row, "role") === "furnace",
+    );
+    const spans = sections.flatMap((row) => quantityOf(row, "span")?.high ?? []);
+    const value = spans.reduce((sum, one) => sum + one, 0) / spans.length;
+    return Number.isFinite(value)
+      ? { value, lines: sections.map((row) => `${row.$.id}: ${quantityOf(row, "span")?.text ?? "no length"}`) }
+      : { refused: "no joint ties the hoop to a section of furnace with a stated length between supports" };
   }),
 };
 

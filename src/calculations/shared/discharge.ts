@@ -141,22 +141,51 @@ export const coefficientLimits: readonly Limit[] = [
   },
 ];
 
+const certificateRounds = ownChoice("a certified figure rounded within the tolerance is not an error");
+
+/**
+ * Steps of the least and the greatest capacity a certificate may state for these data: each the given figure with the
+ * tolerance. Where two methods differ, what lies between them is right by one of them.
+ */
+export const allowedCapacity = (least: string, greatest: string): readonly CalculationStep[] => [
+  {
+    symbol: "Qlo",
+    unit: "kg/h",
+    means: "least capacity that fits these data: recomputed, less the tolerance",
+    formula: `${least}*(1 - tol)`,
+    display: "Q_low",
+    round: { decimals: 1, direction: "up" },
+    basis: certificateRounds,
+  },
+  {
+    symbol: "Qhi",
+    unit: "kg/h",
+    means: "greatest capacity that fits these data: recomputed, with the tolerance",
+    formula: `${greatest}*(1 + tol)`,
+    display: "Q_high",
+    round: { decimals: 1, direction: "down" },
+    basis: certificateRounds,
+  },
+];
+
 /** The certified capacity against the recomputed one, and the pressure at full discharge. */
 export const capacityAccepted: readonly Acceptance[] = [
   {
     left: "Qc",
     relation: "<=",
-    right: "Qm*(1 + tol)",
-    means: "the certified capacity is not above the recomputed one",
+    right: "Qhi",
+    means: "the certified capacity is at most the recomputed one with its tolerance",
     accuses: "Qc",
-    basis: ownChoice("a certified figure rounded within 2 % is not an error"),
+    shows: ["Qm", "tol"],
+    basis: certificateRounds,
   },
   {
     left: "Qc",
     relation: ">=",
-    right: "Qm*(1 - tol)",
-    means: "the certified capacity belongs to these data: it is not far below the recomputed one",
+    right: "Qlo",
+    means: "the certified capacity is at least the recomputed one less its tolerance",
     accuses: "Qc",
+    shows: ["Qm", "tol"],
     basis: ownChoice("a certified figure far from its own data was copied wrongly, or belongs to another valve"),
   },
   {

@@ -45,7 +45,7 @@ export const owedOfBoilers: readonly OwedGroup[] = [
     when: [bearing, { path: "role", equals: "reversal-chamber" }],
     due: "design-approved",
     owner: "design",
-    needs: outside,
+    needs: [...outside, ["length", "length"]],
   },
   {
     name: "access-tube",
@@ -53,7 +53,7 @@ export const owedOfBoilers: readonly OwedGroup[] = [
     when: [bearing, { path: "role", equals: "access-tube" }],
     due: "design-approved",
     owner: "design",
-    needs: [...outside, ["heating", "kind of heating"]],
+    needs: [...outside, ["length", "length"], ["heating", "kind of heating"]],
   },
   {
     name: "smoke-tube",
@@ -61,7 +61,7 @@ export const owedOfBoilers: readonly OwedGroup[] = [
     when: [bearing, { path: "role", equals: ["tube", "stay-tube"] }],
     due: "design-approved",
     owner: "design",
-    needs: wall,
+    needs: [...wall, ["length", "length"]],
   },
   {
     name: "tube-field",

@@ -1,4 +1,5 @@
 import { thicknessReading } from "../functions/parts.ts";
+import { derivedFrom } from "../../model/basis.ts";
 import type { Acceptance, CalculationInput, CalculationStep } from "../../model/calculation.ts";
 
 const up = { decimals: 2, direction: "up" } as const;
@@ -24,6 +25,17 @@ export interface Wall {
   /** em >= emin, where it was measured. */
   readonly measuredEnough: Acceptance;
 }
+
+/** Di + 2c: metal lost inside makes the bore larger, and the pressure then acts on the larger one. */
+export const corrodedBore: CalculationStep = {
+  symbol: "Dc",
+  unit: "mm",
+  means: "inside diameter when the corrosion allowance is used up",
+  formula: "Di + 2*c",
+  display: "D_c",
+  round: { decimals: 2, direction: "up" },
+  basis: derivedFrom("corrosion from inside takes its allowance off the wall all round"),
+};
 
 /** A wall by the word its pages use for it: the thickness of a plate, the wall of a tube. */
 export const wallOf = (word: "thickness" | "wall"): Wall => ({
