@@ -2,12 +2,13 @@ import type { AnswerSource } from "../../model/answer.ts";
 import type { Block, Row } from "../blocks.ts";
 import type { Context } from "./context.ts";
 import { figure } from "./numbers.ts";
+import type { Numbering } from "./record-blocks.ts";
 import { plainTable, wordsCell, type Heads } from "./plain-table.ts";
 
 const heads: Heads = { Asked: 3, Of: 4, "Printed#": 1, "Ours#": 1, Unit: 0.8, "Difference#": 1, "Why they differ": 3 };
 
 /** What others printed beside what this tool gives, source by source. Nothing is decided here: a test holds the bands. */
-export function answersBlocks(context: Context, number: string, sources: readonly AnswerSource[]): readonly Block[] {
+export function answersBlocks(context: Context, next: Numbering, sources: readonly AnswerSource[]): readonly Block[] {
   if (sources.length === 0) return [];
   const reached = new Set(sources.flatMap(({ answers }) => answers.flatMap(({ reaches }) => reaches)));
   const { calculations } = context.judged.definitions;
@@ -20,9 +21,9 @@ export function answersBlocks(context: Context, number: string, sources: readonl
         `${held.length} of ${calculations.length} calculations are held against at least one answer of this table; the others against the worked examples above alone. A difference that the printed digits do not explain has its reason beside it.`,
       ],
     },
-    ...sources.map(({ source, class: sort, answers }, index) =>
+    ...sources.map(({ source, class: sort, answers }) =>
       plainTable(
-        `${number}.${index + 1}`,
+        next(),
         `${source} (${sort})`,
         heads,
         answers.map((one): Row => {

@@ -5,6 +5,7 @@ import type { Page } from "../publication.ts";
 import { plain, type Context } from "./context.ts";
 import { answersBlocks } from "./answers-table.ts";
 import { plainTable, wordsCell } from "./plain-table.ts";
+import { numbering } from "./record-blocks.ts";
 
 /** Which tool, definitions, profile and tables judged the book. */
 export function judgedWithPage(
@@ -46,6 +47,7 @@ export function judgedWithPage(
       ],
     })),
   );
+  const next = numbering(number);
   const bases = [...definitions.rules, ...definitions.facts, ...definitions.calculations].map(({ basis }) => basis);
   const weak = bases.filter((basis) => !isVerified(basis)).length;
   return {
@@ -65,14 +67,14 @@ export function judgedWithPage(
       },
       { type: "heading", level: 2, text: "Parameters" },
       plainTable(
-        `${number}.1`,
+        next(),
         `Parameters in force, profile ${profile}`,
         { Parameter: 5, Value: 1, From: 1.4, Basis: 4 },
         parameterRows,
       ),
       { type: "heading", level: 2, text: "Tables" },
       plainTable(
-        `${number}.2`,
+        next(),
         "Tables of standards",
         { Table: 2, Title: 4, "Rows#": 0.7, "Basis of its rows": 4 },
         definitions.tables.map((table): Row => ({
@@ -85,20 +87,15 @@ export function judgedWithPage(
         })),
       ),
       { type: "heading", level: 2, text: "Definitions" },
-      plainTable(
-        `${number}.3`,
-        "Rules, facts and calculations",
-        { Name: 2.4, Sort: 1, Title: 4, Basis: 4 },
-        definitionRows,
-      ),
+      plainTable(next(), "Rules, facts and calculations", { Name: 2.4, Sort: 1, Title: 4, Basis: 4 }, definitionRows),
       { type: "heading", level: 2, text: "How the calculations are verified" },
       plainTable(
-        `${number}.4`,
+        next(),
         "Worked examples each calculation reproduces",
         { Calculation: 2, Class: 1.2, Source: 4, Expected: 3, "Within#": 1 },
         examples,
       ),
-      ...answersBlocks(context, `${number}.5`, answers),
+      ...answersBlocks(context, next, answers),
     ],
   };
 }
