@@ -1,4 +1,4 @@
-import type { OriginalsReview } from "../load/originals-add.ts";
+import { addOriginals, reviewOriginals, type OriginalsReview } from "../load/originals-add.ts";
 import { plain } from "../report/plain.ts";
 import { counted } from "../report/words.ts";
 import { bookFolder, readOrSay } from "./books.ts";
@@ -21,10 +21,7 @@ export const originals: Command = {
     const dir = await bookFolder(given.arguments[0], effects);
     const read = readOrSay(dir, effects);
     if (read === undefined) return 2;
-    effects.progress("counting pages");
-    // Loaded only here: counting pages takes the PDF library.
-    const { addOriginals, reviewOriginals } = await import("../load/originals-add.ts");
-    const review = await reviewOriginals(read);
+      const review = reviewOriginals(read);
     const adds = given.options.has("add") && review.unrecorded.length > 0;
     const added = adds ? await addOriginals(dir, review.unrecorded) : null;
     if (given.options.get("format") === "json")

@@ -19,7 +19,7 @@ import { newLedger } from "./ledger.ts";
 import { answerable } from "./lift.ts";
 import { calendarOf, checkListed, checkPassedOver } from "./milestones.ts";
 import { noteOrphans, openKinds } from "./orphans.ts";
-import { originalsSound } from "./originals.ts";
+import { originalsShown, originalsSound } from "./originals.ts";
 import { planOf } from "./plan.ts";
 import { parametersOf } from "./profile.ts";
 import { applyRequirement, registerInForce } from "./register.ts";
@@ -76,6 +76,7 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
 
   stage(court, () => {
     addUnlessDoubted(court, [...queries, ...less]);
+    originalsShown(court, loaded.files);
     saySuspects(court, suspects, (kind) => !isException(kind));
   });
   stage(court, () => plan.within.forEach((rule) => applyRule(court, rule, true)));

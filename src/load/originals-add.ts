@@ -1,8 +1,8 @@
-import { mkdir, readdir, readFile, rm, writeFile } from "node:fs/promises";
+import { mkdir, readdir, rm, writeFile } from "node:fs/promises";
 import { join } from "node:path";
+import { startNatures } from "../foreign/natures.ts";
 import type { LoadedBook } from "../model/book.ts";
 import { byCodePoint } from "../model/order.ts";
-import { natureOf } from "./page-count.ts";
 
 /** A record for a file that no record names yet. */
 export interface NewOriginal {
@@ -31,7 +31,7 @@ export interface OriginalsReview {
 }
 
 /** Compares the originals of a book with the records that name them. Reads files; writes none. */
-export async function reviewOriginals(loaded: Pick<LoadedBook, "dir" | "records" | "files">): Promise<OriginalsReview> {
+export function reviewOriginals(loaded: Pick<LoadedBook, "dir" | "records" | "files">): OriginalsReview {
   const files = new Map(loaded.files.filter(({ role }) => role === "original").map((file) => [file.path, file.sha256]));
   const named = new Set<string>();
   const ids = new Set<string>();
@@ -51,13 +51,14 @@ export async function reviewOriginals(loaded: Pick<LoadedBook, "dir" | "records"
   }
   const unrecorded: NewOriginal[] = [];
   const problems: { path: string; problem: string }[] = [];
-  for (const [path, sha256] of [...files].sort(([a], [b]) => byCodePoint(a, b))) {
-    if (named.has(path)) continue;
-    const { mediaType, pages, problem } = await natureOf(path, await readFile(join(loaded.dir, path)));
-    if (problem !== undefined) problems.push({ path, problem });
+  const fresh = [...files].filter(([path]) => !named.has(path)).sort(([a], [b]) => byCodePoint(a, b));
+  const natures = startNatures(fresh.map(([path, sha256]) => ({ path, file: join(loaded.dir, path), sha256 })))();
+  for (const [path, sha256] of fresh) {
+    const { mediaType = "application/octet-stream", pages = null, fault = null } = natures.get(path) ?? {};
+    if (fault !== null) problems.push({ path, problem: `${fault.found}; ${fault.hint}` });
     const id = idFor(path, ids);
     ids.add(id);
-    unrecorded.push({ id, path, sha256, mediaType, ...(pages !== undefined && { pages }) });
+    unrecorded.push({ id, path, sha256, mediaType, ...(pages !== null && { pages }) });
   }
   return { unrecorded, problems, changed, missing, sound };
 }
