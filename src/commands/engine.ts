@@ -26,7 +26,8 @@ export const engine: Engine = {
     try {
       return await publishBook(judged);
     } catch (error) {
-      if (error instanceof ChangedWhileBuilding || error instanceof ForeignWorkEnded) throw new UsageError(error.message);
+      if (error instanceof ChangedWhileBuilding || error instanceof ForeignWorkEnded)
+        throw new UsageError(error.message);
       throw error;
     }
   },

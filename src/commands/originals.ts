@@ -21,7 +21,7 @@ export const originals: Command = {
     const dir = await bookFolder(given.arguments[0], effects);
     const read = readOrSay(dir, effects);
     if (read === undefined) return 2;
-      const review = reviewOriginals(read);
+    const review = reviewOriginals(read);
     const adds = given.options.has("add") && review.unrecorded.length > 0;
     const added = adds ? await addOriginals(dir, review.unrecorded) : null;
     if (given.options.get("format") === "json")

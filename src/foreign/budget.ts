@@ -61,7 +61,8 @@ export function newBudget(limits: Limits = usualLimits): Budget {
     room,
     spend(what) {
       const most = limits[what];
-      if (++used[what] > most) throw beyond(`the file holds more than ${counted(most)} ${what}`, `at most ${counted(most)} ${what}`);
+      if (++used[what] > most)
+        throw beyond(`the file holds more than ${counted(most)} ${what}`, `at most ${counted(most)} ${what}`);
     },
     expanded(bytes) {
       unpacked += bytes;

@@ -10,7 +10,7 @@ export interface Form {
   readonly extension: RegExp;
   /** What its copy in the book is made by; none: it can only be opened beside the book. */
   readonly shows?: "pdf" | "png" | "jpeg";
-  is(file: Buffer): boolean;
+  readonly is: (file: Buffer) => boolean;
 }
 
 const starts = (file: Buffer, ...signs: readonly number[]) => signs.every((sign, at) => file[at] === sign);
@@ -61,7 +61,10 @@ const others: readonly (readonly [means: string, is: (file: Buffer) => boolean])
   ["a script", (file) => startsText(file, "#!")],
   ["a PostScript program", (file) => startsText(file, "%!")],
   ["a drawing in SVG, which can hold scripts", (file) => /<svg[\s>]/i.test(headOf(file))],
-  ["a web page, which can hold scripts", (file) => /^\s*<(?:!doctype html|html|head|body|script|iframe)\b/i.test(headOf(file))],
+  [
+    "a web page, which can hold scripts",
+    (file) => /^\s*<(?:!doctype html|html|head|body|script|iframe)\b/i.test(headOf(file)),
+  ],
   ["a text with markup, which can hold scripts", (file) => /^\s*<[!?a-z]/i.test(headOf(file))],
   ["an Office file of the old form, or one under a password", (file) => starts(file, 0xd0, 0xcf, 0x11, 0xe0)],
   ["an Office file or an archive", (file) => startsText(file, "PK")],
@@ -85,14 +88,16 @@ function isText(file: Buffer): boolean {
   return isUtf8(file) || !/[\u0001-\u0008\u000e-\u001f]/.test(headOf(file));
 }
 
-const accepted = "PDF, PNG or JPEG, which are shown; TIFF, XLSX without macros, CSV or plain text, which can be opened beside the book";
+const accepted =
+  "PDF, PNG or JPEG, which are shown; TIFF, XLSX without macros, CSV or plain text, which can be opened beside the book";
 
 /** The form of a file, by its content and its name together. Throws Refused for any other. */
 export function formOf(path: string, file: Buffer): Form {
   const byName = forms.find(({ extension }) => extension.test(path));
   const byContent = byName?.is(file) === true ? byName : forms.find(({ is }) => is(file));
   if (byContent === undefined) {
-    const what = otherThan(file) ?? (byName === undefined ? "of no form that is known" : `not ${byName.means}, as its name says`);
+    const what =
+      otherThan(file) ?? (byName === undefined ? "of no form that is known" : `not ${byName.means}, as its name says`);
     throw refuse(
       `the file is ${what}`,
       "print it to a PDF and record that, or ask for it in one of these forms; then move this file out of files/",
@@ -109,7 +114,9 @@ export function formOf(path: string, file: Buffer): Form {
 
 function checkWorkbook(file: Buffer): void {
   const names = archiveOf(file)?.names ?? [];
-  const macro = names.find((name) => /vbaproject|macrosheets|activex|\.bin$|\.exe$|\.dll$/i.test(name) && !/printersettings/i.test(name));
+  const macro = names.find(
+    (name) => /vbaproject|macrosheets|activex|\.bin$|\.exe$|\.dll$/i.test(name) && !/printersettings/i.test(name),
+  );
   if (macro !== undefined)
     throw refuse(
       "the workbook holds macros or embedded programs",

@@ -67,7 +67,8 @@ export function plainJpeg(file: Buffer, limits: Limits): PlainJpeg {
     else if (marker === 0xee && body.toString("latin1", 0, 5) === "Adobe" && body.length >= 12) {
       kept.push(Buffer.from([0xff, 0xee, 0, 14]), body.subarray(0, 12));
       inverted = true;
-    } else if (marker === 0xe1 && body.toString("latin1", 0, 6) === "Exif\0\0") orientation = orientationOf(body.subarray(6));
+    } else if (marker === 0xe1 && body.toString("latin1", 0, 6) === "Exif\0\0")
+      orientation = orientationOf(body.subarray(6));
   }
   if (frame === undefined || scans === 0) throw damaged("there is no picture in it");
   kept.push(Buffer.from([0xff, 0xd9]));

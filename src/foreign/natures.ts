@@ -22,7 +22,9 @@ const keyOf = ({ path, sha256 }: OriginalFile) => `${sha256} ${/\.[^./]*$/.exec(
  * had to be ended.
  */
 export function startNatures(originals: readonly OriginalFile[]): () => ReadonlyMap<string, OriginalNature> {
-  const fresh = [...new Map(originals.filter((one) => !known.has(keyOf(one))).map((one) => [keyOf(one), one])).values()];
+  const fresh = [
+    ...new Map(originals.filter((one) => !known.has(keyOf(one))).map((one) => [keyOf(one), one])).values(),
+  ];
   const wait = fresh.length === 0 ? undefined : startWaiter(fresh);
   return () => {
     wait?.().forEach((nature, index) => {

@@ -81,7 +81,10 @@ export function plainPng(file: Buffer, budget: Budget): PlainPng {
   const expected = expectedBytes(width, height, bits, interlace === 1);
   // Four bytes for each point are what decoding takes.
   if (width * height > pixels || Math.max(expected, width * height * 4) > stage * 2)
-    throw beyond(`the picture measures ${width} × ${height} points`, `pictures of at most ${stage / 2 ** 21} million points`);
+    throw beyond(
+      `the picture measures ${width} × ${height} points`,
+      `pictures of at most ${stage / 2 ** 21} million points`,
+    );
   const packed = Buffer.concat(rows);
   const plain = inflated(packed, budget);
   budget.expanded(plain.length);

@@ -9,7 +9,9 @@ import { addFinding, keyOf, locate, type Court } from "./court.ts";
 
 const basis: Basis = published("FIPS 180-4", "2015", "SHA-256");
 
-const formBasis = ownChoice("a book is opened for decades and by strangers: it holds nothing that runs or that few can open");
+const formBasis = ownChoice(
+  "a book is opened for decades and by strangers: it holds nothing that runs or that few can open",
+);
 const shownBasis = ownChoice("an original is evidence as far as a reader can see it");
 
 export const originalRules: readonly BuiltIn[] = [
@@ -54,7 +56,8 @@ export function originalsSound(court: Court, files: readonly BookFile[]): void {
         why: `recorded SHA-256 ${recorded.slice(0, 16)} …, found ${file.sha256.slice(0, 16)} …`,
         hint: "put the original back; if it was replaced on purpose, record the new file under a new id and say why",
       });
-    else if (fault?.sort === "form") say(court, record, "original-form", "/path", `${path}${file.sha256}`, ofForm(path, fault));
+    else if (fault?.sort === "form")
+      say(court, record, "original-form", "/path", `${path}${file.sha256}`, ofForm(path, fault));
     else if (fault?.sort === "damaged" || fault?.sort === "empty")
       say(court, record, "original-sound", "/path", `${path}${file.sha256}`, {
         message: `${path} cannot be shown: ${fault.found}`,

@@ -7,6 +7,7 @@ import type { BookRecord } from "../../src/model/record.ts";
 import { sha256 } from "../../src/publish/issue/index.ts";
 import { judgedBook } from "../report/judged.ts";
 import { contents, freshFolder, put } from "../publish/issue/folders.ts";
+import { greyPng } from "../publish/pdf/awkward.ts";
 import { runOn } from "./fakes.ts";
 
 async function pdf(pages: number): Promise<Uint8Array> {
@@ -15,7 +16,7 @@ async function pdf(pages: number): Promise<Uint8Array> {
   return document.save();
 }
 
-const png = new Uint8Array([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a]);
+const png = greyPng(3, 2);
 
 const original = (id: string, path: string, hash: string): BookRecord => ({
   kind: "original",

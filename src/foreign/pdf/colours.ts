@@ -1,4 +1,15 @@
-import { dict, either, listOf, listSource, plain, plainList, stream, type Copier, type Keys, type Shape } from "./copier.ts";
+import {
+  dict,
+  either,
+  listOf,
+  listSource,
+  plain,
+  plainList,
+  stream,
+  type Copier,
+  type Keys,
+  type Shape,
+} from "./copier.ts";
 import type { Source } from "../copied.ts";
 import { isList, isName, isStream, nameOf, type PdfValue } from "./values.ts";
 

@@ -124,7 +124,8 @@ export function listSource(
 /** A dictionary with these entries and no others. */
 export const dict = (name: string, keys: Keys): Shape => ({
   name,
-  make: (value, copier) => (isDict(value) ? joined([["<<"], entriesSource(value.entries, keys, copier), [">>"]]) : undefined),
+  make: (value, copier) =>
+    isDict(value) ? joined([["<<"], entriesSource(value.entries, keys, copier), [">>"]]) : undefined,
 });
 
 /** A dictionary with names of its own, such as the fonts of a page. */

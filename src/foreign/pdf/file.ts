@@ -1,7 +1,7 @@
 import type { Buffer } from "node:buffer";
 import type { Budget } from "../budget.ts";
 import { damaged, Refused } from "../refused.ts";
-import { unpackAll } from "./filters.ts";
+import { unpackAll, type Resolve } from "./filters.ts";
 import { readIndirect } from "./indirect.ts";
 import { packedNumbers, type Packed } from "./packed.ts";
 import { readValue } from "./parse.ts";
@@ -15,7 +15,7 @@ export interface PdfFile {
   /** Catalogue of the document. */
   readonly root: Entries;
   /** The value itself, or what it refers to; null for what is not there. */
-  resolve(value: PdfValue | undefined): PdfValue;
+  readonly resolve: Resolve;
   /** Dictionary behind a value. */
   dict(value: PdfValue | undefined): Entries | undefined;
   /** What a stream that is no picture holds. */

@@ -16,12 +16,7 @@ export interface Filter {
 export type Resolve = (value: PdfValue | undefined) => PdfValue;
 
 /** Filters that give points of a picture; only a viewer applies them. */
-export const pictureFilters: ReadonlySet<string> = new Set([
-  "CCITTFaxDecode",
-  "DCTDecode",
-  "JBIG2Decode",
-  "JPXDecode",
-]);
+export const pictureFilters: ReadonlySet<string> = new Set(["CCITTFaxDecode", "DCTDecode", "JBIG2Decode", "JPXDecode"]);
 
 const shortNames: ReadonlyMap<string, string> = new Map([
   ["Fl", "FlateDecode"],
@@ -42,7 +37,10 @@ export function filtersOf(stream: PdfStream, resolve: Resolve, budget: Budget): 
   const names = filter === null ? [] : isList(filter) ? filter : [filter];
   const { filters: most } = budget.limits;
   if (names.length > most)
-    throw beyond(`the file packs one of its parts more than ${most} times over`, `at most ${most} filters for one part`);
+    throw beyond(
+      `the file packs one of its parts more than ${most} times over`,
+      `at most ${most} filters for one part`,
+    );
   return names.map((one, index) => {
     const name = nameOf(resolve(one));
     if (name === undefined) throw damaged("a part of it does not say how it is packed");

@@ -49,9 +49,7 @@ const map: Shape = either("character map", (value) =>
 );
 
 const encoding: Shape = either("encoding", (value) =>
-  isDict(value)
-    ? dict("encoding", { Type: oneOf("Encoding"), BaseEncoding: plain, Differences: plainList })
-    : map,
+  isDict(value) ? dict("encoding", { Type: oneOf("Encoding"), BaseEncoding: plain, Differences: plainList }) : map,
 );
 
 const common: Keys = {

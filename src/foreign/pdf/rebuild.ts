@@ -64,12 +64,7 @@ function startsOf(bytes: Buffer, budget: Budget): readonly Start[] {
   return starts;
 }
 
-function lengthAt(
-  bytes: Buffer,
-  places: ReadonlyMap<number, Whereabouts>,
-  length: PdfValue,
-  budget: Budget,
-): PdfValue {
+function lengthAt(bytes: Buffer, places: ReadonlyMap<number, Whereabouts>, length: PdfValue, budget: Budget): PdfValue {
   if (typeof length === "number") return length;
   if (length === null || typeof length !== "object" || !("type" in length) || length.type !== "ref") return null;
   const place = places.get(length.number);

@@ -1,5 +1,17 @@
 import { colourSpace, functionShape, shading } from "./colours.ts";
-import { dict, either, listOf, listSource, named, oneOf, plain, plainList, stream, type Keys, type Shape } from "./copier.ts";
+import {
+  dict,
+  either,
+  listOf,
+  listSource,
+  named,
+  oneOf,
+  plain,
+  plainList,
+  stream,
+  type Keys,
+  type Shape,
+} from "./copier.ts";
 import { font } from "./fonts.ts";
 import { entriesOf, isDict, isList, isStream, nameOf } from "./values.ts";
 
@@ -87,9 +99,7 @@ const fontOfState: Shape = {
   make: (value, copier) => (isList(value) && value.length === 2 ? listSource(value, copier, font, plain) : undefined),
 };
 
-const transfer: Shape = either("transfer", (value) =>
-  isList(value) ? listOf(functionOrName) : functionOrName,
-);
+const transfer: Shape = either("transfer", (value) => (isList(value) ? listOf(functionOrName) : functionOrName));
 
 const functionOrName: Shape = either("function or name", (value) =>
   isDict(value) || isStream(value) ? functionShape : plain,

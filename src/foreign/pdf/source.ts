@@ -3,7 +3,9 @@ import { isName, isText, type PdfValue } from "./values.ts";
 
 /** A name as PDF source, whatever signs it holds. */
 export const nameSource = (name: string): string =>
-  /^[A-Za-z0-9_.+*:@-]*$/.test(name) ? `/${name}` : `/${name.replaceAll(/[^A-Za-z0-9_.+*:@-]/g, (sign) => `#${(sign.charCodeAt(0) & 0xff).toString(16).padStart(2, "0")}`)}`;
+  /^[A-Za-z0-9_.+*:@-]*$/.test(name)
+    ? `/${name}`
+    : `/${name.replaceAll(/[^A-Za-z0-9_.+*:@-]/g, (sign) => `#${(sign.charCodeAt(0) & 0xff).toString(16).padStart(2, "0")}`)}`;
 
 /** A number as PDF source: no exponent, and no more than other readers can hold. */
 export function numberSource(value: number): string {

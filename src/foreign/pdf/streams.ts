@@ -58,7 +58,10 @@ function pictureSource(stream: PdfStream, filters: readonly Filter[], copier: Co
   const rows = unpackOnly(last, bytes, resolve, budget);
   const asItIs = last.name === "FlateDecode" && before.length === 0;
   const kept = asItIs ? own(stream.raw) : repacked(rows);
-  return { source: joined([["/Filter/FlateDecode"], parmsSource({ ...last, name: "FlateDecode" }, copier)]), bytes: kept };
+  return {
+    source: joined([["/Filter/FlateDecode"], parmsSource({ ...last, name: "FlateDecode" }, copier)]),
+    bytes: kept,
+  };
 }
 
 const parmKeys: Readonly<Record<string, readonly string[]>> = {
@@ -96,4 +99,3 @@ function checkSize({ entries }: PdfStream, { file }: Copier): void {
       `pictures of at most ${pixels / 1e6} million points`,
     );
 }
-

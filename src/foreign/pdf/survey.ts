@@ -54,7 +54,8 @@ function surveyActions(file: PdfFile, value: PdfValue | undefined, leftOut: Set<
   while (waiting.length > 0) {
     const found = file.resolve(waiting.pop());
     // A list is a place to go to, unless it holds actions.
-    if (isList(found)) waiting.push(...found.filter((item) => entriesOf(file.resolve(item))?.has("S") === true).slice(0, 1000));
+    if (isList(found))
+      waiting.push(...found.filter((item) => entriesOf(file.resolve(item))?.has("S") === true).slice(0, 1000));
     const action = entriesOf(found);
     if (action === undefined || seen.has(action)) continue;
     seen.add(action);

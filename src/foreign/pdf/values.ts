@@ -1,16 +1,7 @@
 import type { Buffer } from "node:buffer";
 
 /** A value of a PDF file as written, with nothing looked up (ISO 32000-1, 7.3). */
-export type PdfValue =
-  | null
-  | boolean
-  | number
-  | PdfName
-  | PdfText
-  | PdfRef
-  | readonly PdfValue[]
-  | PdfDict
-  | PdfStream;
+export type PdfValue = null | boolean | number | PdfName | PdfText | PdfRef | readonly PdfValue[] | PdfDict | PdfStream;
 
 export interface PdfName {
   readonly type: "name";
