@@ -57,26 +57,24 @@ export function rawPdf({ objects, trailer = "" }: RawFile): Buffer {
   return Buffer.concat(parts);
 }
 
+export interface Additions {
+  readonly page?: string;
+  readonly catalogue?: string;
+  readonly resources?: string;
+  readonly objects?: RawFile["objects"];
+  readonly trailer?: string;
+}
+
 /** A file of one page with this content and these further objects, from number 10 on. */
-export function onePage(
-  content: RawStream,
-  {
-    page = "",
-    catalogue = "",
-    objects = {},
-    trailer,
-  }: {
-    readonly page?: string;
-    readonly catalogue?: string;
-    readonly objects?: RawFile["objects"];
-    readonly trailer?: string;
-  } = {},
-): Buffer {
+export function onePage(content: RawStream, more: Additions = {}): Buffer {
+  const { page = "", catalogue = "", resources = "", objects = {}, trailer } = more;
   return rawPdf({
     objects: {
       1: `<</Type/Catalog/Pages 2 0 R${catalogue}>>`,
       2: "<</Type/Pages/Count 1/Kids[3 0 R]>>",
-      3: `<</Type/Page/Parent 2 0 R/MediaBox[0 0 300 300]/Contents 4 0 R/Resources<</Font<</F1 5 0 R>>>>${page}>>`,
+      3:
+        "<</Type/Page/Parent 2 0 R/MediaBox[0 0 300 300]/Contents 4 0 R" +
+        `/Resources<</Font<</F1 5 0 R>>${resources}>>${page}>>`,
       4: content,
       5: "<</Type/Font/Subtype/Type1/BaseFont/Helvetica>>",
       ...objects,
