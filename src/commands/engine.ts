@@ -1,4 +1,5 @@
 import { shippedDefinitions } from "../definitions.ts";
+import { ForeignWorkEnded } from "../foreign/ended.ts";
 import { builtInRules } from "../judge/built-in.ts";
 import { fileRules } from "../load/file-rules.ts";
 import { loadKinds } from "../load/kinds.ts";
@@ -12,13 +13,21 @@ import { UsageError, type Engine } from "./command.ts";
 export const engine: Engine = {
   tool: toolName,
   builtIns: [...fileRules, ...builtInRules],
-  readBook: (dir) => readBook(dir),
+  readBook(dir) {
+    try {
+      return readBook(dir);
+    } catch (error) {
+      if (error instanceof ForeignWorkEnded) throw new UsageError(error.message);
+      throw error;
+    }
+  },
   judgeBook: (read) => judgeBook(read),
   async publishBook(judged) {
     try {
       return await publishBook(judged);
     } catch (error) {
-      if (error instanceof ChangedWhileBuilding) throw new UsageError(error.message);
+      if (error instanceof ChangedWhileBuilding || error instanceof ForeignWorkEnded)
+        throw new UsageError(error.message);
       throw error;
     }
   },

@@ -1,4 +1,4 @@
-import type { OriginalsReview } from "../load/originals-review.ts";
+import { reviewOriginals, type OriginalsReview } from "../load/originals-review.ts";
 import { jsonText, plain } from "../report/plain.ts";
 import { counted } from "../report/words.ts";
 import { bookFolder, readOrSay } from "./books.ts";
@@ -27,9 +27,6 @@ export const originals: Command = {
     const dir = await bookFolder(given.arguments[0], effects);
     const read = readOrSay(dir, effects);
     if (read === undefined) return 2;
-    effects.progress("counting pages");
-    // Loaded only here: counting pages takes the PDF library.
-    const { reviewOriginals } = await import("../load/originals-review.ts");
     const review = await reviewOriginals(read);
     const done = adds ? await carryOut(dir, review, renames) : nothing;
     if (given.options.get("format") === "json")

@@ -2856,6 +2856,7 @@ export interface Original extends RecordProperties {
     | "image/tiff"
     | "text/plain"
     | "text/csv"
+    | "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"
     | "application/octet-stream";
   /**
    * Number of pages.

@@ -21,7 +21,7 @@ import { newLedger } from "./ledger.ts";
 import { answerable } from "./lift.ts";
 import { calendarOf, checkListed, checkPassedOver } from "./milestones.ts";
 import { noteOrphans, openKinds } from "./orphans.ts";
-import { originalsSound } from "./originals.ts";
+import { originalsShown, originalsSound } from "./originals.ts";
 import { planOf } from "./plan.ts";
 import { parametersOf } from "./profile.ts";
 import { applyRequirement, registerInForce } from "./register.ts";
@@ -82,6 +82,7 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
 
   stage(court, () => {
     addUnlessDoubted(court, [...queries, ...less]);
+    originalsShown(court, loaded.files);
     saySuspects(court, suspects, (kind) => !isException(kind), issue);
   });
   stage(court, () => applyAgainst(court, plan.against));

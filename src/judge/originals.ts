@@ -1,12 +1,19 @@
-import { published, type Basis } from "../model/basis.ts";
+import { ownChoice, published, type Basis } from "../model/basis.ts";
 import type { BuiltIn } from "../model/definitions.ts";
-import type { BookFile } from "../model/record.ts";
-import { addressOf } from "../model/record.ts";
+import type { Finding } from "../model/finding.ts";
+import type { OriginalFault } from "../model/original.ts";
+import { ProgramError } from "../model/program-error.ts";
+import { addressOf, type BookFile, type BookRecord } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
 import { keyOf, locate, type Court } from "./court.ts";
 import { addFinding } from "./entries.ts";
 
 const basis: Basis = published("FIPS 180-4", "2015", "SHA-256");
+
+const formBasis = ownChoice(
+  "a book is opened for decades and by strangers: it holds nothing that runs or that few can open",
+);
+const shownBasis = ownChoice("an original is evidence as far as a reader can see it");
 
 export const originalRules: readonly BuiltIn[] = [
   { id: "original-present", title: "The file of an original is in the book", severity: "nonconformity", basis },
@@ -17,79 +24,139 @@ export const originalRules: readonly BuiltIn[] = [
     basis,
   },
   { id: "original-recorded", title: "Every file in files/ has a record", severity: "note", basis },
+  {
+    id: "original-form",
+    title: "An original has a form that is published",
+    severity: "nonconformity",
+    basis: formBasis,
+  },
+  { id: "original-sound", title: "An original opens whole", severity: "nonconformity", basis: shownBasis },
+  { id: "original-shown", title: "The pages of an original can be shown", severity: "query", basis: shownBasis },
 ];
 
 /** Compares every `original` record with the file it names. Files that no record names are noted. */
 export function originalsSound(court: Court, files: readonly BookFile[]): void {
-  const { world } = court;
-  const present = new Map(files.filter(({ role }) => role === "original").map((file) => [file.path, file]));
+  const present = presentIn(files);
   const named = new Set<string>();
-  for (const record of world.graph.byKind.get("original")?.values() ?? []) {
+  for (const record of originalsOf(court)) {
     const path = record.value["path"];
     const recorded = record.value["sha256"];
     if (typeof path !== "string") continue;
     named.add(path);
     const file = present.get(path);
-    const say = (rule: string, pointer: string, message: string, why: string, hint: string) => {
-      if (world.ledger.doubts(addressOf(record, pointer)).length > 0) return;
-      const { subject, place, name } = locate(world, record, pointer);
-      addFinding(court, {
-        key: keyOf(rule, record, name),
-        rule,
-        severity: "nonconformity",
-        verdict: "failed",
-        subject,
-        place,
-        message,
-        why,
-        hint,
-        basis,
-        owner: "document control",
-        due: null,
-        digest: digestOf(`${path}${file?.sha256 ?? ""}`),
-        related: [],
-        waiting: [],
-        exception: null,
-        accuses: [addressOf(record, pointer)],
-      });
-    };
+    const fault = file?.nature?.fault;
     if (file === undefined)
-      say(
-        "original-present",
-        "/path",
-        `${path} is not in the book`,
-        `original ${record.id} names it`,
-        "put the file there, byte for byte as received",
-      );
+      say(court, record, "original-present", "/path", path, {
+        message: `${path} is not in the book`,
+        why: `original ${record.id} names it`,
+        hint: "put the file there, byte for byte as received",
+      });
     else if (typeof recorded === "string" && recorded !== file.sha256)
-      say(
-        "original-unchanged",
-        "/sha256",
-        `${path} is not the file that was recorded`,
-        `recorded SHA-256 ${recorded.slice(0, 16)} …, found ${file.sha256.slice(0, 16)} …`,
-        "put the original back; if it was replaced on purpose, record the new file under a new id and say why",
-      );
+      say(court, record, "original-unchanged", "/sha256", `${path}${file.sha256}`, {
+        message: `${path} is not the file that was recorded`,
+        why: `recorded SHA-256 ${recorded.slice(0, 16)} …, found ${file.sha256.slice(0, 16)} …`,
+        hint: "put the original back; if it was replaced on purpose, record the new file under a new id and say why",
+      });
+    else if (fault?.sort === "form")
+      say(court, record, "original-form", "/path", `${path}${file.sha256}`, ofForm(path, fault));
+    else if (fault?.sort === "damaged" || fault?.sort === "empty")
+      say(court, record, "original-sound", "/path", `${path}${file.sha256}`, {
+        message: `${path} cannot be shown: ${fault.found}`,
+        why: `original ${record.id} names it; expected ${fault.accepted}`,
+        hint: fault.hint,
+      });
   }
-  for (const path of present.keys()) {
+  for (const [path, { nature, sha256 }] of present) {
     if (named.has(path)) continue;
+    const fault = nature?.fault?.sort === "form" ? nature.fault : undefined;
+    const rule = fault === undefined ? "original-recorded" : "original-form";
+    const { severity, basis: own } = builtIn(rule);
     addFinding(court, {
-      key: `original-recorded|${path}`,
-      rule: "original-recorded",
-      severity: "note",
+      key: `${rule}|${path}`,
+      rule,
+      severity,
       verdict: "failed",
       subject: null,
       place: { file: path, pointer: "" },
-      message: `${path} has no original record`,
-      why: "no record names this file, so no page shows it",
-      hint: "run originals --add, then link it from the record it proves; or move it out of files/",
-      basis,
+      ...(fault === undefined
+        ? {
+            message: `${path} has no original record`,
+            why: "no record names this file, so no page shows it",
+            hint: "run originals --add, then link it from the record it proves; or move it out of files/",
+          }
+        : ofForm(path, fault)),
+      basis: own,
       owner: "document control",
       due: null,
-      digest: digestOf(path),
+      digest: digestOf(fault === undefined ? path : `${path}${sha256}`),
       related: [],
       waiting: [],
       exception: null,
       accuses: [],
     });
   }
+}
+
+/** Asks about originals that are whole but cannot be shown: a person may decide that the file beside the book is enough. */
+export function originalsShown(court: Court, files: readonly BookFile[]): void {
+  const present = presentIn(files);
+  for (const record of originalsOf(court)) {
+    const path = record.value["path"];
+    const file = typeof path === "string" ? present.get(path) : undefined;
+    const fault = file?.nature?.fault;
+    if (file === undefined || (fault?.sort !== "protected" && fault?.sort !== "bound")) continue;
+    say(court, record, "original-shown", "/path", `${file.path}${file.sha256}`, {
+      message: `${file.path} cannot be shown in the book: ${fault.found}`,
+      why: `original ${record.id} names it; expected ${fault.accepted}`,
+      hint: fault.hint,
+    });
+  }
+}
+
+const presentIn = (files: readonly BookFile[]) =>
+  new Map(files.filter(({ role }) => role === "original").map((file) => [file.path, file]));
+
+const originalsOf = ({ world }: Court) => world.graph.byKind.get("original")?.values() ?? [];
+
+const ofForm = (path: string, { found, accepted, hint }: OriginalFault) => ({
+  message: `${path} is not published: ${found}`,
+  why: `forms that are: ${accepted}`,
+  hint,
+});
+
+function builtIn(rule: string): BuiltIn {
+  const found = originalRules.find(({ id }) => id === rule);
+  if (found === undefined) throw new ProgramError(`there is no built-in check ${rule}`);
+  return found;
+}
+
+function say(
+  court: Court,
+  record: BookRecord,
+  rule: string,
+  pointer: string,
+  about: string,
+  words: Pick<Finding, "message" | "why" | "hint">,
+): void {
+  const { world } = court;
+  if (world.ledger.doubts(addressOf(record, pointer)).length > 0) return;
+  const { subject, place, name } = locate(world, record, pointer);
+  const { severity, basis: own } = builtIn(rule);
+  addFinding(court, {
+    key: keyOf(rule, record, name),
+    rule,
+    severity,
+    verdict: "failed",
+    subject,
+    place,
+    ...words,
+    basis: own,
+    owner: "document control",
+    due: null,
+    digest: digestOf(about),
+    related: [],
+    waiting: [],
+    exception: null,
+    accuses: severity === "query" ? [] : [addressOf(record, pointer)],
+  });
 }

@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import { statSync } from "node:fs";
 import { join } from "node:path";
+import { startNatures } from "../foreign/natures.ts";
 import type { LoadedBook } from "../model/book.ts";
 import type { Finding } from "../model/finding.ts";
 import type { Kind } from "../model/kind.ts";
@@ -32,13 +33,15 @@ export interface BookOnDisk extends LoadedBook {
 
 /**
  * Reads a book folder: every record that can be read, every file with its hash, and a finding for whatever is wrong with
- * the rest. Never throws on what the folder holds. The result depends on the files' content alone: records are sorted by
+ * the rest. Never throws on what the folder holds; ForeignWorkEnded says
+ * that an original took more time or memory than any is given. The result depends on the files' content alone: records are sorted by
  * kind and id, whatever file they stand in.
  */
 export function loadBook(dir: string, kinds: ReadonlyMap<string, Kind>, options: LoadOptions = {}): BookOnDisk {
   const listing = list(dir, options.maxFiles ?? maxFiles);
   const records: BookRecord[] = [];
   const files: BookFile[] = [];
+  const hashed: BookFile[] = [];
   const findings: Finding[] = [...listing.findings];
   const unreadable: string[] = [...listing.unreadable];
   const kept = new Map<string, { readonly bytes: Buffer; readonly sound: boolean }>();
@@ -54,6 +57,20 @@ export function loadBook(dir: string, kinds: ReadonlyMap<string, Kind>, options:
     );
     unreadable.push(file);
   };
+
+  for (const path of listing.originals) {
+    try {
+      hashed.push({ path, ...hashFile(join(dir, path)), role: "original" });
+    } catch (error) {
+      refuse(path, {
+        message: `the original ${quoted(path)} cannot be read: ${refusal(error)}`,
+        why: "without its bytes there is no hash to compare",
+        hint: "restore the file, or give the account that runs this the right to read it",
+      });
+    }
+  }
+  // Originals are looked at in a thread of their own while the records are read.
+  const natures = startNatures(hashed.map(({ path, sha256 }) => ({ path, file: join(dir, path), sha256 })));
 
   for (const path of listing.records) {
     const bytes = readBytes(join(dir, path), options.maxFileBytes ?? maxFileBytes);
@@ -73,16 +90,10 @@ export function loadBook(dir: string, kinds: ReadonlyMap<string, Kind>, options:
     findings.push(...read.findings);
     if (!read.whole) unreadable.push(path);
   }
-  for (const path of listing.originals) {
-    try {
-      files.push({ path, ...hashFile(join(dir, path)), role: "original" });
-    } catch (error) {
-      refuse(path, {
-        message: `the original ${quoted(path)} cannot be read: ${refusal(error)}`,
-        why: "without its bytes there is no hash to compare",
-        hint: "restore the file, or give the account that runs this the right to read it",
-      });
-    }
+  const natureOf = natures();
+  for (const one of hashed) {
+    const nature = natureOf.get(one.path);
+    files.push({ ...one, ...(nature !== undefined && { nature }) });
   }
 
   const head = headOf(records, listing.records, findings);

@@ -1,11 +1,14 @@
-import { readdir, readFile } from "node:fs/promises";
+import { readdir } from "node:fs/promises";
 import { join } from "node:path";
+import { ForeignWorkEnded } from "../foreign/ended.ts";
+import { startNatures, type OriginalFile } from "../foreign/natures.ts";
 import type { LoadedBook } from "../model/book.ts";
 import { byCodePoint } from "../model/order.ts";
+import type { OriginalFault, OriginalNature } from "../model/original.ts";
+import { ProgramError } from "../model/program-error.ts";
 import type { BookRecord } from "../model/record.ts";
 import { isJunk } from "./junk.ts";
 import { idFor } from "./original-id.ts";
-import { natureOf } from "./page-count.ts";
 import { pathFault, portablePath } from "./portable-name.ts";
 
 /** A record for a file that no record names yet. */
@@ -115,11 +118,12 @@ export async function reviewOriginals(loaded: Loaded): Promise<OriginalsReview> 
       moved.push({ id, from, to: own, file, pointer, ...(because !== undefined && { lies: path, because }) });
       continue;
     }
-    const { mediaType, pages, problem } = await natureOf(path, await readFile(join(loaded.dir, path)));
-    if (pages === undefined || problem !== undefined) {
-      notAdded.push({ path, sort: "unread", why: problem ?? "its pages cannot be counted" });
+    const nature = natureOf({ path: own, file: join(loaded.dir, path), sha256 });
+    if (typeof nature === "string") {
+      notAdded.push({ path, sort: "unread", why: nature });
       continue;
     }
+    const { mediaType, pages } = nature;
     const id = idFor(own, ids);
     ids.add(id);
     bearers.set(sha256, `${own} (${id}, added with it)`);
@@ -139,6 +143,28 @@ export async function reviewOriginals(loaded: Loaded): Promise<OriginalsReview> 
   }));
   return { unrecorded, notAdded, moved, changed, missing, junk: await junkIn(loaded.dir), sound };
 }
+
+/**
+ * What the file will be to every check once it bears this path, or why it gets no record: whatever is recorded here is
+ * accepted there.
+ */
+function natureOf(original: OriginalFile): (Pick<OriginalNature, "mediaType"> & { readonly pages: number }) | string {
+  try {
+    const nature = startNatures([original])().get(original.path);
+    if (nature === undefined) throw new ProgramError(`nothing was found about ${original.path}`);
+    const { fault, mediaType, pages } = nature;
+    if (fault !== null) return whyNot(fault);
+    return pages === null ? "its pages cannot be counted" : { mediaType, pages };
+  } catch (error) {
+    if (error instanceof ForeignWorkEnded) return error.message;
+    throw error;
+  }
+}
+
+const whyNot = ({ sort, found, accepted, hint }: OriginalFault) =>
+  sort === "protected" || sort === "bound"
+    ? `${found}; expected ${accepted}; ask for such a copy, or record this one by hand and answer the query it raises`
+    : `${found}; ${hint}`;
 
 const longestTitle = 200;
 

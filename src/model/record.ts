@@ -1,4 +1,5 @@
 import type { JsonObject } from "./json.ts";
+import type { OriginalNature } from "./original.ts";
 
 /** One record of the book: its value exactly as written, and where it was written. */
 export interface BookRecord {
@@ -28,6 +29,8 @@ export interface BookFile {
   readonly size: number;
   readonly sha256: string;
   readonly role: "record" | "original";
+  /** Of an original: what it is by its content. */
+  readonly nature?: OriginalNature;
 }
 
 /** Path of a file in an issue, as the fingerprint counts it: below `evidence/` if it holds records, else as it is. */

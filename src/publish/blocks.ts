@@ -185,8 +185,10 @@ export type Block =
       readonly pages: number;
       readonly compared: string;
       readonly absent?: string;
-      /** What is wrong with the file that lies there. */
+      /** What is wrong with the file that lies there, and what its copy leaves out. */
       readonly remark?: string;
+      /** Of a picture that cannot be shown. */
+      readonly hidden?: boolean;
       readonly anchor?: string;
     }
   | {

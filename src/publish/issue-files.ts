@@ -7,9 +7,10 @@ import { reportJson } from "../report/json.ts";
 import { reportOf } from "../report/report.ts";
 import { toolName } from "../root.ts";
 import { siteFiles } from "./html/index.ts";
-import { sha256 } from "./issue/index.ts";
+import { hashLines, sha256, withheldName } from "./issue/index.ts";
+import { publishedPath } from "../model/record.ts";
 import { bookPdf } from "./pdf/index.ts";
-import { issuePath, type Publication } from "./publication.ts";
+import { isWithheld, issuePath, type Publication } from "./publication.ts";
 import { ChangedWhileBuilding } from "./changed.ts";
 
 /**
@@ -26,9 +27,15 @@ export async function issueFiles(
     const content = readFileSync(join(judged.loaded.dir, file.path));
     if (sha256(content) !== file.sha256)
       throw new ChangedWhileBuilding(`${quoted(file.path)} changed while the book was being built; build it again`);
+    // Of a form that is not published, only record and hash go out.
+    if (isWithheld(file)) continue;
     bytes.set(issuePath(file), content);
     files.set(issuePath(file), content);
   }
+  const withheld = judged.loaded.files
+    .filter(isWithheld)
+    .map((file) => ({ path: publishedPath(file), sha256: file.sha256 }));
+  if (withheld.length > 0) files.set(withheldName, hashLines(withheld));
   for (const [path, schema] of composedSchemas(judged.definitions.kinds))
     files.set(`schemas/${path}`, `${JSON.stringify(schema, null, 2)}\n`);
   files.set("findings.json", reportJson(reportOf(judged, toolName)));

@@ -5,6 +5,9 @@ import type { Block, Target, Text } from "./blocks.ts";
 export const issuePath = (file: Pick<BookFile, "path" | "publishedAs" | "role">): string =>
   file.role === "original" ? publishedPath(file) : `evidence/${publishedPath(file)}`;
 
+/** Whether an original has a form that is not published: only its record and its hash are. */
+export const isWithheld = (file: Pick<BookFile, "nature">): boolean => file.nature?.published === false;
+
 /** One page of the site, and one run of pages of the PDF. */
 export interface Page {
   /** Path in the issue, such as `joint/r-L1.html`. */
@@ -41,6 +44,8 @@ export interface Appendix {
   readonly sha256: string;
   readonly pages: number;
   readonly mediaType: string;
+  /** Why its pages are not printed, and whether the file lies beside the book all the same. */
+  readonly notShown?: { readonly why: string; readonly beside: boolean };
   /** Page of the site that describes it. */
   readonly page: Target;
 }

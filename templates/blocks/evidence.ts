@@ -11,11 +11,14 @@ export function scan(context: PageContext, block: Kind<"scan">): Html {
   const address = context.file(block.page !== undefined && isPaged ? `${block.path}#page=${block.page}` : block.path);
   const which =
     block.page === undefined
-      ? `${block.pages} ${block.pages === 1 ? "page" : "pages"}`
+      ? block.pages === 0
+        ? "pages not stated"
+        : `${block.pages} ${block.pages === 1 ? "page" : "pages"}`
       : `page ${block.page} of ${block.pages}`;
   const picture =
     block.absent === undefined &&
-    /\.(?:png|jpe?g|gif|webp)$/i.test(block.path) &&
+    block.hidden !== true &&
+    /\.(?:png|jpe?g)$/i.test(block.path) &&
     html`<img src="${address}" alt="Scan of ${block.title}" loading="lazy" /> `;
   return html`<figure class="scan" ${attribute("id", context.anchor(block.anchor))}>
     ${picture}

@@ -3,11 +3,11 @@ import { join } from "node:path";
 import { PDFDocument } from "pdf-lib";
 import { describe, expect, test } from "vitest";
 import { idFor } from "../../src/load/original-id.ts";
-import { natureOf } from "../../src/load/page-count.ts";
 import type { BookRecord } from "../../src/model/record.ts";
 import { sha256 } from "../../src/publish/issue/index.ts";
 import { judgedBook } from "../report/judged.ts";
 import { contents, freshFolder, put } from "../publish/issue/folders.ts";
+import { greyPng } from "../publish/pdf/awkward.ts";
 import { runOn } from "./fakes.ts";
 
 async function pdf(pages: number): Promise<Uint8Array> {
@@ -16,7 +16,7 @@ async function pdf(pages: number): Promise<Uint8Array> {
   return document.save();
 }
 
-const png = new Uint8Array([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a]);
+const png = greyPng(3, 2);
 
 const original = (id: string, path: string, hash: string): BookRecord => ({
   kind: "original",
@@ -209,35 +209,4 @@ test("ids are folded to the alphabet of ids, cut, and made unique", () => {
   expect(long).toBe("X".repeat(40));
   expect(next(`files/a/${"x".repeat(60)}.pdf`)).toBe(`${"X".repeat(38)}-2`);
   for (const id of ids) expect(id).toMatch(/^[A-Z0-9][A-Z0-9.-]{0,39}$/);
-});
-
-describe("pages", () => {
-  test.each([
-    ["a.png", png, { mediaType: "image/png", pages: 1 }],
-    ["a.bin", new Uint8Array([0xff, 0xd8, 0xff, 0xe0]), { mediaType: "image/jpeg", pages: 1 }],
-    ["a.csv", new Uint8Array([0x61]), { mediaType: "text/csv", pages: 1 }],
-    ["a.txt", new Uint8Array([0x61]), { mediaType: "text/plain", pages: 1 }],
-  ] as const)("%s", async (path, bytes, nature) => expect(await natureOf(path, bytes)).toEqual(nature));
-
-  test("a TIFF has as many pages as directories, in either byte order", async () => {
-    for (const little of [true, false]) {
-      // Header, then two directories without entries: one at 8, one at 14.
-      const view = new DataView(new ArrayBuffer(20));
-      view.setUint16(0, little ? 0x4949 : 0x4d4d);
-      view.setUint16(2, 42, little);
-      view.setUint32(4, 8, little);
-      view.setUint32(10, 14, little);
-      expect(await natureOf("x.tif", new Uint8Array(view.buffer))).toEqual({ mediaType: "image/tiff", pages: 2 });
-      view.setUint32(16, 8, little);
-      expect((await natureOf("x.tif", new Uint8Array(view.buffer))).problem).toContain("damaged");
-    }
-    expect((await natureOf("x.tif", new Uint8Array([0x49, 0x49, 0x2a, 0]))).problem).toBe("it has no page");
-  });
-
-  test("what is not known says so", async () => {
-    expect(await natureOf("x.step", new Uint8Array([1, 2]))).toMatchObject({
-      mediaType: "application/octet-stream",
-      problem: "its pages cannot be counted; state them by hand",
-    });
-  });
 });

@@ -28,14 +28,17 @@ export function sealIssue(files: ReadonlyMap<string, Content>, marker: Marker): 
 }
 
 /** Reads a hash list; lines that are none, leave the folder or repeat a path come back as faults. */
-export function parseHashList(text: string): { readonly files: readonly Hashed[]; readonly faults: readonly string[] } {
+export function parseHashList(
+  text: string,
+  name: string = hashListName,
+): { readonly files: readonly Hashed[]; readonly faults: readonly string[] } {
   const files = new Map<string, string>();
   const faults: string[] = [];
   const lines = text.split("\n");
   if (lines.at(-1) === "") lines.pop();
   lines.forEach((line, index) => {
     const [, hash, path] = /^([0-9a-f]{64}) [ *](.+)$/.exec(line) ?? [];
-    const at = `${hashListName}:${index + 1}`;
+    const at = `${name}:${index + 1}`;
     if (hash === undefined || path === undefined) faults.push(`${at} is not a line of hash, two spaces and path`);
     else if (pathFault(path) !== undefined) faults.push(`${at}: path ${pathFault(path) ?? ""}`);
     else if (files.has(path)) faults.push(`${at} lists ${path} again`);

@@ -1,6 +1,8 @@
 /** File that marks a folder as written by this tool; a book never holds one. */
 export const markerName = "published.json";
 export const hashListName = "hashes.sha256";
+/** Hashes of evidence that is not published because of its form; there only when there is such evidence. */
+export const withheldName = "withheld.sha256";
 
 /** What `published.json` says. */
 export interface Marker {

@@ -4,7 +4,7 @@ import { evidenceFingerprint, sha256, type Hashed } from "../../model/fingerprin
 import { hashFile, listFolder, standingAt } from "./folder.ts";
 import { parseHashList } from "./hash-list.ts";
 import { IssueError } from "./issue-error.ts";
-import { hashListName, markerName, type Marker } from "./marker.ts";
+import { hashListName, markerName, withheldName, type Marker } from "./marker.ts";
 import { printedAtFoot, printedWhole } from "./printed.ts";
 import { markerIn } from "./target.ts";
 
@@ -61,9 +61,13 @@ export async function verifyIssue(dir: string): Promise<Verification> {
   );
 
   const marker = await markerIn(dir);
-  const fingerprint = fingerprintOf(typeof marker === "string" ? null : marker, found);
+  const withheld = files.includes(withheldName)
+    ? parseHashList(await readFile(join(dir, withheldName), "utf8"), withheldName)
+    : { files: [], faults: [] };
+  const fingerprint = fingerprintOf(typeof marker === "string" ? null : marker, found, withheld.files);
   const faults = [
     ...list.faults,
+    ...withheld.faults,
     ...others.map((path) => `${path} is a link or no plain file: it is not read`),
     ...(typeof marker === "string" ? [marker] : []),
     ...(await fingerprintFaults(dir, pages, fingerprint)),
@@ -82,9 +86,14 @@ export async function verifyIssue(dir: string): Promise<Verification> {
   };
 }
 
-function fingerprintOf(marker: Marker | null, found: ReadonlyMap<string, string>): Verification["fingerprint"] {
+/** Files that are evidence but not published count by the hash that the issue lists for them. */
+function fingerprintOf(
+  marker: Marker | null,
+  found: ReadonlyMap<string, string>,
+  withheld: readonly Hashed[],
+): Verification["fingerprint"] {
   if (marker?.holds === "findings") return null;
-  const evidence: Hashed[] = [];
+  const evidence: Hashed[] = [...withheld];
   for (const [path, hash] of found)
     if (path.startsWith("evidence/")) evidence.push({ path: path.slice("evidence/".length), sha256: hash });
     else if (path.startsWith("files/")) evidence.push({ path, sha256: hash });

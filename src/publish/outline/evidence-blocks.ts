@@ -1,10 +1,10 @@
 import { isList, isObject } from "../../model/json.ts";
-import { addressOf, type BookFile, type BookRecord } from "../../model/record.ts";
+import { addressOf, type BookRecord } from "../../model/record.ts";
 import { issuePath } from "../publication.ts";
 import type { Block, Note } from "../blocks.ts";
 import { linkTo, nameOf, plain, type Context } from "./context.ts";
-import { noFile } from "./landing.ts";
 import { listed } from "./listed.ts";
+import { filesByPath, originalState } from "./original-file.ts";
 
 /** Where the record stands, which original it was taken from, and who compared the two. */
 export function sourceNotes(context: Context, record: BookRecord): Note[] {
@@ -43,8 +43,9 @@ export function linkOf(context: Context, record: BookRecord, pointer: string): B
   return context.judged.graph.out.get(record)?.get(pointer)?.to;
 }
 
-/** Originals the record was taken from or that are attached to it. */
+/** Originals the record was taken from or that are attached to it; an original shows its own file. */
 export function scanBlocks(context: Context, record: BookRecord): Block[] {
+  if (record.kind === "original") return [scanOf(context, record, undefined, "")];
   const links = [...(context.judged.graph.out.get(record)?.values() ?? [])].filter(
     (link) => link.to?.kind === "original",
   );
@@ -65,30 +66,29 @@ export function scanBlocks(context: Context, record: BookRecord): Block[] {
   ];
 }
 
-const files = new WeakMap<Context, ReadonlyMap<string, BookFile>>();
-
-/** Files of the book by their path. */
-export function filesByPath(context: Context): ReadonlyMap<string, BookFile> {
-  const known = files.get(context) ?? new Map(context.judged.loaded.files.map((file) => [file.path, file]));
-  files.set(context, known);
-  return known;
-}
-
 function scanOf(
   context: Context,
   original: BookRecord,
   page: number | undefined,
   comparedBy: string,
 ): Extract<Block, { type: "scan" }> {
+  const { withheld, notShown, remarks } = originalState(context, original);
   const { title, path, sha256, pages } = original.value;
   const file = filesByPath(context).get(plain(path));
   const other = file !== undefined && typeof sha256 === "string" && file.sha256 !== sha256;
+  const said = [
+    ...(other && withheld === undefined
+      ? [`The file that lies here is not the one recorded: its SHA-256 is ${file.sha256}.`]
+      : []),
+    ...remarks,
+  ];
   return {
     type: "scan",
     title: plain(title) === "" ? original.id : `${original.id}, ${plain(title)}`,
     path: file === undefined ? plain(path) : issuePath(file),
-    ...(file === undefined && { absent: noFile }),
-    ...(other && { remark: `The file that lies here is not the one recorded: its SHA-256 is ${file.sha256}.` }),
+    ...(withheld !== undefined && { absent: withheld }),
+    ...(said.length > 0 && { remark: said.join(" ") }),
+    ...(notShown !== undefined && { hidden: true }),
     sha256: plain(sha256),
     pages: typeof pages === "number" ? pages : 0,
     compared: comparedBy,

@@ -1,5 +1,5 @@
 import type { Row } from "../blocks.ts";
-import { issuePath, type Page } from "../publication.ts";
+import { isWithheld, issuePath, type Page } from "../publication.ts";
 import { linkTo, plain, type Context } from "./context.ts";
 import { plainTable } from "./plain-table.ts";
 
@@ -33,10 +33,12 @@ export function integrityPage(context: Context, number: string, section: number)
             cells: [
               {
                 type: "text",
-                text: [
-                  { type: "file", path: issuePath(file), text: file.path },
-                  ...(file.publishedAs === undefined ? [] : [`, which lies here as ${file.publishedAs}`]),
-                ],
+                text: isWithheld(file)
+                  ? [file.path, ", not published"]
+                  : [
+                      { type: "file", path: issuePath(file), text: file.path },
+                      ...(file.publishedAs === undefined ? [] : [`, which lies here as ${file.publishedAs}`]),
+                    ],
               },
               record === undefined ? { type: "empty" } : { type: "text", text: [linkTo(context, record)] },
               { type: "number", text: String(file.size) },

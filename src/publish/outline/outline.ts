@@ -4,7 +4,8 @@ import type { AnswerSource } from "../../model/answer.ts";
 import type { Chain } from "../../model/chain.ts";
 import type { Kind } from "../../model/kind.ts";
 import type { Block, ContentsEntry } from "../blocks.ts";
-import { issuePath, type Appendix, type Page, type Publication } from "../publication.ts";
+import { filesByPath, originalState } from "./original-file.ts";
+import { isWithheld, issuePath, type Appendix, type Page, type Publication } from "../publication.ts";
 import { calculationKind, calculationPageOf } from "./calculation-page.ts";
 import { calculationSummary } from "./calculation-summary.ts";
 import { chainBlock } from "./chain-block.ts";
@@ -15,7 +16,6 @@ import { judgedWithPage } from "./judged-with-page.ts";
 import { notCheckedPage } from "./not-checked-page.ts";
 import { requirementsPage } from "./requirements-page.ts";
 import { contextOf, grouped, plain, targetOf, type Context } from "./context.ts";
-import { filesByPath } from "./evidence-blocks.ts";
 import { frontPage, name } from "./front-page.ts";
 import { openingUrl } from "./opening.ts";
 import { withLandings } from "./landing.ts";
@@ -72,7 +72,7 @@ export function outline(
         ),
         ...laid.flatMap(({ pages }) => pages),
       ],
-      new Set(judged.loaded.files.map(issuePath)),
+      new Set(judged.loaded.files.filter((file) => !isWithheld(file)).map(issuePath)),
     ),
     originals: originalsOf(context),
     tool,
@@ -173,6 +173,7 @@ function originalsOf(context: Context): Appendix[] {
     const { path, sha256, pages, title, mediaType } = record.value;
     const file = files.get(plain(path));
     if (file === undefined) return [];
+    const { withheld, notShown } = originalState(context, record);
     return [
       {
         id: record.id,
@@ -181,6 +182,7 @@ function originalsOf(context: Context): Appendix[] {
         sha256: plain(sha256),
         pages: typeof pages === "number" ? pages : 0,
         mediaType: plain(mediaType),
+        ...(notShown !== undefined && { notShown: { why: notShown, beside: withheld === undefined } }),
         page: targetOf(context, record),
       },
     ];

@@ -1,5 +1,6 @@
 import { Buffer } from "node:buffer";
 import { PDFContext } from "pdf-lib";
+import { openDesk } from "../../foreign/desk.ts";
 import type { Page, Publication } from "../publication.ts";
 import { assemble, type Leaf } from "./assemble.ts";
 import { destOf } from "./atoms.ts";
@@ -49,14 +50,19 @@ export async function bookPdf(
   flow.end();
   const places = new Map<string, Place>(flow.places);
   const context = PDFContext.create();
-  for (const original of book.originals) {
-    const sheets = await originalSheets(context, setter, original, () => originals(original.path));
-    const start = leaves.length;
-    for (const sheet of sheets)
-      leaves.push({ ...leafOf(sheet), ...(sheet.copy !== undefined && { copy: sheet.copy }) });
-    // A page the record promises and the file lacks is answered by the last one there is.
-    for (let page = 1; page <= Math.max(original.pages, sheets.length); page++)
-      places.set(copyDest(original.path, page), { sheet: start + Math.min(page, sheets.length) - 1, y: 0 });
+  const desk = openDesk();
+  try {
+    for (const original of book.originals) {
+      const sheets = await originalSheets(context, setter, original, desk, () => originals(original.path));
+      const start = leaves.length;
+      for (const sheet of sheets)
+        leaves.push({ ...leafOf(sheet), ...(sheet.copy !== undefined && { copy: sheet.copy }) });
+      // A page the record promises and the file lacks is answered by the last one there is.
+      for (let page = 1; page <= Math.max(original.pages, sheets.length); page++)
+        places.set(copyDest(original.path, page), { sheet: start + Math.min(page, sheets.length) - 1, y: 0 });
+    }
+  } finally {
+    await desk.close();
   }
   return assemble(context, fonts, book, leaves, places);
 }

@@ -13,7 +13,10 @@ export const copyDest = (path: string, page = 1): string => `${path}#page=${page
 export function scanPieces(setter: PageSetter, block: Extract<Block, { type: "scan" }>): readonly Piece[] {
   const set = (text: Text, style: TextStyle) => stack(setLines(setter, text, style, textWidth), style);
   const dest = copyDest(block.path, block.page);
-  const which = block.page === undefined ? `pages: ${block.pages}` : `page ${block.page} of ${block.pages}`;
+  const which =
+    block.page === undefined
+      ? `pages: ${block.pages === 0 ? "not stated" : block.pages}`
+      : `page ${block.page} of ${block.pages}`;
   const body = pile([
     set([{ type: "strong", text: block.title }], styles.text),
     set(
@@ -36,7 +39,7 @@ export function scanPieces(setter: PageSetter, block: Extract<Block, { type: "sc
       ],
       styles.table,
     ),
-    set([block.compared], styles.table),
+    ...(block.compared === "" ? [] : [set([block.compared], styles.table)]),
   ]);
   const piece: Piece = {
     height: body.height + mm(2.4),
