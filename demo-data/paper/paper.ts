@@ -126,6 +126,12 @@ export function wrap(font: PDFFont, text: string, size: number, available: numbe
   return lines;
 }
 
+/** Two letters that stand before a firm's name: those its first two words begin with. */
+function initialsOf(name: string): string {
+  const [first = "", second] = name.split(/[^\p{L}]+/u).filter((word) => word !== "");
+  return (second === undefined ? first.slice(0, 2) : `${first.charAt(0)}${second.charAt(0)}`).toUpperCase();
+}
+
 /** Begins a page with letterhead, title and number. */
 export function newSheet(paper: Paper, title: string = paper.title): Sheet {
   const { look } = paper;
@@ -133,10 +139,12 @@ export function newSheet(paper: Paper, title: string = paper.title): Sheet {
   page.drawRectangle({ x: 0, y: 0, width, height, color: look.paper });
   paper.pages.push(page);
   const sheet: Sheet = { paper, page, title, y: 0 };
-  page.drawRectangle({ x: left, y: height - 47, width: 14, height: 14, borderColor: look.ink, borderWidth: 1.4 });
-  page.drawRectangle({ x: left + 4, y: height - 43, width: 6, height: 6, color: look.ink });
-  write(sheet, look.name, left + 22, 40, { size: 13, bold: true, color: look.ink });
-  write(sheet, look.address, left + 22, 51, { size: 7.5, color: grey });
+  const initials = initialsOf(look.name);
+  const after = left + widthOf(paper.bold, initials, 17) + 8;
+  write(sheet, initials, left, 47, { size: 17, bold: true, color: look.ink });
+  rule(sheet, after - 4, 31, after - 4, 52, 0.8, look.ink);
+  write(sheet, look.name, after, 40, { size: 13, bold: true, color: look.ink });
+  write(sheet, look.address, after, 51, { size: 7.5, color: grey });
   const number = paper.number;
   write(sheet, number, right - widthOf(paper.bold, number, 10), 40, { size: 10, bold: true });
   rule(sheet, left, 58, right, 58, 1.2, look.ink);

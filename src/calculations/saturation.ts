@@ -103,6 +103,7 @@ export const saturation = calculation({
   ],
   accept: [
     {
+      name: "TS too low",
       left: "TS + r",
       relation: ">=",
       right: "ts",
