@@ -17,8 +17,8 @@ export const originals: Command = {
     "New records go into a file of their own, originals/added-<n>.json, with the file's name as title; what each file shows is for " +
       "you to state. A hash that was recorded is never overwritten: a file that was replaced on purpose gets a record of its own. A " +
       "file that lies under another name is known by its hash, and its record follows it.",
-    "Said and not recorded: a file that is empty, has the bytes of another, cannot be read or counted, or whose name some system " +
-      "cannot hold (unless --rename is given). What systems leave behind, such as .DS_Store and Thumbs.db, is passed over.",
+    "Said and not recorded: a file that is empty, has the bytes of another, has no form that is published, cannot be shown or " +
+      "counted, or whose name some system cannot hold (unless --rename is given). What systems leave behind, such as .DS_Store and Thumbs.db, is passed over.",
     "Exit 0: every file is recorded as it is. Exit 1: a file is changed, missing or not recorded.",
   ],
   async run(given, effects) {

@@ -8,6 +8,7 @@ import { sha256 } from "../../src/publish/issue/index.ts";
 import { judgedBook } from "../report/judged.ts";
 import { contents, freshFolder, put } from "../publish/issue/folders.ts";
 import { greyPng } from "../publish/pdf/awkward.ts";
+import { onePage, stream } from "../foreign/raw-pdf.ts";
 import { runOn } from "./fakes.ts";
 
 async function pdf(pages: number): Promise<Uint8Array> {
@@ -105,6 +106,8 @@ describe("originals", () => {
         "files/broken.pdf": "%PDF-1.7 nothing more",
         "files/empty.pdf": "",
         "files/model.step": "ISO-10303-21;",
+        "files/locked.pdf": onePage(stream("garbled"), { trailer: "/Encrypt 9 0 R" }),
+        "files/named.pdf": greyPng(5, 4),
         "files/new.png": png,
         "files/new2.png": png,
       },
@@ -123,7 +126,15 @@ describe("originals", () => {
         },
         { path: "files/broken.pdf", sort: "unread" },
         { path: "files/empty.pdf", sort: "empty" },
+        {
+          path: "files/locked.pdf",
+          sort: "unread",
+          why:
+            "the file is encrypted; expected a PDF without password and without restrictions; ask for such a copy, or record " +
+            "this one by hand and answer the query it raises",
+        },
         { path: "files/model.step", sort: "unread" },
+        { path: "files/named.pdf", sort: "unread" },
         { path: "files/new2.png", sort: "double" },
       ],
       changed: [],
