@@ -52,7 +52,12 @@ test("the boiler's deviation answers what was found, and nothing else is answere
 });
 
 /** Definitions that neither book exercises; each has its examples. */
-const knownIdle: readonly string[] = ["heat-treatment-after-welding", "unreinforced-opening"];
+const knownIdle: readonly string[] = [
+  "heat-treatment-after-welding",
+  "unreinforced-opening",
+  // Asked by the cautious profile only.
+  "valve-reseat-stated",
+];
 
 describe("the same book in mid-manufacture", () => {
   const interim = judgeBook(readBook(interimBook));
