@@ -30,7 +30,7 @@ export const joint: Chain = {
     {
       what: "Procedure qualification",
       paths: ["weldingProcedure.qualifications[]", "weldingProcedure.record"],
-      judgedBy: ["procedure-qualified", "procedure-test-accepted", "qualification-approved"],
+      judgedBy: ["procedure-qualified", "procedure-qualification-tests-accepted", "qualification-approved"],
     },
     {
       what: "Weld log",
@@ -67,7 +67,7 @@ export const joint: Chain = {
         "test-after-welding",
         "test-delay",
         "test-level",
-        "test-row-verdict",
+        "ndt-report-rows-indications-accepted",
       ],
       figures: extentFigures,
     },
@@ -94,7 +94,7 @@ export const joint: Chain = {
         "nonconformity-report": ["title", "closed"],
         "ndt-report": ["method", "date"],
       },
-      judgedBy: ["rejection-repaired", "repair-retested", "repair-cycle", "repair-welder-qualified"],
+      judgedBy: ["ndt-report-rows-accepted", "repair-cycle", "repair-welder-qualified"],
     },
     {
       what: "Heat treatment",

@@ -40,7 +40,7 @@ export const tubeEndGroup: Chain = {
     {
       what: "Sample as measured, and result",
       paths: ["measured[]", "instruments[]"],
-      judgedBy: ["expanded-group-measured", "wall-reduction", "calibrated", "tube-ends-accepted"],
+      judgedBy: ["expanded-group-measured", "wall-reduction", "calibrated", "tube-end-group-accepted"],
     },
     {
       what: "Pressure test",

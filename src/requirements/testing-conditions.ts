@@ -3,9 +3,6 @@ import type { Condition } from "../model/input.ts";
 /** A joint whose tests include a method. */
 export const asksFor = (method: string): Condition => ({ path: "requiredTests[].method", equals: method });
 
-/** A row of a test report that rejects a joint. */
-export const rejected: Condition = { path: "result", equals: "rejected" };
-
 /** A joint whose welding procedure ends with a heat treatment. */
 export const treated: Condition = { path: "weldingProcedure.postWeldHeatTreatment", equals: true };
 
