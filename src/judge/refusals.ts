@@ -3,9 +3,10 @@ import type { Closed, Closer, Closure, Open } from "../model/closer.ts";
 import type { Finding } from "../model/finding.ts";
 import type { Inputs, Thing } from "../model/input.ts";
 import { isObject } from "../model/json.ts";
-import { addressOf, type Address } from "../model/record.ts";
+import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { fieldOfPointer, rowName } from "../model/stable.ts";
 import type { Owner } from "../model/vocabulary.ts";
+import { absentTarget } from "./absent.ts";
 import { bindInputs, handleOf, pathOf, Waiting, type Bound } from "./bind.ts";
 import { conclude, endStage, locate, type Court } from "./court.ts";
 import { follow, readText, startAt, type Hit } from "./follow.ts";
@@ -121,11 +122,28 @@ function closureOf(desk: Desk, check: ResultCheck, one: Case): Found {
     mergeTrail(all, asked.trail);
     if (asked.closure?.closes === false) lacking.push({ closer, open: asked.closure, at: asked.at });
   }
+  for (const { open } of lacking.slice(0, 1)) if (!open.begun) missNamed(desk, one, all);
   const most = lacking.find(({ open }) => open.begun) ?? lacking[0];
   if (!clear(all) || most === undefined) return { type: "waiting", trail: all };
   const hints = lacking.filter((each) => each === most || !most.open.begun).map(({ open }) => open.hint);
   const { closer, open, at } = most;
   return { type: "lacking", trail: all, lacks: open, at, owner: closer.owner, hint: hints.join("; ") };
+}
+
+/**
+ * A record that would close it may be named elsewhere and not be in the book: its own gap is then the one thing to say.
+ * Only where what names it is about the same thing, such as the same joint.
+ */
+function missNamed({ court: { world } }: Desk, { record, pointer }: Case, trail: Trail): void {
+  const linksIn = (of: BookRecord, at: string) =>
+    [...(world.graph.out.get(of) ?? [])].filter(([place]) => place.startsWith(`${at}/`)).map(([, { text }]) => text);
+  const own = new Set(linksIn(record, pointer));
+  for (const links of world.graph.absent.values())
+    for (const { from, pointer: at, target } of links) {
+      if (target === null || !trail.lists.includes(target.kind)) continue;
+      if (linksIn(from, at.replace(/\/[^/]+$/, "")).some((text) => own.has(text)))
+        trail.absences.push(absentTarget(from, at, `${target.kind}:${target.id}`));
+    }
 }
 
 interface Asked {
@@ -220,8 +238,13 @@ function nameOf(world: Court["world"], { record, pointer }: Case, hit: Hit): str
   const field = key === undefined ? undefined : list?.item?.fields?.get(key);
   const named = key === undefined ? undefined : value[key];
   const number = typeof value["row"] === "string" ? value["row"] : String(Number(pointer.split("/").at(-1)) + 1);
+  // A bare number says nothing without what it numbers.
   const about =
-    typeof named !== "string" ? [] : field?.type === "link" ? [`${field.title.toLowerCase()} ${named}`] : [named];
+    typeof named !== "string"
+      ? []
+      : field?.type === "link" || /^[\d.-]+$/.test(named)
+        ? [`${field?.title.toLowerCase() ?? ""} ${named}`]
+        : [named];
   return `${record.id}, row ${number}: ${[...about, ...inside].join(", ") || "it"}`;
 }
 
