@@ -8,7 +8,7 @@ import { fieldOfPointer, rowName } from "../model/stable.ts";
 import type { Owner } from "../model/vocabulary.ts";
 import { absentTarget } from "./absent.ts";
 import { bindInputs, handleOf, pathOf, Waiting, type Bound } from "./bind.ts";
-import { conclude, endStage, locate, type Court } from "./court.ts";
+import { conclude, endStage, keyOf, locate, type Court } from "./court.ts";
 import { follow, readText, startAt, type Hit } from "./follow.ts";
 import { refusal, resultChecks, type ResultCheck } from "./result-checks.ts";
 import { subjectsOf, type Case } from "./subjects.ts";
@@ -199,12 +199,12 @@ function refused(
   const { record } = one;
   const around = hit.pointer.replace(/\/[^/]*$/, "");
   const { subject, place } = locate(world, record, hit.pointer);
-  const { where } = locate(world, record, around.length > one.pointer.length ? around : one.pointer);
+  const { name: where } = locate(world, record, around.length > one.pointer.length ? around : one.pointer);
   const name = nameOf(world, one, hit);
   const here = `${name} is rejected`;
   const related = at?.record == null ? [] : [{ ...locate(world, at.record, at.pointer), message: lacks.lacks }];
   return {
-    key: `${check.id}|${addressOf(record)}|${where}`,
+    key: keyOf(check.id, record, where),
     rule: check.id,
     severity: check.severity,
     verdict: "failed",
