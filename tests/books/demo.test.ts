@@ -47,7 +47,7 @@ test("the boiler's deviation answers what was found, and nothing else is answere
   const answered = books[1][2].findings.filter(({ exception }) => exception !== null);
   expect(answered.map(({ rule, exception }) => [rule, exception]).sort()).toEqual([
     ["dimension-check-accepted", "deviation:DEV-01"],
-    ["dimensions-accepted", "deviation:DEV-01"],
+    ["dimension-check-rows-accepted", "deviation:DEV-01"],
   ]);
 });
 
