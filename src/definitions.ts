@@ -1,5 +1,6 @@
 import { calculations } from "./calculations/index.ts";
 import { chains } from "./chains/index.ts";
+import { closers } from "./closers/index.ts";
 import { facts } from "./facts/index.ts";
 import type { Definitions } from "./model/definitions.ts";
 import type { Kind } from "./model/kind.ts";
@@ -10,7 +11,7 @@ import { tables } from "./tables/index.ts";
 
 /** Everything the tool ships to judge a book with, for the kinds that were loaded. */
 export function shippedDefinitions(kinds: ReadonlyMap<string, Kind>): Definitions {
-  return { kinds, calculations, rules, facts, registers, profiles, tables };
+  return { kinds, calculations, rules, facts, closers, registers, profiles, tables };
 }
 
 export { chains };

@@ -30,7 +30,7 @@ export const joint: Chain = {
     {
       what: "Procedure qualification",
       paths: ["weldingProcedure.qualifications[]", "weldingProcedure.record"],
-      judgedBy: ["procedure-qualified", "procedure-test-accepted", "qualification-approved"],
+      judgedBy: ["procedure-qualified", "procedure-qualification-tests-accepted", "qualification-approved"],
     },
     {
       what: "Weld log",
@@ -55,7 +55,7 @@ export const joint: Chain = {
     },
     {
       what: "Tests required and done",
-      paths: ["<ndt-report:rows[].joint>.record"],
+      paths: ["<ndt-report:rows[].joint>"],
       says: { "ndt-report": ["method", "date"] },
       judgedBy: [
         "joint-visual",
@@ -67,7 +67,8 @@ export const joint: Chain = {
         "test-after-welding",
         "test-delay",
         "test-level",
-        "test-row-verdict",
+        "ndt-report-rows-accepted",
+        "ndt-report-rows-indications-accepted",
       ],
       figures: extentFigures,
     },
@@ -76,7 +77,7 @@ export const joint: Chain = {
       paths: [
         "<ndt-report:rows[].joint>.record.operator",
         "<ndt-report:rows[].joint>.record.operator.<ndt-personnel:person>",
-        "<ndt-report:rows[].joint>.record",
+        "<ndt-report:rows[].joint>",
       ],
       says: { "ndt-personnel": ["method", "level", "validTo"], "ndt-report": ["method"] },
       judgedBy: ["tester-certified", "tester-role", "tester-certificate"],
@@ -87,14 +88,22 @@ export const joint: Chain = {
         "<repair:joint>",
         "<repair:joint>.rejected",
         "<repair:joint>.nonconformity",
-        "<ndt-report:rows[].repair>",
+        '<ndt-report:rows[].joint>[result="rejected"]',
+        "<repair:joint>.<ndt-report:rows[].repair>",
       ],
       says: {
         repair: ["cause", "date"],
         "nonconformity-report": ["title", "closed"],
         "ndt-report": ["method", "date"],
       },
-      judgedBy: ["rejection-repaired", "repair-retested", "repair-cycle", "repair-welder-qualified"],
+      judgedBy: [
+        "ndt-report-rows-accepted",
+        "repair-cycle",
+        "repair-welder-qualified",
+        "nonconformity-state",
+        "nonconformity-closed-by-another",
+        "nonconformity-concession",
+      ],
     },
     {
       what: "Heat treatment",

@@ -81,7 +81,13 @@ export const part: Chain = {
     {
       what: "Chemistry and strength",
       paths: ["<piece-mark:part>.certificateRow"],
-      judgedBy: ["chemistry-limits", "tensile-limits", "carbon-equivalent", "impact-mean", "certificate-test-accepted"],
+      judgedBy: [
+        "chemistry-limits",
+        "tensile-limits",
+        "carbon-equivalent",
+        "impact-mean",
+        "material-certificate-rows-other-tests-accepted",
+      ],
     },
     {
       what: "Design stress and thickness",
@@ -97,13 +103,13 @@ export const part: Chain = {
         "field-tube-ends",
         "tube-ends-counted",
         "stay-tubes-welded",
-        "tube-ends-accepted",
+        "tube-end-group-accepted",
       ],
     },
     {
       what: "Measured dimensions",
       paths: ["<dimension-check:rows[].part>"],
-      judgedBy: ["dimensions-accepted", "dimension-within"],
+      judgedBy: ["dimension-check-rows-accepted", "dimension-within"],
     },
   ],
 };

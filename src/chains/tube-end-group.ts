@@ -7,12 +7,27 @@ export const tubeEndGroup: Chain = {
     {
       what: "Tube plate, and the ends its drawing shows",
       paths: ["field", "field.record.drawing"],
-      judgedBy: ["tube-ends-counted", "field-tube-ends", "tube-nest", "tube-pull-out"],
+      judgedBy: [
+        "tube-ends-counted",
+        "field-tube-ends",
+        "tube-nest",
+        "tube-pull-out",
+        "drawing-in-force",
+        "drawing-checked-by-another",
+      ],
     },
     {
       what: "Tubes and their heat",
       paths: ["tube", "tube.<piece-mark:part>.certificateRow"],
-      judgedBy: ["stay-tubes-welded", "smoke-tube", "stay-tube", "part-mark", "mark-material"],
+      judgedBy: [
+        "stay-tubes-welded",
+        "smoke-tube",
+        "stay-tube",
+        "part-mark",
+        "mark-material",
+        "chemistry-limits",
+        "tensile-limits",
+      ],
     },
     {
       what: "Procedures",
@@ -40,7 +55,7 @@ export const tubeEndGroup: Chain = {
     {
       what: "Sample as measured, and result",
       paths: ["measured[]", "instruments[]"],
-      judgedBy: ["expanded-group-measured", "wall-reduction", "calibrated", "tube-ends-accepted"],
+      judgedBy: ["expanded-group-measured", "wall-reduction", "calibrated", "tube-end-group-accepted"],
     },
     {
       what: "Pressure test",

@@ -1,3 +1,4 @@
+import { resultChecks } from "../judge/result-checks.ts";
 import type { Calculation } from "../model/calculation.ts";
 import type { BuiltIn, Definitions } from "../model/definitions.ts";
 import type { Fact } from "../model/fact.ts";
@@ -23,7 +24,7 @@ export function explained(definitions: Definitions, builtIns: readonly BuiltIn[]
     kinds: [...definitions.kinds.values()].sort((a, b) => byCodePoint(a.name, b.name)),
     calculations: byId(definitions.calculations),
     rules: byId(definitions.rules),
-    builtIns: byId(builtIns),
+    builtIns: byId([...builtIns, ...resultChecks(definitions.kinds)]),
     facts: byId(definitions.facts),
     requirements: byId([...new Map(requirements.map((row) => [row.id, row])).values()]),
   };

@@ -1,11 +1,14 @@
 import { nearestIds } from "../link/alike.ts";
 import type { JudgedBook } from "../model/book.ts";
 import { plainText } from "../model/formula/plain-text.ts";
-import type { Block, ChainLink, Text } from "../publish/blocks.ts";
+import type { Block, ChainLink, Mark, Text } from "../publish/blocks.ts";
 import { jsonText, plain } from "../report/plain.ts";
 import type { Ink } from "../report/text.ts";
 import { bookFolder, judgeOrSay } from "./books.ts";
 import { formatOption, UsageError, type Command } from "./command.ts";
+
+/** Marks of a link that leave the chain unproved. */
+const stops: ReadonlySet<Mark> = new Set<Mark>(["failed", "rejected", "not judged"]);
 
 type ChainBlock = Extract<Block, { type: "chain" }>;
 
@@ -22,7 +25,8 @@ export const trace: Command = {
   },
   help: [
     "Prints what the record's own page prints: what must be proved, by which records it is, how it was judged and on which basis.",
-    "Exit 0: every link is passed, not applicable or not due. Exit 1: a link is failed or not judged. Exit 2: no such record.",
+    "The verdict of a link stands first. A link is passed only where its rules judged all that it reaches; what is there and judged by none of them is on record, and what a record itself rejects is rejected until that is put right.",
+    "Exit 0: every link is passed, on record, answered by an exception, not due or not applicable. Exit 1: a link is failed, rejected or not judged. Exit 2: no such record.",
   ],
   async run(given, effects) {
     const [kind = "", id = ""] = given.arguments;
@@ -37,7 +41,7 @@ export const trace: Command = {
         ? chainJson(chain, kind, id, effects.engine.tool)
         : chainText(chain, effects.ink),
     );
-    return chain.links.some(({ mark }) => mark === "failed" || mark === "not judged") ? 1 : 0;
+    return chain.links.some(({ mark }) => stops.has(mark)) ? 1 : 0;
   },
 };
 
@@ -52,23 +56,23 @@ function refuseUnknown(judged: JudgedBook, kind: string, id: string): void {
     );
 }
 
-const width = 78;
+/** The longest mark, and a space: what is said of a link stands behind it. */
+const column = 16;
 
-/** A chain as text: numbered, what and verdict joined by a leader, then sentences and notes. */
+/** A chain as text: one line per link, the verdict first; below it, indented, what was found. */
 export function chainText(chain: ChainBlock, ink: Ink): string {
-  const links = chain.links.map((link, index) => linkText(link, index + 1, ink));
+  const links = chain.links.map((link) => linkText(link, ink));
   return `${[ink.bold(plain(chain.label)), ...links, plain(chain.count)].join("\n\n")}\n`;
 }
 
-function linkText({ what, mark, text, because, notes }: ChainLink, number: number, ink: Ink): string {
-  const head = `${String(number).padStart(2)}  ${plain(what)}`;
-  const leader = ".".repeat(Math.max(3, width - head.length - mark.length - 2));
+function linkText({ what, mark, text, because, notes }: ChainLink, ink: Ink): string {
+  const indent = " ".repeat(column);
   return [
-    `${ink.bold(head)} ${ink.dim(leader)} ${ink.bold(mark)}`,
-    ...text.map((sentence) => `    ${plain(textOf(sentence))}`),
-    ...(because === undefined ? [] : [`    ${plain(textOf(because))}`]),
+    `${ink.bold(`${mark.padEnd(column)}${plain(what)}`)}`,
+    ...text.map((sentence) => `${indent}${plain(textOf(sentence))}`),
+    ...(because === undefined ? [] : [`${indent}${plain(textOf(because))}`]),
     ...notes.map(({ lead, text: note }) =>
-      ink.dim(`    ${lead === undefined ? "" : `${plain(lead)}: `}${plain(textOf(note))}`),
+      ink.dim(`${indent}${lead === undefined ? "" : `${plain(lead)}: `}${plain(textOf(note))}`),
     ),
   ].join("\n");
 }

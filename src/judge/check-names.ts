@@ -1,5 +1,6 @@
 import type { Definitions } from "../model/definitions.ts";
 import { isMilestone, isOwner, milestones, owners } from "../model/vocabulary.ts";
+import { resultChecks } from "./result-checks.ts";
 
 /**
  * Names that a definition uses and nobody defines, or that are defined twice. The compiler refuses most of them in the
@@ -24,7 +25,7 @@ export function checkNames(definitions: Definitions): readonly string[] {
     ...rows
       .filter(({ due }) => !isMilestone(due))
       .map(({ id, due }) => `requirement ${id}: there is no milestone "${due}"; there are ${milestones.join(", ")}`),
-    ...twice([...rules, ...calculations, ...facts, ...rows], "id"),
+    ...twice([...rules, ...calculations, ...facts, ...rows, ...resultChecks(definitions.kinds)], "id"),
     ...twice(tables, "table"),
     ...twice(profiles, "profile"),
     ...twice(registers, "register"),

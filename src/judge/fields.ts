@@ -176,13 +176,14 @@ export function saySuspects(
     const key = say(court, leaf, rule, message, ...advice[rule]);
     if (key !== null && rule === "event-recorded") late.push(key);
   }
+  const stated = issue.value["dataCutOff"];
+  const cutOff = typeof stated === "string" ? stated : "";
   outvote(court, late, {
     record: issue,
     pointer: "/dataCutOff",
-    text: String(issue.value["dataCutOff"]),
+    text: cutOff,
     fault: "event-recorded",
-    says: (cutOff, days, count) =>
-      `evidence was cut off on ${cutOff}, but ${count} records tell of later events, ${days}`,
+    says: (day, days, count) => `evidence was cut off on ${day}, but ${count} records tell of later events, ${days}`,
     hint: "move the cut-off in issue.json to the day up to which evidence was recorded",
   });
 }

@@ -24,6 +24,7 @@ import { noteOrphans, openKinds } from "./orphans.ts";
 import { originalsShown, originalsSound } from "./originals.ts";
 import { planOf } from "./plan.ts";
 import { parametersOf } from "./profile.ts";
+import { judgeRefusals, settleRefusals } from "./refusals.ts";
 import { applyRequirement, registerInForce } from "./register.ts";
 import { answersByFinding, reviewExceptions, sayReopened } from "./review.ts";
 import { applyAgainst, applyRule } from "./rules.ts";
@@ -87,6 +88,8 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
   });
   stage(court, () => applyAgainst(court, plan.against));
   stage(court, () => plan.within.forEach((rule) => applyRule(court, rule, true)));
+  let refusals: JudgedBook["refusals"] = new Map();
+  stage(court, () => void (refusals = judgeRefusals(court)));
   stage(court, () => definitions.facts.forEach((fact) => applyFact(court, fact)));
   const sheets = new Set<object>();
   const computed = applyCalculations(court, plan.calculations, sheets);
@@ -134,6 +137,7 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
     outcomes,
     computed: computed.map(({ computed: one, outcome }) => ({ ...one, outcome: outcomes[outcome] ?? one.outcome })),
     owed: owed.map((one) => settleOwed(court, one, outcomes)),
+    refusals: settleRefusals(court, refusals),
     counts: countsOf(findings, outcomes),
     fingerprint,
     exceptions: exceptions.map(({ record, answers: own }) => ({

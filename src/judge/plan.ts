@@ -9,6 +9,7 @@ import { checkCalculationInputs, checkConditions, checkInputs } from "./check-in
 import { checkNames } from "./check-names.ts";
 import { checkPath } from "./check-paths.ts";
 import { answerable } from "./lift.ts";
+import { resultChecks } from "./result-checks.ts";
 import { coverageOf, standAt, type Coverage } from "./standing.ts";
 
 /** Definitions in the order they are judged in. Derived from what each reads; nobody assigns a stage. */
@@ -61,6 +62,7 @@ export function planOf(definitions: Definitions): Plan {
   });
   noteRegisters(definitions, coverage, note);
   noteFacts(definitions, coverage, note);
+  noteClosers(definitions, coverage, note);
   problems.push(...checkNames(definitions));
   if (problems.length > 0) throw new ProgramError(`definitions do not fit the schemas:\n  ${problems.join("\n  ")}`);
   const others = rules.filter(({ exception, rule }) => !exception && rule.against === undefined);
@@ -104,6 +106,18 @@ function noteFacts(definitions: Definitions, coverage: Coverage, note: Note): vo
       if (first?.type !== "all") note(`fact ${id}`, [`path "${text}" does not start at book.<kind>`]);
       else if (about !== undefined && about !== "")
         note(`fact ${id}`, checkPath(definitions, coverage, first.kind, pathOf(about), false).problems);
+    }
+}
+
+/** Each result that may be rejected names closers there are, and each closer follows paths there are. */
+function noteClosers(definitions: Definitions, coverage: Coverage, note: Note): void {
+  const closers = new Map((definitions.closers ?? []).map((one) => [one.id, one]));
+  for (const { id, kind, closedBy } of resultChecks(definitions.kinds))
+    for (const name of closedBy) {
+      const closer = closers.get(name);
+      if (closer === undefined || (closer.kinds !== "any" && !closer.kinds.includes(kind)))
+        note(`check ${id}`, [`nothing named "${name}" closes a result of ${kind}`]);
+      else note(`closer ${name}`, checkInputs(definitions, coverage, kind, closer.inputs, []).problems);
     }
 }
 

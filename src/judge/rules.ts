@@ -25,7 +25,10 @@ export function applyAgainst(court: Court, rules: readonly Rule[]): void {
     const [hit] = path === undefined ? [] : follow(court.world, pathOf(path), null, newTrail(), false);
     if (hit?.record == null) throw new ProgramError(`rule ${rule.id} holds its subjects against no value of a record`);
     const { record, pointer, value } = hit;
-    const known = held.get(words.fault) ?? { value: { ...words, record, pointer, text: String(value) }, keys: [] };
+    const known = held.get(words.fault) ?? {
+      value: { ...words, record, pointer, text: typeof value === "object" ? "" : String(value) },
+      keys: [],
+    };
     known.keys.push(...keys);
     held.set(words.fault, known);
   }

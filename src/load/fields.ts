@@ -18,6 +18,7 @@ function fieldOf(name: string, schema: JsonObject, required: boolean): Field {
   const options = texts(schema, "enum");
   const [low, high] = texts(schema, "x-plausible");
   const unit = textOf(schema, "x-unit");
+  const closedBy = texts(schema, "x-closed-by");
   const due = textOf(schema, "x-due");
   const date = schema["x-date"];
   const rowKey = textOf(schema, "x-row-key");
@@ -33,6 +34,7 @@ function fieldOf(name: string, schema: JsonObject, required: boolean): Field {
     ...(unit !== undefined && type === "quantity" && { unit }),
     ...(schema["x-difference"] === true && { difference: true }),
     ...(low !== undefined && high !== undefined && { plausible: [low, high] as const }),
+    ...(closedBy.length > 0 && { closedBy }),
     ...(due !== undefined && isMilestone(due) && { due }),
     ...((date === "event" || date === "limit" || date === "plan") && { date }),
     ...(rowKey !== undefined && { rowKey }),

@@ -81,6 +81,7 @@ const annotations: ReadonlySet<string> = new Set([
     "unit",
     "difference",
     "plausible",
+    "closed-by",
     "due",
     "date",
     "row-key",

@@ -78,6 +78,11 @@ function checkValue(schema: JsonObject, path: string, refuse: Refuse): void {
   }
   if ((named === "date" || named === "day") && !["event", "limit", "plan"].includes(textOf(schema, "x-date") ?? ""))
     refuse(path, 'is a date without "x-date"; expected "event", "limit" or "plan"');
+  if (texts(schema, "enum").includes("rejected") !== texts(schema, "x-closed-by").length > 0)
+    refuse(
+      path,
+      'has "rejected" among its values, or "x-closed-by", without the other; expected what closes a rejection',
+    );
   if (named === "link" && texts(schema, "x-link").length === 0) refuse(path, 'is a link without "x-link"');
   const due = textOf(schema, "x-due");
   if (due !== undefined && !isMilestone(due))

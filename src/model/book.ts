@@ -116,6 +116,20 @@ export interface Waiting extends Applied {
   readonly state: "waiting";
 }
 
+/** A value of a record that says *rejected*. */
+export interface Refusal {
+  readonly record: BookRecord;
+  readonly pointer: string;
+  /** Id of the check of that value. */
+  readonly check: string;
+  /** open: nothing has closed it, or it cannot be judged · answered: by an exception. */
+  readonly state: "open" | "closed" | "answered";
+  /** What closed or answered it, as it is said behind "rejected, "; "" while it is open. */
+  readonly said: string;
+  /** Key of the finding it is, while nothing closes it. */
+  readonly finding?: string;
+}
+
 /** A requirement applied to one record. */
 export interface Owed {
   readonly requirement: Requirement;
@@ -164,6 +178,8 @@ export interface JudgedBook {
   readonly outcomes: readonly Outcome[];
   readonly computed: readonly Computed[];
   readonly owed: readonly Owed[];
+  /** Rejected values, by their address. */
+  readonly refusals: ReadonlyMap<Address, Refusal>;
   readonly counts: Counts;
   /** Full SHA-256 of the evidence. */
   readonly fingerprint: string;

@@ -16,5 +16,10 @@ export interface ChainStep {
   /** Rules and requirements whose outcomes about the record, or about what the paths lead to, give the verdict. */
   readonly judgedBy: readonly string[];
   /** Sentences in figures that the evidence makes together, such as the length tested of the length that is owed. */
-  readonly figures?: (subject: JsonObject, found: (path: string) => readonly JsonObject[]) => readonly string[];
+  readonly figures?: (
+    subject: JsonObject,
+    found: (path: string) => readonly JsonObject[],
+    /** Whether something in what was found is rejected, and nothing has closed it. */
+    isOpen: (found: JsonObject) => boolean,
+  ) => readonly string[];
 }

@@ -1,5 +1,6 @@
 import type { Basis } from "./basis.ts";
 import type { Calculation } from "./calculation.ts";
+import type { Closer } from "./closer.ts";
 import type { Fact } from "./fact.ts";
 import type { Severity } from "./finding.ts";
 import type { Kind } from "./kind.ts";
@@ -14,6 +15,8 @@ export interface Definitions {
   readonly calculations: readonly Calculation[];
   readonly rules: readonly Rule[];
   readonly facts: readonly Fact[];
+  /** What may close a rejected result, as the schemas name it. */
+  readonly closers?: readonly Closer[];
   readonly registers: readonly Register[];
   readonly profiles: readonly Profile[];
   readonly tables: readonly Table[];

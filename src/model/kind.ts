@@ -42,6 +42,8 @@ export interface Field {
   /** A temperature difference, not a temperature. */
   readonly difference?: boolean;
   readonly plausible?: readonly [string, string];
+  /** Of a field that may say *rejected*: ids of what closes it. */
+  readonly closedBy?: readonly string[];
   /** Milestone at which the field is owed. */
   readonly due?: Milestone;
   readonly date?: "event" | "limit" | "plan";

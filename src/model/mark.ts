@@ -8,10 +8,10 @@ import type { Outcome, Verdict } from "./finding.ts";
  */
 export type Mark = Verdict | "not due" | "on record" | "rejected" | "answered";
 
-/** How an outcome is shown and counted. What is rejected stays so until it is closed, whatever answers the finding. */
+/** How an outcome is shown and counted. What is rejected stays so until it is closed, or an exception accepts it. */
 export function markOf(outcome: Pick<Outcome, "verdict" | "because" | "refused" | "answered">): Mark {
-  if (outcome.refused === true && outcome.verdict === "failed") return "rejected";
   if (outcome.answered !== undefined) return "answered";
+  if (outcome.refused === true && outcome.verdict === "failed") return "rejected";
   return outcome.because?.type === "not due" ? "not due" : outcome.verdict;
 }
 

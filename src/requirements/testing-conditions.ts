@@ -3,9 +3,6 @@ import type { Condition } from "../model/input.ts";
 /** A joint whose tests include a method. */
 export const asksFor = (method: string): Condition => ({ path: "requiredTests[].method", equals: method });
 
-/** A row of a test report that rejects a joint. */
-export const rejected: Condition = { path: "result", equals: "rejected" };
-
 /** A joint whose welding procedure ends with a heat treatment. */
 export const treated: Condition = { path: "weldingProcedure.postWeldHeatTreatment", equals: true };
 
@@ -17,3 +14,20 @@ export const visualCertified: readonly Condition[] = [
   { path: "method", equals: "VT" },
   { path: "profile.visualTesterCertificate", equals: "required" },
 ];
+
+/** A record that was taken from an original. */
+export const takenFromOriginal: Condition = { path: "source", exists: true };
+
+/** Kinds whose records are typed from papers, and compared with them by a second person. */
+export const transcribed = [
+  "material-certificate",
+  "weld-log",
+  "ndt-report",
+  "dimension-check",
+  "pressure-test",
+  "safety-valve",
+  "fitting",
+  "tube-end-group",
+  "welder-qualification",
+  "instrument",
+] as const;

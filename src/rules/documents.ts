@@ -1,7 +1,8 @@
 import { fromMemory, ownChoice } from "../model/basis.ts";
 import { canPrecede, type DateValue } from "../model/dates.ts";
-import { anyOf, date, list, optional, text, thing, things, type Handle, type Thing } from "../model/input.ts";
+import { anyOf, date, list, text, thing, things, type Condition, type Handle, type Thing } from "../model/input.ts";
 import { rule, type Objection, type Rule } from "../model/rule.ts";
+import { takenFromOriginal, transcribed } from "../requirements/testing-conditions.ts";
 import { AKind } from "./words.ts";
 
 const basis = fromMemory("EN ISO 3834-2", "2021", "control of documents: the revision in use is the one in force");
@@ -126,21 +127,10 @@ interface Pair {
   readonly did: string;
   readonly first: string;
   readonly second: string;
+  readonly when?: readonly Condition[];
 }
 
 const revisions = ["drawing", "document", "procedure", "welding-procedure"];
-const transcribed = [
-  "material-certificate",
-  "weld-log",
-  "ndt-report",
-  "dimension-check",
-  "pressure-test",
-  "safety-valve",
-  "fitting",
-  "tube-end-group",
-  "welder-qualification",
-  "instrument",
-];
 const pairs: readonly Pair[] = [
   ...["calculation-sheet", ...revisions.map((kind) => `${kind}#revisions`)].map((kind) => ({
     kind,
@@ -153,22 +143,24 @@ const pairs: readonly Pair[] = [
     did: "typed and compared",
     first: "transcription.enteredBy",
     second: "transcription.comparedBy",
+    when: [takenFromOriginal],
   })),
 ];
 
-/** Whoever prepared or typed something does not check it. */
-export const checkedByAnother: readonly Rule[] = pairs.map(({ kind, did, first, second }) => {
+/** Whoever prepared or typed something does not check it; where one of the two is not named, nobody has. */
+export const checkedByAnother: readonly Rule[] = pairs.map(({ kind, did, first, second, when }) => {
   const [name = ""] = kind.split("#");
   return rule({
     id: `${name}-${second.startsWith("transcription") ? "compared" : "checked"}-by-another`,
     title: `${AKind(name)} is ${did} by two people`,
     basis: ownChoice("nobody sees the own slip: two people, two looks"),
     kind,
+    ...(when !== undefined && { when }),
     severity: "query",
     owner: "document control",
-    inputs: { first: optional(text(first)), second: optional(text(second)) },
+    inputs: { first: text(first), second: text(second) },
     *check({ first: one, second: other }, subject) {
-      if (one !== undefined && one === other)
+      if (one === other)
         yield {
           at: "second",
           message: `${subject.id.replace("#", " revision ")} was ${did} by ${one} alone`,
@@ -178,7 +170,6 @@ export const checkedByAnother: readonly Rule[] = pairs.map(({ kind, did, first, 
     },
     examples: [
       { name: "two people", given: { first: "P03", second: "P04" }, objections: [] },
-      { name: "no second person stated", given: { first: "P03" }, objections: [] },
       { name: "one person", given: { first: "P03", second: "P03" }, objections: [`X-01 was ${did} by P03 alone`] },
     ],
   });

@@ -23,7 +23,7 @@ import { impactEnergy, printedMean } from "./material-impact.ts";
 import { tensileLimits } from "./material-strength.ts";
 import { nameplateMark, nameplateValve } from "./nameplate.ts";
 import { magneticExtent, penetrantExtent, radiographicExtent, ultrasonicExtent, visualExtent } from "./ndt-extent.ts";
-import { rowLength, rowVerdict, testAfterWelding, testDelay } from "./ndt-order.ts";
+import { rowLength, testAfterWelding, testDelay } from "./ndt-order.ts";
 import { closedBeforeTest, closedByAnother, concessionHeld, nonconformityState } from "./nonconformities.ts";
 import { openingJudged } from "./openings.ts";
 import { certificatePages } from "./pages.ts";
@@ -35,21 +35,7 @@ import { depositedFits, depositedStated } from "./deposited-thickness.ts";
 import { examinationPressure, mediumOfTest } from "./pressure-test-judged.ts";
 import { recordedHold, testAfterWork, testBeforeCoating, testWitnessed } from "./pressure-test.ts";
 import { registerFits } from "./register.ts";
-import { rejectionRepaired, repairCycle, repairRetested } from "./repairs.ts";
-import {
-  certificateTestAccepted,
-  dimensionCheckAccepted,
-  dimensionsAccepted,
-  functionTestAccepted,
-  heatTreatmentAccepted,
-  pressureTestAccepted,
-  procedureTestAccepted,
-  productionTestAccepted,
-  productionTestsAccepted,
-  seatTight,
-  tubeEndsAccepted,
-  visualUnderPressureAccepted,
-} from "./results.ts";
+import { repairCycle } from "./repairs.ts";
 import { valveBench, valveReadings, valveReseat, valveReseatStated } from "./safety-valve-bench.ts";
 import { valveArea, valveCategory, valvePlate, valveSetPressure } from "./safety-valve.ts";
 import { signaturesAuthorised } from "./signatures.ts";
@@ -111,7 +97,6 @@ export const rules: readonly Rule[] = [
   ultrasonicExtent,
   testAfterWelding,
   testDelay,
-  rowVerdict,
   rowLength,
   testerCertified,
   visualTesterCertified,
@@ -119,27 +104,14 @@ export const rules: readonly Rule[] = [
   testerApproved,
   testerPeriod,
   testLevel,
-  rejectionRepaired,
-  repairRetested,
   repairCycle,
   heatTreatmentPlanned,
   heatTreatmentAfterWelding,
   heatTreatmentTimes,
-  productionTestAccepted,
-  productionTestsAccepted,
-  heatTreatmentAccepted,
-  dimensionsAccepted,
-  dimensionCheckAccepted,
-  pressureTestAccepted,
-  visualUnderPressureAccepted,
-  seatTight,
-  procedureTestAccepted,
-  certificateTestAccepted,
   dimensionWithin,
   openingJudged,
   tubeEndsCounted,
   stayTubesWelded,
-  tubeEndsAccepted,
   tubeEndInProcedure,
   tubeEndProcedureQualified,
   tubeEndWelderQualified,
@@ -173,7 +145,6 @@ export const rules: readonly Rule[] = [
   limiterFailsSafe,
   lowLimitersIndependent,
   limitersApartFromControl,
-  functionTestAccepted,
   gaugeRange,
   gaugeRedMark,
   feedPumpDuty,

@@ -4,13 +4,15 @@ import { roundDown, roundUp } from "../model/print-number.ts";
 import type { Measure } from "../model/quantity.ts";
 import { rule, type Rule } from "../model/rule.ts";
 import { asksFor } from "../requirements/testing-conditions.ts";
-import { isClosed, sayLength, spansOf, union } from "./seam-lengths.ts";
+import { isClosed, sayLength, spansOf, union } from "../model/seam-lengths.ts";
 
 const row = {
   from: optional(quantity("from", "mm")),
   to: optional(quantity("to", "mm")),
   length: quantity("length", "mm"),
   retest: exists("repair"),
+  // Read only: a rejection that is still open accuses it, and then nothing of this counts.
+  result: text("result"),
 };
 
 interface Tested {
@@ -21,10 +23,11 @@ interface Tested {
 }
 
 /**
- * Rejected rows count as tested: that they are repaired and tested again is judged for itself. Lengths of one report
- * without stated place are different places; those of two reports may be the same place.
+ * A rejected row counts once its repair is tested again, and the test of the repair adds nothing to it. Lengths of one
+ * report without stated place are different places; those of two reports may be the same place.
  */
-function testedLength(rows: readonly Thing<typeof row>[], seam: Measure, closed: boolean): Tested {
+function testedLength(all: readonly Thing<typeof row>[], seam: Measure, closed: boolean): Tested {
+  const rows = all.filter(({ result }) => result !== "");
   const placed = union(rows.flatMap((one) => spansOf(one, seam, closed) ?? []));
   const loose = new Map<string, number>();
   for (const one of rows)
@@ -134,6 +137,7 @@ function joint(extent: string, rows: readonly Row[]) {
     rows: rows.map(([$, length, from, to]) => ({
       $,
       length,
+      result: "accepted",
       ...(from !== undefined && { from }),
       ...(to !== undefined && { to }),
     })),

@@ -175,46 +175,6 @@ function delayed(
   };
 }
 
-export const rowVerdict = rule({
-  id: "test-row-verdict",
-  title: "A row with a rejected indication is rejected",
-  basis: ownChoice("one rejected indication rejects the length it lies in"),
-  kind: "ndt-report#rows",
-  severity: "nonconformity",
-  owner: "testing",
-  inputs: {
-    result: text("result"),
-    indications: anyOf(things("indications[]", { number: text("indication"), verdict: text("verdict") })),
-  },
-  *check({ result, indications }, row) {
-    const against = indications.filter(({ verdict }) => verdict === "rejected");
-    if (result === "accepted" && against.length > 0)
-      yield {
-        at: "result",
-        message: `${row.id} is accepted, but indication ${against.map(({ number }) => number).join(", ")} is rejected`,
-        why: "one rejected indication rejects the row",
-        hint: "compare with the report; correct the row or the indication",
-      };
-  },
-  examples: [
-    {
-      name: "both accepted",
-      given: { result: "accepted", indications: [{ number: "1", verdict: "accepted" }] },
-      objections: [],
-    },
-    {
-      name: "both rejected",
-      given: { result: "rejected", indications: [{ number: "1", verdict: "rejected" }] },
-      objections: [],
-    },
-    {
-      name: "accepted against its indication",
-      given: { result: "accepted", indications: [{ number: "1", verdict: "rejected" }] },
-      objections: ["X-01 is accepted, but indication 1 is rejected"],
-    },
-  ],
-});
-
 export const rowLength = rule({
   id: "test-row-length",
   title: "A tested length is the distance between its ends",

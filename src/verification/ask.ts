@@ -38,7 +38,6 @@ export const psi = as("MPa", "psi");
 export const bar = as("psi", "bar");
 export const celsius = as("°F", "°C");
 export const kelvin = as("°F", "K");
-export const fahrenheit = as("K", "°F");
 export const kilograms = as("lb", "kg");
 export const pounds = as("kg", "lb");
 export const inches2 = (mm2: number): number => mm2 / 25.4 ** 2;

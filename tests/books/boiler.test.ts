@@ -16,8 +16,8 @@ const own = new Set([
   "register-fits-equipment",
   "tube-ends-counted",
   "stay-tubes-welded",
-  "tube-ends-accepted",
-  "function-test-accepted",
+  "tube-end-group-accepted",
+  "fitting-function-tests-accepted",
   "wall-reduction",
   "water-levels",
   "level-indicator-range",
@@ -84,7 +84,7 @@ describe("one slip, one finding", () => {
       "tube-pull-out|part:P90|tubeFields (pass 2) limit n too low",
     ],
     ["a group without ends", [ends("TE-01", "/count", 0)], "record-schema|tube-end-group:TE-01|count"],
-    ["a group rejected", [ends("TE-01", "/result", "rejected")], "tube-ends-accepted|tube-end-group:TE-01|"],
+    ["a group rejected", [ends("TE-01", "/result", "rejected")], "tube-end-group-accepted|tube-end-group:TE-01|"],
     [
       "rolled too thin",
       [ends("TE-01", "/measured/0/insideAfter", "45.60 mm"), ends("TE-01", "/measured/0/wallReduction", "18 %")],
@@ -161,7 +161,7 @@ describe("one slip, one finding", () => {
     [
       "a trial that failed",
       [fit("LW-02", "/functionTests/0/result", "rejected")],
-      "function-test-accepted|fitting:LW-02|functionTests (cuts the heat)",
+      "fitting-function-tests-accepted|fitting:LW-02|functionTests (cuts the heat)",
     ],
     ["a gauge too short", [fit("PG-01", "/gaugeRange/maximum", "16 bar")], "gauge-range|fitting:PG-01|"],
     ["a gauge too long", [fit("PG-01", "/gaugeRange/maximum", "40 bar")], "gauge-range|fitting:PG-01|"],

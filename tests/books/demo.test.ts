@@ -47,12 +47,17 @@ test("the boiler's deviation answers what was found, and nothing else is answere
   const answered = books[1][2].findings.filter(({ exception }) => exception !== null);
   expect(answered.map(({ rule, exception }) => [rule, exception]).sort()).toEqual([
     ["dimension-check-accepted", "deviation:DEV-01"],
-    ["dimensions-accepted", "deviation:DEV-01"],
+    ["dimension-check-rows-accepted", "deviation:DEV-01"],
   ]);
 });
 
 /** Definitions that neither book exercises; each has its examples. */
-const knownIdle: readonly string[] = ["heat-treatment-after-welding", "unreinforced-opening"];
+const knownIdle: readonly string[] = [
+  "heat-treatment-after-welding",
+  "unreinforced-opening",
+  // Asked by the cautious profile only.
+  "valve-reseat-stated",
+];
 
 describe("the same book in mid-manufacture", () => {
   const interim = judgeBook(readBook(interimBook));

@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { chains, shippedDefinitions } from "../../src/definitions.ts";
 import { pathOf } from "../../src/judge/bind.ts";
 import { checkPath } from "../../src/judge/check-paths.ts";
+import { resultChecks } from "../../src/judge/result-checks.ts";
 import { coverageOf } from "../../src/judge/standing.ts";
 import { loadKinds } from "../../src/load/kinds.ts";
 
@@ -10,6 +11,7 @@ const definitions = shippedDefinitions(loadKinds([join(import.meta.dirname, "../
 const ids = new Set([
   ...definitions.rules.map(({ id }) => id),
   ...definitions.calculations.flatMap(({ id }) => [id, `${id}/inputs`, `${id}/results`]),
+  ...resultChecks(definitions.kinds).map(({ id }) => id),
   ...definitions.registers.flatMap(({ requirements }) => requirements.map(({ id }) => id)),
 ]);
 

@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { builtInRules } from "../../src/judge/built-in.ts";
+import { resultChecks } from "../../src/judge/result-checks.ts";
 import { fileRules } from "../../src/load/file-rules.ts";
 import type { Finding } from "../../src/model/finding.ts";
 import type { Change } from "../support/changes.ts";
@@ -97,7 +98,7 @@ const elsewhere: Readonly<Record<string, string>> = {
 describe("every check has its fault", () => {
   const planted = new Set(faults.flatMap(({ expect: wanted }) => (wanted === undefined ? [] : [wanted.rule])));
   const { definitions } = sound;
-  const simple = [...definitions.rules, ...definitions.facts, ...builtInRules, ...fileRules];
+  const simple = [...definitions.rules, ...definitions.facts, ...resultChecks(definitions.kinds), ...builtInRules, ...fileRules];
   test.each(simple.map(({ id }) => id))("%s", (id) => {
     expect(planted.has(id)).toBe(elsewhere[id] === undefined);
   });

@@ -152,6 +152,7 @@ export function judgedBook({
     owed: [],
     counts: countsOf(findings),
     fingerprint: createHash("sha256").update(JSON.stringify(files)).digest("hex"),
+    refusals: new Map(),
     exceptions: [],
   };
 }

@@ -103,6 +103,7 @@ const words = [
   "unit",
   "difference",
   "plausible",
+  "closed-by",
   "due",
   "date",
   "row-key",

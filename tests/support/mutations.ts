@@ -173,7 +173,7 @@ const mutations: readonly Mutation[] = [
     if (spot === undefined) return "nothing";
     const value = among(dice, strange)(dice);
     set(spot, value);
-    return `${spot.name} is ${(JSON.stringify(value) ?? "").slice(0, 40)}`;
+    return `${spot.name} is ${JSON.stringify(value).slice(0, 40)}`;
   },
   (files, dice) => {
     const from = anySpot(files, dice);

@@ -33,6 +33,7 @@ export const procedures: readonly ProcedureText[] = [
   {
     record: procedure("PRC-FORM", "forming", "BE-W-12", "Cold forming of dished ends and normalising", "3", {
       prepared: "F1",
+      checked: "D2",
       approved: "D2",
       date: "2026-02-09",
       on: "2026-02-20",
@@ -128,6 +129,7 @@ export const procedures: readonly ProcedureText[] = [
   {
     record: procedure("PRC-SV", "set-pressure", "HV-WI-31", "Setting and sealing of safety valves", "7", {
       prepared: "V1",
+      checked: "D2",
       approved: "D2",
       date: "2025-11-17",
       on: "2025-11-28",

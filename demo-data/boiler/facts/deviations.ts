@@ -7,10 +7,9 @@ export const deviations: readonly Deviation[] = [
     title: "tube hole of the rear tube plate, row 7, place 4",
     answers: [
       {
-        finding: "dimensions-accepted|dimension-check:DIM-01|rows (bore of tube holes, P04, pass 3, row 7, place 4)",
-        digest: "cb4dfd3daf5d739e",
+        finding: "dimension-check-rows-accepted|dimension-check:DIM-01|rows (bore of tube holes, P04, pass 3, row 7, place 4)",
+        digest: "e9360ee6edc456ad",
       },
-      { finding: "dimension-check-accepted|dimension-check:DIM-01|", digest: "9b98715d825c7d04" },
     ],
     requirement: "drawing TQ417-04-DRG-004: tube holes 51.5 mm ± 0.2 mm",
     reason:

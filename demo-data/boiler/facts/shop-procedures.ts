@@ -117,6 +117,7 @@ export const procedures: readonly ProcedureText[] = [
   {
     record: procedure("PRC-SVS", "set-pressure", "HV-WI-33", "Setting and sealing of safety valves for steam", "4", {
       prepared: "V1",
+      checked: "D2",
       approved: "D2",
       date: "2025-11-24",
       on: "2025-12-05",

@@ -1,18 +1,19 @@
 import { describeBasis } from "../../model/basis.ts";
-import type { Chain, ChainStep } from "../../model/chain.ts";
+import type { ChainStep } from "../../model/chain.ts";
 import type { Outcome } from "../../model/finding.ts";
+import { chainLinks, type WalkedLink } from "../../judge/chain-links.ts";
+import { walkPath } from "../../judge/walk-path.ts";
 import { parsePath } from "../../model/path.ts";
 import { addressOf, type BookRecord } from "../../model/record.ts";
 import { fieldAt } from "../../model/kind.ts";
-import { atPointer, isList, isObject } from "../../model/json.ts";
+import { atPointer, isList, isObject, type JsonObject } from "../../model/json.ts";
 import { countSentence } from "../../model/mark.ts";
 import type { Block, ChainLink, Mark, Note, Text } from "../blocks.ts";
-import { kindOf, linkTo, markOf, titleOfOutcome, valueAt, worst, type Context } from "./context.ts";
+import { kindOf, linkTo, markOf, titleOfOutcome, valueAt, type Context } from "./context.ts";
 import { reasonsOf } from "./finding-blocks.ts";
 import { atOpening } from "./opening.ts";
 import { listed } from "./listed.ts";
 import { counted, lowerTitle } from "./titles.ts";
-import { walk } from "./walk.ts";
 import { labelOfField, textOf } from "./values.ts";
 
 /**
@@ -21,7 +22,7 @@ import { labelOfField, textOf } from "./values.ts";
  */
 export function chainBlock(context: Context, record: BookRecord): Extract<Block, { type: "chain" }> {
   const chain = context.chains.find(({ kind }) => kind === record.kind);
-  const links = walked(context, record).map((one) => chainLink(context, record, one));
+  const links = chainLinks(context.judged, context.chains, record).map((one) => chainLink(context, record, one));
   return {
     type: "chain",
     label: `Evidence for ${record.kind} ${record.id}`,
@@ -31,120 +32,67 @@ export function chainBlock(context: Context, record: BookRecord): Extract<Block,
   };
 }
 
-/** A chain for any kind: each field that links, and each row of the register about it. */
-function ownChain(context: Context, record: BookRecord): Chain {
-  const kind = kindOf(context, record);
-  const links = [...kind.fields.values()].flatMap((field): ChainStep[] => {
-    const isLink = field.type === "link" || field.item?.type === "link";
-    if (!isLink || ["attachments"].includes(field.name)) return [];
-    return [{ what: field.title, paths: [field.type === "list" ? `${field.name}[]` : field.name], judgedBy: [] }];
-  });
-  const owed = context.judged.owed
-    .filter((one) => one.subject === record)
-    .map((one): ChainStep => ({
-      what: one.requirement.title,
-      paths: [one.requirement.needs],
-      judgedBy: [one.requirement.id],
-    }));
-  const rules = context.outcomes.get(addressOf(record)) ?? [];
-  const own =
-    rules.length > 0
-      ? [
-          {
-            what: `Checks of this ${lowerTitle(kind.title)}`,
-            paths: [],
-            judgedBy: [...new Set(rules.map(({ definition }) => definition))],
-          },
-        ]
-      : [];
-  return { kind: record.kind, links: [...links, ...owed, ...own] };
-}
-
-/** A link of a record's chain as it was walked: what its paths lead to, and what was judged there. */
-interface WalkedLink {
-  readonly step: ChainStep;
-  readonly reached: readonly { readonly record: BookRecord; readonly pointer: string }[];
-  readonly outcomes: readonly Outcome[];
-}
-
-const known = new WeakMap<Context, Map<BookRecord, readonly WalkedLink[]>>();
-
-/** The chain of a record, walked once: its own page shows it, and its section counts it. */
-function walked(context: Context, record: BookRecord): readonly WalkedLink[] {
-  const all = known.get(context) ?? new Map<BookRecord, readonly WalkedLink[]>();
-  known.set(context, all);
-  let links = all.get(record);
-  if (links === undefined) {
-    const chain = context.chains.find(({ kind }) => kind === record.kind) ?? ownChain(context, record);
-    links = chain.links.map((step) => {
-      const hits = step.paths.flatMap((path) => walk(context.judged, record, parsePath(path)));
-      const reached = [...new Map(hits.map((hit) => [addressOf(hit.record, hit.pointer), hit])).values()];
-      const records = reached.map((hit) => hit.record);
-      return { step, reached, outcomes: outcomesFor(context, record, records, step) };
-    });
-    all.set(record, links);
-  }
-  return links;
-}
-
 /** Outcomes of each link of a record's chain. */
-export function linkOutcomes(context: Context, record: BookRecord): readonly (readonly Outcome[])[] {
-  return walked(context, record).map(({ outcomes }) => outcomes);
+export function linkOutcomes({ judged, chains }: Context, record: BookRecord): readonly (readonly Outcome[])[] {
+  return chainLinks(judged, chains, record).map(({ outcomes }) => outcomes);
 }
 
-function chainLink(context: Context, record: BookRecord, { step, reached, outcomes }: WalkedLink): ChainLink {
-  const marks = outcomes.map(markOf);
-  const none = context.judged.state === "interim" ? "not due" : "not applicable";
-  const mark =
-    outcomes.length > 0 && (reached.length > 0 || worst(marks) !== "not applicable")
-      ? worst(marks)
-      : reached.length > 0
-        ? "passed"
-        : none;
-  const bad = outcomes.filter(
-    (outcome) => markOf(outcome) === mark && (mark === "failed" || mark === "not judged" || mark === "not due"),
-  );
+/** The mark of each link of a record's chain. */
+export function linkMarks({ judged, chains }: Context, record: BookRecord): readonly Mark[] {
+  return chainLinks(judged, chains, record).map(({ mark }) => mark);
+}
+
+function chainLink(context: Context, record: BookRecord, link: WalkedLink): ChainLink {
+  const { step, outcomes, mark } = link;
+  const bad = ["passed", "on record", "not applicable"].includes(mark)
+    ? []
+    : outcomes.filter((outcome) => markOf(outcome) === mark);
   const because = reasonsOf(context, bad);
   return {
     what: step.what,
     mark,
-    text: [...sentences(record, context, reached, step, mark), ...figuresText(context, record, step)],
+    text: [...sentences(record, context, link), ...figuresText(context, record, step)],
     ...(because.length > 0 && { because }),
     notes: notesOf(context, outcomes, mark),
   };
 }
 
-/** Outcomes of the step's definitions about the record itself, what its paths lead to, and rows of those. */
-function outcomesFor(context: Context, record: BookRecord, reached: readonly BookRecord[], step: ChainStep): Outcome[] {
-  const wanted = new Set(step.judgedBy);
-  const about = [record, ...new Set(reached.filter((one) => one !== record))];
-  const outcomes = about.flatMap((one) =>
-    (context.outcomes.get(addressOf(one)) ?? []).filter(({ definition }) => wanted.has(definition)),
-  );
-  return [...new Set(outcomes)];
-}
+const shownRecords = 8;
 
-function sentences(
-  subject: BookRecord,
-  context: Context,
-  reached: readonly { readonly record: BookRecord; readonly pointer: string }[],
-  step: ChainStep,
-  mark: Mark,
-): Text[] {
+function sentences(subject: BookRecord, context: Context, { reached, step, mark, outcomes }: WalkedLink): Text[] {
   if (reached.length === 0) {
     if (mark === "not due") return [["No evidence yet; it is not due."]];
     if (mark === "not applicable")
       return [["Nothing of this is recorded, and the loaded rules ask for nothing of it here."]];
-    return mark === "passed" ? [["None is recorded, and none is asked for."]] : [];
+    return mark === "passed" ? [["Nothing more is recorded of this, and nothing more is asked for."]] : [];
   }
-  const shown = reached
-    .slice(0, 8)
+  // What the mark rests on is named first; of the rest it is said how many are left out.
+  const first = mark === "on record" ? [...reached].sort((a, b) => Number(a.judged) - Number(b.judged)) : reached;
+  const shown = first
+    .slice(0, shownRecords)
     .map((hit): Text => [
       linkTo(context, hit.record, undefined, hit.pointer),
       ...says(context, hit.record, subject, step),
     ]);
   const joined = shown.flatMap((one, index): Text => (index === 0 ? one : ["; ", ...one]));
-  return [[...joined, reached.length > 8 ? `; and ${reached.length - 8} more.` : "."]];
+  const left = reached.length - shown.length;
+  return [
+    [...joined, left > 0 ? `; and ${left} more, left out here; the verdict rests on all ${reached.length}.` : "."],
+    ...recordedText(reached, outcomes),
+  ];
+}
+
+/** What is there and judged by none of the link's rules, in a sentence of its own. */
+function recordedText(reached: WalkedLink["reached"], outcomes: readonly Outcome[]): Text[] {
+  const open = reached.filter(({ judged }) => !judged);
+  if (open.length === 0) return [];
+  // What failed or waits says so itself: nothing passed there, but it was judged.
+  const spoken = new Set(outcomes.filter(({ verdict }) => verdict !== "not applicable").flatMap(({ reads }) => reads));
+  const silent = open.filter(({ record }) => !spoken.has(addressOf(record)));
+  if (silent.length === 0) return [];
+  const number = silent.length === 1 ? "one is" : `${silent.length} are`;
+  const what = silent.length < reached.length ? `Of these ${number}` : silent.length === 1 ? "It is" : "All of it is";
+  return [[{ type: "soft", text: `${what} on record only: judged by no rule of this link.` }]];
 }
 
 /** A few words about a record: what the step asks to be said of its kind, else what its kind shows in tables. */
@@ -166,12 +114,20 @@ function says(context: Context, record: BookRecord, subject: BookRecord, step: C
 
 /** What the step says in figures, from the subject and what its own paths find. */
 function figuresText({ judged }: Context, record: BookRecord, { figures }: ChainStep): Text[] {
+  const places = new Map<JsonObject, string>();
   const found = (path: string) =>
-    walk(judged, record, parsePath(path)).flatMap((hit) => {
+    walkPath(judged, record, parsePath(path)).flatMap((hit) => {
       const value = hit.pointer === "" ? hit.record.value : atPointer(hit.record.value, hit.pointer);
-      return isObject(value) ? [value] : [];
+      if (!isObject(value)) return [];
+      places.set(value, addressOf(hit.record, hit.pointer));
+      return [value];
     });
-  return (figures?.(record.value, found) ?? []).map((text): Text => [{ type: "soft", text }]);
+  const open = [...judged.refusals].filter(([, { state }]) => state === "open").map(([address]) => address);
+  const isOpen = (value: JsonObject) => {
+    const place = places.get(value);
+    return place !== undefined && open.some((address) => address.startsWith(`${place}/`));
+  };
+  return (figures?.(record.value, found, isOpen) ?? []).map((text): Text => [{ type: "soft", text }]);
 }
 
 function notesOf(context: Context, outcomes: readonly Outcome[], mark: Mark): Note[] {

@@ -1,3 +1,4 @@
+import { resultChecks } from "../../judge/result-checks.ts";
 import type { Basis } from "../../model/basis.ts";
 import type { Computed, Judged, JudgedBook } from "../../model/book.ts";
 import type { Chain } from "../../model/chain.ts";
@@ -70,6 +71,7 @@ export function contextOf(judged: JudgedBook, chains: readonly Chain[]): Context
         ...definitions.rules,
         ...definitions.calculations,
         ...definitions.facts,
+        ...resultChecks(definitions.kinds),
         ...definitions.registers.flatMap((one) => one.requirements),
       ].map(({ id, title }) => [id, title]),
     ),
@@ -78,6 +80,7 @@ export function contextOf(judged: JudgedBook, chains: readonly Chain[]): Context
         ...definitions.rules,
         ...definitions.calculations,
         ...definitions.facts,
+        ...resultChecks(definitions.kinds),
         ...definitions.registers.flatMap((one) => one.requirements),
       ].map(({ id, basis }) => [id, basis]),
     ),

@@ -24,11 +24,14 @@ export function sourceNotes(context: Context, record: BookRecord): Note[] {
 }
 
 function compared(context: Context, record: BookRecord): string[] {
-  const transcription = record.value["transcription"];
-  if (!isObject(transcription)) return [". Not yet compared with the data by a person"];
+  const { transcription } = record.value;
+  const by = isObject(transcription) ? plain(transcription["comparedBy"]) : "";
+  if (!isObject(transcription) || by === "") return [". Not yet compared with the data by a person"];
   const who = linkOf(context, record, "/transcription/comparedBy");
+  const name = who === undefined ? by : `${plain(who.value["name"])} (${who.id})`;
+  if (by === transcription["enteredBy"]) return [`. Typed and compared by ${name} alone`];
   return [
-    `, compared with the data by ${who === undefined ? plain(transcription["comparedBy"]) || "nobody yet" : `${plain(who.value["name"])} (${who.id})`}${transcription["date"] === undefined ? "" : ` on ${plain(transcription["date"])}`}`,
+    `, compared with the data by ${name}${transcription["date"] === undefined ? "" : ` on ${plain(transcription["date"])}`}`,
   ];
 }
 

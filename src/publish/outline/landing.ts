@@ -45,8 +45,8 @@ export function withLandings(pages: readonly Page[], files: ReadonlySet<string>)
       const scan = value as Extract<Block, { type: "scan" }>;
       return scan.absent !== undefined || files.has(scan.path) ? scan : { ...scan, absent: noFile };
     }
-    const entries = Object.entries(value as Readonly<Record<string, unknown>>);
-    const landed = entries.map(([name, member]) => (drawn.has(name) ? member : land(member)));
+    const entries = Object.entries(value);
+    const landed = entries.map(([name, member]): unknown => (drawn.has(name) ? member : land(member)));
     return landed.every((member, index) => member === entries[index]?.[1])
       ? value
       : Object.fromEntries(entries.map(([name], index) => [name, landed[index]]));

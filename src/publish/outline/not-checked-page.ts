@@ -1,3 +1,4 @@
+import { resultChecks } from "../../judge/result-checks.ts";
 import type { Outcome } from "../../model/finding.ts";
 import { isObject, type Json } from "../../model/json.ts";
 import { countSentence, markOf } from "../../model/mark.ts";
@@ -15,7 +16,7 @@ export function notCheckedPage(context: Context, number: string, section: number
   const open = outcomes.filter((outcome) => outcome.verdict === "not judged" && markOf(outcome) !== "not due");
   const notDue = outcomes.filter((outcome) => markOf(outcome) === "not due").length;
   const judgedKinds = new Set([
-    ...definitions.rules.map(({ kind }) => kind.split("#")[0]),
+    ...[...definitions.rules, ...resultChecks(definitions.kinds)].map(({ kind }) => kind.split("#")[0]),
     ...definitions.calculations.map(({ appliesTo }) => appliesTo.kind.split("#")[0]),
   ]);
   const unjudged = [...graph.byKind.keys()].filter((kind) => !judgedKinds.has(kind) && kind !== "heat");
@@ -109,9 +110,12 @@ export function notCheckedPage(context: Context, number: string, section: number
   };
 }
 
-/** Whoever is not named has not compared it. */
-const isCompared = (transcription: Json | undefined) =>
-  isObject(transcription) && typeof transcription["comparedBy"] === "string" && transcription["comparedBy"] !== "";
+/** Whoever is not named has not compared it, and who typed a record alone has not compared it either. */
+function isCompared(transcription: Json | undefined): boolean {
+  if (!isObject(transcription)) return false;
+  const { comparedBy, enteredBy } = transcription;
+  return typeof comparedBy === "string" && comparedBy !== "" && comparedBy !== enteredBy;
+}
 
 const shownRecords = 100;
 const shownChecks = 200;

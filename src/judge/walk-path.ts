@@ -1,15 +1,15 @@
-import { follow, startAt } from "../../judge/follow.ts";
-import { newLedger } from "../../judge/ledger.ts";
-import { newTrail } from "../../judge/trail.ts";
-import type { World } from "../../judge/world.ts";
-import type { JudgedBook } from "../../model/book.ts";
-import type { Path } from "../../model/path.ts";
-import type { BookRecord } from "../../model/record.ts";
+import { follow, startAt } from "./follow.ts";
+import { newLedger } from "./ledger.ts";
+import { newTrail } from "./trail.ts";
+import type { World } from "./world.ts";
+import type { JudgedBook } from "../model/book.ts";
+import type { Path } from "../model/path.ts";
+import type { BookRecord } from "../model/record.ts";
 
 const worlds = new WeakMap<JudgedBook, World>();
 
-/** Follows a path for a page: the same steps as judging takes, but nothing is noted or wanted. Ends behind links. */
-export function walk(
+/** Follows a path after judging: the same steps as judging takes, but nothing is noted or wanted. Ends behind links. */
+export function walkPath(
   judged: JudgedBook,
   from: BookRecord,
   path: Path,

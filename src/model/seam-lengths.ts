@@ -1,4 +1,4 @@
-import type { Measure } from "../model/quantity.ts";
+import type { Measure } from "./quantity.ts";
 
 /** A tested or repaired length of a seam; without both ends only its size is known. */
 export interface SeamLength {

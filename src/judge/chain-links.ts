@@ -1,0 +1,146 @@
+import type { JudgedBook } from "../model/book.ts";
+import type { Chain, ChainStep } from "../model/chain.ts";
+import type { Outcome } from "../model/finding.ts";
+import { atPointer } from "../model/json.ts";
+import { markOf, worst, type Mark } from "../model/mark.ts";
+import { parsePath } from "../model/path.ts";
+import { addressOf, type Address, type BookRecord } from "../model/record.ts";
+import { rowName } from "../model/stable.ts";
+import { ownChain } from "./own-chain.ts";
+import { walkPath } from "./walk-path.ts";
+
+/** A record, or a row of one, that the paths of a link lead to. */
+export interface Reached {
+  readonly record: BookRecord;
+  readonly pointer: string;
+  /** A rule of the link read it, or is about it, and passed. */
+  readonly judged: boolean;
+}
+
+/** A link of a record's chain as it was walked: what its paths lead to, what was judged there, and what that comes to. */
+export interface WalkedLink {
+  readonly step: ChainStep;
+  readonly reached: readonly Reached[];
+  /** Outcomes of the link's definitions about the record, or about what is reached. */
+  readonly outcomes: readonly Outcome[];
+  readonly mark: Mark;
+}
+
+const known = new WeakMap<JudgedBook, Map<BookRecord, readonly WalkedLink[]>>();
+
+/**
+ * The chain of a record, link by link: the one place that says whether a link passes. It does where each record it reaches
+ * was read by a passed outcome of its own rules, or is the subject of one, and none of them came to anything worse. What is
+ * there and judged by none of them is *on record*. Walked once for each record.
+ */
+export function chainLinks(judged: JudgedBook, chains: readonly Chain[], record: BookRecord): readonly WalkedLink[] {
+  const all = known.get(judged) ?? new Map<BookRecord, readonly WalkedLink[]>();
+  known.set(judged, all);
+  let links = all.get(record);
+  if (links === undefined) {
+    const own = outcomesOf(judged).get(addressOf(record)) ?? [];
+    const kind = judged.definitions.kinds.get(record.kind);
+    const chain =
+      chains.find((one) => one.kind === record.kind) ??
+      (kind === undefined ? { kind: record.kind, links: [] } : ownChain(judged, kind, record, own));
+    links = withRefusals(
+      judged,
+      chain.links.map((step) => walked(judged, record, step)),
+    );
+    all.set(record, links);
+  }
+  return links;
+}
+
+const indexes = new WeakMap<JudgedBook, ReadonlyMap<Address, readonly Outcome[]>>();
+
+/** Outcomes by the record they are about, those of its rows among them. */
+export function outcomesOf(judged: JudgedBook): ReadonlyMap<Address, readonly Outcome[]> {
+  let index = indexes.get(judged);
+  if (index === undefined) {
+    const lists = new Map<Address, Outcome[]>();
+    for (const outcome of judged.outcomes) {
+      if (outcome.subject === null) continue;
+      const address = `${outcome.subject.kind}:${outcome.subject.id.split("#", 1)[0] ?? ""}`;
+      const list = lists.get(address);
+      if (list === undefined) lists.set(address, [outcome]);
+      else list.push(outcome);
+    }
+    indexes.set(judged, (index = lists));
+  }
+  return index;
+}
+
+type Hit = Omit<Reached, "judged">;
+
+function walked(judged: JudgedBook, record: BookRecord, step: ChainStep): WalkedLink {
+  const hits = step.paths.flatMap((path) => walkPath(judged, record, parsePath(path)));
+  const found = [...new Map(hits.map((hit) => [addressOf(hit.record, hit.pointer), hit])).values()];
+  const wanted = new Set(step.judgedBy);
+  const outcomes = about(judged, [{ record, pointer: "" }, ...found]).filter(({ definition }) =>
+    wanted.has(definition),
+  );
+  const passed = outcomes.filter(({ verdict }) => verdict === "passed");
+  const read = new Set(passed.flatMap(({ reads }) => reads));
+  const reached = found.map((hit) => ({
+    ...hit,
+    // A record is read by whoever is about another thing; of its rows only their own outcomes speak.
+    judged: read.has(addressOf(hit.record)) && speaks(judged, passed, hit),
+  }));
+  return { step, reached, outcomes, mark: markOfLink(outcomes, reached) };
+}
+
+function markOfLink(outcomes: readonly Outcome[], reached: readonly Reached[]): Mark {
+  const unjudged = reached.some((one) => !one.judged);
+  return worst([...outcomes.map(markOf), ...(unjudged ? (["on record"] as const) : [])]);
+}
+
+/** Outcomes about records and rows; a row is spoken of by its own outcomes and by those of its whole record. */
+function about(judged: JudgedBook, hits: readonly Hit[]): readonly Outcome[] {
+  const index = outcomesOf(judged);
+  return [
+    ...new Set(
+      hits.flatMap((hit) =>
+        (index.get(addressOf(hit.record)) ?? []).filter((outcome) => isAbout(outcome, rowIn(judged, hit))),
+      ),
+    ),
+  ];
+}
+
+/** Whether any of the outcomes is about the hit, or about another record than its own (which read it then). */
+function speaks(judged: JudgedBook, outcomes: readonly Outcome[], hit: Hit): boolean {
+  const address = addressOf(hit.record);
+  const row = rowIn(judged, hit);
+  return outcomes.some(
+    (outcome) =>
+      outcome.reads.includes(address) &&
+      (outcome.subject === null ||
+        `${outcome.subject.kind}:${outcome.subject.id.split("#", 1)[0] ?? ""}` !== address ||
+        isAbout(outcome, row)),
+  );
+}
+
+const isAbout = ({ subject }: Outcome, row: string | undefined): boolean => {
+  const own = subject?.id.split("#")[1];
+  return row === undefined || own === undefined || own === row;
+};
+
+/** Name of the row a hit stands in, as subjects of outcomes are named; undefined for a whole record. */
+function rowIn({ definitions }: JudgedBook, { record, pointer }: Hit): string | undefined {
+  const [list = "", index] = pointer.split("/").slice(1);
+  const field = definitions.kinds.get(record.kind)?.fields.get(list);
+  if (field?.type !== "list" || index === undefined) return undefined;
+  return rowName(field, atPointer(record.value, `/${list}/${index}`));
+}
+
+/** An open refusal that the chain reaches shows in it, whether or not a link names the check that found it. */
+function withRefusals(judged: JudgedBook, links: readonly WalkedLink[]): readonly WalkedLink[] {
+  const shown = new Set(links.flatMap(({ outcomes }) => outcomes).filter(({ refused }) => refused === true));
+  return links.map((link) => {
+    const more = about(judged, link.reached).filter((one) => one.refused === true && !shown.has(one));
+    if (more.length === 0) return link;
+    for (const one of more) shown.add(one);
+    const outcomes = [...link.outcomes, ...more];
+    return { ...link, outcomes, mark: markOfLink(outcomes, link.reached) };
+  });
+}

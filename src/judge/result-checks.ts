@@ -1,0 +1,72 @@
+import { ownChoice } from "../model/basis.ts";
+import type { BuiltIn } from "../model/definitions.ts";
+import type { Field, Kind } from "../model/kind.ts";
+import type { Owner } from "../model/vocabulary.ts";
+
+/** A field whose value may be *rejected*, as a check of its own: derived from the schemas, nobody lists it. */
+export interface ResultCheck extends BuiltIn {
+  readonly owner: Owner;
+  /** Kind, or `kind#list`: each subject has one outcome. */
+  readonly kind: string;
+  /** From the subject to the value. */
+  readonly path: string;
+  /** A subject without the value owes it. */
+  readonly owed: boolean;
+  /** Ids of what may close it, in the order they are asked. */
+  readonly closedBy: readonly string[];
+}
+
+export const refusal = "rejected";
+
+const basis = ownChoice("what was rejected is not evidence of conformity until it is put right on record");
+const known = new WeakMap<Kind, readonly ResultCheck[]>();
+
+/** The result checks of all kinds. */
+export function resultChecks(kinds: ReadonlyMap<string, Kind>): readonly ResultCheck[] {
+  return [...kinds.values()].flatMap((kind) => {
+    if (kind.derived) return [];
+    let own = known.get(kind);
+    if (own === undefined) known.set(kind, (own = checksIn(kind, kind.fields, { list: "", steps: [], owed: true })));
+    return own;
+  });
+}
+
+interface At {
+  readonly list: string;
+  readonly steps: readonly Field[];
+  readonly owed: boolean;
+}
+
+function checksIn(kind: Kind, fields: ReadonlyMap<string, Field>, at: At): ResultCheck[] {
+  return [...fields.values()].flatMap((field): ResultCheck[] => {
+    const owed = at.owed && (field.required || field.due !== undefined);
+    if (field.closedBy !== undefined) return [checkOf(kind, field, { ...at, owed })];
+    if (field.type === "object" && field.fields !== undefined)
+      return checksIn(kind, field.fields, { ...at, steps: [...at.steps, field], owed });
+    const row = field.item?.fields;
+    if (field.type !== "list" || row === undefined) return [];
+    // Rows of the record itself are subjects of their own; a list deeper down is read from its row.
+    return at.list === "" && at.steps.length === 0
+      ? checksIn(kind, row, { list: field.name, steps: [], owed: true })
+      : checksIn(kind, row, { ...at, steps: [...at.steps, field], owed: false });
+  });
+}
+
+function checkOf(kind: Kind, field: Field, { list, steps, owed }: At): ResultCheck {
+  const usual = field.name === "result" || field.name === "verdict";
+  const names = [list, ...steps.map(({ name }) => name), ...(usual ? [] : [field.name])].filter((name) => name !== "");
+  const said = names.map((name) => inWords(name));
+  return {
+    id: [kind.name, ...said.map((words) => words.replaceAll(" ", "-")), "accepted"].join("-"),
+    title: `${[kind.title, ...said].join(", ")}: accepted, or put right after a rejection`,
+    severity: "nonconformity",
+    basis,
+    owner: "quality",
+    kind: list === "" ? kind.name : `${kind.name}#${list}`,
+    path: [...steps.map(({ name, type }) => (type === "list" ? `${name}[]` : name)), field.name].join("."),
+    owed,
+    closedBy: field.closedBy ?? [],
+  };
+}
+
+const inWords = (name: string) => name.replaceAll(/([a-z])([A-Z])/g, "$1 $2").toLowerCase();
