@@ -68,7 +68,7 @@ export function chainText(chain: ChainBlock, ink: Ink): string {
 function linkText({ what, mark, text, because, notes }: ChainLink, ink: Ink): string {
   const indent = " ".repeat(column);
   return [
-    `${ink.bold(`${mark.padEnd(column)}${plain(what)}`)}`,
+    ink.bold(`${mark.padEnd(column)}${plain(what)}`),
     ...text.map((sentence) => `${indent}${plain(textOf(sentence))}`),
     ...(because === undefined ? [] : [`${indent}${plain(textOf(because))}`]),
     ...notes.map(({ lead, text: note }) =>
