@@ -71,12 +71,13 @@ export const depositedStated = rule({
   owner: "welding coordination",
   inputs: {
     runs: list(thing("runs[]", runOfLog)),
+    people: list(thing("runs[].welders[]", {})),
     joint: thing("joint", { type: text("type") }),
   },
-  *check({ runs, joint }) {
+  *check({ runs, people, joint }) {
     if (!butt.includes(joint.type)) return;
     const processes = [...new Set(runs.map(({ process }) => process))];
-    const welders = [...new Set(runs.flatMap((one) => one.welders))];
+    const welders = [...new Set(people.map(({ $ }) => $.id))];
     const silent = runs.filter(({ deposited }) => deposited === undefined);
     if (silent.length === 0 || (processes.length < 2 && welders.length < 2)) return;
     yield {
@@ -132,6 +133,7 @@ function several(...runs: readonly (readonly [process: string, welder: string, d
       welders: [welder],
       ...(deposited !== "" && { deposited }),
     })),
+    people: runs.map(([, welder]) => ({ $: welder })),
     joint: { $: "L1", type: "butt" },
   };
 }

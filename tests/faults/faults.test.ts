@@ -92,6 +92,7 @@ test("keys are those that exceptions cite", async () => {
 /** Checks that one fault cannot show: why, and the test that shows them. */
 const elsewhere: Readonly<Record<string, string>> = {
   "basis-verified": "gives one gap for each basis in use, never a single one: tests/judge/profile-and-tables.test.ts",
+  "test-delay": "the materials of both books need no delay in their families; its examples show it: tests/definitions",
   "tube-end-welder-role": "who is no welder lacks the qualification too: tests/books/boiler.test.ts",
 };
 
