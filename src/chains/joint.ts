@@ -67,6 +67,7 @@ export const joint: Chain = {
         "test-after-welding",
         "test-delay",
         "test-level",
+        "radiographic-class",
         "ndt-report-rows-accepted",
         "ndt-report-rows-indications-accepted",
       ],
@@ -80,7 +81,14 @@ export const joint: Chain = {
         "<ndt-report:rows[].joint>",
       ],
       says: { "ndt-personnel": ["method", "level", "validTo"], "ndt-report": ["method"] },
-      judgedBy: ["tester-certified", "tester-role", "tester-certificate"],
+      judgedBy: [
+        "tester-certified",
+        "visual-tester-certified",
+        "tester-approved",
+        "tester-certificate-period",
+        "tester-role",
+        "tester-certificate",
+      ],
     },
     {
       what: "Repairs and their re-tests",

@@ -15,7 +15,8 @@ export function runExample(rule: Rule, example: RuleExample<Inputs>): readonly O
   }
 }
 
-function bindGiven(inputs: Inputs, given: Readonly<Record<string, unknown>>): Record<string, never> {
+/** The values of an example, as a definition reads them. */
+export function bindGiven(inputs: Inputs, given: Readonly<Record<string, unknown>>): Record<string, never> {
   const unknown = Object.keys(given).find((name) => name !== "$" && inputs[name] === undefined);
   if (unknown !== undefined) throw new ProgramError(`the example gives "${unknown}", which is no input`);
   const values = {};
@@ -52,4 +53,5 @@ function readOne(input: Input<unknown>, given: unknown): unknown {
   }
 }
 
-const handle = (kind: string, id: string): Handle => ({ address: `${kind}:${id}`, kind, id });
+/** What names a thing of an example. */
+export const handle = (kind: string, id: string): Handle => ({ address: `${kind}:${id}`, kind, id });

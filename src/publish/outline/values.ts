@@ -1,7 +1,8 @@
 import type { Field } from "../../model/kind.ts";
 import { isList, isObject, type Json } from "../../model/json.ts";
 import { rowName } from "../../model/stable.ts";
-import type { BookRecord } from "../../model/record.ts";
+import type { Refusal } from "../../model/book.ts";
+import { addressOf, type BookRecord } from "../../model/record.ts";
 import type { Cell, Inline, Text } from "../blocks.ts";
 import { kindOf, linkTo, plain, type Context } from "./context.ts";
 
@@ -25,7 +26,15 @@ export function textOf(context: Context, record: BookRecord, field: Field, value
   if (typeof value === "boolean") return [value ? "yes" : "no"];
   if (["quantity", "date", "integer", "number"].includes(field.type))
     return [{ type: "whole", text: printed(String(value)) }];
+  const refusal = refusalAt(context, record, field, pointer);
+  if (refusal !== undefined)
+    return refusal.said === "" ? [{ type: "strong", text: "rejected" }] : [`rejected, ${refusal.said}`];
   return [field.options === undefined ? String(value) : termOf(String(value))];
+}
+
+/** What became of a rejected value, where the value is one. */
+function refusalAt({ judged }: Context, record: BookRecord, field: Field, pointer: string): Refusal | undefined {
+  return field.closedBy === undefined ? undefined : judged.refusals.get(addressOf(record, pointer));
 }
 
 /** A term of a list as people write it: "shell-course" is a shell course, "B+C2" stays what it is. */
@@ -91,6 +100,7 @@ export function cellOf(
       return { type: "number", text: printed(number) };
   }
   if (typeof value === "number") return { type: "number", text: printed(String(value)) };
+  if (refusalAt(context, record, field, pointer)?.state === "open") return { type: "mark", mark: "rejected" };
   const text = textOf(context, record, field, value, pointer);
   return text.length === 0 ? { type: "empty" } : { type: "text", text };
 }
