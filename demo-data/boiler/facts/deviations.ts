@@ -7,7 +7,8 @@ export const deviations: readonly Deviation[] = [
     title: "tube hole of the rear tube plate, row 7, place 4",
     answers: [
       {
-        finding: "dimension-check-rows-accepted|dimension-check:DIM-01|rows (bore of tube holes, P04, pass 3, row 7, place 4)",
+        finding:
+          "dimension-check-rows-accepted|dimension-check:DIM-01|rows (bore of tube holes, P04, pass 3, row 7, place 4)",
         digest: "e9360ee6edc456ad",
       },
     ],

@@ -37,11 +37,6 @@ export function linkOutcomes({ judged, chains }: Context, record: BookRecord): r
   return chainLinks(judged, chains, record).map(({ outcomes }) => outcomes);
 }
 
-/** The mark of each link of a record's chain. */
-export function linkMarks({ judged, chains }: Context, record: BookRecord): readonly Mark[] {
-  return chainLinks(judged, chains, record).map(({ mark }) => mark);
-}
-
 function chainLink(context: Context, record: BookRecord, link: WalkedLink): ChainLink {
   const { step, outcomes, mark } = link;
   const bad = ["passed", "on record", "not applicable"].includes(mark)
