@@ -80,7 +80,11 @@ function foldKinds(world: World, groups: Groups, merge: Merge): void {
       for (const group of list) merge(group, named);
       continue;
     }
-    const isPaper = ({ absence }: Group) => absence.owner === null && absence.filters.length > 0;
+    // A paper that the register asks the book for; what a definition looks for among all records is none.
+    const isPaper = ({ absence, wants }: Group) =>
+      absence.owner === null &&
+      absence.filters.length > 0 &&
+      wants.some(({ requirement }) => requirement !== undefined);
     const papers = list.some(isPaper);
     const wholes = new Map<string, Group>();
     for (const group of list) {

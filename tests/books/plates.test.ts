@@ -171,7 +171,7 @@ describe("one slip, one finding", () => {
     [
       "the wall of a neck that two openings share",
       [set("P94", "/nominalThickness", "1.5 mm")],
-      "shell-opening|part:P94|nominalThickness σ too high and Aa too low",
+      "shell-opening|part:P94|nominalThickness σ too high",
     ],
     [
       "a hole too wide to stay without a branch",

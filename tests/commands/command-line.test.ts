@@ -48,7 +48,7 @@ describe("command line", () => {
     ],
     [
       "verify",
-      "verify needs the issue: folder of the issue, wherever it lies now; use: databook verify <issue> [--format FORM]",
+      "verify needs the issue: folder of the issue, wherever it lies now; use: databook verify <issue> [--expect HASH] [--format FORM]",
     ],
   ])("%s is refused", (text, message) => {
     expect(() => parse(text)).toThrow(new UsageError(message));

@@ -37,7 +37,7 @@ const run = (records: Records, issue = {}) =>
     define({
       kinds,
       rules: [after("log"), after("test")],
-      owed: [owes("log-order", "log", "book.order"), owes("test-order", "test", "book.order")],
+      owed: [owes("order", "book", "book.order")],
     }),
     {
       records,

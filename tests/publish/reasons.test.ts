@@ -47,5 +47,5 @@ test("trace prints the reasons as the page has them: because of is said once", a
   if (chain === undefined) throw new Error("joint L1 has no chain");
   const { out } = await runOn({ cwd, judged, chain }, "trace", "joint", "L1");
   const lines = out.split("\n").filter((line) => line.includes("because"));
-  expect(new Set(lines)).toEqual(new Set(["    because of: joint L1 has no thicknesses"]));
+  expect(new Set(lines)).toEqual(new Set(["                because of: joint L1 has no thicknesses"]));
 });
