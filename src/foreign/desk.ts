@@ -42,6 +42,7 @@ export function openDesk(bounds: Bounds = usualBounds, file: string = workerFile
   let worker: Worker | undefined;
   const start = () =>
     new Worker(file, {
+      execArgv: [],
       resourceLimits: { maxOldGenerationSizeMb: bounds.megabytes, maxYoungGenerationSizeMb: 64, stackSizeMb: 4 },
     });
   const ask = async <Result extends Answer>(task: Task): Promise<Result> => {

@@ -44,7 +44,8 @@ function startWaiter(files: readonly OriginalFile[]): () => readonly OriginalNat
   const done = new Int32Array(new SharedArrayBuffer(4));
   const { port1, port2 } = new MessageChannel();
   const data: WaiterData = { files: files.map(({ path, file }) => ({ path, file })), done, port: port2 };
-  const waiter = new Worker(waiterFile, { workerData: data, transferList: [port2] });
+  // Flags of the program that asks (--input-type, say) are not for a thread that runs a file.
+  const waiter = new Worker(waiterFile, { workerData: data, transferList: [port2], execArgv: [] });
   waiter.unref();
   port1.unref();
   return () => {
