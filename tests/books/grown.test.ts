@@ -14,7 +14,7 @@ afterAll(() => {
 });
 const grown = [
   ["receiver", demoBook, welds, []],
-  ["boiler", boilerBook, pressureParts, ["dimension-check-accepted", "dimension-check-rows-accepted"]],
+  ["boiler", boilerBook, pressureParts, ["dimension-check-rows-accepted"]],
 ] as const;
 
 describe.each(grown)("the book the bench grows from the %s", (name, from, growth, lifted) => {
