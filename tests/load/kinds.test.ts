@@ -52,6 +52,7 @@ describe("the shipped kinds", () => {
     ajv.addVocabulary(
       [
         "section",
+        "closed-by",
         "page",
         "label",
         "columns",
