@@ -41,7 +41,7 @@ test("the table of a kind counts every check that its records show", () => {
   const at = opening?.blocks.findIndex((block) => block.type === "anchor" && block.anchor === "checks-weld-log") ?? -1;
   const table = opening?.blocks[at + 1];
   if (table?.type !== "table") throw new Error("there is no table of what is checked of weld logs");
-  const counted = table.groups.flat().map(({ cells }) => cells[3]);
+  const counted = table.groups.flat().map(({ cells }) => cells[2]);
   const sum = counted.reduce((all, cell) => all + (cell?.type === "number" ? Number(cell.text) : Number.NaN), 0);
   const shown = publication.pages
     .filter(({ url }) => url.startsWith("weld-log/"))
