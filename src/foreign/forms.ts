@@ -76,7 +76,8 @@ const others: readonly (readonly [means: string, is: (file: Buffer) => boolean])
 
 const isMach = (file: Buffer) => starts(file, 0xcf, 0xfa, 0xed, 0xfe) || starts(file, 0xca, 0xfe, 0xba, 0xbe);
 
-const headOf = (file: Buffer) => file.toString("latin1", 0, 1024).replace(/^\u00ef\u00bb\u00bf/, "");
+const headLength = 1024;
+const headOf = (file: Buffer) => file.toString("latin1", 0, headLength).replace(/^\u00ef\u00bb\u00bf/, "");
 
 const otherThan = (file: Buffer) => others.find(([, is]) => is(file))?.[0];
 
@@ -84,8 +85,8 @@ const otherThan = (file: Buffer) => others.find(([, is]) => is(file))?.[0];
 function isText(file: Buffer): boolean {
   if (otherThan(file) !== undefined || forms.some((form) => form.is !== isText && form.is(file))) return false;
   if (file.includes(0)) return false;
-  // eslint-disable-next-line no-control-regex -- it is control signs that tell a text from other files
-  return isUtf8(file) || !/[\u0001-\u0008\u000e-\u001f]/.test(headOf(file));
+  // Control signs tell other files from a text, whatever its code page; tabs and ends of lines are none of them.
+  return isUtf8(file) || !file.subarray(0, headLength).some((byte) => byte < 9 || (byte > 13 && byte < 32));
 }
 
 const accepted =

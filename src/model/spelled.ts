@@ -1,7 +1,6 @@
 /** Control signs, line separators, lone halves of signs, and signs that turn the direction of writing: with those a line can lie. */
 const unsafe =
-  // eslint-disable-next-line no-control-regex -- these are the signs meant
-  /[\u0000-\u001f\u007f-\u009f\u00ad\u061c\u200b\u200e\u200f\u2028-\u202e\u2060\u2066-\u2069\ufeff\ufdd0-\ufdef\ufff9-\uffff]|\p{Cs}/gu;
+  /[\p{Cc}\u00ad\u061c\u200b\u200e\u200f\u2028-\u202e\u2060\u2066-\u2069\ufeff\ufdd0-\ufdef\ufff9-\uffff]|\p{Cs}/gu;
 
 const code = (sign: string) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, "0")}`;
 
