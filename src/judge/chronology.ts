@@ -3,6 +3,7 @@ import { parseDate, type DateValue } from "../model/dates.ts";
 import { atPointer, isList, isObject, type Json } from "../model/json.ts";
 import type { Field } from "../model/kind.ts";
 import { byCodePoint } from "../model/order.ts";
+import { lowerTitle } from "../model/titles.ts";
 import type { BookRecord } from "../model/record.ts";
 import { fieldOfPointer } from "../model/stable.ts";
 import type { World } from "./world.ts";
@@ -92,7 +93,6 @@ export function firstAndMore(
 ): string {
   if (subject === null) return "";
   const title = kinds.get(subject.kind)?.title ?? subject.kind;
-  // "NDT report" keeps its capitals, "Weld log" does not.
-  const name = title.replace(/^\p{Lu}(?!\p{Lu})/u, (letter) => letter.toLowerCase());
+  const name = lowerTitle(title);
   return `first: ${name} ${subject.id}${on === "" ? "" : ` on ${on}`}; ${more} more`;
 }

@@ -1,3 +1,4 @@
+import { lowerTitle } from "../model/titles.ts";
 import { ownChoice } from "../model/basis.ts";
 import type { BuiltIn } from "../model/definitions.ts";
 import type { Finding } from "../model/finding.ts";
@@ -98,7 +99,7 @@ function messageOf(world: World, { absence, wants }: Gap): string {
   return `${name} has no ${what}`;
 }
 
-const titleOf = (world: World, kind: string | null) => (world.kinds.get(kind ?? "")?.title ?? kind ?? "").toLowerCase();
+const titleOf = (world: World, kind: string | null) => lowerTitle(world.kinds.get(kind ?? "")?.title ?? kind ?? "");
 
 /** `[record.method="RT"]` as people say it. */
 function words(filters: string): string {

@@ -31,6 +31,7 @@ import { applyAgainst, applyRule } from "./rules.ts";
 import { addStillWaiting, settleGaps, settleOutcome, settleOwed, waitingByFinding, withWaiting } from "./settle.ts";
 import { countsOf, inOrder } from "./summary.ts";
 import { tablesOf } from "./tables.ts";
+import { titlesOf } from "./titles.ts";
 import { checkBases } from "./verified.ts";
 import { wantFields, wantLinks } from "./wants.ts";
 
@@ -49,6 +50,7 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
   );
   const calendar = calendarOf(issue);
   const { requirements, findings: unknown } = registerInForce(book, definitions.registers);
+  const titles = titlesOf(definitions);
   const court = newCourt({
     graph,
     definitions,
@@ -108,7 +110,7 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
   const settled = court.outcomes.map((outcome) => settleOutcome(outcome, of, results));
   const waiting = waitingByFinding(court, settled);
   stage(court, () => checkBases(court, book, definitions, requirements, settled));
-  addStillWaiting(court, waiting);
+  addStillWaiting(court, waiting, titles);
   noteOrphans(court, openKinds(court.world, gaps));
   const quiet = new Set(
     gaps.filter((gap) => !("finding" in (results.get(gap) ?? {}))).map((gap) => gapKey(court.world, gap)),
@@ -126,6 +128,7 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
   return {
     loaded,
     definitions,
+    titles,
     graph,
     book,
     issue,

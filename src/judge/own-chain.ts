@@ -1,3 +1,4 @@
+import { lowerTitle } from "../model/titles.ts";
 import type { JudgedBook } from "../model/book.ts";
 import type { Chain, ChainStep } from "../model/chain.ts";
 import type { Outcome } from "../model/finding.ts";
@@ -26,7 +27,7 @@ export function ownChain(judged: JudgedBook, kind: Kind, record: BookRecord, out
       paths: [one.requirement.needs],
       judgedBy: [one.requirement.id],
     }));
-  const title = kind.title.replace(/^[A-Z](?=[a-z ])/, (letter) => letter.toLowerCase());
+  const title = lowerTitle(kind.title);
   const own = outcomes.length === 0 ? [] : [{ what: `Checks of this ${title}`, paths: [], judgedBy: ids(outcomes) }];
   return { kind: record.kind, links: [...links, ...owed, ...own] };
 }

@@ -1,3 +1,4 @@
+import { lowerTitle } from "../model/titles.ts";
 import type { Refusal } from "../model/book.ts";
 import type { Closed, Closer, Closure, Open } from "../model/closer.ts";
 import type { Finding } from "../model/finding.ts";
@@ -227,7 +228,7 @@ function refused(
 /** "RT-03, row 2: joint C2", "pressure test PT-01, visual examination": what was rejected, in words. */
 function nameOf(world: Court["world"], { record, pointer }: Case, hit: Hit): string {
   const kind = world.kinds.get(record.kind);
-  const title = (kind?.title ?? record.kind).replace(/^[A-Z](?=[a-z ])/, (letter) => letter.toLowerCase());
+  const title = lowerTitle(kind?.title ?? record.kind);
   const inside = insideOf(world, record, pointer, hit);
   if (pointer === "") return [`${title} ${record.id}`, ...inside].join(", ");
   const row = startAt(world, record, pointer);

@@ -3,6 +3,7 @@ import type { Finding, Outcome } from "../model/finding.ts";
 import { ProgramError } from "../model/program-error.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
+import { spokenOutcome } from "../model/titles.ts";
 import type { Gap } from "./absences.ts";
 import { endStage, outcomeName, type Court, type DraftOutcome } from "./court.ts";
 import { addFinding, findingOf } from "./entries.ts";
@@ -91,7 +92,13 @@ export function waitingByFinding(court: Court, outcomes: readonly Outcome[]): Re
 }
 
 /** An exception lifts the block: what still cannot be judged for want of it is said once more, unless accepted too. */
-export function addStillWaiting(court: Court, waiting: ReadonlyMap<string, readonly string[]>): void {
+export function addStillWaiting(
+  court: Court,
+  waiting: ReadonlyMap<string, readonly string[]>,
+  titles: ReadonlyMap<string, string>,
+): void {
+  const spoken = (names: readonly string[]) =>
+    names.map((name) => spokenOutcome({ titles, kinds: court.world.kinds }, name));
   for (const [key, names] of waiting) {
     const entry = court.entries.get(key);
     if (entry === undefined || entry.exception === null) continue;
@@ -103,7 +110,7 @@ export function addStillWaiting(court: Court, waiting: ReadonlyMap<string, reado
       severity: "gap",
       verdict: "not judged",
       message: `${names.length} outcome${names.length === 1 ? "" : "s"} cannot be judged because ${answered.message}`,
-      why: `the finding is answered by an exception, its consequences are not: ${names.slice(0, 12).join(", ")}${names.length > 12 ? `, and ${names.length - 12} more` : ""}`,
+      why: `the finding is answered by an exception, its consequences are not: ${spoken(names.slice(0, 12)).join("; ")}${names.length > 12 ? `; and ${names.length - 12} more` : ""}`,
       hint: "name this key in the exception too, if what is not judged is accepted as well",
       digest: digestOf(names.join("\n")),
       waiting: names,

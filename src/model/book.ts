@@ -162,6 +162,8 @@ export interface Counts {
 export interface JudgedBook {
   readonly loaded: LoadedBook;
   readonly definitions: Definitions;
+  /** Titles of all definitions, by their id. */
+  readonly titles: ReadonlyMap<string, string>;
   readonly graph: Graph;
   readonly book: BookRecord;
   readonly issue: BookRecord;

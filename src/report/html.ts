@@ -90,7 +90,7 @@ function row(label: string, text: string): Html {
   return markup`<dt>${label}</dt><dd>${text}</dd>`;
 }
 
-function findingHtml({ finding, position, line, related }: Placed): Html {
+function findingHtml({ finding, position, line, related, waits }: Placed): Html {
   const at = `${finding.place.file}:${position.line}:${position.column}`;
   return markup`<article>
 <h3>${finding.severity}</h3>
@@ -106,7 +106,7 @@ ${row("to act", finding.due === null ? finding.owner : `${finding.owner}, due at
 ${related.map(({ related: other, position: there }) =>
   row("see", `${other.place.file}:${there.line}:${there.column} ${other.message}`),
 )}
-${finding.waiting.length === 0 ? nothing : row("waiting", finding.waiting.join(", "))}
+${waits.length === 0 ? nothing : row("waiting", waits.join("; "))}
 ${finding.exception === null ? nothing : row("answered", `by ${finding.exception}`)}
 <dt>key</dt><dd><code>${finding.key}</code>, digest <code>${finding.digest}</code></dd>
 </dl>

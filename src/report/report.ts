@@ -2,6 +2,7 @@ import type { Counts, JudgedBook } from "../model/book.ts";
 import type { Finding, Related } from "../model/finding.ts";
 import type { JsonObject } from "../model/json.ts";
 import { byCodePoint } from "../model/order.ts";
+import { spokenOutcome } from "../model/titles.ts";
 import type { Locator, Position } from "../model/place.ts";
 
 /** A finding with the line and column people look it up by. */
@@ -11,6 +12,8 @@ export interface Placed {
   /** The line it stands on, if the file can be shown as text. */
   readonly line: string | undefined;
   readonly related: readonly { readonly related: Related; readonly position: Position }[];
+  /** What waits for it, in words. */
+  readonly waits: readonly string[];
 }
 
 /** What every form of report says: which book, how many of what, and each finding at its place. */
@@ -43,7 +46,9 @@ export function reportOf(judged: JudgedBook, tool: string): Report {
     tool,
     book: reportedBook(judged),
     counts: judged.counts,
-    findings: placeFindings(judged.findings, judged.loaded.locator),
+    findings: placeFindings(judged.findings, judged.loaded.locator, (name) =>
+      spokenOutcome({ titles: judged.titles, kinds: judged.definitions.kinds }, name),
+    ),
   };
 }
 
@@ -68,7 +73,11 @@ export function reportedBook(
 }
 
 /** Findings with their lines and columns, by file, line, rule and key. */
-export function placeFindings(findings: readonly Finding[], locator: Locator): readonly Placed[] {
+export function placeFindings(
+  findings: readonly Finding[],
+  locator: Locator,
+  spoken: (outcome: string) => string = (name) => name,
+): readonly Placed[] {
   return findings
     .map((finding) => {
       const position = locator.position(finding.place);
@@ -77,6 +86,7 @@ export function placeFindings(findings: readonly Finding[], locator: Locator): r
         position,
         line: locator.line(finding.place.file, position.line),
         related: finding.related.map((related) => ({ related, position: locator.position(related.place) })),
+        waits: finding.waiting.map(spoken),
       };
     })
     .sort(byPlace);

@@ -15,7 +15,7 @@ export interface Ink {
 export const noInk: Ink = { bold: (text) => text, dim: (text) => text };
 
 /** One finding for people: place, severity and rule, message, the line it stands on, and why, basis, hint. */
-export function findingText({ finding, position, line, related }: Placed, ink: Ink = noInk): string {
+export function findingText({ finding, position, line, related, waits }: Placed, ink: Ink = noInk): string {
   const row = (label: string, text: string) => `  ${ink.dim(label.padEnd(6))} ${plain(text)}`;
   const place = `${plain(finding.place.file)}:${position.line}:${position.column}`;
   return [
@@ -32,15 +32,15 @@ export function findingText({ finding, position, line, related }: Placed, ink: I
         row("see", `${other.place.file}:${at.line}:${at.column} ${other.message}`),
       ),
     ...(related.length > mostRelated ? [row("see", `${related.length - mostRelated} more places, in the report`)] : []),
-    ...(finding.waiting.length === 0 ? [] : [row("waits", waitingText(finding.waiting))]),
+    ...(waits.length === 0 ? [] : [row("waits", waitingText(waits))]),
     ...(finding.exception === null ? [] : [row("lifted", `answered by ${finding.exception}`)]),
     row("key", `${finding.key}, digest ${finding.digest}`),
   ].join("\n");
 }
 
 function waitingText(waiting: readonly string[]): string {
-  const first = waiting.slice(0, 3).join(", ");
-  return waiting.length <= 3 ? first : `${first} and ${waiting.length - 3} more outcomes`;
+  const first = waiting.slice(0, 3).join("; ");
+  return waiting.length <= 3 ? first : `${first}; and ${waiting.length - 3} more checks`;
 }
 
 /** The whole report for a terminal: findings by severity, then what they add up to. Ends with a line end. */

@@ -138,6 +138,7 @@ export function judgedBook({
   const kinds = new Map([kind("joint", "Joint"), kind("original", "Original")].map((one) => [one.name, one]));
   return {
     loaded: { dir, records: all, files, findings: [], unreadable: [], fatal: [], locator },
+    titles: new Map(),
     definitions: { kinds, calculations: [], rules: [], facts: [], registers: [], profiles: [], tables: [] },
     graph: { records: all, byKind, links: [], out: new Map(), back: new Map(), absent: new Map() },
     book,

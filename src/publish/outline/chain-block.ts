@@ -13,7 +13,8 @@ import { kindOf, linkTo, markOf, titleOfOutcome, valueAt, type Context } from ".
 import { reasonsOf } from "./finding-blocks.ts";
 import { atOpening } from "./opening.ts";
 import { listed } from "./listed.ts";
-import { counted, lowerTitle } from "./titles.ts";
+import { lowerTitle } from "../../model/titles.ts";
+import { counted } from "./titles.ts";
 import { labelOfField, textOf } from "./values.ts";
 
 /**

@@ -10,7 +10,7 @@ import { shownOutcomes } from "./judged-block.ts";
 import { checksAnchor } from "./opening.ts";
 import { plainTable, wordsCell, type Heads } from "./plain-table.ts";
 import type { Numbering } from "./record-blocks.ts";
-import { lowerTitle } from "./titles.ts";
+import { lowerTitle } from "../../model/titles.ts";
 
 const heads: Heads = { Checked: 5, Basis: 3.6, "Checks#": 0.8, "Of these": 1.6, Verdict: 1.4 };
 

@@ -11,7 +11,7 @@ import { rowName } from "../../model/stable.ts";
 import type { Inline, Mark, Target } from "../blocks.ts";
 import { addressOfRecord, calculationPage, frontKinds, rowSlugs } from "./address.ts";
 import { sectionsOf, type BookSection } from "./sections.ts";
-import { lowerTitle } from "./titles.ts";
+import { lowerTitle, titleOfDefinition } from "../../model/titles.ts";
 
 /** From so many subjects on, a calculation is printed once with a table; the page of each subject stays on screen. */
 const manySubjects = 8;
@@ -32,7 +32,6 @@ export interface Context {
   readonly outcomes: ReadonlyMap<string, readonly Outcome[]>;
   /** Recomputations by the record they are about. */
   readonly computed: ReadonlyMap<BookRecord, readonly Computed[]>;
-  readonly titles: ReadonlyMap<string, string>;
   /** Bases of definitions, by id. */
   readonly bases: ReadonlyMap<string, Basis>;
   /** Ids of the rows of the register. */
@@ -66,15 +65,6 @@ export function contextOf(judged: JudgedBook, chains: readonly Chain[]): Context
     findings: new Map(judged.findings.map((finding) => [finding.key, finding])),
     outcomes,
     computed: grouped(judged.computed, ({ subject }) => subject),
-    titles: new Map(
-      [
-        ...definitions.rules,
-        ...definitions.calculations,
-        ...definitions.facts,
-        ...resultChecks(definitions.kinds),
-        ...definitions.registers.flatMap((one) => one.requirements),
-      ].map(({ id, title }) => [id, title]),
-    ),
     bases: new Map(
       [
         ...definitions.rules,
@@ -200,9 +190,7 @@ export function markOfJudged(context: Context, { verdict, finding }: Judged): Ma
 }
 
 export function titleOfOutcome(context: Context, outcome: Outcome): string {
-  const [id = "", part] = outcome.definition.split("/");
-  const title = context.titles.get(outcome.definition) ?? context.titles.get(id) ?? outcome.definition;
-  return part === undefined ? title : `${title}: ${part} of the maker’s sheet`;
+  return titleOfDefinition(context.judged.titles, outcome.definition);
 }
 
 export function recordOf(context: Context, subject: Subject): BookRecord | undefined {

@@ -1,5 +1,6 @@
 import { describeBasis } from "../../model/basis.ts";
 import type { Finding, Outcome } from "../../model/finding.ts";
+import { spokenOutcome } from "../../model/titles.ts";
 import type { Block, FindingItem, Inline, Text } from "../blocks.ts";
 import { findingAnchor } from "./address.ts";
 import { listed } from "./listed.ts";
@@ -69,7 +70,9 @@ export function findingItem(context: Context, finding: Finding): FindingItem {
             value: [
               `${counted(finding.waiting.length, "check")}: `,
               ...listed(
-                finding.waiting.map((name) => [waitingName(name)]),
+                finding.waiting.map((name) => [
+                  spokenOutcome({ titles: context.judged.titles, kinds: context.kinds }, name),
+                ]),
                 shownWaiting,
               ),
             ],
@@ -94,8 +97,6 @@ export function findingItem(context: Context, finding: Finding): FindingItem {
 
 const sentence = (text: string) =>
   text === "" ? "" : `${text.charAt(0).toUpperCase()}${text.slice(1)}${/[.!?]$/.test(text) ? "" : "."}`;
-
-const waitingName = (name: string) => name.replace("|", " for ").replace(":", " ");
 
 function relatedText(context: Context, one: Finding["related"][number]): Text {
   const record = one.subject === null ? undefined : recordOf(context, one.subject);

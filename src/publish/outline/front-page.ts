@@ -10,7 +10,8 @@ import { linkOf, signatureBlock } from "./evidence-blocks.ts";
 import { findingsPage } from "./finding-blocks.ts";
 import { bookSentence } from "./findings-page.ts";
 import { awaitedBlocks, basisSentence, historyBlocks, holdingFacts, reportBlocks } from "./front-state.ts";
-import { counted, lowerTitle } from "./titles.ts";
+import { lowerTitle } from "../../model/titles.ts";
+import { counted } from "./titles.ts";
 import { labelOfField, textOf } from "./values.ts";
 
 export const cautions: readonly string[] = [

@@ -1,10 +1,4 @@
-/** "NDT report" stays "NDT report", "Weld log" becomes "weld log": only words in capitals keep them. */
-export function lowerTitle(title: string): string {
-  return title
-    .split(" ")
-    .map((word) => (word.length > 1 && word === word.toUpperCase() ? word : word.toLowerCase()))
-    .join(" ");
-}
+import { lowerTitle } from "../../model/titles.ts";
 
 /** "certificates of the body", "answered queries": the noun before " of " is the one that is counted. */
 export function severalOf(title: string): string {
