@@ -2,7 +2,7 @@ import { closer } from "../model/closer.ts";
 import { canPrecede, type DateValue } from "../model/dates.ts";
 import { anyOf, date, list, optional, text, things, type Handle } from "../model/input.ts";
 
-const lacks = "no later accepted one is recorded";
+export const lacks = "no later accepted one is recorded";
 const hint = "enter the repetition that was accepted";
 
 interface Again {
@@ -12,7 +12,7 @@ interface Again {
 }
 
 /** Later ones about the same thing, all of whose results are accepted. */
-function closed(day: DateValue, others: readonly Again[], subject: Handle) {
+export function closed(day: DateValue, others: readonly Again[], subject: Handle) {
   const later = others.filter(
     (one) =>
       one.$.address !== subject.address &&
@@ -24,7 +24,7 @@ function closed(day: DateValue, others: readonly Again[], subject: Handle) {
   return { closes: true, said: `repeated: ${later.map(({ $ }) => $.id).join(", ")}` } as const;
 }
 
-const holds = (all: readonly string[], some: readonly string[]) => some.every((one) => all.includes(one));
+export const holds = (all: readonly string[], some: readonly string[]) => some.every((one) => all.includes(one));
 
 export const measuredAgain = closer({
   id: "later-measurement",
@@ -96,7 +96,9 @@ export const treatedAgain = closer({
     ),
   },
   close({ joints, parts, day, others }, subject) {
-    const same = others.filter((one) => holds(one.joints, joints) && holds(one.parts, parts));
+    // A treatment that names nothing it treated is repeated by none.
+    const named = joints.length + parts.length > 0;
+    const same = named ? others.filter((one) => holds(one.joints, joints) && holds(one.parts, parts)) : [];
     return closed(
       day,
       same.map(({ $, day: on, result }) => ({ $, day: on, results: [result] })),
@@ -117,6 +119,14 @@ export const treatedAgain = closer({
       name: "only one of its joints",
       given: {
         joints: ["C1", "C2"],
+        day: "2026-06-08",
+        others: [{ $: "HT-02", joints: ["C2"], day: "2026-06-09", result: "accepted" }],
+      },
+      expect: lacks,
+    },
+    {
+      name: "which joints or parts is not said",
+      given: {
         day: "2026-06-08",
         others: [{ $: "HT-02", joints: ["C2"], day: "2026-06-09", result: "accepted" }],
       },
@@ -209,55 +219,3 @@ export const triedAgain = closer({
     },
   ],
 });
-
-/** From the test itself, or from one of its rows. */
-const weldedAgainAt = (id: string, kind: string, at: string) =>
-  closer({
-    id,
-    title: "a later production test for the same joints that is accepted",
-    kinds: [kind],
-    owner: "testing",
-    inputs: {
-      joints: anyOf(list(text(`${at}joints[]`))),
-      day: date(`${at}date`),
-      others: anyOf(
-        things("book.production-test", {
-          joints: anyOf(list(text("joints[]"))),
-          day: optional(date("date")),
-          result: optional(text("result")),
-          parts: anyOf(list(text("otherTests[].result"))),
-        }),
-      ),
-    },
-    close({ joints, day, others }, subject) {
-      const same = joints.length === 0 ? [] : others.filter((one) => holds(one.joints, joints));
-      return closed(
-        day,
-        same.map(({ $, day: on, result, parts }) => ({ $, day: on, results: [result, ...parts] })),
-        subject,
-      );
-    },
-    examples: [
-      {
-        name: "a second plate",
-        given: {
-          joints: ["L1"],
-          day: "2026-05-20",
-          others: [{ $: "PRT-02", joints: ["L1"], day: "2026-06-02", result: "accepted", parts: ["accepted"] }],
-        },
-        expect: "repeated: PRT-02",
-      },
-      {
-        name: "a part of the second is rejected",
-        given: {
-          joints: ["L1"],
-          day: "2026-05-20",
-          others: [{ $: "PRT-02", joints: ["L1"], day: "2026-06-02", result: "accepted", parts: ["rejected"] }],
-        },
-        expect: lacks,
-      },
-    ],
-  });
-
-export const weldedAgain = weldedAgainAt("later-production-test", "production-test", "");
-export const partWeldedAgain = weldedAgainAt("later-production-test-row", "production-test#otherTests", "record.");
