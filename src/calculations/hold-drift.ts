@@ -11,6 +11,7 @@ import {
   waterSpan,
 } from "./functions/hold-changes.ts";
 import { cylinderInWater, displaced, hoopInWater, yieldOfInternals } from "./functions/internals.ts";
+import { readOn } from "./shared/test-gauges.ts";
 import { waterCompressibility, waterExpansion } from "./functions/water.ts";
 import { commonPractice, derivedFrom, ownChoice } from "../model/basis.ts";
 import { calculation, type CalculationInput } from "../model/calculation.ts";
@@ -25,14 +26,6 @@ const inWater = (role: string, means: string, rows: NonNullable<CalculationInput
   means: `${means} that stand in the water`,
   need: "any",
   rows,
-});
-const repeats = (gauge: "A" | "B"): CalculationInput => ({
-  path: `gauges[gauge="${gauge}"].instrument.repeatability`,
-  unit: "bar",
-  means: `spread of repeated readings of gauge ${gauge}; nothing where none is recorded`,
-  need: "optional",
-  otherwise: 0,
-  display: `s_${gauge}`,
 });
 const internals = "furnaces, hoops, chambers, accessTubes, tubes, stayTubes, V";
 
@@ -67,20 +60,8 @@ export const holdDrift = calculation({
     gap: { path: "profile.maxReadingGap", unit: "min", means: "longest time between two readings", display: "t_gap" },
     hA: { path: "calculation(pressure-hold).hA", unit: "bar", means: "water head on gauge A", display: "Δ_A" },
     hB: { path: "calculation(pressure-hold).hB", unit: "bar", means: "water head on gauge B", display: "Δ_B" },
-    rA: {
-      path: 'gauges[gauge="A"].instrument.resolution',
-      unit: "bar",
-      means: "smallest difference that can be read on gauge A",
-      display: "r_A",
-    },
-    rB: {
-      path: 'gauges[gauge="B"].instrument.resolution',
-      unit: "bar",
-      means: "smallest difference that can be read on gauge B",
-      display: "r_B",
-    },
-    sA: repeats("A"),
-    sB: repeats("B"),
+    ...readOn("A"),
+    ...readOn("B"),
     thermometers: {
       path: "thermometers[]",
       unit: "rows",

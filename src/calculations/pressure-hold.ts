@@ -8,12 +8,18 @@ import {
   lowestOnB,
   steadyDifference,
 } from "./functions/readings.ts";
+import {
+  aboveBeginning,
+  classLimit,
+  gaugeClass,
+  gaugeInputs,
+  lowestRead,
+  rangeFits,
+  spanAndHead,
+} from "./shared/test-gauges.ts";
 import { headPerMetre, testMedia } from "./functions/test-medium.ts";
-import { commonPractice, fromMemory, ownChoice } from "../model/basis.ts";
+import { ownChoice } from "../model/basis.ts";
 import { calculation } from "../model/calculation.ts";
-
-const range = commonPractice("range of a test gauge between 1.5 and 4 times the test pressure");
-const gaugeClass = fromMemory("EN 837-1", "1996", "limit of error: the class in percent of the span");
 
 export const pressureHold = calculation({
   id: "pressure-hold",
@@ -47,48 +53,8 @@ export const pressureHold = calculation({
       means: "highest test pressure, at the top",
       display: "P_T,max",
     },
-    zA: { path: 'gauges[gauge="A"].elevation', unit: "m", means: "height of gauge A above the top", display: "z_A" },
-    zB: { path: 'gauges[gauge="B"].elevation', unit: "m", means: "height of gauge B above the top", display: "z_B" },
-    FSA: {
-      path: 'gauges[gauge="A"].instrument.range.maximum',
-      unit: "bar",
-      means: "range of gauge A",
-      display: "FS_A",
-    },
-    FSB: {
-      path: 'gauges[gauge="B"].instrument.range.maximum',
-      unit: "bar",
-      means: "range of gauge B",
-      display: "FS_B",
-    },
-    F0A: {
-      path: 'gauges[gauge="A"].instrument.range.minimum',
-      unit: "bar",
-      means: "beginning of the scale of gauge A; nothing where none is recorded",
-      need: "optional",
-      otherwise: 0,
-      display: "F_0A",
-    },
-    F0B: {
-      path: 'gauges[gauge="B"].instrument.range.minimum',
-      unit: "bar",
-      means: "beginning of the scale of gauge B; nothing where none is recorded",
-      need: "optional",
-      otherwise: 0,
-      display: "F_0B",
-    },
-    cA: {
-      path: 'gauges[gauge="A"].instrument.accuracyClass',
-      unit: "1",
-      means: "class of gauge A, of its range",
-      display: "c_A",
-    },
-    cB: {
-      path: 'gauges[gauge="B"].instrument.accuracyClass',
-      unit: "1",
-      means: "class of gauge B, of its range",
-      display: "c_B",
-    },
+    ...gaugeInputs("A"),
+    ...gaugeInputs("B"),
     tmin: { path: "profile.holdMinutes", unit: "min", means: "least time at the test pressure", display: "t_min" },
     gap: { path: "profile.maxReadingGap", unit: "min", means: "longest time between two readings", display: "t_gap" },
     Tw: {
@@ -129,37 +95,8 @@ export const pressureHold = calculation({
       means: "pressure of a column of the test medium",
       formula: "headPerMetre(medium)",
     },
-    {
-      symbol: "SA",
-      unit: "bar",
-      means: "span of the scale of gauge A",
-      formula: "FSA - F0A",
-      display: "S_A",
-    },
-    {
-      symbol: "SB",
-      unit: "bar",
-      means: "span of the scale of gauge B",
-      formula: "FSB - F0B",
-      display: "S_B",
-    },
-
-    {
-      symbol: "hA",
-      unit: "bar",
-      means: "water head on gauge A",
-      formula: "-w*zA",
-      display: "Δ_A",
-      round: { decimals: 3, direction: "up" },
-    },
-    {
-      symbol: "hB",
-      unit: "bar",
-      means: "water head on gauge B",
-      formula: "-w*zB",
-      display: "Δ_B",
-      round: { decimals: 3, direction: "up" },
-    },
+    ...spanAndHead("A"),
+    ...spanAndHead("B"),
     {
       symbol: "pn",
       unit: "bar",
@@ -230,20 +167,8 @@ export const pressureHold = calculation({
       display: "T_c",
       round: { decimals: 1, direction: "down" },
     },
-    {
-      symbol: "lA",
-      unit: "bar",
-      means: "lowest value read on gauge A",
-      formula: "lowestOnA(readings)",
-      display: "l_A",
-    },
-    {
-      symbol: "lB",
-      unit: "bar",
-      means: "lowest value read on gauge B",
-      formula: "lowestOnB(readings)",
-      display: "l_B",
-    },
+    ...lowestRead("A"),
+    ...lowestRead("B"),
   ],
   limits: [
     {
@@ -253,8 +178,8 @@ export const pressureHold = calculation({
       means: "the heights of the gauges carry both readings to one pressure at the top",
       basis: gaugeClass,
     },
-    { left: "cA", relation: "<=", right: "0.04", means: "the class of gauge A is at most 4 %", basis: gaugeClass },
-    { left: "cB", relation: "<=", right: "0.04", means: "the class of gauge B is at most 4 %", basis: gaugeClass },
+    ...classLimit("A"),
+    ...classLimit("B"),
   ],
   accept: [
     { left: "th", relation: ">=", right: "tmin", means: "the hold lasted the time required", accuses: "readings" },
@@ -295,52 +220,10 @@ export const pressureHold = calculation({
       basis: gaugeClass,
     },
     { left: "Tc", relation: ">=", right: "Tw", means: "the test medium was warm enough", accuses: "readings" },
-    {
-      left: "FSA",
-      relation: ">=",
-      right: "kL*pn",
-      means: "the range of gauge A reaches far enough",
-      accuses: "FSA",
-      basis: range,
-    },
-    {
-      left: "SA",
-      relation: "<=",
-      right: "kM*pn",
-      means: "the range of gauge A is fine enough",
-      accuses: "FSA",
-      basis: range,
-    },
-    {
-      left: "FSB",
-      relation: ">=",
-      right: "kL*pn",
-      means: "the range of gauge B reaches far enough",
-      accuses: "FSB",
-      basis: range,
-    },
-    {
-      left: "SB",
-      relation: "<=",
-      right: "kM*pn",
-      means: "the range of gauge B is fine enough",
-      accuses: "FSB",
-      basis: range,
-    },
-    {
-      left: "lA",
-      relation: ">=",
-      right: "F0A",
-      means: "nothing was read below the beginning of the scale of gauge A",
-      accuses: "readings",
-    },
-    {
-      left: "lB",
-      relation: ">=",
-      right: "F0B",
-      means: "nothing was read below the beginning of the scale of gauge B",
-      accuses: "readings",
-    },
+    ...rangeFits("A"),
+    ...rangeFits("B"),
+    ...aboveBeginning("A"),
+    ...aboveBeginning("B"),
   ],
   compared: [{ symbol: "th", unsafe: "high" }],
   owner: "quality",

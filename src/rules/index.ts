@@ -33,21 +33,17 @@ import { controllerPressure, limiterPressure } from "./pressure-settings.ts";
 import { testGauges } from "./test-gauges.ts";
 import { depositedFits, depositedStated } from "./deposited-thickness.ts";
 import { examinationPressure, mediumOfTest } from "./pressure-test-judged.ts";
-import { recordedHold, testAfterWork, testBeforeCoating, testWitnessed } from "./pressure-test.ts";
+import { recordedHold } from "./recorded-hold.ts";
+import { testAfterWork, testBeforeCoating, testWitnessed } from "./pressure-test.ts";
 import { registerFits } from "./register.ts";
 import { repairCycle } from "./repairs.ts";
 import { valveBench, valveReadings, valveReseat, valveReseatStated } from "./safety-valve-bench.ts";
 import { valveArea, valveCategory, valvePlate, valveSetPressure } from "./safety-valve.ts";
 import { signaturesAuthorised } from "./signatures.ts";
 import { holdReleased, stepOrder, stepSigned, stepTimes } from "./steps.ts";
-import {
-  radiographicClass,
-  testerApproved,
-  testerCertified,
-  testerPeriod,
-  testLevel,
-  visualTesterCertified,
-} from "./testers.ts";
+import { testerApproved, testerCertified, visualTesterCertified } from "./testers.ts";
+import { testerPeriod } from "./tester-period.ts";
+import { radiographicClass, testLevel } from "./test-level.ts";
 import { tubeEndInProcedure, tubeEndProcedureQualified } from "./tube-end-procedures.ts";
 import { tubeEndWelderQualified } from "./tube-end-welders.ts";
 import { stayTubesWelded, tubeEndsCounted } from "./tube-ends.ts";

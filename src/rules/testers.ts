@@ -1,4 +1,4 @@
-import { fromMemory, ownChoice } from "../model/basis.ts";
+import { fromMemory } from "../model/basis.ts";
 import { addMonths, compareDays } from "../model/dates.ts";
 import {
   anyOf,
@@ -15,7 +15,7 @@ import {
 import { rule } from "../model/rule.ts";
 import { certifiedMethod, visualCertified } from "../requirements/testing-conditions.ts";
 
-const personnel = fromMemory(
+export const personnel = fromMemory(
   "ISO 9712",
   undefined,
   "certification of testing personnel: method, level, validity, vision",
@@ -221,108 +221,6 @@ export const testerApproved = rule({
       name: "from category III",
       given: { approval: false, category: "III" },
       objections: ["tester's certificate X-01 is not approved by a third party; the equipment is of category III"],
-    },
-  ],
-});
-
-export const testerPeriod = rule({
-  id: "tester-certificate-period",
-  title: "A tester's certificate runs no longer than the period of validity",
-  basis: personnel,
-  kind: "ndt-personnel",
-  severity: "nonconformity",
-  owner: "testing",
-  inputs: { from: date("issued"), to: date("validTo"), months: quantity("profile.ndtCertificateMonths", "1") },
-  *check({ from, to, months }, certificate) {
-    const longest = addMonths(from.day, months.value);
-    if (compareDays(to.day, longest) > 0)
-      yield {
-        at: "to",
-        message: `tester's certificate ${certificate.id} is entered as valid to ${to.day}; issued on ${from.day} it can hold to ${longest}`,
-        why: `a certificate holds ${months.text} months`,
-        hint: "compare with the certificate; a renewal is a record of its own",
-      };
-  },
-  examples: [
-    { name: "five years to the day", given: { from: "2025-06-01", to: "2030-06-01", months: "60" }, objections: [] },
-    {
-      name: "a day more",
-      given: { from: "2025-06-01", to: "2030-06-02", months: "60" },
-      objections: [
-        "tester's certificate X-01 is entered as valid to 2030-06-02; issued on 2025-06-01 it can hold to 2030-06-01",
-      ],
-    },
-  ],
-});
-
-const stricter = ["B", "C", "D"];
-
-export const testLevel = rule({
-  id: "test-level",
-  title: "A joint is judged to its quality level, or to a stricter one",
-  basis: ownChoice("what a laxer level accepts may be rejected by the level the joint must reach"),
-  kind: "ndt-report#rows",
-  severity: "nonconformity",
-  owner: "testing",
-  inputs: {
-    report: thing("record", { level: text("qualityLevel"), method: text("method") }),
-    joint: thing("joint", { level: text("qualityLevel") }),
-  },
-  *check({ report, joint }) {
-    if (stricter.indexOf(report.level) > stricter.indexOf(joint.level))
-      yield {
-        at: [report, "level"],
-        on: report,
-        message: `report ${report.$.id} judges joint ${joint.$.id} to level ${report.level}; it must reach level ${joint.level}`,
-        why: `${report.method} of a joint of level ${joint.level}`,
-        hint: "have the results judged again to the level of the joint",
-        related: [{ at: [joint, "level"], message: `level ${joint.level} asked for here` }],
-      };
-  },
-  examples: [
-    { name: "the same level", given: { report: { level: "B", method: "RT" }, joint: { level: "B" } }, objections: [] },
-    {
-      name: "a stricter level",
-      given: { report: { level: "B", method: "RT" }, joint: { level: "C" } },
-      objections: [],
-    },
-    {
-      name: "a laxer level",
-      given: { report: { $: "RT-01", level: "C", method: "RT" }, joint: { $: "C2", level: "B" } },
-      objections: ["report RT-01 judges joint C2 to level C; it must reach level B"],
-    },
-  ],
-});
-
-export const radiographicClass = rule({
-  id: "radiographic-class",
-  title: "Radiographs are made by the class the design standard asks for, or the better one",
-  basis: fromMemory(
-    "EN ISO 17636-1",
-    undefined,
-    "class A, basic techniques; class B, improved; the profile says which",
-  ),
-  kind: "ndt-report",
-  when: [{ path: "method", equals: "RT" }],
-  severity: "nonconformity",
-  owner: "testing",
-  inputs: { made: text("radiography.techniqueClass"), asked: text("profile.radiographicClass") },
-  *check({ made, asked }, report) {
-    if (made < asked)
-      yield {
-        at: "made",
-        message: `the films of report ${report.id} are of class ${made}; class ${asked} is asked for`,
-        why: "class B shows finer flaws than class A",
-        hint: "compare with the report; have the films made again, or have the class decided by who designed it",
-      };
-  },
-  examples: [
-    { name: "the class", given: { made: "A", asked: "A" }, objections: [] },
-    { name: "the better class", given: { made: "B", asked: "A" }, objections: [] },
-    {
-      name: "the lesser class",
-      given: { made: "A", asked: "B" },
-      objections: ["the films of report X-01 are of class A; class B is asked for"],
     },
   ],
 });

@@ -1,18 +1,16 @@
-import { isList, isObject } from "../../model/json.ts";
+import { isList } from "../../model/json.ts";
 import type { Kind } from "../../model/kind.ts";
-import { countSentence, markOf } from "../../model/mark.ts";
 import { addressOf, type BookRecord } from "../../model/record.ts";
-import type { Block, ContentsEntry, Fact, Text } from "../blocks.ts";
+import type { Block, ContentsEntry, Text } from "../blocks.ts";
 import type { Page } from "../publication.ts";
 import { inWords } from "./chain-block.ts";
-import { linkTo, nameOf, plain, type Context } from "./context.ts";
+import { nameOf, plain, type Context } from "./context.ts";
 import { linkOf, signatureBlock } from "./evidence-blocks.ts";
 import { findingsPage } from "./finding-blocks.ts";
+import { equipmentFacts } from "./front-equipment.ts";
 import { bookSentence } from "./findings-page.ts";
 import { awaitedBlocks, basisSentence, historyBlocks, holdingFacts, reportBlocks } from "./front-state.ts";
-import { lowerTitle } from "../../model/titles.ts";
 import { counted } from "./titles.ts";
-import { labelOfField, textOf } from "./values.ts";
 
 export const cautions: readonly string[] = [
   "The checks in this book compare what was recorded, within itself and with the loaded rules. They are not a substitute for inspection, for the applicable code, for local law, or for the judgement of licensed people. They say nothing about steel that nobody measured.",
@@ -158,56 +156,6 @@ function exceptionBlocks(context: Context): Block[] {
       }),
     },
   ];
-}
-
-/** The equipment's own fields as facts: limits and directive data are objects of one level. */
-function equipmentFacts(context: Context, equipment: BookRecord): Block[] {
-  const kind = context.kinds.get("equipment");
-  const facts = [...(kind?.fields ?? [])].flatMap(([field, { fields, ...rest }]): Fact[] => {
-    const value = equipment.value[field];
-    if (
-      value === undefined ||
-      ["id", "remarks", "source", "sources", "attachments", "signatures", "transcription", "kind"].includes(field)
-    )
-      return [];
-    if (isObject(value) && fields !== undefined)
-      return [...fields].flatMap(([inner, innerField], index): Fact[] => {
-        const one = value[inner];
-        if (one === undefined || isObject(one)) return [];
-        // "Limits" say themselves what they are; a standard or a name does not.
-        const label =
-          field === "limits"
-            ? labelOfField(innerField)
-            : `${labelOfField(rest)}, ${lowerTitle(labelOfField(innerField))}`;
-        return [
-          {
-            label,
-            value: textOf(context, equipment, innerField, one, `/${field}/${inner}`),
-            ...(index === 0 && { gap: true }),
-          },
-        ];
-      });
-    return isList(value) && value.some(isObject)
-      ? []
-      : [{ label: labelOfField(rest), value: textOf(context, equipment, rest, value, `/${field}`) }];
-  });
-  return [
-    {
-      type: "facts",
-      facts,
-      notes: [
-        { lead: "Source", text: [linkTo(context, equipment), " ", { type: "code", text: context.source(equipment) }] },
-        { text: [factsSentence(context)] },
-      ],
-    },
-  ];
-}
-
-/** What became of the figures that more than one record states. */
-function factsSentence({ judged: { definitions, outcomes } }: Context): string {
-  const facts = new Set(definitions.facts.map(({ id }) => id));
-  const marks = outcomes.filter(({ definition }) => facts.has(definition)).map(markOf);
-  return `${countSentence(marks, (count) => counted(count, "figure that several records state", "figures that several records state"))}.`;
 }
 
 function holdings(context: Context): Block[] {

@@ -20,7 +20,8 @@ import { frontPage, name } from "./front-page.ts";
 import { openingUrl } from "./opening.ts";
 import { withLandings } from "./landing.ts";
 import { withOwn } from "./own.ts";
-import { groupPages, openingPage, recordPage, recordsOf } from "./section-pages.ts";
+import { groupPages } from "./group-pages.ts";
+import { openingPage, recordPage, recordsOf } from "./section-pages.ts";
 
 /** Lays the whole book out as pages of blocks: the only place that decides what the book says. Pure. */
 export function outline(

@@ -4,10 +4,9 @@ import { addressOf, type BookRecord } from "../../model/record.ts";
 import { countSentence, tallyOf, type Tally } from "../../model/mark.ts";
 import type { Block, Cell, Column, Mark, Row, TableBlock, Text } from "../blocks.ts";
 import type { Page } from "../publication.ts";
-import { groupPage } from "./address.ts";
 import { chainBlock, linkOutcomes } from "./chain-block.ts";
 import { extraBlocks } from "./extras.ts";
-import { grouped, kindOf, labelOf, linkTo, markOf, targetOf, worst, type Context } from "./context.ts";
+import { kindOf, labelOf, linkTo, markOf, targetOf, worst, type Context } from "./context.ts";
 import { computedBlocks } from "./computed-blocks.ts";
 import { namedBy, scanBlocks, signatureBlock } from "./evidence-blocks.ts";
 import { judgedBlock } from "./judged-block.ts";
@@ -212,46 +211,4 @@ function underOf(context: Context, record: BookRecord): Text {
   const marks = (context.outcomes.get(addressOf(record)) ?? []).map(markOf);
   if (marks.every((mark) => mark === "not applicable")) return [kindOf(context, record).description];
   return [`${countSentence(marks, (count) => `${counted(count, "check")} of this record`)}.`];
-}
-
-/** Records that share a page: each with its anchor, heading and data. The key of the page never depends on neighbours. */
-export function groupPages(context: Context, kind: Kind, number: () => string, section: number): Page[] {
-  return [...grouped(recordsOf(context, kind), groupPage)].map(([url, records]) => {
-    const own = number();
-    const ids = records.map(({ id }) => id);
-    return {
-      url,
-      number: own,
-      kindLine: kind.title,
-      title:
-        ids.length === 1 ? `${kind.title} ${ids[0] ?? ""}` : `${kind.title} ${ids[0] ?? ""} to ${ids.at(-1) ?? ""}`,
-      under: [kind.description],
-      section,
-      get blocks() {
-        const next = numbering(own);
-        return records.flatMap((record) => sharedPageBlocks(context, record, next));
-      },
-    };
-  });
-}
-
-function sharedPageBlocks(context: Context, record: BookRecord, next: Numbering): Block[] {
-  const label = labelOf(context, record);
-  const { before, after, skip } = extraBlocks(context, record, next);
-  return [
-    { type: "heading", level: 2, text: label === "" ? record.id : `${record.id}, ${label}`, anchor: record.id },
-    ...before,
-    ...recordBlocks(context, record, next, `${record.id}.`, skip),
-    ...after,
-    ...lower(computedBlocks(context, record)),
-    ...lower(judgedBlock(context, record)),
-    ...signatureBlock(context, record),
-    ...lower(scanBlocks(context, record)),
-    ...lower(namedBy(context, record)),
-  ];
-}
-
-/** On a shared page the headings of a record stand one level lower. */
-function lower(blocks: readonly Block[]): Block[] {
-  return blocks.map((block) => (block.type === "heading" ? { ...block, level: 3 } : block));
 }
