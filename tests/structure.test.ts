@@ -73,6 +73,34 @@ describe("dependencies point one way", () => {
   });
 });
 
+test("pages print what was judged: no table, profile, rule or comparison is theirs", () => {
+  const judging = [
+    "tables",
+    "profiles",
+    "calculations",
+    "rules",
+    "facts",
+    "requirements",
+    "closers",
+    "steam",
+    "compute",
+  ];
+  const wrong = all.flatMap((file) => {
+    const from = relative(src, file);
+    if (!from.startsWith("publish/")) return [];
+    const imported = importsOf(file).filter(
+      (target) =>
+        // A formula is parsed to be printed.
+        target !== "compute/formula-of.ts" &&
+        (judging.includes(target.split("/")[0] ?? "") || target === "model/compare.ts"),
+    );
+    // The page that lists the tables in force is the only one that opens them.
+    const opened = from !== "publish/outline/judged-with-page.ts" && /judged\.tables/.test(readFileSync(file, "utf8"));
+    return [...imported, ...(opened ? ["judged.tables"] : [])].map((target) => `${from} → ${target}`);
+  });
+  expect(wrong).toEqual([]);
+});
+
 describe("lists are complete", () => {
   for (const folder of ["calculations", "rules", "tables", "profiles", "requirements", "verification"])
     test(`src/${folder}/index.ts reaches every file of its folder`, () => {

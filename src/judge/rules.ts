@@ -1,4 +1,4 @@
-import type { Finding, Subject } from "../model/finding.ts";
+import type { Compared, Finding, Subject } from "../model/finding.ts";
 import type { Inputs, Thing } from "../model/input.ts";
 import { ProgramError } from "../model/program-error.ts";
 import { addressOf } from "../model/record.ts";
@@ -39,17 +39,26 @@ export function applyAgainst(court: Court, rules: readonly Rule[]): void {
 export function applyRule(court: Court, rule: Rule, within: boolean): void {
   for (const one of subjectsOf(court.world, rule.kind)) {
     const applies = holds(court.world, rule.when, one.hit, one.trail);
-    const findings = applies ? object(court.world, rule, one, within) : [];
-    conclude(court, rule, one.subject, one.trail, findings, applies);
+    const { findings, compared } = applies ? object(court.world, rule, one, within) : nothing;
+    const outcome = conclude(court, rule, one.subject, one.trail, findings, applies);
+    if (compared.length > 0 && (outcome.verdict !== "not judged" || outcome.findings.length > 0))
+      court.outcomes[court.outcomes.length - 1] = { ...outcome, compared };
     // Who meets a disputed value next waits for the first who met it.
     if (rule.disputes !== undefined) endStage(court);
   }
 }
 
+interface Said {
+  readonly findings: readonly Finding[];
+  readonly compared: readonly Compared[];
+}
+
+const nothing: Said = { findings: [], compared: [] };
+
 /** Runs the rule's own code; a required value that is absent ends it, and the trail says what. */
-function object(world: World, rule: Rule, one: Case, within: boolean): Finding[] {
+function object(world: World, rule: Rule, one: Case, within: boolean): Said {
   const bound = bindInputs(world, rule.inputs, one.hit, one.trail);
-  if (!bound.complete) return [];
+  if (!bound.complete) return nothing;
   const objections: Objection<Inputs>[] = [];
   try {
     // What is objected to before anything doubted or absent is read does not rest on it.
@@ -58,7 +67,8 @@ function object(world: World, rule: Rule, one: Case, within: boolean): Finding[]
   } catch (reason) {
     if (!(reason instanceof Waiting)) throw reason;
   }
-  if (objections.length === 0) return [];
+  const compared = clear(one.trail) ? comparedBy(rule, one, bound) : [];
+  if (objections.length === 0) return { findings: [], compared };
   const digest = digestOfReads(world, one.trail);
   const findings = objections.map((objection) => toFinding(world, rule, one, bound, objection, within, digest));
   const keys = new Set(findings.map(({ key }) => key));
@@ -66,7 +76,18 @@ function object(world: World, rule: Rule, one: Case, within: boolean): Finding[]
     throw new ProgramError(
       `rule ${rule.id} objects twice with one key to ${one.subject.kind} ${one.subject.id}: name its objections`,
     );
-  return findings;
+  return { findings, compared };
+}
+
+/** What a rule says of the values it held against limits. Where a table gave the limit, its row says on which basis. */
+function comparedBy(rule: Rule, { hit, trail }: Case, bound: Bound): readonly Compared[] {
+  if (rule.compares === undefined) return [];
+  const [, basis] = trail.bases.findLast(([name]) => name.startsWith("table ")) ?? ["", rule.basis];
+  return [...rule.compares(bound.values)].map(({ at, ...one }) => ({
+    ...one,
+    places: at.flatMap((place) => hitsOf(bound, hit, place).flatMap(addressOfHit)),
+    basis,
+  }));
 }
 
 function toFinding(

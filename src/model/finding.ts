@@ -70,8 +70,22 @@ export interface Outcome {
   readonly reads: readonly Address[];
   /** What is recorded there was rejected, and nothing has closed it. */
   readonly refused?: true;
+  /** Values it held against limits, where its definition says so; none while it is not judged. */
+  readonly compared?: readonly Compared[];
   /** Exceptions (`kind:id`) that answer all that stands against it; absent while anything is open. */
   readonly answered?: readonly string[];
+}
+
+/** One value as a definition held it against its limits: pages print these, and look up nothing. */
+export interface Compared {
+  /** What was compared: an element, or a sum such as `Cr+Ni`. */
+  readonly name: string;
+  readonly places: readonly Address[];
+  readonly value: string;
+  readonly least?: string;
+  readonly most?: string;
+  readonly basis: Basis;
+  readonly verdict: Verdict;
 }
 
 export type Because =

@@ -1,5 +1,5 @@
 import type { Basis } from "./basis.ts";
-import type { Severity } from "./finding.ts";
+import type { Compared, Severity } from "./finding.ts";
 import type { Condition, Given, Handle, Inputs, Thing, Values } from "./input.ts";
 import type { Owner } from "./vocabulary.ts";
 
@@ -28,6 +28,12 @@ export interface Objection<I extends Inputs> {
   readonly related?: readonly { readonly at: At<I>; readonly message: string }[];
   /** The evidence does not decide it (an interval, a date without time): a query instead of the rule's severity. */
   readonly unsure?: boolean;
+}
+
+/** A value as a rule held it against a limit, for the pages. */
+export interface Comparison<I extends Inputs> extends Pick<Compared, "name" | "value" | "least" | "most" | "verdict"> {
+  /** Where the value stands; of a sum, where each part does. */
+  readonly at: readonly At<I>[];
 }
 
 export interface RuleExample<I extends Inputs> {
@@ -72,6 +78,8 @@ export interface Rule<I extends Inputs = Inputs> {
   };
   readonly inputs: I;
   check(values: Values<I>, subject: Handle): Iterable<Objection<I>>;
+  /** The values it held against limits, as pages show them; asked only when it was judged. */
+  compares?(values: Values<I>): Iterable<Comparison<I>>;
   readonly examples: readonly RuleExample<I>[];
 }
 

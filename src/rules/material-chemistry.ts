@@ -1,5 +1,5 @@
 import { fromMemory } from "../model/basis.ts";
-import { list, quantity, text, thing } from "../model/input.ts";
+import { list, quantity, text, thing, type Thing } from "../model/input.ts";
 import { rule } from "../model/rule.ts";
 import { tested } from "../requirements/conditions.ts";
 
@@ -12,10 +12,52 @@ const ladle = fromMemory(
 /** What a row of the table limits: an element, or a sum of elements written with "+". */
 const partsOf = (element: string): readonly string[] => element.split("+");
 
+const limitOfGrade = {
+  element: text("element"),
+  bound: text("bound"),
+  content: quantity("content", "%"),
+  report: text("report"),
+};
+const figure = { element: text("element"), value: quantity("value", "%") };
+
+/** A limit of the grade with the figures it is about, and what came of it. */
+interface Held {
+  readonly limit: Thing<typeof limitOfGrade>;
+  readonly least: boolean;
+  readonly found: readonly Thing<typeof figure>[];
+  readonly missing: readonly string[];
+  /** As on the certificate; the sum of several. */
+  readonly value: string;
+  readonly verdict: "passed" | "failed" | "not judged";
+}
+
+// What floating point adds to a sum of figures with four decimals.
+const guard = 1e-9;
+
 /**
- * Certificate values are compared as printed, unrounded: rounding to the digits of the limit would be the laxer reading,
- * and the digits of a limit are not always known.
+ * Each limit against the certificate. Values are compared as printed, unrounded: rounding to the digits of the limit would
+ * be the laxer reading, and the digits of a limit are not always known.
  */
+function heldAgainst(
+  limits: readonly Thing<typeof limitOfGrade>[],
+  chemistry: readonly Thing<typeof figure>[],
+): readonly Held[] {
+  return limits.map((limit) => {
+    const { element, bound, content } = limit;
+    const least = bound === "least";
+    const parts = partsOf(element);
+    const found = parts.flatMap((part) => chemistry.find((one) => one.element === part) ?? []);
+    const missing = parts.filter((part) => !found.some((one) => one.element === part));
+    const low = found.reduce((sum, one) => sum + one.value.low, 0);
+    const high = found.reduce((sum, one) => sum + one.value.high, 0);
+    const holds = least ? low >= content.value - guard : high <= content.value + guard;
+    const fails = least ? high < content.value - guard : low > content.value + guard;
+    const [first, ...more] = found;
+    const value = first !== undefined && more.length === 0 ? first.value.text : `${Number(high.toFixed(6))} %`;
+    return { limit, least, found, missing, value, verdict: holds ? "passed" : fails ? "failed" : "not judged" };
+  });
+}
+
 export const chemistryLimits = rule({
   id: "chemistry-limits",
   title: "Every element the grade limits is reported, and lies within its limits",
@@ -25,54 +67,47 @@ export const chemistryLimits = rule({
   severity: "nonconformity",
   owner: "purchasing",
   inputs: {
-    limits: list(
-      thing("table(grade-chemistry, standard, edition, grade).limits[]", {
-        element: text("element"),
-        bound: text("bound"),
-        content: quantity("content", "%"),
-        report: text("report"),
-      }),
-    ),
-    chemistry: list(thing("chemistry[]", { element: text("element"), value: quantity("value", "%") })),
+    limits: list(thing("table(grade-chemistry, standard, edition, grade).limits[]", limitOfGrade)),
+    chemistry: list(thing("chemistry[]", figure)),
     grade: text("grade"),
   },
   *check({ limits, chemistry, grade }, row) {
-    for (const { element, bound, content, report } of limits) {
-      const least = bound === "least";
+    for (const { limit, least, found, missing, value, verdict } of heldAgainst(limits, chemistry)) {
+      const { element, content, report } = limit;
       const range = `${least ? "at least" : "at most"} ${content.text}`;
-      const values = partsOf(element).map((part) => chemistry.find((one) => one.element === part));
-      const found = values.filter((one) => one !== undefined);
-      if (found.length < values.length) {
+      const [first] = found;
+      if (missing.length > 0) {
         if (report === "always")
           yield {
             name: element,
             at: "chemistry",
             accuses: [],
-            message: `${row.id} reports no ${partsOf(element)
-              .filter((part) => !found.some((one) => one.element === part))
-              .join(", ")}, which ${grade} limits`,
+            message: `${row.id} reports no ${missing.join(", ")}, which ${grade} limits`,
             why: `${element}: ${range}`,
             hint: "ask the mill for the missing figure; an element that is not reported is not within its limit",
           };
-        continue;
-      }
-      const low = found.reduce((sum, one) => sum + one.value.low, 0);
-      const high = found.reduce((sum, one) => sum + one.value.high, 0);
-      const guard = 1e-9;
-      const holds = least ? low >= content.value - guard : high <= content.value + guard;
-      const fails = least ? high < content.value - guard : low > content.value + guard;
-      const [first] = found;
-      if (!holds && first !== undefined)
+      } else if (verdict !== "passed" && first !== undefined)
         yield {
           name: element,
           at: [first, "value"],
           accuses: found.map((one) => [one, "value"] as const),
-          message: `${element} is ${found.length === 1 ? first.value.text : `${Number(high.toFixed(6))} %`} on ${row.id}; ${grade} wants ${range}`,
+          message: `${element} is ${value} on ${row.id}; ${grade} wants ${range}`,
           why: "ladle analysis as printed, unrounded",
           hint: "compare with the certificate; if it says so, raise a nonconformity report with the mill",
-          unsure: !fails,
+          unsure: verdict === "not judged",
         };
     }
+  },
+  *compares({ limits, chemistry }) {
+    for (const { limit, least, found, missing, value, verdict } of heldAgainst(limits, chemistry))
+      if (missing.length === 0)
+        yield {
+          name: limit.element,
+          at: found.map((one) => [one, "value"] as const),
+          value,
+          [least ? "least" : "most"]: limit.content.text,
+          verdict,
+        };
   },
   examples: [
     {

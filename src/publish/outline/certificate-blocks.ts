@@ -1,9 +1,11 @@
 import { isList, isObject, type Json } from "../../model/json.ts";
-import { measure, parseQuantity, type Measure } from "../../model/quantity.ts";
-import type { BookRecord } from "../../model/record.ts";
+import type { Compared } from "../../model/finding.ts";
+import { worst } from "../../model/mark.ts";
+import { measure, parseQuantity } from "../../model/quantity.ts";
+import { addressOf, type BookRecord } from "../../model/record.ts";
 import { describeBasis } from "../../model/basis.ts";
-import type { Block, Cell, Mark, Row } from "../blocks.ts";
-import { plain, type Context } from "./context.ts";
+import type { Block, Cell, Row } from "../blocks.ts";
+import { grouped, plain, type Context } from "./context.ts";
 import type { Extra } from "./extras.ts";
 import type { Numbering } from "./record-blocks.ts";
 
@@ -12,40 +14,32 @@ const names: Readonly<Record<string, string>> = {
   Cu: "Copper", Mo: "Molybdenum", Ni: "Nickel", Nb: "Niobium", Ti: "Titanium", V: "Vanadium", B: "Boron",
 }; // prettier-ignore
 
-interface Bounds {
-  min?: Measure;
-  max?: Measure;
-}
-
-/** The ladle analysis of every row against the limits of its grade, each value drawn in its range. */
+/** The ladle analysis of every row as it was held against the limits of its grade, each value drawn in its range. */
 export function certificateBlocks(context: Context, record: BookRecord, next: Numbering): Extra {
   const rows = record.value["rows"];
-  const before = (isList(rows) ? rows : []).flatMap((row) => (isObject(row) ? chemistryTable(context, row, next) : []));
+  const before = (isList(rows) ? rows : []).flatMap((row, index) =>
+    isObject(row) ? chemistryTable(context, record, { row, pointer: `/rows/${index}` }, next) : [],
+  );
   return { before, after: [], skip: new Set(["rows[].chemistry"]) };
 }
 
-function chemistryTable(context: Context, row: { readonly [name: string]: Json }, next: Numbering): Block[] {
+interface Place {
+  readonly row: { readonly [name: string]: Json };
+  readonly pointer: string;
+}
+
+function chemistryTable(context: Context, record: BookRecord, { row, pointer }: Place, next: Numbering): Block[] {
   const analysis = row["chemistry"];
   if (!isList(analysis) || analysis.length === 0) return [];
-  const { limits, basis } = limitsOf(context, row);
-  const values = new Map(
-    analysis
-      .filter(isObject)
-      .flatMap((one) =>
-        typeof one["element"] === "string" && typeof one["value"] === "string"
-          ? [[one["element"], one["value"]] as const]
-          : [],
-      ),
-  );
-  const single = [...values].map(([element, text]) => chemistryRow(element, text, percent(text), limits.get(element)));
-  const sums = [...limits].flatMap(([element, bounds]): Row[] => {
-    const parts = element.split("+");
-    const found = parts.map((part) => values.get(part)).filter((text) => text !== undefined);
-    if (parts.length < 2 || found.length < parts.length) return [];
-    const sum = found.reduce((total, text) => total + (percent(text)?.high ?? 0), 0);
-    const text = `${Number(sum.toFixed(4))} %`;
-    return [chemistryRow(element, text, percent(text), bounds)];
+  const compared = comparedIn(context, record, `${pointer}/chemistry`);
+  const single = analysis.filter(isObject).map((one) => {
+    const element = plain(one["element"]);
+    return chemistryRow(element, plain(one["value"]), compared.get(element), compared.size > 0);
   });
+  const sums = [...compared].flatMap(([name, one]) =>
+    name.includes("+") ? [chemistryRow(name, one[0]?.value ?? "", one, true)] : [],
+  );
+  const basis = [...new Set([...compared.values()].flat().map((one) => describeBasis(one.basis)))].join("; ");
   return [
     { type: "heading", level: 2, text: `Chemical composition, heat ${plain(row["heat"])}` },
     {
@@ -70,60 +64,56 @@ function chemistryTable(context: Context, row: { readonly [name: string]: Json }
   ];
 }
 
-const percent = (text: string): Measure | undefined => {
-  const parsed = parseQuantity(text, { unit: "%" });
-  return parsed.ok ? measure(parsed.quantity, "%") : undefined;
-};
-
-function limitsOf(
-  context: Context,
-  row: { readonly [name: string]: Json },
-): { limits: ReadonlyMap<string, Bounds>; basis: string } {
-  const limits = new Map<string, Bounds>();
-  const table = context.judged.tables.get("grade-chemistry");
-  const found = table?.rows.find(({ keys }) => ["standard", "edition", "grade"].every((key) => keys[key] === row[key]));
-  const points = found?.values["limits"];
-  if (found === undefined || points === undefined || typeof points === "string") return { limits, basis: "" };
-  for (const { element = "", bound, content = "" } of points) {
-    const limit = percent(content);
-    if (limit === undefined) continue;
-    const bounds = limits.get(element) ?? {};
-    limits.set(element, { ...bounds, [bound === "least" ? "min" : "max"]: limit });
-  }
-  return { limits, basis: describeBasis(found.basis) };
+/** What was compared of the values below a place, by its name: an element may have a least and a most. */
+function comparedIn(context: Context, record: BookRecord, pointer: string): ReadonlyMap<string, readonly Compared[]> {
+  const inside = `${addressOf(record, pointer)}/`;
+  const all = (context.outcomes.get(addressOf(record)) ?? []).flatMap(({ compared = [] }) => compared);
+  return grouped(
+    all.filter(({ places }) => places.some((place) => place.startsWith(inside))),
+    ({ name }) => name,
+  );
 }
 
-function chemistryRow(element: string, text: string, value: Measure | undefined, bounds: Bounds | undefined): Row {
-  const digits = text.replace(/ ?%$/, "");
-  const limit = (one: Measure | undefined): Cell =>
-    one === undefined ? { type: "empty" } : { type: "number", text: one.text.replace(/ ?%$/, "") };
-  const mark: Mark | undefined = value === undefined || bounds === undefined ? undefined : inside(value, bounds);
+const percent = (text: string | undefined): number | undefined => {
+  const parsed = parseQuantity(text ?? "", { unit: "%" });
+  return parsed.ok ? measure(parsed.quantity, "%").value : undefined;
+};
+
+const digitsOf = (text: string) => text.replace(/ ?%$/, "");
+
+function chemistryRow(element: string, text: string, compared: readonly Compared[] | undefined, judged: boolean): Row {
+  const least = compared?.find((one) => one.least !== undefined)?.least;
+  const most = compared?.find((one) => one.most !== undefined)?.most;
+  const limit = (one: string | undefined): Cell =>
+    one === undefined ? { type: "empty" } : { type: "number", text: digitsOf(one) };
   return {
     cells: [
       { type: "text", text: [element] },
       { type: "text", text: [{ type: "soft", text: names[element] ?? "" }] },
-      { type: "number", text: digits },
-      limit(bounds?.min),
-      limit(bounds?.max),
-      value === undefined || bounds === undefined ? { type: "empty" } : rangeCell(value, bounds, digits),
-      mark === undefined ? { type: "text", text: [{ type: "soft", text: "no limit" }] } : { type: "mark", mark },
+      { type: "number", text: digitsOf(text) },
+      limit(least),
+      limit(most),
+      compared === undefined ? { type: "empty" } : rangeCell(text, least, most),
+      compared === undefined
+        ? { type: "text", text: [{ type: "soft", text: judged ? "no limit" : "not compared" }] }
+        : { type: "mark", mark: worst(compared.map(({ verdict }) => verdict)) },
     ],
   };
 }
 
-function inside(value: Measure, { min, max }: Bounds): Mark {
-  const low = min === undefined || value.low >= min.value - 1e-9;
-  const high = max === undefined || value.high <= max.value + 1e-9;
-  return low && high ? "passed" : "failed";
-}
-
-function rangeCell(value: Measure, { min, max }: Bounds, digits: string): Cell {
+function rangeCell(text: string, least: string | undefined, most: string | undefined): Cell {
+  const [value, low, high] = [percent(text), percent(least), percent(most)];
+  if (value === undefined) return { type: "empty" };
+  const limits = [
+    ...(least === undefined ? [] : [`at least ${least}`]),
+    ...(most === undefined ? [] : [`at most ${most}`]),
+  ];
   return {
     type: "range",
-    value: value.value,
-    ...(min !== undefined && { low: min.value }),
-    ...(max !== undefined && { high: max.value }),
-    ...(digits.startsWith("<") && { below: true }),
-    spoken: `${digits} %, ${min === undefined ? "" : `at least ${min.text}`}${min !== undefined && max !== undefined ? ", " : ""}${max === undefined ? "" : `at most ${max.text}`}`,
+    value,
+    ...(low !== undefined && { low }),
+    ...(high !== undefined && { high }),
+    ...(text.startsWith("<") && { below: true }),
+    spoken: `${digitsOf(text)} %, ${limits.join(", ")}`,
   };
 }

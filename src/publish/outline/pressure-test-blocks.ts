@@ -10,13 +10,13 @@ import type { Extra } from "./extras.ts";
 import type { Numbering } from "./record-blocks.ts";
 
 /** The chart of both gauges with the band of the hold, and what was required beside what was done. */
-export function pressureTestBlocks(_context: Context, record: BookRecord, next: Numbering): Extra {
+export function pressureTestBlocks(context: Context, record: BookRecord, next: Numbering): Extra {
   const series = seriesOf(record);
   const first = series.start;
   const figure: Block[] =
     first === undefined || series.all.every(({ points }) => points.length < 2)
       ? []
-      : [chart(record, series.all, first, next())];
+      : [chart(record, series.all, { start: first, most: highestOf(context, record) }, next())];
   return { before: figure, after: [], skip: new Set() };
 }
 
@@ -51,9 +51,19 @@ function bar(text: string): number | undefined {
   return parsed.ok ? measure(parsed.quantity, "bar").value : undefined;
 }
 
-function chart(record: BookRecord, series: readonly Series[], start: number, number: string): Block {
+/** The highest test pressure, as the hold was judged by it. */
+function highestOf(context: Context, record: BookRecord): number | undefined {
+  const held = context.computed.get(record)?.find(({ calculation }) => calculation.id === "pressure-hold");
+  return held?.inputs.get("PTu")?.value;
+}
+
+interface Frame {
+  readonly start: number;
+  readonly most: number | undefined;
+}
+
+function chart(record: BookRecord, series: readonly Series[], { start, most }: Frame, number: string): Block {
   const need = bar(plain(record.value["requiredPressure"]));
-  const done = bar(plain(record.value["testPressure"]));
   const [from, to] = ["holdStart", "holdEnd"].map((field) => {
     const date = parseDate(plain(record.value[field]));
     return date.ok ? (date.date.from - start) / 60_000 : undefined;
@@ -61,7 +71,7 @@ function chart(record: BookRecord, series: readonly Series[], start: number, num
   const offset = parseDate(plain(record.value["holdStart"]));
   const shift = offset.ok ? offset.date.offset : 0;
   const clock = (minute: number) => new Date(start + (minute + shift) * 60_000).toISOString().slice(11, 16);
-  const band = need !== undefined && done !== undefined && from !== undefined && to !== undefined;
+  const band = need !== undefined && most !== undefined && from !== undefined && to !== undefined;
   const unit = "bar";
   return {
     type: "figure",
@@ -85,7 +95,7 @@ function chart(record: BookRecord, series: readonly Series[], start: number, num
           from,
           to,
           low: need,
-          high: Math.max(need * 1.06, done),
+          high: most,
           label: `hold, ${shown(to - from, 3)} min`,
         },
       }),
