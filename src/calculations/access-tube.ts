@@ -24,6 +24,7 @@ export const accessTube = externalPressure({
       relation: "<=",
       right: "1",
       means: "no flame reaches the tube, as its safety factor takes for granted",
+      wrong: "the flame reaches the tube, which its safety factor does not cover",
       basis: excerptSeen("Indian Boiler Regulations 1950", "regulation 592: plates not exposed to flame"),
     },
   ],

@@ -162,6 +162,7 @@ export const furnaceHoop = calculation({
       relation: ">=",
       right: "Ireq",
       means: "the hoop is stiff enough to support the furnace",
+      wrong: "the hoop and the furnace beside it have a second moment of area of {left}, below the required {right}",
       accuses: "h",
     },
     {

@@ -144,6 +144,8 @@ export const heatBalance = calculation({
       relation: "<=",
       right: "(1 + kB)*Φ",
       means: "the greatest input of the burner belongs to the declared output",
+      wrong:
+        "the greatest input of the burner gives {left}, but the declared output takes up {Φ}: at most {right} belongs to it",
       accuses: "B",
       basis: ownChoice(
         "a burner that gives much more than the declared output makes it another boiler: output, furnace and valves are to be declared for what it can give",
@@ -155,6 +157,8 @@ export const heatBalance = calculation({
       relation: "<=",
       right: "kA*DF",
       means: "the output stated from and at 100 °C follows from the steam output",
+      wrong:
+        "the output stated from and at 100 °C is {DA}, but {DF} follows from the steam output: {left} apart, above {right}",
       accuses: "DA",
       needs: "DA",
     },

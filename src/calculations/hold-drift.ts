@@ -235,6 +235,8 @@ export const holdDrift = calculation({
       relation: ">=",
       right: "-2*u",
       means: "every drop of pressure is explained by the temperature of the water",
+      wrong:
+        "a drop of pressure of {left} is left unexplained by the temperature of the water; twice its uncertainty is {right}",
       accuses: "readings",
     },
     {
@@ -242,6 +244,8 @@ export const holdDrift = calculation({
       relation: "<=",
       right: "2*u",
       means: "every rise of pressure is explained by the temperature of the water: nothing was pumped in",
+      wrong:
+        "a rise of pressure of {left} is left unexplained by the temperature of the water; twice its uncertainty is {right}: water was pumped in, or the thermometer does not tell the temperature of the water",
       accuses: "readings",
       basis: commonPractice("a pressure that rises without warming means topping up, which hides a leak"),
     },

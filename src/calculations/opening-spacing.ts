@@ -75,6 +75,7 @@ export const openingSpacing = calculation({
       relation: ">=",
       right: "2*ls",
       means: "the openings lie so far apart that each is judged by itself",
+      wrong: "the openings stand {left} apart, nearer than the {right} from which each is judged by itself",
     },
   ],
   accept: [],

@@ -176,18 +176,28 @@ export const pressureHold = calculation({
       relation: "<=",
       right: "Δc",
       means: "the heights of the gauges carry both readings to one pressure at the top",
+      wrong:
+        "carried to the top, the readings of the gauges differ by {left} throughout, more than the {right} of their classes: a height is wrong, or a gauge",
       basis: gaugeClass,
     },
     ...classLimit("A"),
     ...classLimit("B"),
   ],
   accept: [
-    { left: "th", relation: ">=", right: "tmin", means: "the hold lasted the time required", accuses: "readings" },
+    {
+      left: "th",
+      relation: ">=",
+      right: "tmin",
+      means: "the hold lasted the time required",
+      wrong: "the test pressure was held for {left}; at least {right} is required",
+      accuses: "readings",
+    },
     {
       left: "tg",
       relation: "<=",
       right: "gap",
       means: "no gap between readings shortens the hold",
+      wrong: "{left} passed between two readings of the hold, more than the {right} permitted",
       accuses: "readings",
     },
     {
@@ -195,6 +205,7 @@ export const pressureHold = calculation({
       relation: "<=",
       right: "PTu",
       means: "no reading exceeds the highest test pressure",
+      wrong: "a reading reaches {left} at the top, above the highest test pressure, {right}",
       accuses: "readings",
     },
     {
@@ -202,6 +213,7 @@ export const pressureHold = calculation({
       relation: ">=",
       right: "pn",
       means: "the test pressure stated as held is at least the pressure needed",
+      wrong: "{left} is stated as held, below the {right} needed",
       accuses: "PTr",
     },
     {
@@ -209,6 +221,7 @@ export const pressureHold = calculation({
       relation: "<=",
       right: "pl",
       means: "the test pressure stated as held is no more than the lowest reading of the hold",
+      wrong: "{left} is stated as held, but the lowest reading of the hold is {right} at the top",
       accuses: "PTr",
     },
     {
@@ -216,10 +229,18 @@ export const pressureHold = calculation({
       relation: "<=",
       right: "Δc",
       means: "the gauges agree within their classes",
+      wrong: "the readings of the gauges differ by {left} at the top, more than the {right} of their classes",
       accuses: "readings",
       basis: gaugeClass,
     },
-    { left: "Tc", relation: ">=", right: "Tw", means: "the test medium was warm enough", accuses: "readings" },
+    {
+      left: "Tc",
+      relation: ">=",
+      right: "Tw",
+      means: "the test medium was warm enough",
+      wrong: "the test medium was {left} at its coldest, below the {right} that the test permits",
+      accuses: "readings",
+    },
     ...rangeFits("A"),
     ...rangeFits("B"),
     ...aboveBeginning("A"),

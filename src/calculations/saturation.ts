@@ -108,6 +108,7 @@ export const saturation = calculation({
       relation: ">=",
       right: "ts",
       means: "the maximum allowable temperature, as it is written, is not below the saturation temperature",
+      wrong: "the maximum allowable temperature TS is {TS}, below the saturation temperature of {right}",
       accuses: "TS",
     },
   ],

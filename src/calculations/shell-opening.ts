@@ -172,7 +172,14 @@ export const shellOpening = calculation({
   ],
   limits: [
     { left: "p", relation: ">", right: "'0 MPa'", means: "the pressure is above nothing" },
-    { left: "di", relation: "<=", right: "kd*Di", means: "the opening is small against the shell", basis: method },
+    {
+      left: "di",
+      relation: "<=",
+      right: "kd*Di",
+      means: "the opening is small against the shell",
+      wrong: "the opening is {left} wide, above {kd} of the inside diameter of the shell, {right}",
+      basis: method,
+    },
     { left: "h", relation: ">=", right: "'0 mm'", means: "the length of the branch is not negative" },
     {
       name: "no size",
@@ -180,6 +187,7 @@ export const shellOpening = calculation({
       relation: ">",
       right: "'0 mm'",
       means: "the branch has a diameter, or the opening a width",
+      wrong: "neither a diameter of the branch nor a width of the opening is above {right}",
     },
     { left: "c", relation: ">=", right: "'0 mm'", means: "the corrosion allowance of the branch is not negative" },
   ],

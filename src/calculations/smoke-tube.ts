@@ -56,9 +56,16 @@ export const smokeTube = calculation({
       relation: "<=",
       right: "0.2*f",
       means: "the pressure is small against the design stress",
+      wrong: "the pressure is {left}, above a fifth of the design stress, {right}",
       basis: ownChoice("the formula is one of thin walls"),
     },
-    { left: "do", relation: ">", right: "2*en", means: "the walls leave a bore" },
+    {
+      left: "do",
+      relation: ">",
+      right: "2*en",
+      means: "the walls leave a bore",
+      wrong: "the outside diameter is {left}; it must be above twice the wall, {right}",
+    },
     {
       left: "do",
       relation: "<=",
@@ -71,6 +78,8 @@ export const smokeTube = calculation({
       relation: ">=",
       right: "0.03*do",
       means: "elastic collapse need not be judged: the analysis thickness is at least 0.03·d",
+      wrong:
+        "the analysis thickness is {left}, below 0.03 of the outside diameter, {right}, so that elastic collapse would have to be judged",
       basis: derivedFrom("at 0.03·d even an endless tube of steel collapses elastically above 11 MPa only"),
     },
   ],

@@ -135,8 +135,15 @@ export const stay = calculation({
       relation: ">",
       right: "'0 mm'",
       means: "a section is left after allowances",
+      wrong: "the diameter left after allowances is {left}; it must be above {right}",
     },
-    { left: "en", relation: "=", right: "d", means: "the governing section of a bar is its diameter" },
+    {
+      left: "en",
+      relation: "=",
+      right: "d",
+      means: "the governing section of a bar is its diameter",
+      wrong: "the governing section of a bar is its diameter, {right}, not {left}",
+    },
   ],
   accept: [
     { left: "d", relation: ">=", right: "dreq", means: "the diameter is at least the required one", accuses: "d" },
@@ -224,7 +231,13 @@ export const stayTube = calculation({
   limits: [
     ...loadLimits,
     { left: "ea", relation: ">", right: "'0 mm'", means: "a wall is left after allowances" },
-    { left: "d", relation: ">", right: "2*en", means: "the outside diameter is above twice the wall" },
+    {
+      left: "d",
+      relation: ">",
+      right: "2*en",
+      means: "the outside diameter is above twice the wall",
+      wrong: "the outside diameter is {left}; it must be above twice the wall, {right}",
+    },
   ],
   accept: [
     { left: "en", relation: ">=", right: "ereq", means: "the wall is at least the required one", accuses: "en" },

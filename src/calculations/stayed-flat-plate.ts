@@ -74,6 +74,7 @@ export const stayedFlatPlate = calculation({
       relation: "<=",
       right: "0.2*d",
       means: "the plate bends like a thin plate: e is at most a fifth of the circle",
+      wrong: "the thickness is {left}, above a fifth of the circle, {right}",
       basis: derivedFrom("theory of thin plates; beyond a fifth shear counts beside bending"),
     },
   ],

@@ -147,6 +147,7 @@ export const steamSafetyValve = calculation({
       relation: ">=",
       right: "tset - '1 ΔK'",
       means: "the steam is not colder than saturated steam at the set pressure",
+      wrong: "the steam is {left}, colder than saturated steam at the set pressure, {tset}",
       basis: ownChoice("a record may state the saturation temperature at the set pressure, rounded; less is no steam"),
     },
   ],

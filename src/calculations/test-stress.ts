@@ -62,6 +62,7 @@ export const testStress = calculation({
       relation: "<=",
       right: "0.16*(Di + 2*e)",
       means: "the wall is thin, so that the mean stress tells",
+      wrong: "the wall is {left}, above 0.16 of the outside diameter, {right}",
       basis: commonPractice("mean-diameter stress up to e/De = 0.16"),
     },
   ],

@@ -54,7 +54,14 @@ export const tubeNest = calculation({
   ],
   limits: [
     { left: "n", relation: ">", right: "0", means: "the field has tubes" },
-    { name: "tubes too few", left: "min(nt, ns)", relation: ">=", right: "0", means: "no count of tubes is negative" },
+    {
+      name: "tubes too few",
+      left: "min(nt, ns)",
+      relation: ">=",
+      right: "0",
+      means: "no count of tubes is negative",
+      wrong: "a count of tubes is {left}, below {right}",
+    },
     { left: "l", relation: ">", right: "'0 mm'", means: "the holes leave plate between them" },
   ],
   accept: [

@@ -90,17 +90,30 @@ export const tubePullOut = calculation({
   ],
   limits: [
     { left: "p", relation: ">", right: "'0 MPa'", means: "the pressure pulls on the tubes" },
-    { left: "n", relation: ">=", right: "1", means: "the field has plain tubes" },
+    {
+      left: "n",
+      relation: ">=",
+      right: "1",
+      means: "the field has plain tubes",
+      wrong: "the field has {left} plain tubes, below {right}",
+    },
     { left: "dh", relation: ">=", right: "do", means: "the tubes pass through their holes" },
     {
       left: "dh",
       relation: "<=",
       right: "do + '2 mm'",
       means: "the holes belong to these tubes: at most 2 mm wider",
+      wrong: "the holes are {left} wide, more than 2 mm wider than the tubes of {do}",
       basis: ownChoice("holes of expanded tubes are less than 1 mm wider; more means that another tube was named"),
     },
     { left: "P", relation: ">", right: "dh", means: "plate is left between the holes" },
-    { left: "do", relation: ">", right: "2*et", means: "the walls leave a bore" },
+    {
+      left: "do",
+      relation: ">",
+      right: "2*et",
+      means: "the walls leave a bore",
+      wrong: "the outside diameter is {left}; it must be above twice the wall, {right}",
+    },
     {
       left: "lw",
       relation: ">=",

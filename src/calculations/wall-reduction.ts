@@ -71,7 +71,7 @@ export const wallReduction = calculation({
     },
   ],
   limits: [
-    { left: "j", relation: "<=", right: "1", means: "the end is expanded" },
+    { left: "j", relation: "<=", right: "1", means: "the end is expanded", wrong: "the end is not expanded" },
     { left: "s", relation: "<=", right: "'2 mm'", means: "the hole belongs to this tube: at most 2 mm wider" },
   ],
   accept: [
@@ -82,6 +82,8 @@ export const wallReduction = calculation({
       relation: "<=",
       right: "ε + Δ",
       means: "the recorded reduction is not more than the measured sizes give",
+      wrong:
+        "the recorded reduction is {left}, but the measured sizes give {ε} and their digits explain {right} at most",
       accuses: "r",
       needs: "r",
     },
@@ -90,6 +92,8 @@ export const wallReduction = calculation({
       relation: ">=",
       right: "ε - Δ",
       means: "the recorded reduction is not less than the measured sizes give",
+      wrong:
+        "the recorded reduction is {left}, but the measured sizes give {ε} and their digits explain {right} at least",
       accuses: "r",
       needs: "r",
     },

@@ -26,11 +26,11 @@ function decidedBy(id: string, title: string, dispositions: readonly string[]): 
       if (decided.length > 0)
         return {
           closes: true,
-          said: `decided: ${decided.map(({ $, disposition = "" }) => `${$.id} (${disposition.replaceAll("-", " ")})`).join(", ")}`,
+          said: `decided: ${decided.map(({ $, disposition = "" }) => `${$.name} (${disposition.replaceAll("-", " ")})`).join(", ")}`,
         };
       const said = reports.map(
         ({ $, state = "in no state", disposition }) =>
-          `${$.id} is ${state}${disposition === undefined ? " without a decision" : `, with the decision “${disposition.replaceAll("-", " ")}”`}`,
+          `${$.name} is ${state}${disposition === undefined ? " without a decision" : `, with the decision “${disposition.replaceAll("-", " ")}”`}`,
       );
       return { closes: false, begun: false, lacks: `nonconformity report ${said.join("; ")}`, hint };
     },

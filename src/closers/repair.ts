@@ -53,7 +53,7 @@ export const repaired = closer({
     const tested = repairs.map((one) => ({ one, state: stateOf(one, rejected) }));
     for (const { one, state } of tested) if ("lacks" in state) return { ...state, closes: false, begun: true, at: one };
     const passing = tested.flatMap(({ state }) => ("by" in state ? state.by : []));
-    const names = [...repairs.map(({ $ }) => $.id), ...passing.map(({ $ }) => reportOf($.id))];
+    const names = [...repairs.map(({ $ }) => $.name), ...passing.map(({ $ }) => reportOf($.id))];
     return {
       closes: true,
       said: `repaired and re-tested: ${[...new Set(names)].join(", ")}`,
@@ -152,7 +152,7 @@ type State =
 
 /** Whether one repair is of that place, made after its rejection, and tested again over its whole length. */
 function stateOf(one: Repair, { method, day, joint, ...row }: Rejected): State {
-  const name = `its repair ${one.$.id}`;
+  const name = `its repair ${one.$.name}`;
   if (one.joint !== joint.$.id)
     return { lacks: `${name} is of joint ${one.joint}`, hint: "correct the joint, or name the row that rejected it" };
   if (canPrecede(day, one.day) === "no")

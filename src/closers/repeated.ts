@@ -21,7 +21,7 @@ export function closed(day: DateValue, others: readonly Again[], subject: Handle
       one.results.every((result) => result === "accepted"),
   );
   if (later.length === 0) return { closes: false, begun: false, lacks, hint } as const;
-  return { closes: true, said: `repeated: ${later.map(({ $ }) => $.id).join(", ")}` } as const;
+  return { closes: true, said: `repeated: ${later.map(({ $ }) => $.name).join(", ")}` } as const;
 }
 
 export const holds = (all: readonly string[], some: readonly string[]) => some.every((one) => all.includes(one));

@@ -86,7 +86,7 @@ function calculationText(calculation: Calculation, ink: Ink): string {
   } = calculation;
   const applies = `${appliesTo.kind}${conditions(appliesTo.when)}`;
   const step = ({ symbol, unit, formula, means, basis: own }: Calculation["steps"][number]) =>
-    `${symbol} = ${formula}  [${unit}] ${means}${own === undefined ? "" : `; ${describeBasis(own)}`}`;
+    `${symbol} = ${formula}${inUnit(unit)}: ${means}${own === undefined ? "" : `; ${describeBasis(own)}`}`;
   return [
     head(
       `calculation ${id}`,
@@ -99,7 +99,7 @@ function calculationText(calculation: Calculation, ink: Ink): string {
       "inputs",
       Object.entries(inputs).map(
         ([symbol, { unit, means, path, need }]) =>
-          `${symbol}  [${unit}] ${means}; from ${path}${need === "optional" ? ", optional" : need === "any" ? ", may be none" : ""}`,
+          `${symbol}${inUnit(unit)}: ${means}; from ${path}${need === "optional" ? ", optional" : need === "any" ? ", may be none" : ""}`,
       ),
       ink,
     ),
@@ -136,6 +136,9 @@ function calculationText(calculation: Calculation, ink: Ink): string {
     ),
   ].join("\n");
 }
+
+/** " in mm"; a pure number and rows of records have no unit to name. */
+const inUnit = (unit: string) => (unit === "1" || unit === "rows" ? "" : ` in ${unit}`);
 
 function ruleText(rule: Rule, ink: Ink): string {
   const rows: Rows = [
@@ -177,7 +180,7 @@ function requirementText({ id, title, basis, each, needs, atLeast, due, owner }:
 
 function inputLines(inputs: Readonly<Record<string, Input<unknown>>>): readonly string[] {
   return Object.entries(inputs).flatMap(([name, { path, need, many, reading }]) => [
-    `${name}: ${path}${reading.type === "quantity" ? ` in ${reading.unit}` : ""}${many ? ", all" : ""}${need === "required" ? "" : `, ${need === "any" ? "may be none" : "optional"}`}`,
+    `${name}: ${path}${reading.type === "quantity" ? inUnit(reading.unit) : ""}${many ? ", all" : ""}${need === "required" ? "" : `, ${need === "any" ? "may be none" : "optional"}`}`,
     ...(reading.type === "thing" ? inputLines(reading.inputs).map((line) => `  ${line}`) : []),
   ]);
 }

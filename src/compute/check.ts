@@ -3,6 +3,7 @@ import { formulaSymbols } from "../model/formula/ast.ts";
 import { comparisonUnitProblem, formulaUnitProblem, type FunctionUnits } from "../model/formula/units.ts";
 import { ProgramError } from "../model/program-error.ts";
 import { nameProblems } from "./claim.ts";
+import { wordProblems } from "./refusal.ts";
 import { formulaOf } from "./formula-of.ts";
 
 /** Throws when a symbol of a calculation is not declared or declared twice, or when its units do not multiply out. */
@@ -40,7 +41,9 @@ export function checkCalculation(calculation: Calculation): readonly string[] {
     if (symbols.has(symbol)) note(`step ${symbol}`, "is declared twice");
     symbols.set(symbol, unit);
   }
-  for (const claims of [limits, accept]) for (const problem of nameProblems(claims)) note("comparison", problem);
+  for (const claims of [limits, accept])
+    for (const problem of [...nameProblems(claims), ...claims.flatMap((one) => wordProblems(calculation, one))])
+      note("comparison", problem);
   for (const limit of limits) compare(`limit "${limit.means}"`, limit);
   for (const one of accept) {
     compare(`acceptance "${one.means}"`, one);

@@ -1,15 +1,16 @@
-import type { Calculation, Comparison } from "../model/calculation.ts";
+import { apart } from "../model/apart.ts";
+import type { Calculation, Claim, Comparison } from "../model/calculation.ts";
 import type { Finding } from "../model/finding.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
-import { unitLabel } from "../model/units.ts";
+import { placeWords } from "../model/words.ts";
 import { keyOf, locate } from "../judge/court.ts";
 import { digestOfReads, type Trail } from "../judge/trail.ts";
 import type { World } from "../judge/world.ts";
 import { accusedBy, groundsOf, inCommon, type Place } from "./blame.ts";
 import { nameOfClaim } from "./claim.ts";
 import type { BoundCalculation } from "./inputs.ts";
+import { refusalOf } from "./refusal.ts";
 import type { Run } from "./run.ts";
-import { short } from "../model/print-number.ts";
 
 /** A calculation on one subject. */
 export interface Applied {
@@ -51,16 +52,16 @@ function objectionsTo(world: World, applied: Applied, bound: BoundCalculation, d
       applied.record,
       done.refusedStep === undefined ? [] : [done.refusedStep.formula],
     );
-    const why = "without a result nothing can be compared";
+    const why = `${calculation.title}: without a result nothing can be compared`;
     return [
-      { finding: open(world, applied, "refused", `${calculation.title}: ${done.refused}`, why, grounds), to: [] },
+      { finding: open(world, applied, "refused", `${nameOf(world, applied)}: ${done.refused}`, why, grounds), to: [] },
     ];
   }
   const outside = done.limits.filter(({ holds }) => !holds);
   // Outside its limits the result says nothing, so nothing is accepted or refused by it.
   if (outside.length > 0)
     return inCommon(calculation, bound, outside).map((group) => ({
-      finding: notCovered(world, applied, bound, group),
+      finding: notCovered(world, applied, bound, done, group),
       to: group.map(({ of }) => of),
     }));
   const cross = done.crossCheck?.agrees === false ? done.crossCheck.value : undefined;
@@ -70,34 +71,48 @@ function objectionsTo(world: World, applied: Applied, bound: BoundCalculation, d
       ? []
       : [
           {
-            finding: open(
-              world,
-              applied,
-              "second method",
-              `${calculation.title}: the second method gives ${short(cross)}`,
-              calculation.crossCheck?.means ?? "",
-            ),
+            finding: secondMethod(world, applied, done, cross),
             to: ["second method" as const],
           },
         ]),
   ];
 }
 
-function notCovered(world: World, applied: Applied, bound: BoundCalculation, failed: Run["limits"]): Finding {
+function secondMethod(world: World, applied: Applied, { values }: Run, second: number): Finding {
+  const { crossCheck, title, steps } = applied.calculation;
+  const step = steps.find(({ symbol }) => symbol === crossCheck?.symbol);
+  const unit = crossCheck?.unit ?? "1";
+  const [ours, theirs] = apart(
+    { value: values.get(crossCheck?.symbol ?? "") ?? Number.NaN, unit },
+    { value: second, unit },
+  );
+  const message = `${nameOf(world, applied)}: the ${step?.means ?? "result"} is ${ours}, by a second method ${theirs}`;
+  return open(
+    world,
+    applied,
+    "second method",
+    message,
+    `${title}, compared with ${crossCheck?.means ?? "another method"}`,
+  );
+}
+
+function notCovered(
+  world: World,
+  applied: Applied,
+  bound: BoundCalculation,
+  done: Run,
+  failed: Run["limits"],
+): Finding {
   const { calculation, record } = applied;
   const basis = failed[0]?.of.basis;
+  const spoken = { calculation, inputs: bound.inputs, values: done.values };
   return {
     ...open(
       world,
       applied,
       failed.map(({ of }) => `limit ${nameOfClaim(of)}`).join(" and "),
-      `${calculation.title} does not cover this case: ${failed.map(({ of }) => of.means).join("; ")}`,
-      failed
-        .map(
-          ({ of, left, right }) =>
-            `${of.left} is ${short(left)}; it must be ${of.relation} ${of.right} (${short(right)})`,
-        )
-        .join("; "),
+      `${calculation.title} does not cover ${nameOf(world, applied)}: ${failed.map((one) => refusalOf(spoken, one)).join("; ")}`,
+      `it is valid only where ${claims(failed)}`,
       groundsOf(
         calculation,
         bound,
@@ -108,6 +123,12 @@ function notCovered(world: World, applied: Applied, bound: BoundCalculation, fai
     ...(basis !== undefined && { basis }),
   };
 }
+
+/** What is judged, as people name it. */
+const nameOf = (world: World, { record, pointer }: Applied) => placeWords(world.kinds, record, pointer).of;
+
+/** What is claimed where nothing is wrong. */
+const claims = (failed: readonly { readonly of: Claim }[]) => failed.map(({ of }) => of.means).join(", and ");
 
 type Refusal = Run["accept"][number];
 
@@ -120,7 +141,7 @@ function notAccepted(world: World, applied: Applied, bound: BoundCalculation, do
   const failed = done.accept.filter(({ holds }) => !holds);
   const accused = (group: readonly Refusal[]) => group.flatMap((one) => accusedBy(bound, done, one.of) ?? []);
   return inCommon(calculation, bound, failed).map((group) => ({
-    finding: refuse(world, applied, accused(group), group, done),
+    finding: refuse(world, applied, bound, done, accused(group), group),
     to: group.map(({ of }) => of),
   }));
 }
@@ -128,51 +149,36 @@ function notAccepted(world: World, applied: Applied, bound: BoundCalculation, do
 function refuse(
   world: World,
   applied: Applied,
+  bound: BoundCalculation,
+  done: Run,
   accused: readonly Place[],
   failed: readonly Refusal[],
-  done: Run,
 ): Finding {
   const { calculation, record, pointer } = applied;
   const [at = { record, pointer }] = accused;
   const { place, name: where } = locate(world, at.record, at.pointer);
   const name = failed.map(({ of }) => nameOfClaim(of)).join(" and ");
   const [first] = failed;
-  const sides = failed.map(({ of, left, right }) => {
-    const unit = unitIn(calculation, of.left) ?? unitIn(calculation, of.right) ?? "1";
-    const names = namesIn(calculation, of.left) ?? namesIn(calculation, of.right);
-    return { of, left: said(left, unit, names), right: said(right, unit, names) };
-  });
+  const spoken = { calculation, inputs: bound.inputs, values: done.values };
+  const owner = first?.of.owner ?? calculation.owner ?? "design";
   return {
     ...open(
       world,
       applied,
       name,
-      sides.map(({ of, left, right }) => `${of.means}: ${left} is not ${of.relation} ${right}`).join("; "),
-      [
-        ...sides.map(({ of, left, right }) => `${of.left} = ${left}, ${of.right} = ${right}`),
-        ...shownBeside(calculation, done, failed),
-      ].join("; "),
+      `${nameOf(world, applied)}: ${failed.map((one) => refusalOf(spoken, one)).join("; ")}`,
+      `${calculation.title}: accepted where ${claims(failed)}`,
     ),
     // A value that several subjects are judged by is named by itself: one wrong value is one finding.
     ...(isOutside(applied, at) && { key: keyOf(calculation.id, at.record, `${where} ${name}`) }),
     severity: "nonconformity",
     verdict: "failed",
     place,
-    hint: "design to decide: correct the record if it was copied wrongly, else raise a nonconformity report",
+    hint: `${owner} to decide: correct the record if it was copied wrongly, else raise a nonconformity report`,
     ...(first?.of.basis !== undefined && { basis: first.of.basis }),
-    owner: first?.of.owner ?? calculation.owner ?? "design",
+    owner,
     accuses: [...new Set(accused.map((one) => addressOf(one.record, one.pointer)))],
   };
-}
-
-/** What the sides of the failed comparisons were made of: "certified discharge capacity, recomputed: 2434.8 kg/h". */
-function shownBeside(calculation: Calculation, { values }: Run, failed: readonly Refusal[]): readonly string[] {
-  const symbols = new Set(failed.flatMap(({ of }) => of.shows ?? []));
-  return [...symbols].flatMap((symbol) => {
-    const own = calculation.inputs[symbol] ?? calculation.steps.find((step) => step.symbol === symbol);
-    const value = values.get(symbol);
-    return own === undefined || value === undefined ? [] : [`${own.means}: ${said(value, own.unit, own.options)}`];
-  });
 }
 
 /** Whether a place lies outside the record or row that is judged. */
@@ -206,7 +212,7 @@ function open(
     place: single === undefined ? place : locate(world, single.record, single.pointer).place,
     message,
     why,
-    hint: "correct the input if it was copied wrongly; else have the case decided by design, and record the answer",
+    hint: `${calculation.owner ?? "design"} to decide: correct the value if it was copied wrongly, else answer this query`,
     basis: calculation.basis,
     owner: calculation.owner ?? "design",
     due: null,
@@ -217,16 +223,3 @@ function open(
     accuses: grounds.map((one) => addressOf(one.record, one.pointer)),
   };
 }
-
-/** Unit of a symbol; undefined for an expression, and for a class that has names instead of numbers. */
-function unitIn({ inputs, steps }: Calculation, symbol: string): string | undefined {
-  const own = inputs[symbol] ?? steps.find((step) => step.symbol === symbol);
-  return own === undefined || own.options !== undefined || own.unit === "rows" ? undefined : own.unit;
-}
-
-/** Names of the values 0, 1, 2 … of a symbol that is a class. */
-const namesIn = ({ inputs, steps }: Calculation, symbol: string): readonly string[] | undefined =>
-  (inputs[symbol] ?? steps.find((step) => step.symbol === symbol))?.options;
-
-const said = (value: number, unit: string, names: readonly string[] | undefined): string =>
-  names?.[value] ?? `${short(value)} ${unitLabel(unit)}`.trimEnd();

@@ -139,8 +139,7 @@ function doStep(
   const full = { ...scope, functions };
   const decided = governing(formula, (argument) => evaluate<Rows>(argument, full));
   const value = decided === undefined ? evaluate<Rows>(formula, full) : (decided.values[decided.index] ?? Number.NaN);
-  if (!Number.isFinite(value))
-    throw new Refused(step, `${step.means}: ${step.symbol} = ${step.formula} has no value for these inputs`);
+  if (!Number.isFinite(value)) throw new Refused(step, `the ${step.means} has no value for these inputs`);
   return {
     step,
     value,

@@ -4,6 +4,7 @@ import type { Calculation } from "../model/calculation.ts";
 import type { Finding, Severity, Subject } from "../model/finding.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
+import { thePlace } from "../model/words.ts";
 import { keyOf, locate, type DefinitionName } from "../judge/court.ts";
 import { digestOfReads, mergeTrail, newTrail, type Trail } from "../judge/trail.ts";
 import type { World } from "../judge/world.ts";
@@ -63,9 +64,9 @@ export function disagrees(
   trail: Trail,
 ): Finding {
   const { severity, ours } = found;
-  const note = severity === "note";
-  const copied =
-    pair.sort === "result" ? `recomputed from the linked records: ${calculation.title}` : `the records give ${ours}`;
+  const owner = calculation.owner ?? "design";
+  const isResult = pair.sort === "result";
+  const message = `the ${pair.means} is ${pair.text} on sheet ${sheet.id}, but ${ours}${isResult ? " recomputed" : " in the records"}`;
   return {
     ...about(world, sheet, calculation.id, pair.sort === "input" ? "inputs" : "results", pair.pointer),
     key: keyOf(
@@ -75,19 +76,21 @@ export function disagrees(
     ),
     severity,
     verdict: "failed",
-    message: `${pair.means} (${pair.symbol}) is ${pair.text} on sheet ${sheet.id}, ${note ? "rounded to the unsafe side of" : "but"} ${ours}${pair.sort === "result" ? " recomputed" : ""}`,
-    why: note ? "it agrees within half a unit of its last digit" : copied,
-    hint: note ? "nothing to do" : "correct the sheet, or the record it was copied from; never the recomputation",
-    basis: pair.sort === "result" ? calculation.basis : agreement,
-    owner: calculation.owner ?? "design",
+    message,
+    why: isResult
+      ? `recomputed from the linked records: ${calculation.title}`
+      : `a sheet shows nothing about a value that it was not made with: ${calculation.title}`,
+    hint: `${owner} to correct the sheet, or the record it was copied from; never the recomputation`,
+    basis: isResult ? calculation.basis : agreement,
+    owner,
     digest: digestOfReads(world, trail),
-    accuses: note ? [] : [addressOf(sheet, pair.pointer)],
+    accuses: [addressOf(sheet, pair.pointer)],
   };
 }
 
 /** A value of a record that several sheets contradict and none confirms. Where they differ too, each is doubted. */
 export function copiedOtherwise(world: World, { record, pointer, text, dissents }: Original): Finding {
-  const { subject, place, where, name } = locate(world, record, pointer);
+  const { subject, place, name } = locate(world, record, pointer);
   const trail = newTrail();
   for (const one of dissents) mergeTrail(trail, one.trail);
   const stated = new Map<string, string[]>();
@@ -104,9 +107,9 @@ export function copiedOtherwise(world: World, { record, pointer, text, dissents 
     verdict: "failed",
     subject,
     place,
-    message: `${where} of ${record.kind} ${record.id} is ${text}, but ${otherwise.join(", ")}`,
+    message: `${thePlace(world.kinds, record, pointer)} is ${text}, but ${otherwise.join(", ")}`,
     why: `copied as ${means.join(", ")}, by ${dissents.map(({ sheet }) => sheet.id).join(", ")}`,
-    hint: "compare with the drawing; correct the record if it was copied wrongly, else have the sheets calculated again",
+    hint: "design to compare with the drawing; correct the record if it was copied wrongly, else have the sheets calculated again",
     basis: built?.basis ?? agreement,
     owner: "design",
     due: null,
@@ -158,7 +161,7 @@ export function notCompared(world: World, sheet: BookRecord, message: string, wh
     place,
     message,
     why,
-    hint: "correct the name of the calculation or what it was made for, or answer this query",
+    hint: "design to correct the name of the calculation or what it was made for, or to answer this query",
     basis: sheetRules[0]?.basis ?? agreement,
     owner: "design",
     due: null,

@@ -2,6 +2,7 @@ import type { Calculation } from "../model/calculation.ts";
 import type { ComparedValue, Computed, Done, Origin } from "../model/book.ts";
 import type { Finding, Outcome } from "../model/finding.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
+import { placeWords } from "../model/words.ts";
 import { conclude, endStage, type Court } from "../judge/court.ts";
 import { addFinding } from "../judge/entries.ts";
 import { clear, noteAddress, newTrail, noteRead, noteValue, type Trail } from "../judge/trail.ts";
@@ -169,17 +170,19 @@ function restingOn(of: SheetCase, pair: Pair): Iterable<Address> {
 function unknownSymbol(court: Court, of: SheetCase, sheet: BookRecord, stated: Stated): Finding {
   const { symbol, text, list, pointer } = stated;
   const { inputs, steps, title } = of.calculation;
-  const symbols = [...Object.keys(inputs), ...steps.map((step) => step.symbol)];
+  const symbols = [...Object.entries(inputs), ...steps.map((step) => [step.symbol, step] as const)];
   const known = isKnown(of.calculation, stated);
   return incomplete(court.world, sheet, of, list, pointer, "query", {
     name: `unknown ${symbol}`,
     message: known
-      ? `sheet ${sheet.id} states ${symbol} = ${text}, for which the records give no value to compare`
-      : `sheet ${sheet.id} states ${symbol}, which ${title} does not know`,
-    why: known ? "the calculation was done without it" : `it knows ${symbols.join(", ")}`,
+      ? `sheet ${sheet.id} states "${symbol}" as ${text}, for which the records give no value to compare`
+      : `sheet ${sheet.id} states "${symbol}", which ${title} does not know`,
+    why: known
+      ? "the calculation was done without it"
+      : `it knows ${symbols.map(([name, { means }]) => `"${name}", ${means}`).join("; ")}`,
     hint: known
-      ? "enter the value in the record it belongs to, or answer this query"
-      : "correct the symbol, or answer this query",
+      ? "design to enter the value in the record it belongs to, or to answer this query"
+      : "design to correct the symbol, or to answer this query",
   });
 }
 
@@ -212,9 +215,9 @@ function leftOut(
   return [
     incomplete(world, sheet, of, "inputs", "/inputs", "gap", {
       name: "left out",
-      message: `sheet ${sheet.id} does not state ${missing.join(", ")}`,
+      message: `sheet ${sheet.id} does not state ${missing.map((symbol) => `the ${of.calculation.inputs[symbol]?.means ?? ""} ("${symbol}")`).join(", ")}`,
       why: "each input of a calculation is shown, so that it can be followed",
-      hint: "complete the sheet from the design",
+      hint: "design to complete the sheet",
     }),
   ];
 }
@@ -232,13 +235,14 @@ export function checkSheets(court: Court, calculations: readonly Calculation[], 
     const known = calculations.some((calculation) => calculation.id === id);
     // What it was made for is missing, which is said elsewhere.
     if (known && subject?.to === undefined) continue;
-    const about = `${subject?.target?.kind ?? ""} ${subject?.target?.id ?? ""}`;
+    const about = subject?.to === undefined ? "" : placeWords(world.kinds, subject.to, subject.toPointer ?? "").of;
+    const title = calculations.find((calculation) => calculation.id === id)?.title ?? "";
     const message = known
-      ? `sheet ${record.id} is about ${id} of ${about}, to which it does not apply`
+      ? `sheet ${record.id} is about "${title}" of ${about}, to which it does not apply`
       : `sheet ${record.id} is about "${id}", which is no known calculation`;
     const why = known
       ? "the conditions under which the calculation is done are not met there"
-      : `known are ${calculations.map((calculation) => calculation.id).join(", ")}`;
+      : `known are ${calculations.map((calculation) => `"${calculation.id}"`).join(", ")}`;
     addFinding(court, notCompared(world, record, message, why));
   }
 }

@@ -6,6 +6,7 @@ import { exactly, measure, parseQuantity, type Measure } from "../model/quantity
 import { addressOf } from "../model/record.ts";
 import { rowName } from "../model/stable.ts";
 import { convert } from "../model/units.ts";
+import { placeWords } from "../model/words.ts";
 import { deref, follow, readText, startAt, type Hit } from "./follow.ts";
 import { notUsable } from "./reasons.ts";
 import { onlyOne } from "./single.ts";
@@ -170,8 +171,20 @@ function thingAt(binding: Binding, inputs: Inputs, hit: Hit): object {
 }
 
 export function handleOf(world: World, hit: Hit): Handle {
-  if (hit.record === null) return { address: "", kind: "", id: hit.origin?.type === "table" ? hit.origin.row : "" };
-  return { address: addressOf(hit.record, hit.pointer), kind: hit.record.kind, id: nameOf(world, hit) };
+  const { record, pointer } = hit;
+  if (record === null) {
+    const id = hit.origin?.type === "table" ? hit.origin.row : "";
+    return { address: "", kind: "", id, name: id };
+  }
+  return {
+    address: addressOf(record, pointer),
+    kind: record.kind,
+    id: nameOf(world, hit),
+    // Only sentences ask for it.
+    get name() {
+      return placeWords(world.kinds, record, pointer).short;
+    },
+  };
 }
 
 /** "CRT-012", or "CRT-012#84613" for a row that has a name. */

@@ -3,10 +3,10 @@ import { parseDate, type DateValue } from "../model/dates.ts";
 import { atPointer, isList, isObject, type Json } from "../model/json.ts";
 import type { Field } from "../model/kind.ts";
 import { byCodePoint } from "../model/order.ts";
-import { lowerTitle } from "../model/titles.ts";
 import type { BookRecord } from "../model/record.ts";
 import { fieldOfPointer } from "../model/stable.ts";
 import type { World } from "./world.ts";
+import { subjectWords } from "../model/titles.ts";
 
 type Affected = Pick<Related, "subject" | "place">;
 
@@ -92,7 +92,5 @@ export function firstAndMore(
   more: number,
 ): string {
   if (subject === null) return "";
-  const title = kinds.get(subject.kind)?.title ?? subject.kind;
-  const name = lowerTitle(title);
-  return `first: ${name} ${subject.id}${on === "" ? "" : ` on ${on}`}; ${more} more`;
+  return `first: ${subjectWords(kinds, subject)}${on === "" ? "" : ` on ${on}`}; ${more} more`;
 }

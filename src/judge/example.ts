@@ -54,4 +54,4 @@ function readOne(input: Input<unknown>, given: unknown): unknown {
 }
 
 /** What names a thing of an example. */
-export const handle = (kind: string, id: string): Handle => ({ address: `${kind}:${id}`, kind, id });
+export const handle = (kind: string, id: string): Handle => ({ address: `${kind}:${id}`, kind, id, name: id });

@@ -9,6 +9,7 @@ import { endStage, keyOf, locate, type Court } from "./court.ts";
 import { addFinding } from "./entries.ts";
 import { answerable } from "./lift.ts";
 import type { World } from "./world.ts";
+import { recordWords } from "../model/titles.ts";
 
 const basis = ownChoice(
   "an exception is evidence: who accepted what, why, under which authority, from when, until when, and for exactly which values",
@@ -114,7 +115,7 @@ function faultsOf(court: Court, record: BookRecord, answers: readonly Answer[], 
   if (lacking.length > 0)
     faults.push(
       aboutException(world, record, "", "exception-sound", {
-        message: `${record.kind} ${record.id} lacks ${lacking.join(", ")}`,
+        message: `${recordWords(world.kinds, record)} lacks ${lacking.join(", ")}`,
         why: "an exception that does not say who, why, when and what for lifts nothing",
         hint: "complete it from the signed document",
       }),
@@ -124,7 +125,7 @@ function faultsOf(court: Court, record: BookRecord, answers: readonly Answer[], 
   if (end?.ok === true && day.ok && canPrecede(day.date, end.date) === "no")
     faults.push(
       aboutException(world, record, "/end", "exception-in-force", {
-        message: `${record.kind} ${record.id} ended on ${end.date.text}`,
+        message: `${recordWords(world.kinds, record)} ended on ${end.date.text}`,
         why: `it is asked for on ${last}; an exception that has ended lifts nothing`,
         hint: "have it extended, or mend what it excused",
       }),
@@ -133,7 +134,7 @@ function faultsOf(court: Court, record: BookRecord, answers: readonly Answer[], 
     if (court.entries.has(answer.finding) || answer.finding.startsWith("exception-"))
       faults.push(
         aboutException(world, record, answer.pointer, "exception-fits", {
-          message: `${record.kind} ${record.id} answers "${answer.finding}", which no exception may answer`,
+          message: `${recordWords(world.kinds, record)} answers "${answer.finding}", which no exception may answer`,
           why: "broken files, schemas, links and hashes, and faults of exceptions, are mended, not excused",
           hint: "mend the record, and take the answer out",
         }),

@@ -10,6 +10,7 @@ import { conclude, keyOf, locate, type Court } from "./court.ts";
 import { deref, follow, readText, startAt, type Hit } from "./follow.ts";
 import { clear, digestOfReads, mergeTrail, newTrail, type Trail } from "./trail.ts";
 import type { World } from "./world.ts";
+import { recordWords } from "../model/titles.ts";
 
 interface Statement {
   readonly record: BookRecord;
@@ -122,7 +123,7 @@ function difference(
   const accused = lone ? odd : groups.flat();
   const [first = odd[0]] = accused;
   if (first === undefined) throw new ProgramError(`fact ${fact.id} compares nothing`);
-  const name = (one: Statement) => `${one.record.kind} ${one.record.id}`;
+  const name = (one: Statement) => recordWords(world.kinds, one.record);
   const { subject, place } = locate(world, first.record, first.hit.pointer);
   const heads = groups.flatMap((group) => group[0]?.text ?? []);
   const unsure = heads.every((text, index) =>

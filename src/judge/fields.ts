@@ -11,6 +11,7 @@ import { keyOf, locate, type Court } from "./court.ts";
 import { addFinding } from "./entries.ts";
 import { outvote } from "./outvoted.ts";
 import type { World } from "./world.ts";
+import { thePlace } from "../model/words.ts";
 
 const form = ownChoice("digits and units are evidence: they are read exactly as written, never guessed");
 const plausible = ownChoice(
@@ -158,7 +159,7 @@ const advice: Readonly<Record<Suspect["rule"], readonly [why: string, hint: stri
     "compare with the original; correct the value, or answer this query",
   ],
   "event-recorded": [
-    "dataCutOff in issue.json says up to when evidence was recorded",
+    "the data cut-off in issue.json says up to when evidence was recorded",
     "correct the date, or move the cut-off when the event has taken place",
   ],
 };
@@ -214,7 +215,7 @@ function visitAt(record: BookRecord, pointer: string, value: Json, field: Field,
   } else visit({ record, pointer, field, value });
 }
 
-const nameIn = (world: World, leaf: Leaf) => locate(world, leaf.record, leaf.pointer).where;
+const nameIn = (world: World, leaf: Leaf) => thePlace(world.kinds, leaf.record, leaf.pointer);
 
 /** Key of what was said; null: an earlier finding doubts the place. */
 function say(court: Court, leaf: Leaf, rule: string, message: string, why: string, hint: string): string | null {

@@ -1,12 +1,15 @@
-import { lowerTitle } from "../model/titles.ts";
 import { ownChoice } from "../model/basis.ts";
 import type { BuiltIn } from "../model/definitions.ts";
 import type { Finding } from "../model/finding.ts";
 import { addressOf } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
 import type { Milestone } from "../model/vocabulary.ts";
+import { kindWords } from "../model/titles.ts";
+import { placeWords } from "../model/words.ts";
+import { isElsewhere, type Owner } from "../model/vocabulary.ts";
 import { nearest } from "../link/graph.ts";
 import type { Gap } from "./absences.ts";
+import { whatIs } from "./absent-words.ts";
 import { locate } from "./court.ts";
 import type { Calendar } from "./milestones.ts";
 import type { Absence, World } from "./world.ts";
@@ -45,6 +48,7 @@ export function gapFinding(world: World, gap: Gap, due: Milestone): Finding {
     wants.find((want) => want.requirement !== undefined) ?? wants.find((want) => want.by === null) ?? wants[0];
   const at = absence.owner === null ? null : locate(world, absence.owner.record, absence.owner.pointer);
   const key = gapKey(world, gap);
+  const owner = asked?.owner ?? "document control";
   const found = absence.short?.found.map((record) => addressOf(record)) ?? [];
   return {
     key,
@@ -55,9 +59,9 @@ export function gapFinding(world: World, gap: Gap, due: Milestone): Finding {
     place: at?.place ?? { file: "book.json", pointer: "" },
     message: messageOf(world, gap),
     why: whyOf(gap, due),
-    hint: hintOf(world, absence),
+    hint: hintOf(world, absence, owner),
     basis: asked?.basis ?? owed,
-    owner: asked?.owner ?? "document control",
+    owner,
     due: due === "now" ? null : due,
     digest: digestOf([key, ...found.sort()].join(" ")),
     related: relatedOf(world, absence),
@@ -67,46 +71,23 @@ export function gapFinding(world: World, gap: Gap, due: Milestone): Finding {
   };
 }
 
-/** "equipment E1 has 1 visual test; at least 2 are owed": of a kind its title, of a longer path the path. */
-function shortMessage(
-  world: World,
-  name: string,
-  { step, filters, kind }: Absence,
-  short: NonNullable<Absence["short"]>,
-) {
-  const of = kind ?? /^book\.([\w-]+)/.exec(step)?.[1] ?? null;
-  const rest = kind === null && of !== null ? step.slice(`book.${of}`.length) : "";
-  const what = of === null ? step : `${titleOf(world, of)}${words(`${filters}${rest}`)}`;
-  const where = step.startsWith("book.") ? "the book holds" : `${name} has`;
-  return `${where} ${short.found.length} ${what}; at least ${short.atLeast} are owed`;
-}
-
 function messageOf(world: World, { absence, wants }: Gap): string {
-  const { owner, kind, step, filters, target, short } = absence;
-  const title = `${titleOf(world, kind)}${words(filters)}`;
+  const { owner, target, short } = absence;
   if (owner === null) {
     const named = wants.flatMap((want) => want.absence.target?.split(":")[1] ?? []);
     const ids = [...new Set(named)].sort();
     const list = `${ids.slice(0, 6).join(", ")}${ids.length > 6 ? ` and ${ids.length - 6} more` : ""}`;
-    return `the book holds no ${title}${ids.length === 0 ? "" : `; links name ${list}`}`;
+    return `the book holds no ${whatIs(world, absence)}${ids.length === 0 ? "" : `; links name ${list}`}`;
   }
-  const own = `${owner.record.kind} ${owner.record.id}`;
-  if (target !== null) return `${target.replace(":", " ")} is named by ${own}, but is not in the book`;
-  const { where } = locate(world, owner.record, owner.pointer);
-  const name = `${own}${where === "" ? "" : `, ${where},`}`;
-  const what = kind === null ? `${step}${words(filters)}` : title;
-  if (short !== undefined) return shortMessage(world, name, absence, short);
-  return `${name} has no ${what}`;
-}
-
-const titleOf = (world: World, kind: string | null) => lowerTitle(world.kinds.get(kind ?? "")?.title ?? kind ?? "");
-
-/** `[record.method="RT"]` as people say it. */
-function words(filters: string): string {
-  return filters.replaceAll(
-    /\[(?:record\.)?([A-Za-z.]+)="([^"]*)"\]/g,
-    (_, field: string, value: string) => ` with ${field} ${value}`,
-  );
+  const { of } = placeWords(world.kinds, owner.record, owner.pointer);
+  if (target !== null) {
+    const [kind = "", id = ""] = target.split(":");
+    const by = placeWords(world.kinds, owner.record, "").of;
+    return `${kindWords(world.kinds, kind)} ${id} is named by ${by}, but is not in the book`;
+  }
+  if (short === undefined) return `${of} has no ${whatIs(world, absence)}`;
+  const holder = absence.step.startsWith("book.") ? "the book holds" : `${of} has`;
+  return `${holder} ${short.found.length} ${whatIs(world, absence)}; at least ${short.atLeast} are owed`;
 }
 
 function whyOf({ absence, wants }: Gap, due: string): string {
@@ -116,16 +97,19 @@ function whyOf({ absence, wants }: Gap, due: string): string {
   return due === "now" ? reason : `${reason}; due at milestone "${due}"`;
 }
 
-function hintOf(world: World, { target, kind }: Absence): string {
+/** Who owes it, and what he has to do; who works elsewhere is asked for it. */
+function hintOf(world: World, absence: Absence, owner: Owner): string {
+  const { target, kind } = absence;
   if (target !== null) {
     const [kindName = "", id = ""] = target.split(":");
     const near = nearest(world.graph, { kind: kindName, id });
-    return near.length > 0
-      ? `add the record, or correct the link; nearest: ${near.join(", ")}`
-      : "add the record, or correct the link";
+    const said = near.map((one) => `"${one}"`).join(", ");
+    return `${owner} to add the record, or to correct the link${near.length > 0 ? `; nearest: ${said}` : ""}`;
   }
-  if (kind !== null) return `add the ${titleOf(world, kind)} from its original`;
-  return "enter the value from the original; if there is none, ask for it, or record a waiver with its ground";
+  const what = whatIs(world, absence);
+  if (isElsewhere(owner)) return `ask the ${owner} for the ${what}, and enter it from the original`;
+  if (kind !== null) return `${owner} to add the ${what} from its original`;
+  return `${owner} to enter it from the original; if there is none, to ask for it, or to record a waiver with its ground`;
 }
 
 /** All links that name an absent record. */
@@ -133,6 +117,6 @@ function relatedOf(world: World, { target }: Absence): Finding["related"] {
   const links = target === null ? [] : (world.graph.absent.get(target) ?? []);
   return links.slice(1, 21).map((link) => {
     const { subject, place } = locate(world, link.from, link.pointer);
-    return { subject, place, message: `named by ${link.from.kind} ${link.from.id} too` };
+    return { subject, place, message: `named by ${placeWords(world.kinds, link.from, "").of} too` };
   });
 }

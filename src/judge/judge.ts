@@ -122,7 +122,7 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
   const answers = answersByFinding(exceptions);
   const findings = inOrder(
     [...court.entries.values()].map((entry) =>
-      sayReopened(answers, withWaiting(findingOf(court.world, entry), waiting)),
+      sayReopened(court.world, answers, withWaiting(findingOf(court.world, entry), waiting)),
     ),
   );
   return {

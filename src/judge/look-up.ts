@@ -43,7 +43,7 @@ export function lookUp(
   const own = world.ownTables?.get(table.id) ?? [];
   for (const record of own) trail.doubts.push(...world.ledger.doubtsWithin(addressOf(record)));
   const placesOf = (until: number) => addresses.filter(([index]) => index < until).map(([, address]) => address);
-  const asked = { table: table.id, keys: printKeys(table, keys), at, addresses: placesOf(table.keys.length) };
+  const asked = { table, keys: printKeys(table, keys), at, addresses: placesOf(table.keys.length) };
   const found = rowFor(table, keys, asked.keys);
   if ("none" in found) {
     noRow(trail, { ...asked, keys: printKeys(table, keys, found.until), addresses: placesOf(found.until) }, found.none);

@@ -9,6 +9,7 @@ import type { Gap } from "./absences.ts";
 import { keyOf, locate, type Court } from "./court.ts";
 import { addFinding } from "./entries.ts";
 import type { World } from "./world.ts";
+import { recordWords } from "../model/titles.ts";
 
 const basis = ownChoice("what nothing in the book refers to is either surplus, or a link is missing");
 
@@ -88,7 +89,7 @@ export function noteOrphans(court: Court, waitingKinds: ReadonlySet<string>): vo
         verdict: "failed",
         subject,
         place,
-        message: `nothing in the book names ${record.kind} ${record.id}`,
+        message: `nothing in the book names ${recordWords(world.kinds, record)}`,
         why: "no link of any other record leads to it",
         hint: "link it where it was used, or say in its remarks why it is included",
         basis,

@@ -1,4 +1,5 @@
 import { ownChoice, type Basis } from "../model/basis.ts";
+import { nearestIds } from "../link/alike.ts";
 import type { BuiltIn } from "../model/definitions.ts";
 import type { Finding } from "../model/finding.ts";
 import { isList, isObject, type Json, type JsonObject } from "../model/json.ts";
@@ -37,7 +38,7 @@ export function parametersOf(book: BookRecord, profiles: readonly Profile[]): In
     findings.push(
       about(book, "/profile", "profile-known", named, {
         message: `there is no profile "${named}"`,
-        why: `the profiles are ${profiles.map(({ id }) => id).join(", ")}`,
+        why: `the profiles are ${profiles.map(({ id }) => `"${id}"`).join(", ")}`,
       }),
     );
   const parameters = new Map<string, ParameterInForce>(
@@ -56,10 +57,11 @@ export function parametersOf(book: BookRecord, profiles: readonly Profile[]): In
       profile !== undefined && Object.hasOwn(profile.parameters, name) ? profile.parameters[name] : undefined;
     const places = [addressOf(book, "/profile"), addressOf(book, `${pointer}/value`)];
     if (parameter === undefined) {
+      const near = nearestIds(name, parameters.keys()).map((one) => `"${one}"`);
       findings.push(
         about(book, pointer, "profile-known", name, {
           message: `the profile has no parameter "${name}"`,
-          why: `it has ${[...parameters.keys()].join(", ")}`,
+          why: `${near.length === 0 ? "" : `nearest: ${near.join(", ")}; `}the page "Judged with" lists all ${parameters.size}`,
         }),
       );
       continue;
@@ -72,7 +74,7 @@ export function parametersOf(book: BookRecord, profiles: readonly Profile[]): In
       if (value !== "")
         findings.push(
           about(book, `${pointer}/value`, "profile-known", name, {
-            message: `${name} is "${value}"; expected ${sort}`,
+            message: `"${name}" is "${value}"; expected ${sort}`,
             why: `${parameter.means}; the profile has ${parameter.value}`,
           }),
         );
@@ -82,7 +84,7 @@ export function parametersOf(book: BookRecord, profiles: readonly Profile[]): In
     if (lessCautious(parameter, value))
       findings.push(
         about(book, pointer, "profile-cautious", name, {
-          message: `${name} is ${value}, less cautious than ${parameter.value} of the profile`,
+          message: `"${name}" is ${value}, less cautious than ${parameter.value} of the profile`,
           why: `${parameter.means}; overridden by ${text(override["by"])} under ${text(override["authority"])}`,
         }),
       );
@@ -106,39 +108,13 @@ function unlike(parameter: Parameter, value: string): string | undefined {
   return theirs.ok ? undefined : theirs.problem.expected;
 }
 
+/** Where a value of the book's own comes from: the contract that allows it, else nothing but the book. */
 function basisOf(override: JsonObject): Basis {
-  const basis = isObject(override["basis"]) ? override["basis"] : {};
-  const document = text(basis["document"]);
-  const edition = text(basis["edition"]);
-  const clause = text(basis["clause"]);
-  const reason = text(basis["reason"]);
-  const named = { document, ...(edition !== "" && { edition }) };
-  const signed = [document, clause, text(override["authority"]), text(override["by"]), text(override["date"])];
-  const all = signed.filter((part) => part !== "").join(", ");
-  switch (basis["class"]) {
-    case "published":
-      return { class: "published", ...named, ...(clause !== "" && { clause }) };
-    case "excerpt seen":
-      return { class: "excerpt seen", ...named, part: clause };
-    case "from memory":
-      return { class: "from memory", ...named };
-    case "contract":
-      return { class: "contract", reference: all };
-    case "common practice":
-      return { class: "common practice", what: reason };
-    case "derived":
-      return { class: "derived", from: reason };
-    case "user table":
-      return {
-        class: "user table",
-        standard: document,
-        edition,
-        checkedBy: text(override["by"]),
-        date: text(override["date"]),
-      };
-    default:
-      return { class: "own choice", reason: reason === "" ? all : reason };
-  }
+  const said = ["basis", "authority", "by", "date"].map((field) => text(override[field])).filter((one) => one !== "");
+  const reference = [...new Set(said)].join(", ");
+  return text(override["authority"]) === ""
+    ? ownChoice(`stated by this book${reference === "" ? "" : `, ${reference}`}`)
+    : { class: "contract", reference };
 }
 
 function lessCautious(parameter: Parameter, value: string): boolean {

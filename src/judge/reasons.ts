@@ -3,6 +3,10 @@ import type { BuiltIn } from "../model/definitions.ts";
 import { parsePath, wordsOfSteps } from "../model/path.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { stableName } from "../model/stable.ts";
+import type { Table } from "../model/table.ts";
+import { subjectWords } from "../model/titles.ts";
+import { placeWords, thePlace } from "../model/words.ts";
+import { pathWords } from "./absent-words.ts";
 import type { Hit } from "./follow.ts";
 import type { Reason, Trail } from "./trail.ts";
 import type { World } from "./world.ts";
@@ -20,7 +24,7 @@ export const reasonRules: readonly BuiltIn[] = [
 
 /** What a table was asked for. */
 export interface Asked {
-  readonly table: string;
+  readonly table: Pick<Table, "title" | "columns">;
   readonly keys: string;
   readonly at: Reason["at"];
   readonly addresses: readonly Address[];
@@ -33,9 +37,9 @@ export function noRow(trail: Trail, asked: Asked, problem: string, column = ""):
   trail.reasons.push({
     key,
     rule: "table-row",
-    message: `table ${asked.table} has no ${column === "" ? "row" : column} for ${asked.keys}`,
+    message: `the table "${asked.table.title}" has no ${column === "" ? "row" : (asked.table.columns[column]?.means ?? column)} for ${asked.keys}`,
     why: `${problem}; without a value there is no limit to judge by`,
-    hint: "correct the key, or add a reference-table record of the edition that covers it, or answer this query with the value and its source",
+    hint: "correct the key, or add a reference table of the edition that covers it, or answer this query with the value and its source",
     at: asked.at,
     accuses: asked.addresses,
   });
@@ -55,7 +59,7 @@ export function severalValues(
   trail.reasons.push({
     key,
     rule: "value-single",
-    message: `${path} gives ${shown.length} values, where one is read: ${shown.slice(0, 6).join(", ")}`,
+    message: `${at === null ? "the book" : placeWords(world.kinds, at.record, at.pointer).of} states ${shown.length} values of ${pathWords(world, at, path)}, where one is read: ${shown.slice(0, 6).join(", ")}${shown.length > 6 ? ` and ${shown.length - 6} more` : ""}`,
     why: "which of them counts is not for the check to choose",
     hint: "correct the records so that one value is stated, or answer this query",
     at,
@@ -73,12 +77,12 @@ export interface Expected {
 /** A value that is sound in itself, but not of the sort that a definition reads there. */
 export function notUsable(world: World, trail: Trail, hit: Hit, text: string, expected: Expected): void {
   const at = hit.record === null ? null : { record: hit.record, pointer: hit.pointer };
-  const name = at === null ? originOf(hit) : nameOf(world, at);
+  const name = at === null ? keyOfOrigin(hit) : nameOf(world, at);
   const key = `value-usable|${name}|${expected.sort}`;
   trail.reasons.push({
     key,
     rule: "value-usable",
-    message: `${name} is ${text}; ${expected.words} is read there`,
+    message: `${at === null ? originOf(world, hit) : thePlace(world.kinds, at.record, at.pointer)} is ${text}; ${expected.words} is read there`,
     why: "a value of another sort cannot be put in its place",
     hint: "compare with the original and correct the value, or answer this query with the value that counts",
     at,
@@ -93,7 +97,20 @@ function nameOf(world: World, at: { readonly record: BookRecord; readonly pointe
   return `${addressOf(at.record)}${where === "" ? "" : `|${where}`}`;
 }
 
-function originOf({ origin }: Hit): string {
+/** What gives a value that stands in no record, in words. */
+function originOf({ definitions }: World, { origin }: Hit): string {
+  if (origin?.type === "profile") return `the parameter "${origin.name}" of the profile`;
+  if (origin?.type === "table") {
+    const table = definitions.tables.find(({ id }) => id === origin.table);
+    return `what the table "${table?.title ?? origin.table}" states for ${origin.row}`;
+  }
+  if (origin?.type !== "calculation") return "the value";
+  const { calculation, subject } = origin.of;
+  const step = calculation.steps.find(({ symbol }) => symbol === origin.symbol);
+  return `the ${step?.means ?? origin.symbol} of ${subjectWords(definitions.kinds, subject)}`;
+}
+
+function keyOfOrigin({ origin }: Hit): string {
   if (origin?.type === "profile") return `profile ${origin.name}`;
   if (origin?.type === "table") return `table ${origin.table} (${origin.row})`;
   if (origin?.type === "calculation") return `${origin.of.calculation.id} ${origin.symbol}`;

@@ -36,7 +36,7 @@ export function registerInForce(
     subject: { kind: book.kind, id: book.id },
     place: { file: book.file, pointer: `${book.pointer}/register` },
     message,
-    why: `the registers are ${registers.map(({ id }) => id).join(", ")}`,
+    why: `the registers are ${registers.map(({ id }) => `"${id}"`).join(", ")}`,
     hint: "correct the name",
     basis,
     owner: "document control",

@@ -3,7 +3,9 @@ import type { Court } from "./court.ts";
 import { addFinding } from "./entries.ts";
 import { aboutException, type Answer, type PreparedException } from "./exceptions.ts";
 import { answerable, isAboutException } from "./lift.ts";
+import type { World } from "./world.ts";
 import { addressOf } from "../model/record.ts";
+import { recordWords } from "../model/titles.ts";
 
 /** What became of absences: keys of gaps that are no finding because they are not due or explained by another. */
 export type QuietGaps = ReadonlySet<string>;
@@ -27,7 +29,7 @@ export function reviewExceptions(
       addFinding(
         court,
         aboutException(court.world, record, "/answers", "exception-needed", {
-          message: `${record.kind} ${record.id} answers ${idle.map(({ finding }) => `"${finding}"`).join(", ")}, which ${idle.length === 1 ? "is no finding" : "are no findings"} of this book`,
+          message: `${recordWords(court.world.kinds, record)} answers ${idle.map(({ finding }) => `"${finding}"`).join(", ")}, which ${idle.length === 1 ? "is no finding" : "are no findings"} of this book`,
           why: "what it excuses was judged and found in order, or the key is misspelt",
           hint: "take the answer out, or correct the key; check prints keys and digests",
         }),
@@ -44,8 +46,8 @@ export function reviewExceptions(
         court,
         aboutException(court.world, record, answer.pointer, "exception-fits", {
           message: isAboutException(finding)
-            ? `${record.kind} ${record.id} answers a finding about an exception`
-            : `${record.kind} ${record.id} answers a ${finding.severity} of ${finding.rule}; it may answer ${severities.join(" or ")}${lift?.rules === undefined ? "" : " about an order of dates"}`,
+            ? `${recordWords(court.world.kinds, record)} answers a finding about an exception`
+            : `${recordWords(court.world.kinds, record)} answers a ${finding.severity} of "${finding.rule}"; it may answer ${severities.join(" or ")}${lift?.rules === undefined ? "" : " about an order of dates"}`,
           why: "a query is answered, a gap waived, a nonconformity accepted by a deviation",
           hint: "record the exception that fits, with the authority it needs",
         }),
@@ -82,12 +84,13 @@ function isSettled(court: Court, { finding }: Answer, open: ReadonlySet<string>,
 
 /** A finding that an exception answers and does not lift says why: it speaks of other values, or has a fault itself. */
 export function sayReopened(
+  { kinds }: Pick<World, "kinds">,
   answers: ReadonlyMap<string, readonly { readonly by: PreparedException; readonly digest: string }[]>,
   finding: Finding,
 ): Finding {
   if (finding.exception !== null) return finding;
   const reasons = (answers.get(finding.key) ?? []).flatMap(({ by: { record, unsound }, digest }) => {
-    const name = `${record.kind} ${record.id}`;
+    const name = recordWords(kinds, record);
     if (unsound.length > 0) return [`${name} answers it, but lifts nothing because of ${unsound.join(", ")}`];
     if (digest !== finding.digest)
       return [`${name} answered it for other values (digest ${digest}, now ${finding.digest})`];

@@ -42,7 +42,7 @@ export function tablesOf(graph: Graph, shipped: readonly Table[]): Tables {
           "/table",
           "reference-table-form",
           `there is no table "${id}"`,
-          `the tables are ${shipped.map((one) => one.id).join(", ")}`,
+          `the tables are ${shipped.map((one) => `"${one.id}"`).join(", ")}`,
         ),
       );
       continue;
@@ -56,7 +56,7 @@ export function tablesOf(graph: Graph, shipped: readonly Table[]): Tables {
           record,
           "/table",
           "reference-table-single",
-          `table ${id} is entered twice`,
+          `table "${id}" is entered twice`,
           `${before.id} holds it too: ${editions}`,
         ),
       );
@@ -75,8 +75,10 @@ export function tablesOf(graph: Graph, shipped: readonly Table[]): Tables {
   return { tables, own, findings };
 }
 
+const listed = (names: readonly string[]) => names.map((name) => `"${name}"`).join(", ");
+
 const wordsOf = ({ id, keys, columns }: Table) =>
-  `table ${id} has the keys ${keys.map(({ name }) => name).join(", ")} and the columns ${Object.keys(columns).join(", ")}`;
+  `table "${id}" has the keys ${listed(keys.map(({ name }) => name))} and the columns ${listed(Object.keys(columns))}`;
 
 function about(
   record: BookRecord,

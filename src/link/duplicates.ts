@@ -3,15 +3,16 @@ import { isList, isObject, pointerStep, type Json } from "../model/json.ts";
 import type { Field, Kind } from "../model/kind.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { rowName } from "../model/stable.ts";
+import { kindWords, lowerTitle } from "../model/titles.ts";
 import { foldAlike } from "./alike.ts";
 import { faultAt, placeOfId } from "./faults.ts";
 import type { DerivedHeat } from "./heats.ts";
 
 /** A second record with an id of its kind: whatever reads either is in doubt. */
-export function duplicateId(second: BookRecord, first: BookRecord): Finding {
+export function duplicateId(second: BookRecord, first: BookRecord, kinds: ReadonlyMap<string, Kind>): Finding {
   return faultAt(second, undefined, "/id", {
     rule: "id-unique",
-    message: `${second.kind} "${second.id}" is in the book twice`,
+    message: `${kindWords(kinds, second.kind)} "${second.id}" is in the book twice`,
     why: `an id names one record; ${second.id} stands in ${first.file} and in ${second.file}`,
     hint: "renumber one of them, and the links that mean it; or remove the copy",
     accuses: [addressOf(second)],
@@ -20,7 +21,11 @@ export function duplicateId(second: BookRecord, first: BookRecord): Finding {
 }
 
 /** Ids of one kind that people and scanners confuse: a query for each but the first. */
-export function alikeIds(kind: string, ids: ReadonlyMap<string, BookRecord>): Finding[] {
+export function alikeIds(
+  kind: string,
+  ids: ReadonlyMap<string, BookRecord>,
+  kinds: ReadonlyMap<string, Kind>,
+): Finding[] {
   const seen = new Map<string, BookRecord>();
   return [...ids].flatMap(([id, record]) => {
     const fold = foldAlike(id);
@@ -32,7 +37,7 @@ export function alikeIds(kind: string, ids: ReadonlyMap<string, BookRecord>): Fi
     return [
       faultAt(record, undefined, "/id", {
         rule: "id-distinct",
-        message: `${kind} "${first.id}" and "${id}" differ only by case, hyphen, zeros or look-alike signs`,
+        message: `${kindWords(kinds, kind)} "${first.id}" and "${id}" differ only by case, hyphen, zeros or look-alike signs`,
         why: "they may be one thing written in two ways",
         hint: "compare with the stamp or the document; unify them, or answer this query",
         accuses: [],
@@ -102,9 +107,9 @@ function sameNames({ record, kind, links }: In, field: Field, rows: readonly Jso
     return [
       faultAt(record, kind, `${pointer}/${index}`, {
         rule: "row-unique",
-        message: `row "${name}" stands twice in ${record.kind} ${record.id}`,
+        message: `row "${name}" stands twice in ${lowerTitle(kind.title)} ${record.id}`,
         why: `rows ${first + 1} and ${index + 1} bear one name, so a link to it could mean either`,
-        hint: `give one of them another ${field.rowKey ?? "name"}, or a "row" of its own`,
+        hint: `give one of them another "${field.rowKey ?? "name"}", or a "row" of its own`,
         accuses: [
           addressOf(record, `${pointer}/${first}`),
           addressOf(record, `${pointer}/${index}`),

@@ -3,7 +3,9 @@ import type { Link, LinkTarget } from "../model/graph.ts";
 import { isList } from "../model/json.ts";
 import type { Kind } from "../model/kind.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
-import { findRow, rowName, stablePath } from "../model/stable.ts";
+import { findRow, rowName } from "../model/stable.ts";
+import { kindWords } from "../model/titles.ts";
+import { thePlace } from "../model/words.ts";
 import { foldAlike } from "./alike.ts";
 import { faultAt, type Fault } from "./faults.ts";
 import { parseTarget } from "./target.ts";
@@ -39,7 +41,8 @@ export function followLink(
   };
   const allowed = written.field.targets ?? [];
   const target = parseTarget(written.text, allowed);
-  const name = () => stablePath(kind, record.value, written.pointer);
+  const name = () => thePlace(kinds, record, written.pointer);
+  const targetKind = "expected" in target ? "" : kindWords(kinds, target.kind);
   if ("expected" in target)
     return broken({
       rule: "link-form",
@@ -53,8 +56,8 @@ export function followLink(
     if (alike === undefined) return { ...base, target, state: "absent" };
     return broken({
       rule: "link-exact",
-      message: `${name()} names ${target.kind} "${target.id}", which is not in the book; "${alike}" differs only by case, hyphen, zeros or look-alike signs`,
-      why: `the book holds ${target.kind} "${alike}"`,
+      message: `${name()} names ${targetKind} "${target.id}", which is not in the book; "${alike}" differs only by case, hyphen, zeros or look-alike signs`,
+      why: `the book holds ${targetKind} "${alike}"`,
       hint: `compare with the stamp or the certificate; then correct the link, or add the record "${target.id}" if it is another one`,
     });
   }
@@ -67,7 +70,7 @@ export function followLink(
     );
     return { ...base, target: null, state: "broken" };
   }
-  const named = `${name()} names row "${target.row ?? ""}" of ${target.kind} ${target.id}`;
+  const named = `${name()} names row "${target.row ?? ""}" of ${targetKind} ${target.id}`;
   if (inner.among.length > 1)
     return broken({
       rule: "link-row",
@@ -79,8 +82,8 @@ export function followLink(
   return broken({
     rule: "link-row",
     about: `${addressOf(to)}|${target.row ?? target.revision ?? ""}`,
-    message: `${name()} names ${row} of ${target.kind} ${target.id}, which has none such`,
-    why: `${target.kind} ${target.id} has ${inner.names.length === 0 ? "no rows" : inner.names.join(", ")}`,
+    message: `${name()} names ${row} of ${targetKind} ${target.id}, which has none such`,
+    why: `${targetKind} ${target.id} has ${inner.names.length === 0 ? "no rows" : inner.names.join(", ")}`,
     hint: "correct the link, or the record it names",
   });
 }

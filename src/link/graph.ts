@@ -27,7 +27,7 @@ export function linkRecords(
     const first = ids.get(record.id);
     byKind.set(record.kind, ids);
     if (first === undefined) ids.set(record.id, record);
-    else findings.push(duplicateId(record, first));
+    else findings.push(duplicateId(record, first, kinds));
   };
   written.forEach(enter);
 
@@ -65,7 +65,7 @@ export function linkRecords(
   // What is wrong with a derived record was said of the records it comes from.
   linkAll(derived, targets(), { fault: () => undefined, ambiguous: () => undefined });
   const records = [...written, ...derived].sort(inOrder);
-  for (const [kind, ids] of byKind) findings.push(...alikeIds(kind, ids));
+  for (const [kind, ids] of byKind) findings.push(...alikeIds(kind, ids, kinds));
   for (const heat of heats) findings.push(...alikeHeats(heat, kinds));
   for (const record of written) {
     const kind = kinds.get(record.kind);

@@ -44,10 +44,7 @@ export function explain(
   return {
     pointer,
     name: keyNameAt(kind, value, pointer),
-    why:
-      description === undefined
-        ? `the schema of ${kind.name} says so`
-        : `the schema of ${kind.name} says: ${description}`,
+    why: description === undefined ? "the schema says so" : `the schema says: ${description}`,
     accuses: [words.pointer ?? pointer],
     ...words,
   };

@@ -5,6 +5,7 @@ import type { Kind } from "../model/kind.ts";
 import { exampleOf } from "../model/quantity-problem.ts";
 import { parseQuantity } from "../model/quantity.ts";
 import { stableName, stablePath } from "../model/stable.ts";
+import { lowerTitle } from "../model/titles.ts";
 import { objectOf, textOf, texts } from "./inline.ts";
 import { nearestName } from "./nearest.ts";
 import { quoted } from "./portable.ts";
@@ -48,13 +49,13 @@ export const explainers: Readonly<Record<string, (fault: FaultCase) => FaultWord
     const missing = param(error, "missingProperty");
     const at = pointer + pointerStep(missing);
     const property = objectOf(objectOf(schema, "properties"), missing);
-    const of = pointer === "" ? kind.name : name;
+    const of = pointer === "" ? `the ${lowerTitle(kind.title)}` : name;
     return {
       pointer: at,
       name: keyNameAt(kind, value, at),
       accuses: [pointer],
       message: `${of} has no "${missing}"`,
-      why: `the schema of ${kind.name} says: ${(textOf(property, "description") ?? "it is part of what identifies it").replace(/\.$/, "")}`,
+      why: `the schema says: ${(textOf(property, "description") ?? "it is part of what identifies it").replace(/\.$/, "")}`,
       hint: `add "${missing}": ${sample(property)}`,
     };
   },
@@ -65,7 +66,7 @@ export const explainers: Readonly<Record<string, (fault: FaultCase) => FaultWord
     const known = Object.keys(objectOf(schema, "properties"));
     const unused = known.filter((name) => !(isObject(here) && Object.hasOwn(here, name)));
     const near = nearestName(extra, unused);
-    const where = pointer === "" ? kind.name : nameAt(kind, value, pointer);
+    const where = nameAt(kind, value, pointer);
     return {
       pointer: at,
       name: keyNameAt(kind, value, at),
@@ -147,7 +148,7 @@ function wrongType({ name, shown, found, schema }: FaultCase): FaultWords {
 
 const withUnit = (digits: string, example: string) => `${digits}${/ .*$/.exec(example)?.[0] ?? ""}`;
 
-function wrongForm({ name, shown, found, schema }: FaultCase): FaultWords {
+function wrongForm({ name, shown, found, schema, pointer }: FaultCase): FaultWords {
   const text = typeof found === "string" ? found : "";
   const named = schema["x-type"];
   const unit = textOf(schema, "x-unit") ?? "any";
@@ -172,9 +173,9 @@ function wrongForm({ name, shown, found, schema }: FaultCase): FaultWords {
       hint: read.ok ? "leave the time out" : read.problem.hint,
     };
   }
-  if (name === "id")
+  if (pointer === "/id")
     return {
-      message: `id is ${shown}; expected 1 to 40 capital letters, digits, "." and "-", a letter or digit first`,
+      message: `${name} is ${shown}; expected 1 to 40 capital letters, digits, "." and "-", a letter or digit first`,
       hint:
         /^[a-z0-9.-]{1,40}$/i.test(text) && !/^[.-]/.test(text)
           ? `write "${text.toUpperCase()}"`
@@ -195,5 +196,6 @@ function param(error: ErrorObject, name: string): string {
 export const keyNameAt = (kind: Kind, value: JsonObject, pointer: string) =>
   stableName(kind, value, pointer) || kind.name;
 
-/** As `keyNameAt`, for sentences. */
-export const nameAt = (kind: Kind, value: JsonObject, pointer: string) => stablePath(kind, value, pointer) || kind.name;
+/** A name as the file bears it, quoted, for sentences. */
+export const nameAt = (kind: Kind, value: JsonObject, pointer: string) =>
+  pointer === "" ? `the ${lowerTitle(kind.title)}` : quoted(stablePath(kind, value, pointer));

@@ -53,6 +53,11 @@ export interface Comparison {
 export interface Claim extends Comparison {
   /** What is claimed, as the page shows it beside the verdict. */
   readonly means: string;
+  /**
+   * What is wrong when it fails, with both values put in: "the wall is {left} of the diameter, above {right}"; the symbol
+   * of another value in brackets puts that in. By default it is made of what the two symbols mean.
+   */
+  readonly wrong?: string;
   /** Stable name in the keys of findings. By default the symbol on the left and what is wrong with it: "en too low". */
   readonly name?: string;
 }
@@ -72,8 +77,6 @@ export interface Acceptance extends Claim {
   readonly needs?: string;
   /** Asked only where this comparison holds: a school of design that the profile leaves out is shown, and judges nothing. */
   readonly when?: Comparison;
-  /** Symbols a finding shows beside both sides: what the sides were made of. */
-  readonly shows?: readonly string[];
 }
 
 /** A value of the maker's sheet that is compared with ours. */

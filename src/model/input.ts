@@ -41,8 +41,10 @@ export interface Handle {
   /** `kind:id` of the record, followed by the pointer of a row. */
   readonly address: string;
   readonly kind: string;
-  /** "WQ-12", of a row "CRT-012#84613". */
+  /** "WQ-12", of a row "CRT-012#84613": for keys and comparisons. */
   readonly id: string;
+  /** As people say it: "WQ-12", "CRT-012, row 84613", "WPS-04 revision 1". */
+  readonly name: string;
 }
 
 export const text = (path: string): Input<string> => ({

@@ -87,7 +87,7 @@ function readInput(input: Input<unknown>, given: unknown, name: string): Read<un
   return read(values);
 }
 
-const handleOf = (id: string): Handle => ({ address: `given:${id}`, kind: "given", id });
+const handleOf = (id: string): Handle => ({ address: `given:${id}`, kind: "given", id, name: id.replace("#", ", ") });
 
 /** A value in a message, short whatever was given. */
 function shown(value: unknown): string {

@@ -1,4 +1,5 @@
 import type { Kind } from "./kind.ts";
+import type { BookRecord } from "./record.ts";
 
 /** A title inside a sentence: small letters, but for words that are capitals throughout ("NDT report"). */
 export function lowerTitle(title: string): string {
@@ -7,6 +8,20 @@ export function lowerTitle(title: string): string {
     .map((word) => (word.length > 1 && word === word.toUpperCase() ? word : word.toLowerCase()))
     .join(" ");
 }
+
+/** Title of a kind inside a sentence; its name where no schema is known. */
+export const kindWords = (kinds: ReadonlyMap<string, Kind>, kind: string): string =>
+  lowerTitle(kinds.get(kind)?.title ?? kind.replaceAll("-", " "));
+
+/** "material certificate CRT-012". */
+export const recordWords = (kinds: ReadonlyMap<string, Kind>, { kind, id }: Pick<BookRecord, "kind" | "id">): string =>
+  `${kindWords(kinds, kind)} ${id}`;
+
+/** "weld log WL-L1, cap" of the subject `weld-log WL-L1#cap`. */
+export const subjectWords = (
+  kinds: ReadonlyMap<string, Kind>,
+  { kind, id }: { readonly kind: string; readonly id: string },
+): string => `${kindWords(kinds, kind)} ${id.replace("#", ", ")}`;
 
 /** What a definition is called. `furnace/results` is what sheets of the maker say of it. */
 export function titleOfDefinition(titles: ReadonlyMap<string, string>, definition: string): string {
@@ -24,5 +39,5 @@ export function spokenOutcome(
   const title = titleOfDefinition(titles, definition);
   if (subject === undefined) return title;
   const [kind = "", ...id] = subject.split(":");
-  return `${title} (${lowerTitle(kinds.get(kind)?.title ?? kind)} ${id.join(":").replace("#", ", ")})`;
+  return `${title} (${subjectWords(kinds, { kind, id: id.join(":") })})`;
 }

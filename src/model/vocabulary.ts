@@ -34,3 +34,6 @@ export const isOwner = (text: string): text is Owner => (owners as readonly stri
 
 export const isMilestone = (text: string): text is Milestone =>
   text === "now" || (milestones as readonly string[]).includes(text);
+
+/** Who works elsewhere: he is asked, and the book's maker enters what he answers. */
+export const isElsewhere = (owner: Owner): boolean => owner === "supplier" || owner === "inspection body";

@@ -35,7 +35,7 @@ export const calibrationInterval = rule({
         at: "to",
         // A question about the interval throws no doubt on the days themselves.
         accuses: [],
-        message: `calibration ${calibration.id} of a ${type} is taken as valid to ${to.day}; ${most.text} months end on ${longest}`,
+        message: `calibration ${calibration.name} of a ${type} is taken as valid to ${to.day}; ${most.text} months end on ${longest}`,
         why: `calibrated on ${from.day}`,
         hint: "compare with the certificate; if the longer interval is intended, answer this query with its ground",
       };

@@ -21,7 +21,7 @@ export const moduleFitsCategory = rule({
       yield {
         at: "module",
         accuses: ["category", "module"],
-        message: `module ${module} is no procedure for equipment ${equipment.id} of category ${category}`,
+        message: `module ${module} is no procedure for equipment ${equipment.name} of category ${category}`,
         why:
           allowed.length === 0
             ? "equipment of sound engineering practice has no procedure"
@@ -59,8 +59,8 @@ export const declarationBodyNumber = rule({
       yield {
         at: number === undefined ? "module" : "number",
         message: needed
-          ? `declaration ${declaration.id} by module ${module} names no inspection body`
-          : `declaration ${declaration.id} by module ${module} names inspection body ${number ?? ""}`,
+          ? `declaration ${declaration.name} by module ${module} names no inspection body`
+          : `declaration ${declaration.name} by module ${module} names inspection body ${number ?? ""}`,
         why: needed ? "in this module an inspection body takes part" : "in this module the maker is alone",
         hint: needed ? "add the identification number of the body" : "take the number out, or correct the module",
       };
@@ -96,11 +96,11 @@ export const declarationCertificates = rule({
           at: "module",
           accuses: [],
           name: types[0] ?? "",
-          message: `declaration ${declaration.id} by module ${module} names no certificate of ${types.join(" or ")}`,
+          message: `declaration ${declaration.name} by module ${module} names no certificate of ${types.join(" or ")}`,
           why:
             certificates.length === 0
               ? "it names none"
-              : `it names: ${certificates.map(({ $, type }) => `${$.id}, ${type}`).join("; ")}`,
+              : `it names: ${certificates.map(({ $, type }) => `${$.name}, ${type}`).join("; ")}`,
           hint: "add the certificate of the inspection body, and name it in the declaration",
         };
   },

@@ -124,7 +124,7 @@ export const dateOrders: readonly Rule[] = orders.map(({ id, title, kind, first,
           at: "then",
           // Either day may be the slip.
           accuses: ["first", "then"],
-          message: `${subject.id} is ${then[1]} ${later.text}, but ${first[1]} ${earlier.text}`,
+          message: `${subject.name} is ${then[1]} ${later.text}, but ${first[1]} ${earlier.text}`,
           why: `the day of "${then[1]}" lies before that of "${first[1]}"`,
           hint: "compare both with the originals and correct the wrong one; if it was so and was allowed, record an order exception",
           related: [{ at: "first", message: `${first[1]} ${earlier.text}` }],
@@ -177,7 +177,7 @@ export const afterOrder: readonly Rule[] = afterTheOrder.map(([kind, path]) =>
       if (canPrecede(ordered, day) === "no")
         yield {
           at: "day",
-          message: `${kindName(kind)} ${subject.id} is dated ${day.text}, before the order of ${ordered.text}`,
+          message: `${kindName(kind)} ${subject.name} is dated ${day.text}, before the order of ${ordered.text}`,
           why: "the order date is stated in book.json",
           hint: "correct the wrong date; if the work was begun before the order, record an order exception",
           related: [{ at: "ordered", message: `ordered on ${ordered.text}` }],

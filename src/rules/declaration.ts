@@ -2,6 +2,7 @@ import { fromMemory } from "../model/basis.ts";
 import { canPrecede } from "../model/dates.ts";
 import { anyOf, date, list, optional, text, thing, things } from "../model/input.ts";
 import { rule } from "../model/rule.ts";
+import { kindName } from "./words.ts";
 
 const directive = (topic: string) => fromMemory("Directive 2014/68/EU", undefined, topic);
 
@@ -33,13 +34,13 @@ export const declarationLast = rule({
       ...evidence.inspections,
     ].flatMap((one) =>
       one.day !== undefined && canPrecede(one.day, day) === "no"
-        ? [{ at: one, message: `${one.$.kind} ${one.$.id} of ${one.day.text}` }]
+        ? [{ at: one, message: `${kindName(one.$.kind)} ${one.$.name} of ${one.day.text}` }]
         : [],
     );
     if (late.length > 0)
       yield {
         at: "day",
-        message: `declaration ${declaration.id} was signed on ${day.text}, before its evidence was complete`,
+        message: `declaration ${declaration.name} was signed on ${day.text}, before its evidence was complete`,
         why: `later: ${late.map(({ message }) => message).join("; ")}`,
         hint: "correct the wrong date, or have the declaration signed again",
         related: late,
@@ -87,7 +88,7 @@ export const declarationStandard = rule({
     if (!named.some(({ edition }) => edition === design.edition))
       yield {
         at: "standards",
-        message: `declaration ${declaration.id} does not name ${design.standard}:${design.edition}, to which the equipment was designed`,
+        message: `declaration ${declaration.name} does not name ${design.standard}:${design.edition}, to which the equipment was designed`,
         why: `it names ${standards.map(({ standard, edition }) => `${standard}:${edition}`).join(", ")}`,
         hint: "correct the list of standards, or the standard of the equipment",
         related: [{ at: [design, "standard"], message: "stated here" }],
@@ -146,7 +147,7 @@ export const certificateValid = rule({
         yield {
           at: [certificate, "to"],
           on: certificate,
-          message: `certificate ${certificate.$.id} (${certificate.type}) ended on ${certificate.to.text}; declaration ${declaration.id} is of ${day.text}`,
+          message: `certificate ${certificate.$.name} (${certificate.type}) ended on ${certificate.to.text}; declaration ${declaration.name} is of ${day.text}`,
           why: "the declaration rests on it",
           hint: "add the certificate that prolongs it, or correct the wrong date",
           related: [{ at: "day", message: `declared on ${day.text}` }],

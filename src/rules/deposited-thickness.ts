@@ -35,8 +35,8 @@ export const depositedFits = rule({
     if (total.low <= takes.high + excess && (!whole || total.high >= takes.low - short)) return;
     yield {
       at: "runs",
-      message: `the runs of joint ${joint.$.id} add up to ${total.text} deposited; the joint takes ${takes.text}`,
-      why: `weld log ${log.id}: ${stated.map(({ layer, deposited }) => `${layer} ${deposited?.text ?? ""}`).join(" + ")}; up to ${excess} mm more is excess of the cap, up to ${short} mm less a reading`,
+      message: `the runs of joint ${joint.$.name} add up to ${total.text} deposited; the joint takes ${takes.text}`,
+      why: `weld log ${log.name}: ${stated.map(({ layer, deposited }) => `${layer} ${deposited?.text ?? ""}`).join(" + ")}; up to ${excess} mm more is excess of the cap, up to ${short} mm less a reading`,
       hint: "correct the thickness of the layers, or that of the joint",
       related: [{ at: [joint, "thicknesses"], message: "the joint" }],
     };
@@ -77,7 +77,7 @@ export const depositedStated = rule({
   *check({ runs, people, joint }) {
     if (!butt.includes(joint.type)) return;
     const processes = [...new Set(runs.map(({ process }) => process))];
-    const welders = [...new Set(people.map(({ $ }) => $.id))];
+    const welders = [...new Set(people.map(({ $ }) => $.name))];
     const silent = runs.filter(({ deposited }) => deposited === undefined);
     if (silent.length === 0 || (processes.length < 2 && welders.length < 2)) return;
     yield {

@@ -22,7 +22,7 @@ export const designStandardServed = rule({
     yield {
       at: "standard",
       accuses: [],
-      message: `equipment ${equipment.id} is designed to ${standard}; the profile of this book is made for ${listed(served).join(" and ")}`,
+      message: `equipment ${equipment.name} is designed to ${standard}; the profile of this book is made for ${listed(served).join(" and ")}`,
       why: "the parameters in which design standards differ are those of another family",
       hint: "name the profile of the design standard, or the cautious one; or answer this query with the ground",
     };
@@ -67,8 +67,8 @@ export const sheetStandardDeclared = rule({
       accuses: [],
       on: first,
       name: family,
-      message: `sheets calculate by ${family}; equipment ${first.$.id} is designed to ${declared.join(" and ")}`,
-      why: `the first is ${sheet.id}: ${basis}`,
+      message: `sheets calculate by ${family}; equipment ${first.$.name} is designed to ${declared.join(" and ")}`,
+      why: `the first is ${sheet.name}: ${basis}`,
       hint: "enter under the design rules of the equipment what is calculated by it, here and in the papers that name the standards; or calculate by the standard that is declared",
       related: [{ at: [first, "standard"], message: "declared here" }],
     };

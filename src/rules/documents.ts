@@ -3,7 +3,7 @@ import { canPrecede, type DateValue } from "../model/dates.ts";
 import { anyOf, date, list, text, thing, things, type Condition, type Handle, type Thing } from "../model/input.ts";
 import { rule, type Objection, type Rule } from "../model/rule.ts";
 import { takenFromOriginal, transcribed } from "../requirements/testing-conditions.ts";
-import { AKind } from "./words.ts";
+import { AKind, kindName } from "./words.ts";
 
 const basis = fromMemory("EN ISO 3834-2", "2021", "control of documents: the revision in use is the one in force");
 
@@ -32,13 +32,16 @@ function* notInForce(
   yield {
     at: "approved",
     accuses: [],
-    message: `${what} ${subject.id.replace("#", " revision ")} was not in force on ${[...new Set(wrong.map(({ day }) => day.text))].sort().join(", ")}`,
+    message: `${what} ${subject.name} was not in force on ${[...new Set(wrong.map(({ day }) => day.text))].sort().join(", ")}`,
     why:
       later === undefined
         ? `it was approved on ${approved.text}`
         : `revision ${later.name} replaced it on ${later.approved.text}`,
     hint: "correct the date or the revision; else have the difference between the revisions judged and recorded as a nonconformity",
-    related: wrong.map((one) => ({ at: one, message: `used in ${one.$.kind} ${one.$.id} on ${one.day.text}` })),
+    related: wrong.map((one) => ({
+      at: one,
+      message: `used in ${kindName(one.$.kind)} ${one.$.name} on ${one.day.text}`,
+    })),
   };
 }
 
@@ -163,7 +166,7 @@ export const checkedByAnother: readonly Rule[] = pairs.map(({ kind, did, first, 
       if (one === other)
         yield {
           at: "second",
-          message: `${subject.id.replace("#", " revision ")} was ${did} by ${one} alone`,
+          message: `${subject.name} was ${did} by ${one} alone`,
           why: "both fields name the same person",
           hint: "have a second person look at it, or correct the slip",
         };

@@ -41,7 +41,7 @@ export const feedPumpDuty = rule({
       yield {
         at: "points",
         name,
-        message: `no point of feed pump ${pump.id} shows ${flow === 0 ? "any flow" : said(flow, "kg/h")} at ${said(pressure, "bar")}`,
+        message: `no point of feed pump ${pump.name} shows ${flow === 0 ? "any flow" : said(flow, "kg/h")} at ${said(pressure, "bar")}`,
         why: `points: ${points.map((point) => `${point.flow.text} at ${point.pressure.text}`).join("; ")}`,
         hint: "enter the point of the curve that shows it; if there is none, the pump is too small",
         related: [

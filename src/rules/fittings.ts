@@ -59,7 +59,7 @@ const usableUpTo = ({
       if (broken !== undefined)
         yield {
           at: "allowed",
-          message: `${fittingName(sort)} ${fitting.id} may be used up to ${broken.said}`,
+          message: `${fittingName(sort)} ${fitting.name} may be used up to ${broken.said}`,
           why: "the weakest fitting limits the equipment",
           hint: "compare with the plate and the certificate; exchange the fitting if it is true",
           unsure: broken.unsure,
@@ -119,7 +119,7 @@ export const limiterLocks = rule({
     if (!locks && (sort !== "high-water-limiter" || highWater === "required"))
       yield {
         at: "locks",
-        message: `${fittingName(sort)} ${fitting.id} does not lock out`,
+        message: `${fittingName(sort)} ${fitting.name} does not lock out`,
         why: "what starts again by itself is a controller, not a limiter",
         hint: "correct the record, or have the circuit changed and tried again",
       };
@@ -157,7 +157,7 @@ export const limiterFailsSafe = rule({
     if (!safe)
       yield {
         at: "safe",
-        message: `the heat stays on when ${fittingName(sort)} ${fitting.id} fails`,
+        message: `the heat stays on when ${fittingName(sort)} ${fitting.name} fails`,
         why: "a limiter that fails unnoticed is no limiter",
         hint: "correct the record, or have the circuit changed and tried again",
       };
@@ -186,7 +186,7 @@ export const burnerHeatInput = rule({
     if (broken !== undefined)
       yield {
         at: "most",
-        message: `burner ${burner.id} is set to ${broken.said}`,
+        message: `burner ${burner.name} is set to ${broken.said}`,
         why: "what the burner gives, the safety valves must be able to take away",
         hint: "compare with the record of the setting; have the burner set down, or calculate the boiler for more",
         unsure: broken.unsure,

@@ -19,7 +19,7 @@ export const heatTreatmentPlanned = rule({
     if (planned !== undefined && planned !== procedure.treated)
       yield {
         at: "planned",
-        message: `joint ${joint.id} is planned ${planned ? "with" : "without"} heat treatment; ${procedure.$.id.replace("#", " revision ")} is qualified ${procedure.treated ? "with" : "without"} it`,
+        message: `joint ${joint.name} is planned ${planned ? "with" : "without"} heat treatment; ${procedure.$.name} is qualified ${procedure.treated ? "with" : "without"} it`,
         why: "a procedure tested without heat treatment does not cover a weld with it, nor the reverse",
         hint: "name the procedure that fits, or correct the joint",
         related: [{ at: [procedure, "treated"], message: "stated here" }],
@@ -30,7 +30,7 @@ export const heatTreatmentPlanned = rule({
     { name: "the joint does not say", given: { procedure: { treated: true } }, objections: [] },
     {
       name: "only the joint",
-      given: { planned: true, procedure: { $: "WPS-03#2", treated: false } },
+      given: { planned: true, procedure: { $: "WPS-03 revision 2", treated: false } },
       objections: ["joint X-01 is planned with heat treatment; WPS-03 revision 2 is qualified without it"],
     },
   ],
@@ -63,8 +63,8 @@ export const heatTreatmentAfterWelding = rule({
     if (untreated !== undefined && first !== undefined)
       yield {
         at: [first, "started"],
-        message: `joint ${joint.id} was heat treated before it was welded on ${untreated.end.text}`,
-        why: treatments.map((one) => `${one.$.id} started ${one.started.text}`).join("; "),
+        message: `joint ${joint.name} was heat treated before it was welded on ${untreated.end.text}`,
+        why: treatments.map((one) => `${one.$.name} started ${one.started.text}`).join("; "),
         hint: "correct the wrong date, or have the joint treated again",
         related: [{ at: untreated.of, message: `welded on ${untreated.end.text}` }],
       };
@@ -117,7 +117,7 @@ export const heatTreatmentTimes = rule({
       yield {
         at: "finished",
         accuses: ["started", "finished"],
-        message: `${type} ${charge.id} is entered as finished on ${finished.text}, before it started on ${started.text}`,
+        message: `${type} ${charge.name} is entered as finished on ${finished.text}, before it started on ${started.text}`,
         why: "both times are entered in one record",
         hint: "compare with the chart and correct the wrong one",
       };

@@ -49,12 +49,12 @@ export const calibrated = rule({
     const outside = uses.filter(({ day }) => !calibrations.some((one) => holdsOn(one, day.day)));
     const days = (list: typeof uses) => [...new Set(list.map(({ day }) => day.day))].sort().join(", ");
     const related = (list: typeof uses) =>
-      list.map((one) => ({ at: one, message: `used in ${one.$.id} on ${one.day.day}` }));
+      list.map((one) => ({ at: one, message: `used in ${one.$.name} on ${one.day.day}` }));
     if (outside.length > 0)
       yield {
         at: "calibrations",
         name: "validity",
-        message: `instrument ${instrument.id} was used outside its calibration on ${days(outside)}`,
+        message: `instrument ${instrument.name} was used outside its calibration on ${days(outside)}`,
         why: said,
         hint: "add the calibration that covers the day, or raise a nonconformity report: a later calibration alone does not cure it",
         related: related(outside),
@@ -72,7 +72,7 @@ export const calibrated = rule({
         yield {
           at: [bad, "asFound"],
           name: bad.certificate,
-          message: `instrument ${instrument.id} was found outside its limits on ${bad.from.day}, after it was used on ${days(doubtful)}`,
+          message: `instrument ${instrument.name} was found outside its limits on ${bad.from.day}, after it was used on ${days(doubtful)}`,
           why: said,
           hint: "raise a nonconformity report that decides on every reading since the calibration before",
           related: related(doubtful),
@@ -170,7 +170,7 @@ export const gaugeAsRegistered = rule({
         yield {
           at: name,
           name,
-          message: `gauge ${gauge.id} has ${names[name]} ${own.text} on the test report; instrument ${instrument.$.id} has ${registered.text}`,
+          message: `gauge ${gauge.name} has ${names[name]} ${own.text} on the test report; instrument ${instrument.$.name} has ${registered.text}`,
           why: "both describe the same gauge",
           hint: "compare with the dial and the calibration certificate; correct the wrong one, or name the other gauge",
           related: [{ at: [instrument, name], message: `${registered.text} here` }],

@@ -27,7 +27,7 @@ export const jointInProcedure = rule({
         yield {
           at: "thicknesses",
           name: thickness.text,
-          message: `joint ${joint.id} is ${thickness.text} thick; ${procedure.$.id.replace("#", " revision ")} covers ${span(from, to)}`,
+          message: `joint ${joint.name} is ${thickness.text} thick; ${procedure.$.name} covers ${span(from, to)}`,
           why: "the procedure's own range",
           hint: "name the procedure that covers the joint",
           unsure: low !== "no" && high !== "no",
@@ -43,7 +43,7 @@ export const jointInProcedure = rule({
     },
     {
       name: "below the lower end",
-      given: { thicknesses: ["2.9 mm"], procedure: { $: "WPS-03#2", from: "3.0 mm", to: "16.0 mm" } },
+      given: { thicknesses: ["2.9 mm"], procedure: { $: "WPS-03 revision 2", from: "3.0 mm", to: "16.0 mm" } },
       objections: ["joint X-01 is 2.9 mm thick; WPS-03 revision 2 covers 3.0 mm to 16.0 mm"],
     },
   ],
@@ -69,8 +69,8 @@ export const partThickness = rule({
     if (strange.length > 0)
       yield {
         at: "thicknesses",
-        message: `joint ${joint.id} is ${strange.map(({ text: one }) => one).join(" and ")} thick; its parts are ${parts.map((part) => part.thickness.text).join(" and ")}`,
-        why: parts.map((part) => `part ${part.$.id}: ${part.thickness.text}`).join(", "),
+        message: `joint ${joint.name} is ${strange.map(({ text: one }) => one).join(" and ")} thick; its parts are ${parts.map((part) => part.thickness.text).join(" and ")}`,
+        why: parts.map((part) => `part ${part.$.name}: ${part.thickness.text}`).join(", "),
         hint: "correct the joint or the part against the drawing",
       };
   },

@@ -72,7 +72,7 @@ export const lowLimiterLevel = rule({
       ["<", "normal", "the normal water level"],
       ["=", "design", "the level of the design"],
     ] as const;
-    yield* setAndTried(`low-water limiter ${fitting.id}`, "cut the heat", { level, levels, tried }, set, [lowest]);
+    yield* setAndTried(`low-water limiter ${fitting.name}`, "cut the heat", { level, levels, tried }, set, [lowest]);
   },
   examples: [
     { name: "as designed", given: low({}), objections: [] },
@@ -127,7 +127,7 @@ export const highLimiterLevel = rule({
       ["<", "takeOff", "the steam take-off"],
     ] as const;
     const set = [[">", "normal", "the normal water level"], ...upper] as const;
-    yield* setAndTried(`high-water limiter ${fitting.id}`, "acted", { level, levels, tried }, set, upper);
+    yield* setAndTried(`high-water limiter ${fitting.name}`, "acted", { level, levels, tried }, set, upper);
   },
   examples: [
     { name: "at the highest level", given: high({}), objections: [] },

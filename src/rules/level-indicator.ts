@@ -30,7 +30,7 @@ export const indicatorRange = rule({
         yield {
           at,
           name: at,
-          message: `the glass of water level indicator ${fitting.id} ${does} at ${broken.said}`,
+          message: `the glass of water level indicator ${fitting.name} ${does} at ${broken.said}`,
           why: "a level that does not show cannot be watched",
           hint: "compare with the arrangement drawing; correct the figure, or have the indicator placed anew",
           unsure: broken.unsure,

@@ -35,7 +35,7 @@ export const lowLimitersIndependent = rule({
       yield {
         at: [second, one],
         name: `${first.$.id} ${second.$.id}`,
-        message: `low-water limiters ${first.$.id} and ${second.$.id} share their ${shared.map((part) => called[part]).join(" and their ")}`,
+        message: `low-water limiters ${first.$.name} and ${second.$.name} share their ${shared.map((part) => called[part]).join(" and their ")}`,
         why: shared.map((part) => `${called[part]} ${first[part]} and ${second[part]}`).join("; "),
         hint: "correct the mark if it was copied wrongly; else have one of them separated: a single failure takes both",
         related: [{ at: [first, one], message: `${first[one]} here` }],
@@ -87,7 +87,7 @@ export const limitersApartFromControl = rule({
         yield {
           at: [limit, one],
           name: `${limit.$.id} ${control.$.id}`,
-          message: `limiter ${limit.$.id} shares its ${shared.map((part) => called[part]).join(" and its ")} with controller ${control.$.id}`,
+          message: `limiter ${limit.$.name} shares its ${shared.map((part) => called[part]).join(" and its ")} with controller ${control.$.name}`,
           why: shared.map((part) => `${called[part]} ${limit[part]} and ${control[part]}`).join("; "),
           hint: "correct the mark if it was copied wrongly; else have the limiter given its own: a failed control must not blind it",
           related: [{ at: [control, one], message: `${control[one]} here` }],

@@ -18,7 +18,7 @@ export const markBeforeCut = rule({
       yield {
         at: "cut",
         accuses: ["cut", "transfers"],
-        message: `piece ${mark.id} was cut on ${cut.text}, before its mark was transferred`,
+        message: `piece ${mark.name} was cut on ${cut.text}, before its mark was transferred`,
         why: `transferred on ${transfers.map((one) => one.text).join(", ")}`,
         hint: "correct the wrong date; else have the identity of the piece proved and recorded as a nonconformity",
       };
@@ -55,8 +55,8 @@ export const fitUpAfterCut = rule({
     if (first !== undefined && pieces.every(({ cut }) => canPrecede(cut, fitted) === "no"))
       yield {
         at: "fitted",
-        message: `weld log ${log.id} has the joint fitted on ${fitted.text}, before any of its pieces was cut`,
-        why: pieces.map(({ $, cut }) => `${$.id} cut on ${cut.text}`).join("; "),
+        message: `weld log ${log.name} has the joint fitted on ${fitted.text}, before any of its pieces was cut`,
+        why: pieces.map(({ $, cut }) => `${$.name} cut on ${cut.text}`).join("; "),
         hint: "correct the wrong date against the weld log sheet and the cutting list",
         related: [{ at: [first, "cut"], message: `cut on ${first.cut.text}` }],
       };
@@ -90,8 +90,8 @@ export const weldAfterFitUp = rule({
       yield {
         at: "fitted",
         accuses: ["fitted", ...early.map((one) => [one, "day"] as const)],
-        message: `weld log ${log.id} has the joint fitted on ${fitted.text}, after it was welded`,
-        why: `welded earlier: ${early.map(({ $, day }) => `${$.id} on ${day.text}`).join("; ")}`,
+        message: `weld log ${log.name} has the joint fitted on ${fitted.text}, after it was welded`,
+        why: `welded earlier: ${early.map(({ $, day }) => `${$.name} on ${day.text}`).join("; ")}`,
         hint: "correct the wrong date against the weld log sheet",
       };
   },
@@ -123,10 +123,10 @@ export const batchUsable = rule({
     if (late.length > 0)
       yield {
         at: "until",
-        message: `batch ${batch.id} was usable until ${until.text}, and used on ${[...new Set(late.map(({ day }) => day.text))].sort().join(", ")}`,
-        why: late.map(({ $ }) => $.id).join(", "),
+        message: `batch ${batch.name} was usable until ${until.text}, and used on ${[...new Set(late.map(({ day }) => day.text))].sort().join(", ")}`,
+        why: late.map(({ $ }) => $.name).join(", "),
         hint: "correct the batch or the date; else have the welds judged by the welding coordinator",
-        related: late.map((one) => ({ at: one, message: `used in ${one.$.id}` })),
+        related: late.map((one) => ({ at: one, message: `used in ${one.$.name}` })),
       };
   },
   examples: [

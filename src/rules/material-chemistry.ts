@@ -82,7 +82,7 @@ export const chemistryLimits = rule({
             name: element,
             at: "chemistry",
             accuses: [],
-            message: `${row.id} reports no ${missing.join(", ")}, which ${grade} limits`,
+            message: `${row.name} reports no ${missing.join(", ")}, which ${grade} limits`,
             why: `${element}: ${range}`,
             hint: "ask the mill for the missing figure; an element that is not reported is not within its limit",
           };
@@ -91,7 +91,7 @@ export const chemistryLimits = rule({
           name: element,
           at: [first, "value"],
           accuses: found.map((one) => [one, "value"] as const),
-          message: `${element} is ${value} on ${row.id}; ${grade} wants ${range}`,
+          message: `${element} is ${value} on ${row.name}; ${grade} wants ${range}`,
           why: "ladle analysis as printed, unrounded",
           hint: "compare with the certificate; if it says so, raise a nonconformity report with the mill",
           unsure: verdict === "not judged",

@@ -22,8 +22,8 @@ const transferOrder = rule({
     yield {
       at: [early, "date"],
       on: certificate,
-      message: `the mark of piece ${mark.id} was transferred on ${days}, before its certificate was issued`,
-      why: `certificate ${certificate.$.id} is of ${certificate.issued.text}: nobody could compare the two`,
+      message: `the mark of piece ${mark.name} was transferred on ${days}, before its certificate was issued`,
+      why: `certificate ${certificate.$.name} is of ${certificate.issued.text}: nobody could compare the two`,
       hint: "correct the date, or record an order exception with the conditional release",
       related: [{ at: [certificate, "issued"], message: `issued ${certificate.issued.text}` }],
     };
@@ -58,8 +58,8 @@ const cutOrder = rule({
       yield {
         at: "cut",
         on: certificate,
-        message: `${mark.id} is cut ${cut.text}, but its certificate received ${certificate.received.text}`,
-        why: `certificate ${certificate.$.id} came after its material was used`,
+        message: `${mark.name} is cut ${cut.text}, but its certificate received ${certificate.received.text}`,
+        why: `certificate ${certificate.$.name} came after its material was used`,
         hint: "compare both with the originals and correct the wrong one; if it was so and was allowed, record an order exception",
         related: [{ at: [certificate, "received"], message: `its certificate received ${certificate.received.text}` }],
       };

@@ -20,7 +20,7 @@ export const deliveryCondition = rule({
     if (known.some(({ condition }) => condition === delivered)) return;
     yield {
       at: "delivered",
-      message: `${row.id} was delivered in condition ${delivered}; ${grade} is delivered in ${known.map(({ condition }) => condition).join(" or ")}`,
+      message: `${row.name} was delivered in condition ${delivered}; ${grade} is delivered in ${known.map(({ condition }) => condition).join(" or ")}`,
       why: "strength and toughness of a grade hold for its delivery conditions",
       hint: "compare with the certificate; if it says so, ask the mill, and have the condition accepted by who designed it",
     };

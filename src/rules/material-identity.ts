@@ -29,8 +29,8 @@ export const markMaterial = rule({
     const said = (material: typeof part | typeof row) => other.map((name) => `${name} ${material[name]}`).join(", ");
     yield {
       at: [row, first],
-      message: `piece ${mark.id} is of ${said(row)}; part ${part.$.id} asks for ${said(part)}`,
-      why: `the piece names certificate row ${row.$.id}`,
+      message: `piece ${mark.name} is of ${said(row)}; part ${part.$.name} asks for ${said(part)}`,
+      why: `the piece names certificate row ${row.$.name}`,
       hint: "compare the stamp with the certificate; correct the mark, or raise a nonconformity report and have the substitution approved",
       related: [{ at: [part, first], message: `${part[first]} asked for here` }],
     };
@@ -81,8 +81,8 @@ export const certificateType = rule({
       yield {
         at: [certificate, "type"],
         on: certificate,
-        message: `certificate ${certificate.$.id} is of type ${certificate.type}; part ${part.$.id} needs ${part.required}`,
-        why: `piece ${mark.id} of this part is covered by it`,
+        message: `certificate ${certificate.$.name} is of type ${certificate.type}; part ${part.$.name} needs ${part.required}`,
+        why: `piece ${mark.name} of this part is covered by it`,
         hint: "ask the mill for the certificate of the type ordered, of the same heat",
         related: [{ at: [part, "required"], message: `${part.required} asked for here` }],
       };
@@ -124,8 +124,8 @@ export const certificateThickness = rule({
     if (holds(row.thickness, "=", thickness) === "no")
       yield {
         at: [row, "thickness"],
-        message: `piece ${mark.id} comes from ${row.thickness.text} material; part ${part.$.id} is ${thickness.text} thick`,
-        why: `certificate row ${row.$.id} covers ${row.thickness.text}`,
+        message: `piece ${mark.name} comes from ${row.thickness.text} material; part ${part.$.name} is ${thickness.text} thick`,
+        why: `certificate row ${row.$.name} covers ${row.thickness.text}`,
         hint: "compare the stamp with the certificate; correct the mark, or have the other thickness approved",
         related: [{ at: "thickness", message: `${thickness.text} here` }],
       };
@@ -167,8 +167,8 @@ export const millApproved = rule({
       yield {
         at: "issued",
         on: mill,
-        message: `no approval of mill ${mill.$.id} was in force on ${issued.text}, the date of certificate ${certificate.id}`,
-        why: `approvals on record: ${approvals.map(({ $, from, to }) => `${$.id} from ${from.text} to ${to.text}`).join("; ")}`,
+        message: `no approval of mill ${mill.$.name} was in force on ${issued.text}, the date of certificate ${certificate.name}`,
+        why: `approvals on record: ${approvals.map(({ $, from, to }) => `${$.name} from ${from.text} to ${to.text}`).join("; ")}`,
         hint: "ask for the approval that covers the date, or for a 3.2 certificate",
         related: approvals.map((approval) => ({ at: [approval, "to"] as const, message: `ends ${approval.to.text}` })),
       };

@@ -27,7 +27,7 @@ export const printedMean = rule({
         yield {
           name: String(index + 1),
           at: [test, "mean"],
-          message: `the mean of the impact values of ${row.id} is printed as ${mean.text}, but is ${computed.toFixed(1)} J`,
+          message: `the mean of the impact values of ${row.name} is printed as ${mean.text}, but is ${computed.toFixed(1)} J`,
           why: `values: ${values.map(({ text: value }) => value).join(", ")}`,
           hint: "compare with the certificate; ask the mill which figure is right",
         };
@@ -89,7 +89,7 @@ export const impactEnergy = rule({
           accuses: [],
           unsure: true,
           message:
-            `no limit is at hand for the ${test.direction ?? ""} impact test of ${row.id} at ${test.temperature.text}`.replace(
+            `no limit is at hand for the ${test.direction ?? ""} impact test of ${row.name} at ${test.temperature.text}`.replace(
               "  ",
               " ",
             ),
@@ -107,7 +107,7 @@ export const impactEnergy = rule({
       yield {
         name,
         at: [test, "values"],
-        message: `the impact energies of ${row.id} are ${test.values.map((value) => value.text).join(", ")}; ${grade} wants a mean of ${limit.energy.text} at ${limit.temperature.text}`,
+        message: `the impact energies of ${row.name} are ${test.values.map((value) => value.text).join(", ")}; ${grade} wants a mean of ${limit.energy.text} at ${limit.temperature.text}`,
         why: `${share < 1 ? `${wanted(1).value.toFixed(1)} J on bars ${test.width?.text ?? ""} wide; ` : ""}one value may lie below, not below ${wanted(singleShare).value.toFixed(1)} J`,
         hint: `${hint}; if it is so, raise a nonconformity report with the mill`,
       };

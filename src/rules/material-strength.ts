@@ -48,7 +48,7 @@ export const tensileLimits = rule({
         at: "tests",
         accuses: [],
         name: "none",
-        message: `${row.id} has no tensile test at room temperature`,
+        message: `${row.name} has no tensile test at room temperature`,
         why: `tests at ${tests.map((test) => test.temperature?.text ?? "no stated temperature").join(", ")}`,
         hint: "ask the mill for the test at room temperature, which the grade is defined by",
       };
@@ -70,7 +70,7 @@ export const tensileLimits = rule({
             name: `${field}${label}`,
             at: test,
             accuses: [],
-            message: `${row.id} reports no ${words[field]}`,
+            message: `${row.name} reports no ${words[field]}`,
             why: `${grade} limits it`,
             hint: "ask the mill for the missing figure",
           };
@@ -84,7 +84,7 @@ export const tensileLimits = rule({
         yield {
           name: `${field}${label}`,
           at: [test, field],
-          message: `${words[field]} is ${value.text} on ${row.id}; ${grade} wants ${high === undefined ? `at least ${low?.text ?? ""}` : `${low?.text ?? ""} to ${high.text}`}`,
+          message: `${words[field]} is ${value.text} on ${row.name}; ${grade} wants ${high === undefined ? `at least ${low?.text ?? ""}` : `${low?.text ?? ""} to ${high.text}`}`,
           why: "limits of the grade at the certified thickness, at room temperature",
           hint: "compare with the certificate; if it says so, raise a nonconformity report with the mill",
           unsure: !answers.includes("no"),
@@ -94,7 +94,7 @@ export const tensileLimits = rule({
         yield {
           name: `order${label}`,
           at: [test, "yield"],
-          message: `yield ${test.yield.text} is not below tensile strength ${test.tensile.text} on ${row.id}`,
+          message: `yield ${test.yield.text} is not below tensile strength ${test.tensile.text} on ${row.name}`,
           why: "steel yields before it breaks: the columns may be swapped",
           hint: "compare with the certificate",
         };

@@ -36,7 +36,7 @@ export const nameplateMark = rule({
     if (fault !== undefined)
       yield {
         at: fault[0],
-        message: `nameplate ${plate.id} ${fault[1]}`,
+        message: `nameplate ${plate.name} ${fault[1]}`,
         why: inScope
           ? `category ${category ?? "not stated"}, module ${module ?? "not stated"}`
           : "the equipment is outside the directive",
@@ -94,8 +94,8 @@ export const nameplateValve = rule({
     if (set !== undefined && lowest !== undefined && holds(set, "=", lowest.set) === "no")
       yield {
         at: "set",
-        message: `nameplate ${plate.id} states a set pressure of ${set.text}; safety valve ${lowest.$.id} is set to ${lowest.set.text}`,
-        why: valves.map(({ $, set: own }) => `${$.id}: ${own.text}`).join("; "),
+        message: `nameplate ${plate.name} states a set pressure of ${set.text}; safety valve ${lowest.$.name} is set to ${lowest.set.text}`,
+        why: valves.map(({ $, set: own }) => `${$.name}: ${own.text}`).join("; "),
         hint: "compare with the photograph of the plate and with the bench record",
         related: [{ at: [lowest, "set"], message: `set to ${lowest.set.text}` }],
       };

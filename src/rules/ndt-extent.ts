@@ -69,8 +69,8 @@ function extentOf(id: string, title: string, method: string): Rule {
       const percent = doneSize((100 * tested) / length.value);
       yield {
         at: "extent",
-        message: `${method} of joint ${joint.id} covers ${doneSize(tested)} mm of ${length.text}, ${percent} %; ${extent.text} is owed`,
-        why: `${extent.text} of ${length.text} is ${owedSize(owed)} mm; tested: ${rows.map((one) => `${one.$.id} ${sayLength(one)}`).join(", ")}; overlaps count once`,
+        message: `${method} of joint ${joint.name} covers ${doneSize(tested)} mm of ${length.text}, ${percent} %; ${extent.text} is owed`,
+        why: `${extent.text} of ${length.text} is ${owedSize(owed)} mm; tested: ${rows.map((one) => `${one.$.name} ${sayLength(one)}`).join(", ")}; overlaps count once`,
         hint: enough(most)
           ? "state from where to where each report tested: lengths of two reports may be the same place"
           : "add the report of the rest, have it tested, or correct the length of the joint",

@@ -38,8 +38,8 @@ export const testAfterWelding = rule({
       at: [report, "day"],
       on: all ? late.log : report,
       accuses: several ? [odd] : [],
-      message: `report ${report.$.id} tested joint ${joint.$.id} on ${report.day.text}; its last run was welded on ${late.end.text}`,
-      why: all ? "every test of the joint is earlier than the weld" : `the weld log is ${late.log.$.id}`,
+      message: `report ${report.$.name} tested joint ${joint.$.name} on ${report.day.text}; its last run was welded on ${late.end.text}`,
+      why: all ? "every test of the joint is earlier than the weld" : `the weld log is ${late.log.$.name}`,
       hint: "correct the wrong date; if both are right, the joint is to be tested again",
       related: [{ at: late.log, message: `welded on ${late.end.text}` }],
     };
@@ -108,7 +108,7 @@ export const testDelay = rule({
       at: [report, "day"],
       on: first.log,
       name: report.$.id,
-      message: `report ${report.$.id} tested joint ${joint.$.id} on ${report.day.text}, less than ${delay.text} after ${first.end.text}`,
+      message: `report ${report.$.name} tested joint ${joint.$.name} on ${report.day.text}, less than ${delay.text} after ${first.end.text}`,
       why: `${joint.thicknesses.map((one) => one.text).join(" and ")} thick; between ${Math.max(0, hours.least)} h and ${hours.most} h lie between the end of welding and the test`,
       hint: "state the times of both, or have the joint tested again",
       unsure: hours.most >= delay.value,
@@ -196,7 +196,7 @@ export const rowLength = rule({
       yield {
         at: "length",
         accuses: ["length", "from", "to"],
-        message: `${row.id} is ${length.text} long; from ${from.text} to ${to.text} are ${Number(between.toFixed(3))} mm`,
+        message: `${row.name} is ${length.text} long; from ${from.text} to ${to.text} are ${Number(between.toFixed(3))} mm`,
         why: `the joint is ${seam.text} long`,
         hint: "compare with the report and correct the wrong figure",
       };

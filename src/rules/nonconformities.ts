@@ -33,7 +33,7 @@ export const closedBeforeTest = rule({
         yield {
           at: late ? [report, "closed"] : [report, "state"],
           on: report,
-          message: `nonconformity report ${report.$.id} was not closed when pressure test ${test.id} was made on ${day.text}`,
+          message: `nonconformity report ${report.$.name} was not closed when pressure test ${test.name} was made on ${day.text}`,
           why: closed === undefined ? `its state is "${state}"` : `it was closed on ${closed.text}`,
           hint: "correct the wrong date; if it does not concern pressure, have the inspection body confirm that",
           related: [{ at: "day", message: `tested on ${day.text}` }],
@@ -74,7 +74,7 @@ export const nonconformityState = rule({
       yield {
         at: "state",
         name: "state",
-        message: `nonconformity report ${report.id} has the state "${state}" and was closed on ${closed.text}`,
+        message: `nonconformity report ${report.name} has the state "${state}" and was closed on ${closed.text}`,
         why: "one of the two is not up to date",
         hint: "correct the state, or take the day of closing out",
       };
@@ -83,7 +83,7 @@ export const nonconformityState = rule({
         at: "closed",
         name: "order",
         accuses: ["raised", "closed"],
-        message: `nonconformity report ${report.id} was closed on ${closed.text}, before it was raised on ${raised.text}`,
+        message: `nonconformity report ${report.name} was closed on ${closed.text}, before it was raised on ${raised.text}`,
         why: "both days are entered in one record",
         hint: "correct the wrong one against the report",
       };
@@ -120,7 +120,7 @@ export const closedByAnother = rule({
     if (closer === corrector)
       yield {
         at: "closer",
-        message: `nonconformity report ${report.id} was closed by ${closer}, who corrected it`,
+        message: `nonconformity report ${report.name} was closed by ${closer}, who corrected it`,
         why: "both fields name the same person",
         hint: "have another person verify and close it, or correct the slip",
       };
@@ -149,7 +149,7 @@ export const concessionHeld = rule({
       yield {
         at: "disposition",
         accuses: [],
-        message: `nonconformity report ${report.id} ends in "${disposition}" without a concession`,
+        message: `nonconformity report ${report.name} ends in "${disposition}" without a concession`,
         why: "it names no deviation that permits it",
         hint: "add the deviation with its agreement, or correct the disposition",
       };

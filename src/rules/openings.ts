@@ -20,7 +20,7 @@ export const openingJudged = rule({
       yield {
         at: "subject",
         name: "shell",
-        message: `opening ${opening.id} lies in no cylindrical shell course: no calculation covers it`,
+        message: `opening ${opening.name} lies in no cylindrical shell course: no calculation covers it`,
         why: "openings are judged in cylindrical shells only",
         hint: "have the opening calculated by its code and answer this query with it, or correct the role of the part",
       };
@@ -28,7 +28,7 @@ export const openingJudged = rule({
       yield {
         at: "branched",
         name: "branch",
-        message: `the branch of opening ${opening.id} is a part without a design stress: no calculation covers the opening`,
+        message: `the branch of opening ${opening.name} is a part without a design stress: no calculation covers the opening`,
         why: "design stresses are calculated for pressure-bearing necks and frames, not for flanges and fittings",
         hint: "name the neck or frame that is welded into the shell; for a fitting name none and give the width of the hole",
       };

@@ -24,7 +24,7 @@ export const certificatePages = rule({
     yield {
       at: "pages",
       accuses: [],
-      message: `certificate ${certificate.id} has ${pages} pages, its original ${original.$.id} only ${original.pages}`,
+      message: `certificate ${certificate.name} has ${pages} pages, its original ${original.$.name} only ${original.pages}`,
       why: "a page is missing, or the number of pages was read wrongly",
       hint: "ask for the missing page and scan it, or correct the number",
       related: [{ at: [original, "pages"], message: `${original.pages} pages here` }],

@@ -93,7 +93,7 @@ export const postsHeld: readonly Rule[] = posts.map(({ id, kind, when, path, day
             at: "named",
             on: who,
             name: roles[0] ?? "",
-            message: `${who.$.id} ${did} ${subject.id} on ${on.text} without being registered as ${roles.join(" or ")}`,
+            message: `${who.$.name} ${did} ${subject.name} on ${on.text} without being registered as ${roles.join(" or ")}`,
             why: said(who),
             hint,
             related: [{ at: who, message: "registered here" }],
@@ -157,17 +157,17 @@ export const stepSignatories = rule({
     for (const { point, party, day, who, strange } of signers) {
       const own = signers.filter((other) => other.who.$.id === who.$.id);
       const fault = strange
-        ? `signed step ${step.id} for the ${party}${day === undefined ? "" : ` on ${day.text}`} without that role`
+        ? `signed step ${step.name} for the ${party}${day === undefined ? "" : ` on ${day.text}`} without that role`
         : // Who signs for a party without its role is told so; that the same hand signed elsewhere too is no second fault.
           own.some((other) => other.party < party) && !own.some((other) => other.strange)
-          ? `signed step ${step.id} for two parties`
+          ? `signed step ${step.name} for two parties`
           : undefined;
       if (fault !== undefined)
         yield {
           at: [point, "named"],
           on: who,
           name: strange ? party : `two parties: ${party}`,
-          message: `${who.$.id} ${fault}`,
+          message: `${who.$.name} ${fault}`,
           why: said(who),
           hint,
           related: [{ at: who, message: "registered here" }],

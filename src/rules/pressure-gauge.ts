@@ -29,7 +29,7 @@ export const gaugeRange = rule({
     if (enough === "yes" && !coarse) return;
     yield {
       at: "range",
-      message: `pressure gauge ${gauge.id} reads to ${range.text}, ${enough === "yes" ? `more than ${greatest.text}` : `less than ${least.text}`} times ${most.text}`,
+      message: `pressure gauge ${gauge.name} reads to ${range.text}, ${enough === "yes" ? `more than ${greatest.text}` : `less than ${least.text}`} times ${most.text}`,
       why:
         enough === "yes"
           ? "so wide a scale is read too coarsely"
@@ -81,7 +81,7 @@ export const gaugeRedMark = rule({
     if (answer !== "yes")
       yield {
         at: "mark",
-        message: `the red mark of pressure gauge ${gauge.id} stands at ${mark.text}; the maximum allowable pressure is ${most.text}`,
+        message: `the red mark of pressure gauge ${gauge.name} stands at ${mark.text}; the maximum allowable pressure is ${most.text}`,
         why: "the mark is the limit the operator sees",
         hint: "look at the dial: correct the figure, or have the mark moved",
         unsure: answer === "unsure",

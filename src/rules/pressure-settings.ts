@@ -27,7 +27,7 @@ export const controllerPressure = rule({
     if (broken !== undefined)
       yield {
         at: "cutOut",
-        message: `pressure controller ${fitting.id} turns the firing off at ${broken.said}`,
+        message: `pressure controller ${fitting.name} turns the firing off at ${broken.said}`,
         why: `off at ${cutOut.text}, on at ${cutIn.text}, working pressure ${working.text}`,
         hint: "compare with the record of the setting and correct the wrong figure, or have the controller set again",
         unsure: broken.unsure,
@@ -74,8 +74,8 @@ export const limiterPressure = rule({
   *check({ setting, controllers, valves, trials }, fitting) {
     const hint = "compare with the record of the setting and correct the wrong figure, or have the limiter set again";
     const why = [
-      ...controllers.map(({ $, cutOut }) => `${$.id} controls up to ${cutOut.text}`),
-      ...valves.map(({ $, set }) => `${$.id} opens at ${set.text}`),
+      ...controllers.map(({ $, cutOut }) => `${$.name} controls up to ${cutOut.text}`),
+      ...valves.map(({ $, set }) => `${$.name} opens at ${set.text}`),
     ].join("; ");
     const [highest] = [...controllers].sort((a, b) => b.cutOut.high - a.cutOut.high);
     const [lowest] = [...valves].sort((a, b) => a.set.low - b.set.low);
@@ -84,7 +84,7 @@ export const limiterPressure = rule({
       yield {
         at: "setting",
         name: "controller",
-        message: `pressure limiter ${fitting.id} is set to ${setting.text}, not above where ${highest.$.id} turns the firing off, ${highest.cutOut.text}`,
+        message: `pressure limiter ${fitting.name} is set to ${setting.text}, not above where ${highest.$.name} turns the firing off, ${highest.cutOut.text}`,
         why,
         hint,
         unsure: over === "unsure",
@@ -96,7 +96,7 @@ export const limiterPressure = rule({
       yield {
         at: "setting",
         name: "valve",
-        message: `pressure limiter ${fitting.id} is set to ${setting.text}, not below safety valve ${lowest.$.id}, ${lowest.set.text}`,
+        message: `pressure limiter ${fitting.name} is set to ${setting.text}, not below safety valve ${lowest.$.name}, ${lowest.set.text}`,
         why,
         hint,
         unsure: under === "unsure",
@@ -109,7 +109,7 @@ export const limiterPressure = rule({
         yield {
           at: [trial, "pressure"],
           name: trial.$.id,
-          message: `pressure limiter ${fitting.id} cut the heat at ${trial.pressure.text}, not below safety valve ${lowest.$.id}, ${lowest.set.text}`,
+          message: `pressure limiter ${fitting.name} cut the heat at ${trial.pressure.text}, not below safety valve ${lowest.$.name}, ${lowest.set.text}`,
           why,
           hint,
           unsure: acted === "unsure",

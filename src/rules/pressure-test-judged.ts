@@ -21,7 +21,7 @@ export const examinationPressure = rule({
     if (atLeast(examined, allowable.low) !== "yes")
       yield {
         at: "examined",
-        message: `the joints were examined at ${examined.text} in pressure test ${test.id}; at least ${allowable.text} is required, the maximum allowable pressure`,
+        message: `the joints were examined at ${examined.text} in pressure test ${test.name}; at least ${allowable.text} is required, the maximum allowable pressure`,
         why: "a joint that weeps at the allowable pressure may be dry below it",
         hint: "correct the pressure if it was copied wrongly; else repeat the examination under pressure",
         related: [{ at: "allowable", message: "the maximum allowable pressure" }],
@@ -62,8 +62,8 @@ export const mediumOfTest = rule({
     yield {
       at: "medium",
       message: gas
-        ? `pressure test ${test.id} was made with ${medium}: time, pressure and gauges of its hold are judged as for water, its drop of pressure, the energy stored and the pressure that a test with gas needs are not`
-        : `pressure test ${test.id} was made with ${medium}: neither its hold nor its drop of pressure is judged, because the weight of a column of it is not known`,
+        ? `pressure test ${test.name} was made with ${medium}: time, pressure and gauges of its hold are judged as for water, its drop of pressure, the energy stored and the pressure that a test with gas needs are not`
+        : `pressure test ${test.name} was made with ${medium}: neither its hold nor its drop of pressure is judged, because the weight of a column of it is not known`,
       why: `medium: ${medium}`,
       hint: "record the decision of design and inspection body on this test as an answered query",
     };

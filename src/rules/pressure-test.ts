@@ -48,7 +48,7 @@ export const testAfterWork = rule({
     const late = (list: readonly Event[], what: string) =>
       list
         .filter((one) => canPrecede(one.day, day) === "no")
-        .map((one) => ({ at: one, message: `${what} ${one.$.id} on ${one.day.text}` }));
+        .map((one) => ({ at: one, message: `${what} ${one.$.name} on ${one.day.text}` }));
     const works = [
       ...late(runs.filter(proved), "weld"),
       ...late(tubeEnds, "tube ends"),
@@ -62,7 +62,7 @@ export const testAfterWork = rule({
     if (works.length > 0)
       yield {
         at: "day",
-        message: `pressure test ${test.id} was made on ${day.text}, before the work was finished`,
+        message: `pressure test ${test.name} was made on ${day.text}, before the work was finished`,
         why: `later: ${works.map(({ message }) => message).join("; ")}`,
         hint: "correct the wrong date; else repeat the test, or record the deviation under which the later work was permitted",
         related: works,
@@ -129,7 +129,7 @@ export const testBeforeCoating = rule({
     if (coated)
       yield {
         at: "coated",
-        message: `joints were painted, coated or lagged before pressure test ${test.id}`,
+        message: `joints were painted, coated or lagged before pressure test ${test.name}`,
         why: "a coat can hide a leak for as long as the test lasts",
         hint: "state in a deviation which joints were left bare, or strip them and repeat the test",
       };
@@ -156,7 +156,7 @@ export const testWitnessed = rule({
     if (category !== undefined && ["II", "III", "IV"].includes(category) && !roles.includes("inspection body"))
       yield {
         at: "roles",
-        message: `the inspection body has not signed pressure test ${test.id}; the equipment is of category ${category}`,
+        message: `the inspection body has not signed pressure test ${test.name}; the equipment is of category ${category}`,
         why: `signed by: ${roles.join(", ")}`,
         hint: "add the signature of the inspector, or the letter that released the test",
       };

@@ -32,14 +32,14 @@ export const recordedHold = rule({
     if (broken !== undefined)
       yield {
         at: broken[3],
-        message: `pressure test ${test.id}: ${broken[2]}`,
+        message: `pressure test ${test.name}: ${broken[2]}`,
         why: `${readings.length} readings, ${first.text} to ${last.text}; pump isolated at ${isolated.text}`,
         hint: "compare with the chart and the reading sheet; correct the wrong time",
       };
     else if (!readings.some((one) => one.day === day.day))
       yield {
         at: "day",
-        message: `pressure test ${test.id} is dated ${day.day}; its readings are of ${first.day}`,
+        message: `pressure test ${test.name} is dated ${day.day}; its readings are of ${first.day}`,
         why: `${readings.length} readings, ${first.text} to ${last.text}`,
         hint: "compare with the test report; correct the date or the readings",
       };

@@ -23,10 +23,10 @@ export const registerFits = rule({
       yield {
         at: "type",
         accuses: [],
-        message: `${equipment.id} is of type ${type}; the book is judged by the register ${register}`,
-        why: `for ${type} there is the register ${wanted}`,
+        message: `${equipment.name} is of type "${type}"; the book is judged by the register "${register}"`,
+        why: `for this type there is the register "${wanted}"`,
         hint: "name that register in book.json, or correct the type; else answer why this one fits",
-        related: [{ at: "register", message: `${register} here` }],
+        related: [{ at: "register", message: `"${register}" here` }],
       };
   },
   examples: [
@@ -35,7 +35,7 @@ export const registerFits = rule({
     {
       name: "a boiler as a vessel",
       given: { type: "steam-boiler", register: "unfired-vessel" },
-      objections: ["X-01 is of type steam-boiler; the book is judged by the register unfired-vessel"],
+      objections: ['X-01 is of type "steam-boiler"; the book is judged by the register "unfired-vessel"'],
     },
   ],
 });

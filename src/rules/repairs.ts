@@ -18,7 +18,7 @@ export const repairCycle = rule({
     if (cycle > most.value && approval === undefined)
       yield {
         at: "cycle",
-        message: `repair ${repair.id} is number ${cycle} of its place; ${most.text} are permitted without consent`,
+        message: `repair ${repair.name} is number ${cycle} of its place; ${most.text} are permitted without consent`,
         why: "each repair heats the steel again and widens the weld",
         hint: "add the consent of the welding coordinator and of the inspection body",
       };

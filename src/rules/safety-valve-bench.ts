@@ -31,7 +31,7 @@ export const valveBench = rule({
       yield {
         at: [first, "pop"],
         accuses: wide.map((one) => [one, "pop"] as const),
-        message: `safety valve ${valve.id} opened at ${wide.map(({ pop }) => pop.text).join(" and ")}; set to ${set.text}, within ${Number(tolerance.toFixed(3))} bar`,
+        message: `safety valve ${valve.name} opened at ${wide.map(({ pop }) => pop.text).join(" and ")}; set to ${set.text}, within ${Number(tolerance.toFixed(3))} bar`,
         why: `openings: ${readings.map(({ pop }) => pop.text).join(", ")}`,
         hint: "compare with the bench record; if it is true, have the valve set and tested again",
       };
@@ -93,7 +93,7 @@ export const valveReseat = rule({
       yield {
         at: [first.one, "reseat"],
         accuses: wide.map(({ one }) => [one, "reseat"] as const),
-        message: `safety valve ${valve.id} closed at ${wide.map(({ reseat }) => reseat.text).join(" and ")}; set to ${set.text} it closes between ${Number(lowest.toFixed(3))} and ${Number(highest.toFixed(3))} bar`,
+        message: `safety valve ${valve.name} closed at ${wide.map(({ reseat }) => reseat.text).join(" and ")}; set to ${set.text} it closes between ${Number(lowest.toFixed(3))} and ${Number(highest.toFixed(3))} bar`,
         why: `closings: ${stated.map(({ reseat }) => reseat.text).join(", ")}`,
         hint: "compare with the bench record; if it is true, have the blowdown ring set and the valve tested again",
       };
@@ -150,7 +150,7 @@ export const valveReseatStated = rule({
       yield {
         at: first,
         accuses: [],
-        message: `the bench record of safety valve ${valve.id} does not say at what pressure it closed after opening ${silent.map(({ number }) => number).join(", ")}`,
+        message: `the bench record of safety valve ${valve.name} does not say at what pressure it closed after opening ${silent.map(({ number }) => number).join(", ")}`,
         why: "without it the blowdown is not known",
         hint: "ask for the closing pressures, or name a profile whose certificates need not state them",
       };
@@ -183,7 +183,7 @@ export const valveReadings = rule({
     if (numbers.length < least.value || !unbroken)
       yield {
         at: "numbers",
-        message: `safety valve ${valve.id} has openings ${numbers.join(", ")} on the bench; ${least.text} or more are counted from 1`,
+        message: `safety valve ${valve.name} has openings ${numbers.join(", ")} on the bench; ${least.text} or more are counted from 1`,
         why: `${numbers.length} openings recorded`,
         hint: "enter every opening of the bench record, or have the valve tested again",
       };

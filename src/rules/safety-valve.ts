@@ -27,7 +27,7 @@ export const valveSetPressure = rule({
     if (answer !== "yes")
       yield {
         at: "set",
-        message: `safety valve ${valve.id} is set to ${set.text}; the maximum allowable pressure is ${most.text}`,
+        message: `safety valve ${valve.name} is set to ${set.text}; the maximum allowable pressure is ${most.text}`,
         why:
           led && allowed > most.value
             ? `behind a valve that opens at or below the limit, ${Number(allowed.toPrecision(6))} bar are allowed`
@@ -88,7 +88,7 @@ export const valvePlate = rule({
       at,
       name: other,
       accuses: [at, other],
-      message: `the plate of safety valve ${valve.id} states ${what} ${plate}; its certificate states ${own}`,
+      message: `the plate of safety valve ${valve.name} states ${what} ${plate}; its certificate states ${own}`,
       why: "two papers of one valve",
       hint: "look at the plate: correct the slip, or find out whether the valve was exchanged",
       related: [{ at: other, message: `${own} here` }],
@@ -148,7 +148,7 @@ export const valveArea = rule({
       yield {
         at: "area",
         accuses: ["area", "diameter"],
-        message: `safety valve ${valve.id} has a flow area of ${area.text}; ${diameter.text} give ${circle(diameter.value).toFixed(1)} mm²`,
+        message: `safety valve ${valve.name} has a flow area of ${area.text}; ${diameter.text} give ${circle(diameter.value).toFixed(1)} mm²`,
         why: `π·d²/4 with d = ${diameter.text}`,
         hint: "compare both with the certificate and correct the wrong one",
       };
@@ -181,7 +181,7 @@ export const valveCategory = rule({
     if (own !== "IV" && equipment !== undefined && own !== equipment)
       yield {
         at: "own",
-        message: `safety valve ${valve.id} is of category ${own}; the equipment is of category ${equipment}`,
+        message: `safety valve ${valve.name} is of category ${own}; the equipment is of category ${equipment}`,
         why: "a safety accessory is of category IV unless it is made for one equipment; then it is of the category of that",
         hint: "compare with the valve's declaration; ask for a valve of the right category if it is true",
       };

@@ -60,7 +60,7 @@ export const signaturesAuthorised: readonly Rule[] = signed.map((kind) =>
             at: [signature, "named"],
             on: who,
             name: role,
-            message: `${who.$.id} signed ${subject.id} as ${role}${day === undefined ? "" : ` on ${day.text}`} without that role`,
+            message: `${who.$.id} signed ${subject.name} as ${role}${day === undefined ? "" : ` on ${day.text}`} without that role`,
             why: said(who),
             hint,
             related: [{ at: who, message: "registered here" }],

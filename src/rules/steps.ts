@@ -24,8 +24,8 @@ export const stepOrder = rule({
         yield {
           at: started === undefined ? "done" : "started",
           name: other.$.id,
-          message: `step ${step.id} was ${started === undefined ? "done" : "begun"} on ${begun.text}, before step ${other.$.id} was done on ${other.done.text}`,
-          why: `step ${step.id} names ${other.$.id} as a step before it`,
+          message: `step ${step.name} was ${started === undefined ? "done" : "begun"} on ${begun.text}, before step ${other.$.name} was done on ${other.done.text}`,
+          why: `step ${step.name} names ${other.$.name} as a step before it`,
           hint: "correct the wrong date; if it was allowed, record an order exception",
           related: [{ at: [other, "done"], message: `done on ${other.done.text}` }],
         };
@@ -59,7 +59,7 @@ export const stepTimes = rule({
       yield {
         at: "done",
         accuses: ["started", "done"],
-        message: `step ${step.id} was done on ${done.text}, before it was begun on ${started.text}`,
+        message: `step ${step.name} was done on ${done.text}, before it was begun on ${started.text}`,
         why: "both days are entered in one record",
         hint: "correct the wrong one against the plan",
       };
@@ -106,7 +106,7 @@ export const stepSigned = rule({
         yield {
           at: one,
           name: one.party,
-          message: `step ${step.id} was done on ${done.text}; the ${one.point} point of the ${one.party} has no ${missing.join(" and no ")}`,
+          message: `step ${step.name} was done on ${done.text}; the ${one.point} point of the ${one.party} has no ${missing.join(" and no ")}`,
           why: `${one.party}: ${one.point}${one.outcome === undefined ? "" : `, ${one.outcome}`}`,
           hint: `enter it from the signed plan, or get the signature of the ${one.party}`,
         };
@@ -162,7 +162,7 @@ export const holdReleased = rule({
         yield {
           at: one,
           name: one.party,
-          message: `the hold point of the ${one.party} in step ${step.id} ${faults.join("; it ")}`,
+          message: `the hold point of the ${one.party} in step ${step.name} ${faults.join("; it ")}`,
           why: `${one.party}: hold, ${one.outcome ?? "no outcome"}`,
           hint: "add the release given before the work went on; else raise a nonconformity report with the party",
         };

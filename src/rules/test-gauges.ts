@@ -22,7 +22,7 @@ export const testGauges = rule({
         at: [gauge, "type"],
         name: gauge.letter,
         accuses: [],
-        message: `gauge ${gauge.letter} of pressure test ${test.id} is a ${gauge.type}`,
+        message: `gauge ${gauge.letter} of pressure test ${test.name} is a ${gauge.type}`,
         why: "a pressure is read on a gauge or a transmitter",
         hint: "correct the instrument the test names, or its kind",
       };
@@ -32,7 +32,7 @@ export const testGauges = rule({
       at: [first, "type"],
       name: "recorder",
       accuses: [],
-      message: `gauge ${recorders.map(({ letter }) => letter).join(" and ")} of pressure test ${test.id} is a recorder`,
+      message: `gauge ${recorders.map(({ letter }) => letter).join(" and ")} of pressure test ${test.name} is a recorder`,
       why: chart === "yes" ? "one gauge at least is read directly" : "the profile asks for two gauges that are read",
       hint: "name the gauge that stood beside it; else repeat the test, or have it accepted by who witnessed it",
     };

@@ -20,7 +20,7 @@ export const testLevel = rule({
       yield {
         at: [report, "level"],
         on: report,
-        message: `report ${report.$.id} judges joint ${joint.$.id} to level ${report.level}; it must reach level ${joint.level}`,
+        message: `report ${report.$.name} judges joint ${joint.$.name} to level ${report.level}; it must reach level ${joint.level}`,
         why: `${report.method} of a joint of level ${joint.level}`,
         hint: "have the results judged again to the level of the joint",
         related: [{ at: [joint, "level"], message: `level ${joint.level} asked for here` }],
@@ -58,7 +58,7 @@ export const radiographicClass = rule({
     if (made < asked)
       yield {
         at: "made",
-        message: `the films of report ${report.id} are of class ${made}; class ${asked} is asked for`,
+        message: `the films of report ${report.name} are of class ${made}; class ${asked} is asked for`,
         why: "class B shows finer flaws than class A",
         hint: "compare with the report; have the films made again, or have the class decided by who designed it",
       };

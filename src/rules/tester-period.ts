@@ -16,7 +16,7 @@ export const testerPeriod = rule({
     if (compareDays(to.day, longest) > 0)
       yield {
         at: "to",
-        message: `tester's certificate ${certificate.id} is entered as valid to ${to.day}; issued on ${from.day} it can hold to ${longest}`,
+        message: `tester's certificate ${certificate.name} is entered as valid to ${to.day}; issued on ${from.day} it can hold to ${longest}`,
         why: `a certificate holds ${months.text} months`,
         hint: "compare with the certificate; a renewal is a record of its own",
       };

@@ -66,22 +66,22 @@ function* uncertified({ method, day, least, supervised, vision, tester, supervis
       at: "day",
       on: tester,
       name: method,
-      message: `tester ${tester.$.id} held no ${method} certificate of level ${least.text} or higher on ${day.day}`,
+      message: `tester ${tester.$.name} held no ${method} certificate of level ${least.text} or higher on ${day.day}`,
       why: tester.certificates
-        .map((one) => `${one.$.id}: ${one.method} level ${one.level}, ${one.from.day} to ${one.to.day}`)
+        .map((one) => `${one.$.name}: ${one.method} level ${one.level}, ${one.from.day} to ${one.to.day}`)
         .join("; "),
       hint: "add the certificate that covers the day, or correct date or tester; else have the test repeated",
-      related: [{ at: "tester", message: `report ${report.id}` }],
+      related: [{ at: "tester", message: `report ${report.name}` }],
     } as const;
   else if (!valid.some(sees))
     yield {
       at: "day",
       on: tester,
       name: `${method} vision`,
-      message: `the vision test of tester ${tester.$.id} did not cover ${day.day}`,
-      why: `${valid.map((one) => `${one.$.id}: vision tested on ${one.seen.day}`).join("; ")}; it holds ${vision.text} months`,
+      message: `the vision test of tester ${tester.$.name} did not cover ${day.day}`,
+      why: `${valid.map((one) => `${one.$.name}: vision tested on ${one.seen.day}`).join("; ")}; it holds ${vision.text} months`,
       hint: "add the vision test that covers the day, or have the test repeated",
-      related: [{ at: "tester", message: `report ${report.id}` }],
+      related: [{ at: "tester", message: `report ${report.name}` }],
     } as const;
 }
 
@@ -209,7 +209,7 @@ export const testerApproved = rule({
     if (!approval && (category === "III" || category === "IV"))
       yield {
         at: "approval",
-        message: `tester's certificate ${certificate.id} is not approved by a third party; the equipment is of category ${category}`,
+        message: `tester's certificate ${certificate.name} is not approved by a third party; the equipment is of category ${category}`,
         why: "from category III upwards a recognised third party approves those who test permanent joints",
         hint: "add the approval; else have the tests repeated by an approved tester",
       };

@@ -26,7 +26,7 @@ export const tubeEndInProcedure = rule({
     if (problems.length > 0)
       yield {
         at: "named",
-        message: `tube ends of ${group.id}, ${sizeOf(end)}, lie outside ${procedure.$.id.replace("#", " revision ")}`,
+        message: `tube ends of ${group.name}, ${sizeOf(end)}, lie outside ${procedure.$.name}`,
         why: `it covers only ${problems.join("; ")}`,
         hint: "name the procedure the ends were welded to, or correct size or position; else raise a nonconformity report",
         related: [
@@ -91,8 +91,8 @@ export const tubeEndProcedureQualified = rule({
     if (lacking.every((one) => one.length > 0))
       yield {
         at: "subject",
-        message: `${revision.id.replace("#", " revision ")} is for tubes in tube plates, which no test it names covers`,
-        why: qualifications.map((one, index) => `${one.$.id}: ${(lacking[index] ?? []).join("; ")}`).join(" · "),
+        message: `${revision.name} is for tubes in tube plates, which no test it names covers`,
+        why: qualifications.map((one, index) => `${one.$.name}: ${(lacking[index] ?? []).join("; ")}`).join(" · "),
         hint: "name the qualification that covers it, narrow the procedure, or have a test piece welded and tested",
         related: qualifications.map((one) => ({ at: one, message: "named as qualification" })),
       };
@@ -134,7 +134,7 @@ function range(changes: Readonly<Record<string, string | readonly string[] | und
 
 function welded(changes: Readonly<Record<string, string>> = {}, procedure: Parameters<typeof range>[0] = {}) {
   const end = { diameter: "51 mm", wall: "6.3 mm", position: "PH", named: "WPS-09@1", ...changes };
-  return { ...end, procedure: { $: "WPS-09#1", ...range(procedure) } };
+  return { ...end, procedure: { $: "WPS-09 revision 1", ...range(procedure) } };
 }
 
 function tested(changes: Readonly<Record<string, string | boolean>>, joinings = ["expanded-and-welded"]) {

@@ -58,15 +58,15 @@ export const tubeEndWelderQualified = rule({
         on: who,
         name: none ? `tube ends ${sizeOf(end)}` : "validity tube ends",
         message: none
-          ? `welder ${who.$.id} holds no qualification for tube ends of ${sizeOf(end)}`
-          : `welder ${who.$.id} held no qualification in force when tube ends were welded on ${day.day}`,
+          ? `welder ${who.$.name} holds no qualification for tube ends of ${sizeOf(end)}`
+          : `welder ${who.$.name} held no qualification in force when tube ends were welded on ${day.day}`,
         why: none
-          ? who.qualifications.map((one, i) => `${one.$.id} covers only ${(lacking[i] ?? []).join("; ")}`).join(" · ")
-          : covering.map((one, index) => `${one.$.id}: ${reasons[index] ?? ""}`).join(" · "),
+          ? who.qualifications.map((one, i) => `${one.$.name} covers only ${(lacking[i] ?? []).join("; ")}`).join(" · ")
+          : covering.map((one, index) => `${one.$.name}: ${reasons[index] ?? ""}`).join(" · "),
         hint: none
           ? "add the certificate of a test on tubes in a tube plate, or correct welder, size or position; else raise a nonconformity report"
           : "add the missing confirmation or prolongation if it was made in time, or correct the date; else raise a nonconformity report and have the welds judged",
-        related: [{ at: "welders", message: `group ${group.id}` }],
+        related: [{ at: "welders", message: `group ${group.name}` }],
       };
     }
   },

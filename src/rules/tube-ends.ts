@@ -27,7 +27,7 @@ export const tubeEndsCounted = rule({
         yield {
           at,
           name: role,
-          message: `field ${field.id} has ${drawn[at]} ${called}; its groups count ${sum} ends`,
+          message: `field ${field.name} has ${drawn[at]} ${called}; its groups count ${sum} ends`,
           why:
             own.length === 0 ? `no group of ${called}` : own.map((group) => `${group.$.id}: ${group.count}`).join("; "),
           hint: "count the holes: add the group that is missing, or correct the number that is wrong",
@@ -38,7 +38,7 @@ export const tubeEndsCounted = rule({
       yield {
         at: [group, "role"],
         name: group.$.id,
-        message: `group ${group.$.id} of tube ends names a part that is no tube`,
+        message: `group ${group.$.name} of tube ends names a part that is no tube`,
         why: `its role is ${group.role}`,
         hint: "name the part of the tubes, or correct its role",
       };
@@ -92,7 +92,7 @@ export const stayTubesWelded = rule({
     if (role === "stay-tube" && joining === "expanded")
       yield {
         at: "joining",
-        message: `the stay tubes of group ${group.id} are expanded, not welded`,
+        message: `the stay tubes of group ${group.name} are expanded, not welded`,
         why: "the plate is calculated as hanging on them",
         hint: "correct the way of joining, or the sort of tube; if it is true, have the ends welded",
         related: [{ at: "role", message: "stay tubes" }],

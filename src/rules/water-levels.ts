@@ -49,7 +49,7 @@ export const waterLevels = rule({
         name,
         // Either level may be the slip.
         accuses: [name, before],
-        message: `the ${called} of ${equipment.id}, ${levels[name].text}, is not ${before === "heated" ? `${cover.text} ` : ""}above the ${below}, ${text}`,
+        message: `the ${called} of ${equipment.name}, ${levels[name].text}, is not ${before === "heated" ? `${cover.text} ` : ""}above the ${below}, ${text}`,
         why:
           before === "heated"
             ? `at least ${cover.text} of water stand above what is heated`

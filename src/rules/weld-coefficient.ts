@@ -35,7 +35,7 @@ export const weldCoefficientExtent = rule({
       yield {
         at: [joint, "tests"],
         name: joint.$.id,
-        message: `joint ${joint.$.id} is planned with ${planned}; the coefficient ${coefficient.text} of part ${part.id} demands ${owed.text}`,
+        message: `joint ${joint.$.name} is planned with ${planned}; the coefficient ${coefficient.text} of part ${part.name} demands ${owed.text}`,
         why: "radiographic or ultrasonic testing of the longitudinal joint is what the coefficient rests on",
         hint: "raise the extent of testing, or calculate with the lower coefficient",
         related: [{ at: "coefficient", message: `coefficient ${coefficient.text} stated here` }],

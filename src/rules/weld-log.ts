@@ -20,7 +20,7 @@ export const weldLogComplete = rule({
       yield {
         at: "subject",
         accuses: [],
-        message: `weld log ${subject.id} has no ${missing.join(" and no ")} layer`,
+        message: `weld log ${subject.name} has no ${missing.join(" and no ")} layer`,
         why: `layers logged: ${[...new Set(layers)].join(", ")}`,
         hint: "enter the layer from the weld log sheet; ask the welding coordinator if the sheet lacks it",
       };
@@ -44,8 +44,8 @@ export const weldLogProcedure = rule({
     if (used !== joint.planned)
       yield {
         at: "used",
-        message: `joint ${joint.$.id} was welded to ${used.replace("@", " revision ")}; it is planned to ${joint.planned.replace("@", " revision ")}`,
-        why: `weld log ${subject.id} names the one, the joint the other`,
+        message: `joint ${joint.$.name} was welded to ${used.replace("@", " revision ")}; it is planned to ${joint.planned.replace("@", " revision ")}`,
+        why: `weld log ${subject.name} names the one, the joint the other`,
         hint: "correct the slip, or have the other procedure approved for this joint",
         related: [{ at: [joint, "planned"], message: `planned here` }],
       };
@@ -90,8 +90,8 @@ export const fillerCertified = rule({
           at: [batch, "designation"],
           on: batch,
           name: "class",
-          message: `batch ${batch.$.id} is ${batch.designation}, which the procedure does not name`,
-          why: `used in ${run.id}; the procedure names ${named.join(", ")}`,
+          message: `batch ${batch.$.name} is ${batch.designation}, which the procedure does not name`,
+          why: `used in ${run.name}; the procedure names ${named.join(", ")}`,
           hint: "correct the batch in the weld log, or have the other class approved",
         };
       if (canPrecede(batch.received, welded) === "no")
@@ -99,8 +99,8 @@ export const fillerCertified = rule({
           at: [batch, "received"],
           on: batch,
           name: "date",
-          message: `batch ${batch.$.id} was used on ${welded.text}, before it was received on ${batch.received.text}`,
-          why: `used in ${run.id}`,
+          message: `batch ${batch.$.name} was used on ${welded.text}, before it was received on ${batch.received.text}`,
+          why: `used in ${run.name}`,
           hint: "correct the batch or the date; else have the weld judged by the welding coordinator",
         };
       if (batch.certificateBatch !== undefined && batch.certificateBatch !== batch.batch)
@@ -108,8 +108,8 @@ export const fillerCertified = rule({
           at: [batch, "certificateBatch"],
           on: batch,
           name: "certificate",
-          message: `batch ${batch.$.id} bears number ${batch.batch}; its certificate is for ${batch.certificateBatch}`,
-          why: `used in ${run.id}`,
+          message: `batch ${batch.$.name} bears number ${batch.batch}; its certificate is for ${batch.certificateBatch}`,
+          why: `used in ${run.name}`,
           hint: "ask for the certificate of this batch",
         };
     }

@@ -20,7 +20,7 @@ export const welderApproved = rule({
     if (!approval && category !== undefined && approved.includes(category))
       yield {
         at: "approval",
-        message: `certificate ${certificate.id} is not approved by a third party; the equipment is of category ${category}`,
+        message: `certificate ${certificate.name} is not approved by a third party; the equipment is of category ${category}`,
         why: "from category II upwards an inspection body or a recognised third party approves those who weld",
         hint: "add the approval, or the certificate of a test that a third party approved",
       };
@@ -52,7 +52,7 @@ export const welderRoute = rule({
     if (route === "9.3c" && category !== undefined && approved.includes(category))
       yield {
         at: "route",
-        message: `certificate ${certificate.id} is prolonged by route 9.3c; the equipment is of category ${category}`,
+        message: `certificate ${certificate.name} is prolonged by route 9.3c; the equipment is of category ${category}`,
         why: "that route rests on the maker's own quality system and has no end; it is not permitted from category II upwards",
         hint: "add a prolongation by route 9.3a or 9.3b, or have the test repeated",
       };

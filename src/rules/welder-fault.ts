@@ -94,9 +94,9 @@ function faultOf(
       const asked = `process ${weld.process}, ${weld.weldType} weld, ${sized(weld)}${pipe}, position ${position}`;
       return {
         name: `range ${asked}`,
-        message: `welder ${who.$.id} holds no qualification for ${asked}`,
+        message: `welder ${who.$.name} holds no qualification for ${asked}`,
         why: qualifications
-          .map((one) => `${one.$.id} covers only ${uncovered(one, { ...weld, position }).join("; ")}`)
+          .map((one) => `${one.$.name} covers only ${uncovered(one, { ...weld, position }).join("; ")}`)
           .join(" · "),
         hint: "add the certificate that covers this weld, or correct welder, position or thickness; else raise a nonconformity report",
       };
@@ -105,8 +105,8 @@ function faultOf(
     if (reasons.every((reason) => reason !== undefined))
       return {
         name: `validity ${weld.process}`,
-        message: `welder ${who.$.id} was not qualified for process ${weld.process} on ${day.day}`,
-        why: covering.map((one, index) => `${one.$.id}: ${reasons[index] ?? ""}`).join(" · "),
+        message: `welder ${who.$.name} was not qualified for process ${weld.process} on ${day.day}`,
+        why: covering.map((one, index) => `${one.$.name}: ${reasons[index] ?? ""}`).join(" · "),
         hint: "add the missing confirmation or prolongation if it was made in time, or correct the date; else raise a nonconformity report and have the welds judged",
       };
   }

@@ -49,7 +49,7 @@ export const welderQualified = rule({
       day,
       periods,
     ))
-      yield { ...objection, at: "day", related: [{ at: "welders", message: `joint ${at.$.id}, ${layer}` }] };
+      yield { ...objection, at: "day", related: [{ at: "welders", message: `joint ${at.$.name}, ${layer}` }] };
   },
   examples: [
     { name: "on the last day of the first half-year", given: run({}), objections: [] },
@@ -173,7 +173,7 @@ export const repairWelderQualified = rule({
     const weld = weldAt(at, process, depth, false, fillers);
     const periods = periodsOf({ confirmationMonths, revalidationMonths, retestMonths });
     for (const objection of objectionsTo(welders, () => weld, at.positions, day, periods))
-      yield { ...objection, at: "day", related: [{ at: "welders", message: `repair of joint ${at.$.id}` }] };
+      yield { ...objection, at: "day", related: [{ at: "welders", message: `repair of joint ${at.$.name}` }] };
   },
   examples: [
     { name: "qualified", given: repair({}), objections: [] },

@@ -31,13 +31,13 @@ export const procedureInForce = rule({
       yield {
         at: "welded",
         on: revision,
-        message: `welding procedure ${revision.$.id.replace("#", " revision ")} was not in force on ${welded.text}`,
+        message: `welding procedure ${revision.$.name} was not in force on ${welded.text}`,
         why:
           later === undefined
             ? `it was approved on ${revision.approved.text}`
             : `revision ${later.name} replaced it on ${later.approved.text}`,
         hint: "correct the date or the revision; else have the weld judged by the welding coordinator and recorded as a nonconformity",
-        related: [{ at: [revision, "approved"], message: `used in ${run.id}` }],
+        related: [{ at: [revision, "approved"], message: `used in ${run.name}` }],
       };
   },
   examples: [
@@ -53,7 +53,12 @@ export const procedureInForce = rule({
       name: "a day before",
       given: {
         welded: "2026-05-18",
-        revision: { $: "WPS-03#2", name: "2", approved: "2026-05-19", all: [{ name: "2", approved: "2026-05-19" }] },
+        revision: {
+          $: "WPS-03 revision 2",
+          name: "2",
+          approved: "2026-05-19",
+          all: [{ name: "2", approved: "2026-05-19" }],
+        },
       },
       objections: ["welding procedure WPS-03 revision 2 was not in force on 2026-05-18"],
     },
@@ -77,7 +82,7 @@ export const procedureInForce = rule({
       given: {
         welded: "2026-06-02",
         revision: {
-          $: "WPS-03#1",
+          $: "WPS-03 revision 1",
           name: "1",
           approved: "2026-01-19",
           all: [
@@ -116,12 +121,12 @@ export const procedureQualified = rule({
   },
   *check({ approved, processes, thickness, qualifications }, revision) {
     const { from, to } = thickness;
-    const name = revision.id.replace("#", " revision ");
+    const name = revision.name;
     const fitting = qualifications.filter((one) => processes.some((process) => one.processes.includes(process)));
     const uncovered = processes.filter((process) => !qualifications.some((one) => one.processes.includes(process)));
     const covering = fitting.filter((one) => covers(one, thickness));
     const held = qualifications
-      .map((one) => `${one.$.id}: process ${one.processes.join(", ")}, ${span(one.from, one.to)}`)
+      .map((one) => `${one.$.name}: process ${one.processes.join(", ")}, ${span(one.from, one.to)}`)
       .join("; ");
     if (covering.length === 0 || uncovered.length > 0)
       yield {
@@ -137,7 +142,7 @@ export const procedureQualified = rule({
         at: "approved",
         name: "order",
         message: `${name} was approved on ${approved.text}, before the test it rests on`,
-        why: late.map((one) => `${one.$.id} approved ${one.approved.text}`).join("; "),
+        why: late.map((one) => `${one.$.name} approved ${one.approved.text}`).join("; "),
         hint: "correct the dates, or have the procedure approved again",
       };
   },

@@ -19,7 +19,7 @@ export function ask(calculation: Calculation, given: Readonly<Record<string, Lis
 export const rows = (count: number, texts: Readonly<Record<string, string>>): readonly Thing<Inputs>[] =>
   Array.from({ length: count }, (_, index) => ({
     ...texts,
-    $: { address: `row:${index + 1}`, kind: "row", id: String(index + 1) },
+    $: { address: `row:${index + 1}`, kind: "row", id: String(index + 1), name: String(index + 1) },
   }));
 
 /** A property of steam or water that the equations give. Throws `ProgramError` outside their range. */

@@ -89,6 +89,39 @@ test("keys are those that exceptions cite", async () => {
   await expect(`${[...new Set(keys)].sort().join("\n")}\n`).toMatchFileSnapshot("keys.txt");
 });
 
+/** Names of the program: of kinds, definitions and tables where they are no words, of fields, parameters and symbols. */
+const { definitions: named } = sound;
+const ids = [
+  ...named.kinds.keys(),
+  ...[...named.rules, ...named.calculations, ...named.facts, ...named.tables].map(({ id }) => id),
+].filter((id) => id.includes("-"));
+const raw = new RegExp(
+  [
+    // The name of a file is its own.
+    `(?<![\\w/-])(${ids.join("|")})(?![\\w.-])`,
+    // Fields and parameters; "pH" and the like are words.
+    /\b[a-z]{2,}[A-Z]\w*/u.source,
+    // Paths, keys, rows and comparisons.
+    /\w\[|\w#\w|<=|>=|!=|\w\|\w|\bundefined\b|\bNaN\b/u.source,
+  ].join("|"),
+  "u",
+);
+
+/** Sentences without what they quote: a name the reader typed is quoted back. */
+const unquoted = (sentence: string) => sentence.replaceAll(/"[^"]*"|“[^”]*”/gu, '""');
+
+test("sentences hold no names of the program", () => {
+  const sentences = faults.flatMap((fault) =>
+    resultOf(fault).found.flatMap(({ message, why, hint, related }) => [
+      message,
+      why,
+      hint,
+      ...related.map((one) => one.message),
+    ]),
+  );
+  expect(new Set(sentences.filter((one) => raw.test(unquoted(one))))).toEqual(new Set());
+});
+
 /** Checks that one fault cannot show: why, and the test that shows them. */
 const elsewhere: Readonly<Record<string, string>> = {
   "basis-verified": "gives one gap for each basis in use, never a single one: tests/judge/profile-and-tables.test.ts",
@@ -136,10 +169,9 @@ const beyond: Readonly<Record<string, string>> = {
 
 describe("every calculation has its faults", () => {
   const of = (rule: string) => faults.flatMap(({ expect: wanted }) => (wanted?.rule === rule ? [wanted] : []));
-  const shown = sound.definitions.calculations.flatMap(({ id, title, accept, limits, compared }) => {
-    const meanings = accept.map(({ means }) => means);
-    const failed = of(id).filter(({ message }) => meanings.some((means) => message.startsWith(`${means}: `)));
-    const outside = of(id).filter(({ severity, message }) => severity === "query" && message.startsWith(title));
+  const shown = sound.definitions.calculations.flatMap(({ id, accept, limits, compared }) => {
+    const failed = of(id).filter(({ severity }) => severity === "nonconformity");
+    const outside = of(id).filter(({ severity, message }) => severity === "query" && !message.includes("second method"));
     return [
       { what: `${id} accept`, asked: accept.length > 0, found: failed.length },
       { what: `${id} limits`, asked: limits.length > 0, found: outside.length },

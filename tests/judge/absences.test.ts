@@ -216,7 +216,7 @@ describe("links to records that are not there", () => {
     expect(open(book)).toEqual(["gap missing|welder:W8", "gap missing|welder:W9"]);
     const gap = finding(book, "missing|welder:W9");
     expect(gap.message).toBe("welder W9 is named by joint J1, but is not in the book");
-    expect(gap.hint).toBe("add the record, or correct the link; nearest: W1");
+    expect(gap.hint).toBe('document control to add the record, or to correct the link; nearest: "W1"');
     expect(gap.related.map(({ message }) => message)).toEqual(["named by joint J2 too"]);
   });
   test("due as its field", () => {

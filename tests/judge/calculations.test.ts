@@ -69,7 +69,15 @@ const wall = calculation({
     e: { path: "thickness", unit: "mm", means: "thickness", unsafe: "high" },
   },
   steps: [{ symbol: "t", unit: "mm", means: "required thickness", formula: "p*D/(2*f) + c" }],
-  limits: [{ left: "t", relation: "<=", right: "D/10", means: "the wall is thin" }],
+  limits: [
+    {
+      left: "t",
+      relation: "<=",
+      right: "D/10",
+      means: "the wall is thin",
+      wrong: "the required wall is {left}, above {right}, a tenth of the diameter",
+    },
+  ],
   accept: [{ left: "e", relation: ">=", right: "t", means: "the wall is thick enough", accuses: "e" }],
 });
 const sound = {
@@ -310,7 +318,7 @@ describe("acceptance", () => {
     const key = "wall|plate:PL1|thickness e too low";
     expect(open(book)).toEqual([`nonconformity ${key}`]);
     expect(finding(book, key).related.map(({ message }) => message)).toEqual([
-      "the wall is thick enough: 11 mm is not >= 20 mm",
+      "part P2: the thickness is 11 mm, below the required thickness, 20 mm",
     ]);
     expect(verdicts(book)).toMatchObject({
       "wall|part:P1": "failed",
@@ -425,7 +433,7 @@ describe("classes and rows", () => {
   test("one that refuses: not judged, with its reason", () => {
     const book = run([measured], {});
     expect(open(book)).toEqual(["query measured|part:P1|refused"]);
-    expect(finding(book, "measured|part:P1|refused").message).toBe("Measured: 1 reading, two are needed");
+    expect(finding(book, "measured|part:P1|refused").message).toBe("part P1: 1 reading, two are needed");
   });
   test("a value absent in a row: one gap, not judged", () => {
     const book = run([measured], { readings: [{ value: "9 mm" }, {}] });
@@ -464,7 +472,7 @@ describe("classes and rows", () => {
   });
   test("rows of which none is fine: the function gets the empty list", () => {
     expect(finding(run([needing("any")], {}), "measured|part:P1|refused").message).toBe(
-      "Measured: 0 reading, two are needed",
+      "part P1: 0 reading, two are needed",
     );
   });
 });

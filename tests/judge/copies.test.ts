@@ -14,7 +14,7 @@ describe("what sheets copy from records", () => {
     const { related, waiting, place } = finding(book, key);
     expect(place).toEqual({ file: "calculation-sheet/S1.json", pointer: "/inputs/3/value" });
     expect(related.map(({ message, place: at }) => `${at.file} ${message}`)).toEqual([
-      "part/P1.json waits for this: thick enough: 5 mm is not >= 5.55556 mm",
+      "part/P1.json waits for this: part P1: the thickness is 5 mm, below the required thickness, 5.556 mm",
       "part/P1.json 5 mm here",
     ]);
     expect(waiting).toContain("wall|part:P1");
@@ -41,7 +41,7 @@ describe("what sheets copy from records", () => {
     expect(open(book)).toEqual([`nonconformity ${key}`]);
     expect(finding(book, key)).toMatchObject({
       place: { file: "part/P1.json", pointer: "/thickness" },
-      message: "thickness of part P1 is 5 mm, but 10 mm on 2 sheets",
+      message: "the thickness of part P1 is 5 mm, but 10 mm on 2 sheets",
       why: "copied as thickness, by S1, S2",
     });
     expect(verdicts(book)).toMatchObject({
@@ -55,7 +55,9 @@ describe("what sheets copy from records", () => {
     const book = run({}, { thickness: "5 mm" }, [wall, stress], sheets({}, { inputs: { ...inputs, e: "12 mm" } }));
     const key = "value-copied|part:P1|thickness";
     expect(open(book)).toEqual([`nonconformity ${key}`]);
-    expect(finding(book, key).message).toBe("thickness of part P1 is 5 mm, but 10 mm on sheet S1, 12 mm on sheet S2");
+    expect(finding(book, key).message).toBe(
+      "the thickness of part P1 is 5 mm, but 10 mm on sheet S1, 12 mm on sheet S2",
+    );
     expect(finding(book, key)).toMatchObject({
       accuses: ["calculation-sheet:S1/inputs/3/value", "calculation-sheet:S2/inputs/3/value"],
       disputes: ["part:P1/thickness"],

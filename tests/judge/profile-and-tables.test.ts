@@ -79,7 +79,7 @@ const override = (parameter: string, value: string) => ({
     {
       parameter,
       value,
-      basis: { class: "contract", document: "order 7" },
+      basis: "order 7, clause 6.2",
       by: "DC",
       authority: "order 7",
       date: "2026-01-02",
@@ -103,7 +103,7 @@ describe("the profile", () => {
     expect(book.parameters.get("least")).toMatchObject({
       value: "9 mm",
       overridden: true,
-      basis: { class: "contract" },
+      basis: { class: "contract", reference: "order 7, clause 6.2, order 7, DC, 2026-01-02" },
     });
   });
   test("in another unit", () =>

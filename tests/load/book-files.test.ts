@@ -79,7 +79,7 @@ describe("one broken file leaves the others judged", () => {
       ],
     },
   };
-  const fault = 'sound.json:10:15 record-schema name is 2; expected text, such as "…"';
+  const fault = 'sound.json:10:15 record-schema "name" is 2; expected text, such as "…"';
   it.each<[string, string | Uint8Array, string]>([
     [
       "a missing comma",
@@ -133,12 +133,12 @@ describe("one broken file leaves the others judged", () => {
     [
       "a record without id",
       '{"kind": "part", "records": [{"name": "cap"}]}',
-      'broken.json:1:30 file-record part has no "id" (the record whose name is "cap")',
+      'broken.json:1:30 file-record the part has no "id" (the record whose name is "cap")',
     ],
     [
       "a record with an unusable id",
       '{"kind": "part", "id": "../p", "name": "cap"}',
-      'broken.json:1:1 file-record id is "../p"; expected 1 to 40 capital letters, digits, "." and "-", a letter or digit first (the record whose name is "cap")',
+      'broken.json:1:1 file-record "id" is "../p"; expected 1 to 40 capital letters, digits, "." and "-", a letter or digit first (the record whose name is "cap")',
     ],
   ])("%s", (_name, content, said) => {
     const book = load({ ...sound, "broken.json": content });
@@ -226,7 +226,7 @@ describe("a folder that is no book", () => {
     expect(fatal({ "book.json": bookFile })).toEqual(["there is no issue.json in the folder"]);
     expect(fatal({ "book.json": "{", "issue.json": issueFile })).toEqual(["the object opened here is never closed"]);
     expect(fatal({ "book.json": { ...bookFile, id: "b" }, "issue.json": issueFile })[0]).toMatch(
-      /^id is "b"; expected/,
+      /^"id" is "b"; expected/,
     );
     expect(fatal({ "book.json": issueFile, "issue.json": issueFile })).toEqual(["book.json holds no book record"]);
     expect(fatal({ "book.json": { ...bookFile, format: 2 }, "issue.json": issueFile })).toEqual([
@@ -317,7 +317,7 @@ describe("size", () => {
     const book = load({ "p.json": { kind: "part", records: [...parts(9_999), { id: "LAST", name: "z", form: "x" }] } });
     expect(book.records).toHaveLength(10_002);
     expect(brief(book)).toEqual([
-      'p.json:40003:15 record-schema form is "x"; expected one of "plate", "tube", "forging"',
+      'p.json:40003:15 record-schema "form" is "x"; expected one of "plate", "tube", "forging"',
     ]);
   });
 });

@@ -77,6 +77,7 @@ export const replacementAccept: Acceptance = {
   relation: ">=",
   right: "kA*Ar",
   means: "the metal to spare beside the opening replaces what the opening takes out",
+  wrong: "the metal to spare beside the opening is {left}; at least {right} is to replace what the opening takes out",
   accuses: "en",
   basis: method,
   // Where the design standard judges by pressure area alone, this school is shown as a second method and judges nothing.

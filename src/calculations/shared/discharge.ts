@@ -175,8 +175,8 @@ export const capacityAccepted: readonly Acceptance[] = [
     relation: "<=",
     right: "Qhi",
     means: "the certified capacity is at most the recomputed one with its tolerance",
+    wrong: "the certified capacity is {left}; {Qm} is recomputed, with its tolerance of {tol} at most {right}",
     accuses: "Qc",
-    shows: ["Qm", "tol"],
     basis: certificateRounds,
   },
   {
@@ -184,8 +184,9 @@ export const capacityAccepted: readonly Acceptance[] = [
     relation: ">=",
     right: "Qlo",
     means: "the certified capacity is at least the recomputed one less its tolerance",
+    wrong:
+      "the certified capacity is {left}; {Qm} is recomputed, less its tolerance of {tol} at least {right}: it belongs to other data",
     accuses: "Qc",
-    shows: ["Qm", "tol"],
     basis: ownChoice("a certified figure far from its own data was copied wrongly, or belongs to another valve"),
   },
   {
@@ -193,6 +194,7 @@ export const capacityAccepted: readonly Acceptance[] = [
     relation: "<=",
     right: "kmax*PS",
     means: "the pressure at full discharge does not exceed the highest permitted one",
+    wrong: "the pressure at full discharge is {left}, above {kmax} of the maximum allowable pressure, {right}",
     accuses: "pset",
   },
 ];

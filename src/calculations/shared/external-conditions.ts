@@ -72,6 +72,7 @@ export const limits: Calculation["limits"] = [
     relation: "<=",
     right: "0.1",
     means: "the wall is thin: e/d is at most 0.1",
+    wrong: "the wall is {left} of the mean diameter, above {right}",
     basis: excerptSeen("TRD 306", "section 1: range of the conditions"),
   },
   {
@@ -94,6 +95,7 @@ export const limits: Calculation["limits"] = [
     relation: ">=",
     right: "1.1*sqrt(d*ea)",
     means: "the supports stand far enough apart to be a cylinder between them: at least 1.1·√(d·e)",
+    wrong: "the supports stand {left} apart, nearer than the {right} from which there is a cylinder between them",
     basis: derivedFrom(
       "a strip of 0.55·√(d·e) on each side acts with a support; nearer supports leave nothing between",
     ),
@@ -103,6 +105,7 @@ export const limits: Calculation["limits"] = [
     relation: "<=",
     right: "1.11*d*sqrt(d/ea)",
     means: "the supports still help against collapse: the length is at most 1.11·d·√(d/e)",
+    wrong: "the supports stand {left} apart, farther than the {right} within which they help against collapse",
     basis: fromMemory("D. F. Windenburg and C. Trilling, Trans. ASME 56", "1934", "critical length"),
   },
 ];

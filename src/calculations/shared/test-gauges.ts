@@ -93,6 +93,7 @@ export const classLimit = (gauge: Gauge): readonly Limit[] => [
     relation: "<=",
     right: "0.04",
     means: `the class of gauge ${gauge} is at most 4 %`,
+    wrong: `the class of gauge ${gauge} is {left} of its range, above {right}`,
     basis: gaugeClass,
   },
 ];
@@ -104,6 +105,7 @@ export const rangeFits = (gauge: Gauge): readonly Acceptance[] => [
     relation: ">=",
     right: "kL*pn",
     means: `the range of gauge ${gauge} reaches far enough`,
+    wrong: `the range of gauge ${gauge} ends at {left}, below {kL} times the pressure needed, {right}`,
     accuses: `FS${gauge}`,
     basis: range,
   },
@@ -112,6 +114,7 @@ export const rangeFits = (gauge: Gauge): readonly Acceptance[] => [
     relation: "<=",
     right: "kM*pn",
     means: `the range of gauge ${gauge} is fine enough`,
+    wrong: `the span of gauge ${gauge} is {left}, above {kM} times the pressure needed, {right}`,
     accuses: `FS${gauge}`,
     basis: range,
   },
@@ -124,6 +127,7 @@ export const aboveBeginning = (gauge: Gauge): readonly Acceptance[] => [
     relation: ">=",
     right: `F0${gauge}`,
     means: `nothing was read below the beginning of the scale of gauge ${gauge}`,
+    wrong: `{left} was read on gauge ${gauge}, whose scale begins at {right}`,
     accuses: "readings",
   },
 ];

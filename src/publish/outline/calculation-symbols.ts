@@ -4,6 +4,7 @@ import { symbolDisplay } from "../../model/formula/typeset.ts";
 import type { Block, Cell, Row, Text } from "../blocks.ts";
 import { nameOf, pageOfComputed, type Context } from "./context.ts";
 import { figure } from "./numbers.ts";
+import { subjectWords } from "../../model/titles.ts";
 
 /** The inputs of a calculation: symbol, value, unit, meaning, and where each comes from. */
 export function symbolsTable(context: Context, computed: Computed, next: () => string): Block {
@@ -66,7 +67,7 @@ function originText(context: Context, { origin }: BoundInput): Text {
     case "calculation":
       return [
         { type: "link", to: { page: pageOfComputed(context, origin.of) }, text: origin.of.calculation.title },
-        ` of ${origin.of.subject.kind} ${origin.of.subject.id}`,
+        ` of ${subjectWords(context.judged.definitions.kinds, origin.of.subject)}`,
       ];
     case "default":
       return ["not recorded; this value is assumed"];

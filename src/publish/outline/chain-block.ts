@@ -13,7 +13,7 @@ import { kindOf, linkTo, markOf, titleOfOutcome, valueAt, type Context } from ".
 import { reasonsOf } from "./finding-blocks.ts";
 import { atOpening } from "./opening.ts";
 import { listed } from "./listed.ts";
-import { lowerTitle } from "../../model/titles.ts";
+import { lowerTitle, recordWords } from "../../model/titles.ts";
 import { counted } from "./titles.ts";
 import { labelOfField, textOf } from "./values.ts";
 
@@ -26,7 +26,7 @@ export function chainBlock(context: Context, record: BookRecord): Extract<Block,
   const links = chainLinks(context.judged, context.chains, record).map((one) => chainLink(context, record, one));
   return {
     type: "chain",
-    label: `Evidence for ${record.kind} ${record.id}`,
+    label: `Evidence for ${recordWords(context.judged.definitions.kinds, record)}`,
     links,
     count: countOf(links.map(({ mark }) => mark)),
     ...(chain !== undefined && { onPaper: atOpening(context, record.kind, "What is checked at each link") }),

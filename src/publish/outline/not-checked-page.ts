@@ -8,6 +8,7 @@ import type { Page } from "../publication.ts";
 import { linkTo, nameOf, plain, recordOf, titleOfOutcome, type Context } from "./context.ts";
 import { reasonsOf } from "./finding-blocks.ts";
 import { listed } from "./listed.ts";
+import { subjectWords } from "../../model/titles.ts";
 import { counted } from "./titles.ts";
 
 /** What the checks leave out: said aloud, since silence is never a pass. */
@@ -145,5 +146,5 @@ function openList(context: Context, open: readonly Outcome[]): Block {
 
 function subjectText(context: Context, subject: { readonly kind: string; readonly id: string }): Text {
   const record = recordOf(context, subject);
-  return record === undefined ? [`${subject.kind} ${subject.id}`] : [nameOf(context, record)];
+  return record === undefined ? [subjectWords(context.judged.definitions.kinds, subject)] : [nameOf(context, record)];
 }
