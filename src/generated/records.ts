@@ -2963,7 +2963,7 @@ export interface Part extends RecordProperties {
    */
   thicknessUndertolerance?: string;
   /**
-   * Corrosion allowance of this part.
+   * Corrosion allowance of this part; that of the equipment where none is stated.
    */
   corrosionAllowance?: string;
   /**

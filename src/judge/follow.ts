@@ -1,7 +1,7 @@
 import type { Origin } from "../model/book.ts";
 import { atPointer, isList, isObject, pointerStep, type Json } from "../model/json.ts";
 import type { Field } from "../model/kind.ts";
-import { printStep, printSteps, type Path, type Step } from "../model/path.ts";
+import { parsePath, printStep, printSteps, type Path, type Step } from "../model/path.ts";
 import { ProgramError } from "../model/program-error.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { fieldOfPointer } from "../model/stable.ts";
@@ -11,7 +11,7 @@ import { lookUp } from "./look-up.ts";
 import { noRow, type Asked } from "./reasons.ts";
 import { resultsOf, symbolOf } from "./results.ts";
 import { groupsOf, type Group } from "./step-groups.ts";
-import { clear, noteAddress, noteRead, noteValue, type Trail } from "./trail.ts";
+import { clear, newTrail, noteAddress, noteRead, noteValue, type Trail } from "./trail.ts";
 import type { Absence, World } from "./world.ts";
 
 /** Where a path has got to: a value in a record, or one that comes from a table, the profile or a calculation. */
@@ -203,14 +203,32 @@ function toField(walk: Walk, from: Hit, name: string, filters: readonly Step[]):
   const pointer = hit.pointer + pointerStep(name);
   if (value === undefined || (isList(value) && value.length === 0)) {
     if (hit.asked !== undefined && walk.wanted) noRow(walk.trail, hit.asked, `the row has no ${name}`, name);
-    if (hit.record !== null)
-      miss(walk, missingField(hit.record, hit.pointer, name, filters), { record: hit.record, pointer });
+    if (hit.record === null) return [];
+    const instead = fieldIn(walk.world, hit, name)?.instead;
+    // One value for all that state none of their own; where others do, this one owes its own.
+    const own = addressOf(hit.record, pointer);
+    const sure = instead !== undefined && walk.world.ledger.doubts(own).length === 0;
+    // One value for all that state none of their own; where it is missing too and others have their own, so must this one.
+    if (sure && (isThere(walk.world, instead) || !othersState(walk.world, hit.record.kind, name))) {
+      noteAddress(walk.world, walk.trail, own, "absent");
+      return follow(walk.world, parsePath(instead), null, walk.trail, walk.wanted);
+    }
+    miss(walk, missingField(hit.record, hit.pointer, name, filters), { record: hit.record, pointer });
     return [];
   }
   const field = fieldIn(walk.world, hit, name);
   if (hit.record === null) return [{ ...hit, value, field }];
   return [{ value, field, origin: { type: "record", record: hit.record, pointer }, record: hit.record, pointer }];
 }
+
+/** A value, sound or in doubt. */
+function isThere(world: World, path: string): boolean {
+  const trail = newTrail();
+  return follow(world, parsePath(path), null, trail, false).length > 0 || trail.doubts.length > 0;
+}
+
+const othersState = ({ graph }: World, kind: string, name: string): boolean =>
+  [...(graph.byKind.get(kind)?.values() ?? [])].some(({ value }) => Object.hasOwn(value, name));
 
 function fieldIn(world: World, hit: Hit, name: string): Field | null {
   const fields =

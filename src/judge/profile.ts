@@ -84,7 +84,7 @@ export function parametersOf(book: BookRecord, profiles: readonly Profile[]): In
     if (lessCautious(parameter, value))
       findings.push(
         about(book, pointer, "profile-cautious", name, {
-          message: `"${name}" is ${value}, less cautious than ${parameter.value} of the profile`,
+          message: `"${name}" is ${value}, ${isNumber(parameter) ? "less cautious than" : "and not"} ${parameter.value} of the profile`,
           why: `${parameter.means}; overridden by ${text(override["by"])} under ${text(override["authority"])}`,
         }),
       );
@@ -117,10 +117,20 @@ function basisOf(override: JsonObject): Basis {
     : { class: "contract", reference };
 }
 
+/** Whether every word of a list is one of another; "none" is no word. */
+function within(list: string, other: string): boolean {
+  const words = (text: string) => text.split(", ").filter((word) => word !== "none");
+  return words(list).every((word) => words(other).includes(word));
+}
+
+/** Of words nobody can say which are more cautious, unless they are a list and one list holds the other. */
+const isNumber = ({ value }: Parameter) => parseQuantity(value, { unit: "any" }).ok;
+
 function lessCautious(parameter: Parameter, value: string): boolean {
   if (parameter.cautious === "none") return false;
   const ours = parseQuantity(parameter.value, { unit: "any" });
-  if (!ours.ok) return value !== parameter.value;
+  if (!ours.ok)
+    return !(parameter.cautious === "low" ? within(value, parameter.value) : within(parameter.value, value));
   const { unit } = ours.quantity;
   const theirs = parseQuantity(value, { unit });
   if (!theirs.ok) return true;

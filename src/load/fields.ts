@@ -20,6 +20,7 @@ function fieldOf(name: string, schema: JsonObject, required: boolean): Field {
   const unit = textOf(schema, "x-unit");
   const closedBy = texts(schema, "x-closed-by");
   const due = textOf(schema, "x-due");
+  const instead = textOf(schema, "x-instead");
   const date = schema["x-date"];
   const rowKey = textOf(schema, "x-row-key");
   const items = schema["items"];
@@ -36,6 +37,7 @@ function fieldOf(name: string, schema: JsonObject, required: boolean): Field {
     ...(low !== undefined && high !== undefined && { plausible: [low, high] as const }),
     ...(closedBy.length > 0 && { closedBy }),
     ...(due !== undefined && isMilestone(due) && { due }),
+    ...(instead !== undefined && { instead: `book.${instead}` }),
     ...((date === "event" || date === "limit" || date === "plan") && { date }),
     ...(rowKey !== undefined && { rowKey }),
     ...(type === "object" && { fields: fieldsOf(schema) }),

@@ -83,6 +83,7 @@ const annotations: ReadonlySet<string> = new Set([
     "plausible",
     "closed-by",
     "due",
+    "instead",
     "date",
     "row-key",
     "type",

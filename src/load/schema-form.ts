@@ -108,6 +108,13 @@ function checkTargets(schema: JsonObject, path: string, file: string, kinds: Rea
     if (list !== undefined && kind.fields.get(list)?.type !== "list")
       throw new ProgramError(`${file}: ${path} links to "${target}"; ${kindName} has no list "${list}"`);
   }
+  const instead = textOf(schema, "x-instead");
+  if (instead !== undefined) {
+    const [kindName = "", name = ""] = instead.split(".");
+    const field = kinds.get(kindName)?.fields.get(name);
+    if (field?.unit === undefined || field.unit !== textOf(schema, "x-unit"))
+      throw new ProgramError(`${file}: ${path} takes "${instead}" instead, which is no quantity of its unit`);
+  }
   for (const holder of [objectOf(schema, "properties"), objectOf(schema, "patternProperties")])
     for (const [name, property] of Object.entries(holder))
       if (isObject(property)) checkTargets(property, path === "" ? name : `${path}.${name}`, file, kinds);

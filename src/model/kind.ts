@@ -46,6 +46,8 @@ export interface Field {
   readonly closedBy?: readonly string[];
   /** Milestone at which the field is owed. */
   readonly due?: Milestone;
+  /** Path of the value that counts where a record states none. */
+  readonly instead?: string;
   readonly date?: "event" | "limit" | "plan";
   /** Of a list of objects: the property that identifies a row. */
   readonly rowKey?: string;

@@ -69,6 +69,12 @@ function tested(day: string, welded: string) {
   };
 }
 
+/** Hours to a tenth, never rounded to more rest than there was. */
+function span(least: number, most: number): string {
+  const [from, to] = [least, most].map((hours) => Math.floor(hours * 10 + 1e-6) / 10);
+  return from === to ? `${from} h` : `${from} h to ${to} h`;
+}
+
 export const testDelay = rule({
   id: "test-delay",
   title: "A thick weld rests before it is tested for cracks",
@@ -109,7 +115,7 @@ export const testDelay = rule({
       on: first.log,
       name: report.$.id,
       message: `report ${report.$.name} tested joint ${joint.$.name} on ${report.day.text}, less than ${delay.text} after ${first.end.text}`,
-      why: `${joint.thicknesses.map((one) => one.text).join(" and ")} thick; between ${Math.max(0, hours.least)} h and ${hours.most} h lie between the end of welding and the test`,
+      why: `${joint.thicknesses.map((one) => one.text).join(" and ")} thick; ${span(Math.max(0, hours.least), hours.most)} lie between the end of welding and the test`,
       hint: "state the times of both, or have the joint tested again",
       unsure: hours.most >= delay.value,
       related: [{ at: first.log, message: `welded until ${first.end.text}` }],

@@ -125,7 +125,6 @@ test("sentences hold no names of the program", () => {
 /** Checks that one fault cannot show: why, and the test that shows them. */
 const elsewhere: Readonly<Record<string, string>> = {
   "basis-verified": "gives one gap for each basis in use, never a single one: tests/judge/profile-and-tables.test.ts",
-  "test-delay": "the materials of both books need no delay in their families; its examples show it: tests/definitions",
   "tube-end-welder-role": "who is no welder lacks the qualification too: tests/books/boiler.test.ts",
 };
 
@@ -143,7 +142,6 @@ const beyond: Readonly<Record<string, string>> = {
   "unreinforced-opening": "neither book has an opening without a branch: tests/books/plates.test.ts",
   "wall-reduction inputs": "the report of the ends is its paper: it has no sheet",
   "wall-reduction results": "the report of the ends is its paper: it has no sheet",
-  "saturation accept": "the maximum temperature is stated in several papers, which is said first",
   "saturation limits": "the maximum pressure is stated in several papers, which is said first",
   "heated-equipment-category accept": "the category is stated in several papers, which is said first",
   "heated-equipment-category limits": "pressure and volume are stated in several papers, which is said first",
