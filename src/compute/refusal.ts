@@ -61,7 +61,6 @@ const symbolOf = ({ calculation }: Spoken, side: string) =>
 /** "clearance" of "clearance, on the diameter". */
 const nameOf = (spoken: Spoken, side: string): string => symbolOf(spoken, side)?.means.split(/[,:;]/)[0] ?? side;
 
-
 function unitOfSide(spoken: Spoken, side: string): string | undefined {
   const formula = formulaOf(side);
   if (formula.type === "number") return formula.unit;
