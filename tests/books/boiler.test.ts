@@ -55,13 +55,13 @@ test("what the register asks for is missed, by name", () => {
   const asked = ["feed-check-valve", "control-panel", "air-vent"];
   for (const sort of asked)
     expect(
-      gaps.filter((message) => message.includes(sort)),
+      gaps.filter((message) => message.includes(`no fitting with sort ${sort.replaceAll("-", " ")}`)),
       sort,
     ).toHaveLength(1);
   const had = ["pressure-gauge", "low-water-limiter", "water-level-indicator", "gas-train"];
   for (const sort of had)
     expect(
-      gaps.filter((message) => message.includes(`sort="${sort}"`)),
+      gaps.filter((message) => message.includes(`with sort ${sort.replaceAll("-", " ")}`)),
       sort,
     ).toEqual([]);
 });

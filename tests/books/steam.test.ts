@@ -52,12 +52,12 @@ describe("records of equipment for steam", () => {
     const [small] = of("steam-relief", [set(equipment, "/requiredFlow", "1486 kg/h")]);
     expect(small?.severity).toBe("nonconformity");
     expect(small?.message).toBe(
-      "the capacity of all valves covers the flow to be relieved: 1485 kg/h is not >= 1486 kg/h",
+      "equipment TQ423-01: the capacity of all valves is 1485 kg/h, below the flow to be relieved, 1486 kg/h",
     );
     const colder = steam.map((change) => JSON.parse(JSON.stringify(change).replaceAll("190 °C", "187 °C")) as Change);
     const found = judge(colder).findings.filter(({ rule }) => rule === "saturation");
     expect(found.map(({ message }) => message)).toEqual([
-      "the maximum allowable temperature, as it is written, is not below the saturation temperature: 187.5 °C is not >= 188.014 °C",
+      "equipment TQ423-01: the maximum allowable temperature TS is 187 °C, below the saturation temperature of 188 °C",
     ]);
   });
 });
