@@ -35,7 +35,14 @@ export const joint: Chain = {
     {
       what: "Weld log",
       paths: ["<weld-log:joint>"],
-      judgedBy: ["joint-log", "weld-log-complete", "heat-input", "weld-after-fit-up", "fit-up-after-cut"],
+      judgedBy: [
+        "joint-log",
+        "weld-log-complete",
+        "weld-log-fit-up-accepted",
+        "heat-input",
+        "weld-after-fit-up",
+        "fit-up-after-cut",
+      ],
     },
     {
       what: "Welder, on that day",
@@ -125,8 +132,14 @@ export const joint: Chain = {
     },
     {
       what: "Pressure test",
-      paths: ["book.pressure-test"],
-      judgedBy: ["pressure-test-after-work", "pressure-test-accepted", "pressure-hold"],
+      paths: ["book.pressure-test", "book.pressure-test.gauges[].instrument"],
+      judgedBy: [
+        "pressure-test-after-work",
+        "pressure-test-accepted",
+        "pressure-test-visual-examination-accepted",
+        "pressure-hold",
+        "calibrated",
+      ],
     },
   ],
 };

@@ -90,6 +90,11 @@ export const part: Chain = {
       ],
     },
     {
+      what: "Heat treatment",
+      paths: ["<heat-treatment:parts[]>"],
+      judgedBy: ["heat-treatment-accepted"],
+    },
+    {
       what: "Design stress and thickness",
       paths: ["<calculation-sheet:subject>"],
       judgedBy: designedBy,

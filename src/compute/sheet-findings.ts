@@ -66,7 +66,7 @@ export function disagrees(
   const { severity, ours } = found;
   const owner = calculation.owner ?? "design";
   const isResult = pair.sort === "result";
-  const message = `the ${pair.means.replace(/, recomputed$/, "")} is ${pair.text} on sheet ${sheet.id}, but ${ours}${isResult ? " recomputed" : " in the records"}`;
+  const message = `the ${pair.means.replace(/, recomputed$/, "")} is ${pair.text} on sheet ${sheet.id}, but ${ours}${isResult || !pair.copied ? " recomputed" : " in the records"}`;
   return {
     ...about(world, sheet, calculation.id, pair.sort === "input" ? "inputs" : "results", pair.pointer),
     key: keyOf(

@@ -1,11 +1,14 @@
 import type { Calculation } from "../model/calculation.ts";
 import type { ComparedValue, Computed, Done, Origin } from "../model/book.ts";
 import type { Finding, Outcome } from "../model/finding.ts";
+import { grouped } from "../model/grouped.ts";
+import { measure, parseQuantity } from "../model/quantity.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { placeWords } from "../model/words.ts";
 import { conclude, endStage, type Court } from "../judge/court.ts";
 import { addFinding } from "../judge/entries.ts";
 import { clear, noteAddress, newTrail, noteRead, noteValue, type Trail } from "../judge/trail.ts";
+import type { World } from "../judge/world.ts";
 import { disagreement, oursOf } from "./agree.ts";
 import { placesBehind, symbolsBehind, symbolsOf } from "./rests.ts";
 import type { SheetCase } from "./sheet-case.ts";
@@ -53,13 +56,23 @@ export function compareSheets(
       } else sheets.push(pairsOf(court, of.done, of, record));
       seen.add(record);
     }
-  for (const sheet of sheets) for (const pair of sheet.inputs) compare(court, sheet, pair, [], copies);
-  endStage(court);
-  for (const sheet of sheets) for (const pair of sheet.results) compare(court, sheet, pair, sheet.inputs, copies);
-  endStage(court);
+  // Calculations stand in the order of their needs: a wrong result is known before a sheet copies it.
+  const sources = grouped(sheets, ({ of }) => caseName(of.calculation, of));
+  for (const own of grouped(sheets, ({ of }) => of.calculation.id).values()) {
+    for (const sheet of own) for (const pair of sheet.inputs) compare(court, sheet, pair, sources, copies);
+    endStage(court);
+    for (const sheet of own) for (const pair of sheet.results) compare(court, sheet, pair, sources, copies);
+    endStage(court);
+  }
   for (const { of, record, values } of sheets) add(of, record, values);
   return found;
 }
+
+/** Sheets by the case they are about. */
+type Sources = ReadonlyMap<string, readonly Sheet[]>;
+
+const caseName = ({ id }: Calculation, { subject, pointer }: Pick<SheetCase, "subject" | "pointer">) =>
+  `${id}|${addressOf(subject, pointer)}`;
 
 function sheetsOf(court: Court, { calculation, subject, pointer }: SheetCase): readonly BookRecord[] {
   const links = court.world.graph.back.get(addressOf(subject, pointer)) ?? [];
@@ -118,25 +131,26 @@ function compare(
   court: Court,
   sheet: Sheet,
   pair: Pair,
-  before: readonly Pair[],
+  sources: Sources,
   copies: ReadonlyMap<Address, Outcome>,
 ): void {
   const { symbol, sort, text, unit, pointer } = pair;
   const { record, values } = sheet;
-  const { verdict } = copies.get(addressOf(record, pointer)) ?? concluded(court, sheet, pair, before);
+  const { verdict } = copies.get(addressOf(record, pointer)) ?? concluded(court, sheet, pair, sources);
   values.push({ symbol, sort, recorded: text, recomputed: oursOf(pair), unit, verdict });
 }
 
-function concluded(court: Court, { record, of }: Sheet, pair: Pair, before: readonly Pair[]): Outcome {
+function concluded(court: Court, sheet: Sheet, pair: Pair, sources: Sources): Outcome {
+  const { record, of } = sheet;
   const { world } = court;
   const trail: Trail = newTrail();
   noteRead(world, trail, record, "/id", record.id);
-  const behind = new Set(symbolsOf(of.calculation, pair.symbol));
-  for (const one of [...before.filter(({ symbol }) => behind.has(symbol)), pair])
-    noteRead(world, trail, record, one.pointer, one.text);
+  noteRead(world, trail, record, pair.pointer, pair.text);
+  if (pair.sort !== "input") readBehind(world, trail, sheet, pair.symbol);
   // Our value rests on every place it was computed or looked up from: where one is doubted, so is the comparison.
   for (const address of restingOn(of, pair)) noteAddress(world, trail, address, "");
   const origin = originOf(of, pair);
+  if (origin?.type === "calculation") readSource(world, trail, pair, origin, sources);
   if (origin?.type === "record") noteRead(world, trail, origin.record, origin.pointer, String(pair.ours));
   else noteValue(trail, `${of.calculation.id} ${pair.symbol}`, String(pair.ours));
   const found = disagreement(pair);
@@ -144,6 +158,35 @@ function concluded(court: Court, { record, of }: Sheet, pair: Pair, before: read
     found === null || !clear(trail) ? [] : [disagrees(world, record, of.calculation, pair, found, trail)];
   const { definition, subject } = outcomeOf(of.calculation, record, pair);
   return conclude(court, definition, subject, trail, objections);
+}
+
+/** What the sheet itself states of the values behind a result. */
+function readBehind(world: World, trail: Trail, { record, of, inputs }: Sheet, result: string): void {
+  const behind = new Set(symbolsOf(of.calculation, result));
+  for (const { symbol, pointer, text } of inputs) if (behind.has(symbol)) noteRead(world, trail, record, pointer, text);
+}
+
+/** A value that an earlier sheet states alike was copied from it: what is wrong there is wrong here for that reason. */
+function readSource(
+  world: World,
+  trail: Trail,
+  pair: Pair,
+  { of, symbol }: Extract<Origin, { type: "calculation" }>,
+  sources: Sources,
+): void {
+  for (const source of sources.get(caseName(of.calculation, of)) ?? []) {
+    const stated = source.results.find((one) => one.symbol === symbol);
+    if (stated === undefined || !statesAlike(pair, stated)) continue;
+    noteRead(world, trail, source.record, stated.pointer, stated.text);
+    readBehind(world, trail, source, symbol);
+  }
+}
+
+/** Whether two sheets state one value, in whatever unit. */
+function statesAlike(pair: Pair, { text }: Pair): boolean {
+  if (pair.text === text) return true;
+  const parsed = parseQuantity(text, { unit: pair.unit });
+  return parsed.ok && disagreement({ ...pair, ours: measure(parsed.quantity, pair.unit).value }) === null;
 }
 
 const computedOf = ({ done }: SheetCase): Done | undefined => ("pending" in done ? done.known : done);

@@ -7,7 +7,7 @@ import { parsePath } from "../model/path.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { rowName } from "../model/stable.ts";
 import { ownChain } from "./own-chain.ts";
-import { walkPath } from "./walk-path.ts";
+import { walkEvidence } from "./walk-path.ts";
 
 /** A record, or a row of one, that the paths of a link lead to. */
 export interface Reached {
@@ -23,6 +23,10 @@ export interface WalkedLink {
   readonly reached: readonly Reached[];
   /** Outcomes of the link's definitions about the record, or about what is reached. */
   readonly outcomes: readonly Outcome[];
+  /** Findings for whose sake the paths lead no further: what should lie behind them is judged by nobody. */
+  readonly open: readonly string[];
+  /** Milestones before which what should lie behind them is not owed. */
+  readonly notDue: readonly string[];
   readonly mark: Mark;
 }
 
@@ -31,7 +35,8 @@ const known = new WeakMap<JudgedBook, Map<BookRecord, readonly WalkedLink[]>>();
 /**
  * The chain of a record, link by link: the one place that says whether a link passes. It does where each record it reaches
  * was read by a passed outcome of its own rules, or is the subject of one, and none of them came to anything worse. What is
- * there and judged by none of them is *on record*. Walked once for each record.
+ * there and judged by none of them is *on record*; where a path ends at something missing or in doubt, it is *not judged*.
+ * Walked once for each record.
  */
 export function chainLinks(judged: JudgedBook, chains: readonly Chain[], record: BookRecord): readonly WalkedLink[] {
   const all = known.get(judged) ?? new Map<BookRecord, readonly WalkedLink[]>();
@@ -74,7 +79,10 @@ export function outcomesOf(judged: JudgedBook): ReadonlyMap<Address, readonly Ou
 type Hit = Omit<Reached, "judged">;
 
 function walked(judged: JudgedBook, record: BookRecord, step: ChainStep): WalkedLink {
-  const hits = step.paths.flatMap((path) => walkPath(judged, record, parsePath(path)));
+  const walks = step.paths.map((path) => walkEvidence(judged, record, parsePath(path)));
+  const hits = walks.flatMap((walk) => walk.hits);
+  const open = [...new Set(walks.flatMap((walk) => walk.open))];
+  const notDue = [...new Set(walks.flatMap((walk) => walk.notDue))];
   const found = [...new Map(hits.map((hit) => [addressOf(hit.record, hit.pointer), hit])).values()];
   const wanted = new Set(step.judgedBy);
   const outcomes = about(judged, [{ record, pointer: "" }, ...found]).filter(({ definition }) =>
@@ -87,12 +95,18 @@ function walked(judged: JudgedBook, record: BookRecord, step: ChainStep): Walked
     // A record is read by whoever is about another thing; of its rows only their own outcomes speak.
     judged: read.has(addressOf(hit.record)) && speaks(judged, passed, hit),
   }));
-  return { step, reached, outcomes, mark: markOfLink(outcomes, reached) };
+  const link = { step, reached, outcomes, open, notDue };
+  return { ...link, mark: markOfLink(link) };
 }
 
-function markOfLink(outcomes: readonly Outcome[], reached: readonly Reached[]): Mark {
+function markOfLink({ outcomes, reached, open, notDue }: Omit<WalkedLink, "mark">): Mark {
   const unjudged = reached.some((one) => !one.judged);
-  return worst([...outcomes.map(markOf), ...(unjudged ? (["on record"] as const) : [])]);
+  return worst([
+    ...outcomes.map(markOf),
+    ...(unjudged ? (["on record"] as const) : []),
+    ...(open.length > 0 ? (["not judged"] as const) : []),
+    ...(notDue.length > 0 ? (["not due"] as const) : []),
+  ]);
 }
 
 /** Outcomes about records and rows; a row is spoken of by its own outcomes and by those of its whole record. */
@@ -140,7 +154,7 @@ function withRefusals(judged: JudgedBook, links: readonly WalkedLink[]): readonl
     const more = about(judged, link.reached).filter((one) => one.refused === true && !shown.has(one));
     if (more.length === 0) return link;
     for (const one of more) shown.add(one);
-    const outcomes = [...link.outcomes, ...more];
-    return { ...link, outcomes, mark: markOfLink(outcomes, link.reached) };
+    const full = { ...link, outcomes: [...link.outcomes, ...more] };
+    return { ...full, mark: markOfLink(full) };
   });
 }

@@ -1,7 +1,7 @@
 import type { Gap } from "./absences.ts";
 import type { Court, DraftOutcome } from "./court.ts";
 import type { Entry } from "./entries.ts";
-import type { Result } from "./settle.ts";
+import type { Absent } from "../model/book.ts";
 
 /**
  * An objection that rests on the list of all records of a kind ("holds no certificate for …") is not shown by evidence
@@ -9,7 +9,7 @@ import type { Result } from "./settle.ts";
  * for what its list lacks, the objection is that absence seen from the other side: it waits for the gap. Where either is
  * not the only one nothing tells which belongs to which, and all are said.
  */
-export function foldIncomplete(court: Court, results: ReadonlyMap<Gap, Result>): void {
+export function foldIncomplete(court: Court, results: ReadonlyMap<Gap, Absent>): void {
   for (const [kind, gap] of onlyAbsent(court, results)) {
     const resting = [...court.entries.values()].filter((entry) => restsOn(entry, kind));
     const owners = new Set(resting.map(({ finding }) => finding.key.split("|")[1]));
@@ -23,7 +23,7 @@ export function foldIncomplete(court: Court, results: ReadonlyMap<Gap, Result>):
 }
 
 /** Of each kind of which one record only is named and absent: the key of its gap, if that stands. */
-function onlyAbsent(court: Court, results: ReadonlyMap<Gap, Result>): ReadonlyMap<string, string> {
+function onlyAbsent(court: Court, results: ReadonlyMap<Gap, Absent>): ReadonlyMap<string, string> {
   const gaps = new Map<string, string[]>();
   for (const [{ absence }, result] of results)
     if (absence.target !== null && absence.kind !== null)

@@ -140,6 +140,7 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
     outcomes,
     computed: computed.map(({ computed: one, outcome }) => ({ ...one, outcome: outcomes[outcome] ?? one.outcome })),
     owed: owed.map((one) => settleOwed(court, one, outcomes)),
+    absent: new Map([...of].flatMap(([key, gap]) => [[key, results.get(gap)] as const].flatMap(known))),
     refusals: settleRefusals(court, refusals),
     counts: countsOf(findings, outcomes),
     fingerprint,
@@ -150,6 +151,9 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
     })),
   };
 }
+
+const known = <T>([key, value]: readonly [string, T | undefined]): readonly (readonly [string, T])[] =>
+  value === undefined ? [] : [[key, value]];
 
 function only(loaded: LoadedBook, kind: "book" | "issue"): BookRecord {
   const record = loaded.records.find((one) => one.kind === kind);

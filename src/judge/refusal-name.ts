@@ -40,7 +40,7 @@ function insideOf(world: World, record: BookRecord, pointer: string, hit: Hit): 
     const here = startAt(world, record, at);
     const field = kind === undefined ? undefined : fieldOfPointer(kind.fields, record.value, at);
     const last = index === steps.length - 1;
-    if (last && (step === "result" || step === "verdict")) return [];
+    if (last && ["result", "verdict", "accepted"].includes(step)) return [];
     if (/^\d+$/.test(step)) {
       const list = kind === undefined ? undefined : fieldOfPointer(kind.fields, record.value, at.replace(/\/\d+$/, ""));
       const name = list === undefined ? undefined : rowName(list, here.value);

@@ -9,7 +9,7 @@ import { bindInputs, handleOf, pathOf, Waiting, type Bound } from "./bind.ts";
 import { conclude, endStage, keyOf, locate, type Court } from "./court.ts";
 import { follow, readText, type Hit } from "./follow.ts";
 import { nameOfRefused } from "./refusal-name.ts";
-import { refusal, resultChecks, type ResultCheck } from "./result-checks.ts";
+import { refusals, resultChecks, type ResultCheck } from "./result-checks.ts";
 import { subjectsOf, type Case } from "./subjects.ts";
 import { clear, digestOfReads, mergeTrail, newTrail, type Trail } from "./trail.ts";
 
@@ -56,7 +56,7 @@ function judgeCase(desk: Desk, check: ResultCheck, one: Case): void {
   const before = court.wants.length;
   let rejected = false;
   for (const hit of values) {
-    if (readText(world, hit, trail) !== refusal || hit.record === null) continue;
+    if (!refusals.has(readText(world, hit, trail) ?? "") || hit.record === null) continue;
     rejected = true;
     const found = closureOf(desk, check, one);
     mergeTrail(trail, found.trail);

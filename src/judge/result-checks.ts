@@ -16,7 +16,8 @@ export interface ResultCheck extends BuiltIn {
   readonly closedBy: readonly string[];
 }
 
-export const refusal = "rejected";
+/** What a field says that rejects: one word among its values, or that something was not accepted. */
+export const refusals: ReadonlySet<string> = new Set(["rejected", "false"]);
 
 const basis = ownChoice("what was rejected is not evidence of conformity until it is put right on record");
 const known = new WeakMap<Kind, readonly ResultCheck[]>();
@@ -53,7 +54,7 @@ function checksIn(kind: Kind, fields: ReadonlyMap<string, Field>, at: At): Resul
 }
 
 function checkOf(kind: Kind, field: Field, { list, steps, owed }: At): ResultCheck {
-  const usual = field.name === "result" || field.name === "verdict";
+  const usual = ["result", "verdict", "accepted"].includes(field.name);
   const names = [list, ...steps.map(({ name }) => name), ...(usual ? [] : [field.name])].filter((name) => name !== "");
   const said = names.map((name) => inWords(name));
   return {

@@ -1,4 +1,4 @@
-import type { Owed } from "../model/book.ts";
+import type { Absent, Owed } from "../model/book.ts";
 import type { Finding, Outcome } from "../model/finding.ts";
 import { ProgramError } from "../model/program-error.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
@@ -11,10 +11,6 @@ import { dueOf, gapFinding } from "./gap-finding.ts";
 import { unlistedKey, type Calendar } from "./milestones.ts";
 import type { DraftOwed } from "./register.ts";
 
-/** What became of an absence: a finding, not due yet, or explained by other findings. */
-export type Result =
-  { readonly finding: string } | { readonly notDue: string } | { readonly explained: readonly string[] };
-
 /**
  * Decides each gap: not due yet, explained by a finding (a link that leads elsewhere, a file that cannot be read, a
  * milestone nobody listed), or a finding of its own.
@@ -25,8 +21,8 @@ export function settleGaps(
   calendar: Calendar,
   issue: BookRecord,
   unreadable: readonly string[],
-): ReadonlyMap<Gap, Result> {
-  const results = new Map<Gap, Result>();
+): ReadonlyMap<Gap, Absent> {
+  const results = new Map<Gap, Absent>();
   for (const gap of gaps) {
     const due = dueOf(gap, calendar);
     const explained = [...new Set([...gap.explained, ...unreadable])].sort();
@@ -53,7 +49,7 @@ function whyUnlisted(court: Court, issue: BookRecord, milestone: string): readon
 export function settleOutcome(
   outcome: DraftOutcome,
   of: ReadonlyMap<string, Gap>,
-  results: ReadonlyMap<Gap, Result>,
+  results: ReadonlyMap<Gap, Absent>,
 ): Outcome {
   if (outcome.absences === undefined) return outcome;
   const { definition, subject, verdict, findings, absences, reads } = outcome;

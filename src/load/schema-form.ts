@@ -78,7 +78,9 @@ function checkValue(schema: JsonObject, path: string, refuse: Refuse): void {
   }
   if ((named === "date" || named === "day") && !["event", "limit", "plan"].includes(textOf(schema, "x-date") ?? ""))
     refuse(path, 'is a date without "x-date"; expected "event", "limit" or "plan"');
-  if (texts(schema, "enum").includes("rejected") !== texts(schema, "x-closed-by").length > 0)
+  const rejects = texts(schema, "enum").includes("rejected");
+  const closed = texts(schema, "x-closed-by").length > 0;
+  if (closed ? !rejects && type !== "boolean" : rejects)
     refuse(
       path,
       'has "rejected" among its values, or "x-closed-by", without the other; expected what closes a rejection',

@@ -159,6 +159,10 @@ export interface Counts {
 }
 
 /** A book after judging: a value; publishing only prints it. */
+/** What became of something absent: a finding, not due before a milestone, or explained by other findings. */
+export type Absent =
+  { readonly finding: string } | { readonly notDue: string } | { readonly explained: readonly string[] };
+
 export interface JudgedBook {
   readonly loaded: LoadedBook;
   readonly definitions: Definitions;
@@ -180,6 +184,8 @@ export interface JudgedBook {
   readonly outcomes: readonly Outcome[];
   readonly computed: readonly Computed[];
   readonly owed: readonly Owed[];
+  /** What is absent, by the key of its absence. */
+  readonly absent: ReadonlyMap<string, Absent>;
   /** Rejected values, by their address. */
   readonly refusals: ReadonlyMap<Address, Refusal>;
   readonly counts: Counts;

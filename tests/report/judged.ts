@@ -141,6 +141,7 @@ export function judgedBook({
     titles: new Map(),
     definitions: { kinds, calculations: [], rules: [], facts: [], registers: [], profiles: [], tables: [] },
     graph: { records: all, byKind, links: [], out: new Map(), back: new Map(), absent: new Map() },
+    absent: new Map(),
     book,
     issue,
     state,

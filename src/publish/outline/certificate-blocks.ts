@@ -5,7 +5,8 @@ import { measure, parseQuantity } from "../../model/quantity.ts";
 import { addressOf, type BookRecord } from "../../model/record.ts";
 import { describeBasis } from "../../model/basis.ts";
 import type { Block, Cell, Row } from "../blocks.ts";
-import { grouped, plain, type Context } from "./context.ts";
+import { plain, type Context } from "./context.ts";
+import { grouped } from "../../model/grouped.ts";
 import type { Extra } from "./extras.ts";
 import type { Numbering } from "./record-blocks.ts";
 

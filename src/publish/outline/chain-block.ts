@@ -10,7 +10,7 @@ import { atPointer, isList, isObject, type JsonObject } from "../../model/json.t
 import { countSentence } from "../../model/mark.ts";
 import type { Block, ChainLink, Mark, Note, Text } from "../blocks.ts";
 import { kindOf, linkTo, markOf, titleOfOutcome, valueAt, type Context } from "./context.ts";
-import { reasonsOf } from "./finding-blocks.ts";
+import { dueText, reasonsOf } from "./finding-blocks.ts";
 import { atOpening } from "./opening.ts";
 import { listed } from "./listed.ts";
 import { lowerTitle, recordWords } from "../../model/titles.ts";
@@ -43,7 +43,10 @@ function chainLink(context: Context, record: BookRecord, link: WalkedLink): Chai
   const bad = ["passed", "on record", "not applicable"].includes(mark)
     ? []
     : outcomes.filter((outcome) => markOf(outcome) === mark);
-  const because = reasonsOf(context, bad);
+  const because =
+    mark === "not due" && bad.length === 0
+      ? dueText(link.notDue)
+      : reasonsOf(context, bad, mark === "not judged" ? link.open : []);
   return {
     what: step.what,
     mark,

@@ -12,6 +12,7 @@ import type { Inline, Mark, Target } from "../blocks.ts";
 import { addressOfRecord, calculationPage, frontKinds, rowSlugs } from "./address.ts";
 import { sectionsOf, type BookSection } from "./sections.ts";
 import { lowerTitle, titleOfDefinition } from "../../model/titles.ts";
+import { addTo, grouped } from "../../model/grouped.ts";
 
 /** From so many subjects on, a calculation is printed once with a table; the page of each subject stays on screen. */
 const manySubjects = 8;
@@ -86,19 +87,6 @@ export function contextOf(judged: JudgedBook, chains: readonly Chain[]): Context
       return `${record.file}:${loaded.locator.position(place).line}`;
     },
   };
-}
-
-function addTo<Key, Item>(groups: Map<Key, Item[]>, key: Key, item: Item): void {
-  const group = groups.get(key);
-  if (group === undefined) groups.set(key, [item]);
-  else group.push(item);
-}
-
-/** The items by their key, keys and items in the order they come. */
-export function grouped<Key, Item>(items: Iterable<Item>, keyOf: (item: Item) => Key): ReadonlyMap<Key, Item[]> {
-  const groups = new Map<Key, Item[]>();
-  for (const item of items) addTo(groups, keyOf(item), item);
-  return groups;
 }
 
 export function kindOf(context: Context, record: Pick<BookRecord, "kind">): Kind {

@@ -18,18 +18,26 @@ const shownWaiting = 8;
  * Why outcomes of one verdict ended as they did: the findings they ended in or wait for, each once, as links behind one
  * lead; or when they are due. Empty for what ended well.
  */
-export function reasonsOf(context: Context, outcomes: readonly Outcome[]): Text {
+export function reasonsOf(context: Context, outcomes: readonly Outcome[], more: readonly string[] = []): Text {
   const due = new Set(outcomes.flatMap(({ because }) => (because?.type === "not due" ? [because.milestone] : [])));
-  if (due.size > 0) return [`due at milestone ${[...due].map((milestone) => `“${termOf(milestone)}”`).join(", ")}`];
-  const keys = new Set(
-    outcomes.flatMap(({ because, findings }) =>
+  if (due.size > 0) return dueText([...due]);
+  const keys = new Set([
+    ...outcomes.flatMap(({ because, findings }) =>
       because === undefined || because.type === "not due" ? findings : because.keys,
     ),
-  );
+    ...more,
+  ]);
   const reasons = reasonsOfKeys(context, keys);
   if (reasons.length === 0) return [];
-  return [...(outcomes.some(({ verdict }) => verdict === "not judged") ? ["because of: "] : []), ...reasons];
+  const waits = more.length > 0 || outcomes.some(({ verdict }) => verdict === "not judged");
+  return [...(waits ? ["because of: "] : []), ...reasons];
 }
+
+/** When what is not there yet becomes due. */
+export const dueText = (milestones: readonly string[]): Text =>
+  milestones.length === 0
+    ? []
+    : [`due at milestone ${milestones.map((milestone) => `“${termOf(milestone)}”`).join(", ")}`];
 
 /** Findings as links, each with the exception that answers it. */
 export function reasonsOfKeys(context: Context, keys: Iterable<string>): Text {

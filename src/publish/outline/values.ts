@@ -23,12 +23,12 @@ export function textOf(context: Context, record: BookRecord, field: Field, value
   }
   if (isObject(value)) return summaryOf(context, record, field, value, pointer);
   if (field.type === "link") return [linkInline(context, record, pointer, String(value))];
-  if (typeof value === "boolean") return [value ? "yes" : "no"];
   if (["quantity", "date", "integer", "number"].includes(field.type))
     return [{ type: "whole", text: printed(String(value)) }];
   const refusal = refusalAt(context, record, field, pointer);
   if (refusal !== undefined)
     return refusal.said === "" ? [{ type: "strong", text: "rejected" }] : [`rejected, ${refusal.said}`];
+  if (typeof value === "boolean") return [value ? "yes" : "no"];
   return [field.options === undefined ? String(value) : termOf(String(value))];
 }
 

@@ -32,7 +32,10 @@ const joined = (parts: readonly unknown[]) => parts.filter((part) => typeof part
 
 const marks =
   "passed|failed|rejected|answered by an exception|not judged|not due|on record and judged by nothing|not applicable";
-const counting = new RegExp(String.raw`(\d+) (?:[\p{L}’'-]{1,30} ){0,4}[\p{L}’'-]{1,30}: ((?:\d+ (?:${marks})(?:, )?){2,})`, "gu");
+const counting = new RegExp(
+  String.raw`(\d+) (?:[\p{L}’'-]{1,30} ){0,4}[\p{L}’'-]{1,30}: ((?:\d+ (?:${marks})(?:, )?){2,})`,
+  "gu",
+);
 
 /** Sentences that count, of which the parts do not add up to what they count. */
 function wrongIn(texts: readonly string[]): { readonly seen: number; readonly wrong: readonly string[] } {
