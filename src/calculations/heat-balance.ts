@@ -157,8 +157,7 @@ export const heatBalance = calculation({
       relation: "<=",
       right: "kA*DF",
       means: "the output stated from and at 100 °C follows from the steam output",
-      wrong:
-        "the output stated from and at 100 °C is {DA}, but {DF} follows from the steam output: {left} apart, above {right}",
+      wrong: "the output stated from and at 100 °C is {DA}, but {DF} follows from the steam output",
       accuses: "DA",
       needs: "DA",
     },

@@ -3,7 +3,7 @@ import { anyOf, optional, text, things } from "../model/input.ts";
 
 /** A nonconformity report that names the record or row, is closed, and ends in one of some dispositions. */
 function decidedBy(id: string, title: string, dispositions: readonly string[]): Closer {
-  const hint = "or raise a nonconformity report that names it, and have it decided";
+  const hint = "raise a nonconformity report that names it, and have it decided";
   return closer({
     id,
     title,

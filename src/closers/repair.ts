@@ -200,7 +200,10 @@ function testedAgain({ retests, day }: Repair, method: string, joint: string): S
   const others = [...new Set(here.map((test) => test.method))].join(" and ");
   if (alike.length === 0) return { lacks: `tested again only by ${others}, not by ${method}`, hint };
   const by = alike.filter((test) => canPrecede(day, test.day) === "yes");
-  return by.length === 0 ? { lacks: `tested again only before it was made on ${day.text}`, hint } : { by };
+  const early = alike.map(({ $, day: tested }) => `${reportOf($.id)} on ${tested.text}`).join(" and ");
+  return by.length === 0
+    ? { lacks: `tested again by ${method} only before it was made on ${day.text}: ${early}`, hint }
+    : { by };
 }
 
 const reportOf = (id: string) => id.split("#")[0] ?? id;

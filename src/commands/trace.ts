@@ -24,7 +24,7 @@ export const trace: Command = {
     format: formatOption(["text", "json"]),
   },
   help: [
-    "Prints what the record's own page prints: what must be proved, by which records it is, how it was judged and on which basis.",
+    "Prints the chain of a record, as the page of a part, a joint or a group of tube ends shows it: what must be proved, by which records it is, how it was judged and on which basis.",
     "The verdict of a link stands first. A link is passed only where its rules judged all that it reaches; what is there and judged by none of them is on record, and what a record itself rejects is rejected until that is put right.",
     "Exit 0: every link is passed, on record, answered by an exception, not due or not applicable. Exit 1: a link is failed, rejected or not judged. Exit 2: no such record.",
   ],

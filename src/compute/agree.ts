@@ -9,6 +9,8 @@ import type { Pair } from "./pairs.ts";
 export interface Disagreement {
   readonly severity: Extract<Severity, "nonconformity" | "query">;
   readonly ours: string;
+  /** What is stated is no value of that sort: nothing could be compared. */
+  readonly unread?: true;
 }
 
 /** Our value in words: at most nine significant digits, or the name of a class. */
@@ -30,7 +32,7 @@ export function disagreement(pair: Pair): Disagreement | null {
   const ours = besideStated(pair);
   if (pair.options !== undefined) return pair.text === ours ? null : { severity: "nonconformity", ours };
   const parsed = parseQuantity(pair.text, { unit: pair.unit });
-  if (!parsed.ok) return { severity: "nonconformity", ours };
+  if (!parsed.ok) return { severity: "nonconformity", ours, unread: true };
   // A bound agrees with nothing and contradicts nothing for certain.
   if (parsed.quantity.sign !== "=") return { severity: "query", ours };
   const { value, halfUnit } = measure(parsed.quantity, pair.unit);

@@ -12,6 +12,12 @@ import type { Disagreement } from "./agree.ts";
 import type { Pair } from "./pairs.ts";
 import type { Original, SheetCase } from "./sheet-case.ts";
 
+/** What a symbol means, inside a sentence: without what is noted behind it. */
+function named(means: string): string {
+  const [name = ""] = means.replace(/, recomputed$/, "").split(/[;:]/);
+  return name.includes(",") ? `${name},` : name;
+}
+
 /** Kind of the maker's own paper about a calculation. */
 export const sheetKind = "calculation-sheet";
 
@@ -63,10 +69,13 @@ export function disagrees(
   found: Disagreement,
   trail: Trail,
 ): Finding {
-  const { severity, ours } = found;
+  const { severity, ours, unread = false } = found;
   const owner = calculation.owner ?? "design";
   const isResult = pair.sort === "result";
-  const message = `the ${pair.means.replace(/, recomputed$/, "")} is ${pair.text} on sheet ${sheet.id}, but ${ours}${isResult || !pair.copied ? " recomputed" : " in the records"}`;
+  const against = `${ours}${isResult || !pair.copied ? " recomputed" : " in the records"}`;
+  const message = unread
+    ? `"${pair.text}" on sheet ${sheet.id} cannot be read as the ${named(pair.means)}; it is ${against}`
+    : `the ${named(pair.means)} is ${pair.text} on sheet ${sheet.id}, but ${against}`;
   return {
     ...about(world, sheet, calculation.id, pair.sort === "input" ? "inputs" : "results", pair.pointer),
     key: keyOf(

@@ -1,8 +1,8 @@
 import type { Field } from "../model/kind.ts";
 import { parsePath, type Step } from "../model/path.ts";
 import { fieldOfPointer } from "../model/stable.ts";
-import { kindWords, lowerTitle } from "../model/titles.ts";
-import { oneOf } from "../model/words.ts";
+import { kindWords } from "../model/titles.ts";
+import { fieldWords, oneOf } from "../model/words.ts";
 import { groupsOf } from "./step-groups.ts";
 import type { Absence, World } from "./world.ts";
 
@@ -38,7 +38,7 @@ const fieldsOf = (field: Field | undefined) => field?.fields ?? field?.item?.fie
 
 function headWords(world: World, head: Step, field: Field | undefined, single: boolean): string {
   if (head.type === "back" || head.type === "all") return kindWords(world.kinds, head.kind);
-  if (field !== undefined) return single ? oneOf(field) : lowerTitle(field.title);
+  if (field !== undefined) return single ? oneOf(field) : fieldWords(field);
   return head.type === "field" ? inWords(head.name) : "value";
 }
 

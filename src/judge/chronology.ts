@@ -72,7 +72,7 @@ export function inTime<T extends Affected>(
   world: Pick<World, "graph" | "kinds">,
   all: readonly T[],
 ): readonly Dated<T>[] {
-  const name = ({ subject }: T) => (subject === null ? "" : `${subject.kind} ${subject.id}`);
+  const name = ({ subject }: T) => (subject === null ? "" : `${subject.kind} ${subject.id.split("#", 1)[0] ?? ""}`);
   return all
     .map((one) => ({ one, date: dateOf(world, one) }))
     .map(({ one, date }) => ({ one, day: date?.day ?? "", at: date?.from ?? Infinity }))
@@ -80,9 +80,12 @@ export function inTime<T extends Affected>(
       (a, b) =>
         (a.at === b.at ? 0 : a.at - b.at) ||
         byCodePoint(name(a.one), name(b.one)) ||
-        byCodePoint(a.one.place.pointer, b.one.place.pointer),
+        byCodePoint(sortable(a.one.place.pointer), sortable(b.one.place.pointer)),
     );
 }
+
+/** Rows in their order, the tenth behind the ninth. */
+const sortable = (pointer: string) => pointer.replaceAll(/\d+/g, (digits) => digits.padStart(6, "0"));
 
 /** "first: weld log WL-C1 on 2026-03-09; 11 more" */
 export function firstAndMore(

@@ -4,7 +4,7 @@ import type { Finding } from "../model/finding.ts";
 import { addressOf } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
 import type { Milestone } from "../model/vocabulary.ts";
-import { kindWords } from "../model/titles.ts";
+import { kindWords, recordWords } from "../model/titles.ts";
 import { placeWords } from "../model/words.ts";
 import { isElsewhere, type Owner } from "../model/vocabulary.ts";
 import { nearest } from "../link/graph.ts";
@@ -64,7 +64,7 @@ export function gapFinding(world: World, gap: Gap, due: Milestone): Finding {
     owner,
     due: due === "now" ? null : due,
     digest: digestOf([key, ...found.sort()].join(" ")),
-    related: relatedOf(world, absence),
+    related: relatedOf(world, absence, at?.place),
     waiting: [],
     exception: null,
     accuses: [],
@@ -113,10 +113,17 @@ function hintOf(world: World, absence: Absence, owner: Owner): string {
 }
 
 /** All links that name an absent record. */
-function relatedOf(world: World, { target }: Absence): Finding["related"] {
+function relatedOf(world: World, { target }: Absence, at: Finding["place"] | undefined): Finding["related"] {
   const links = target === null ? [] : (world.graph.absent.get(target) ?? []);
-  return links.slice(1, 21).map((link) => {
+  const named = links.flatMap((link) => {
     const { subject, place } = locate(world, link.from, link.pointer);
-    return { subject, place, message: `named by ${placeWords(world.kinds, link.from, "").of} too` };
+    if (place.file === at?.file && place.pointer === at.pointer) return [];
+    return [
+      [
+        addressOf(link.from),
+        { subject, place, message: `named by ${recordWords(world.kinds, link.from)} too` },
+      ] as const,
+    ];
   });
+  return [...new Map(named).values()].slice(0, 20);
 }

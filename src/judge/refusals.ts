@@ -126,7 +126,7 @@ function closureOf(desk: Desk, check: ResultCheck, one: Case): Found {
   if (!clear(all) || most === undefined) return { type: "waiting", trail: all };
   const hints = lacking.filter((each) => each === most || !most.open.begun).map(({ open }) => open.hint);
   const { closer, open, at } = most;
-  return { type: "lacking", trail: all, lacks: open, at, owner: closer.owner, hint: hints.join("; ") };
+  return { type: "lacking", trail: all, lacks: open, at, owner: closer.owner, hint: hints.join("; or ") };
 }
 
 /**

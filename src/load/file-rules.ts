@@ -6,7 +6,9 @@ import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
 
 const json = "RFC 8259";
-const closed = ownChoice("a schema lists every property of its kind: a misspelt name is found, never passed over");
+const closed = ownChoice(
+  "a schema lists every property of its kind and the form of its value: what it does not know is found, never passed over",
+);
 const paths = ownChoice("paths of a book are the same on every operating system, and on a stick or in an archive");
 
 export const fileRules = [

@@ -48,31 +48,39 @@ export const tallyOf = (counts: Counts): Tally =>
     ["not applicable", counts.notApplicable],
   ]);
 
-/** What became of them all: "all passed", or each mark with its number, which add up. Of nothing there is nothing to say. */
-export function countWords(counts: Tally): string {
+/**
+ * What became of them all: "all passed", or each mark with its number, which add up. Of nothing there is nothing to say.
+ * Where only presence was asked for, `passed` says so ("there").
+ */
+export function countWords(counts: Tally, passed = words.passed): string {
+  const wordOf = (mark: Mark) => (mark === "passed" ? passed : words[mark]);
   const said = (Object.keys(words) as Mark[]).flatMap((mark) => {
     const count = counts.get(mark) ?? 0;
     return count === 0 ? [] : [{ mark, count }];
   });
   const [first, ...more] = said;
   if (first === undefined) return "";
-  if (more.length === 0) return first.count === 1 ? words[first.mark] : `all ${words[first.mark]}`;
-  return said.map(({ mark, count }) => `${count} ${words[mark]}`).join(", ");
+  if (more.length === 0) return first.count === 1 ? wordOf(first.mark) : `all ${wordOf(first.mark)}`;
+  return said.map(({ mark, count }) => `${count} ${wordOf(mark)}`).join(", ");
 }
 
 /**
  * The sentence every count is said with, without its full stop: "12 checks: 10 passed, 1 failed, 1 not judged". What does
  * not apply is said apart ("3 more do not apply"). `name` says how many of what there are: "12 checks", "1 joint".
  */
-export function countSentence(marks: Iterable<Mark> | Tally, name: (count: number) => string): string {
+export function countSentence(
+  marks: Iterable<Mark> | Tally,
+  name: (count: number) => string,
+  passed = words.passed,
+): string {
   const counts = new Map(isTally(marks) ? marks : tally(marks));
   const none = counts.get("not applicable") ?? 0;
   const all = [...counts.values()].reduce((sum, count) => sum + count, 0);
   if (all === 0) return name(0);
-  if (none === all) return `${name(all)}: ${countWords(counts)}`;
+  if (none === all) return `${name(all)}: ${countWords(counts, passed)}`;
   counts.delete("not applicable");
   const more = none === 0 ? "" : `; ${none} more ${none === 1 ? "does" : "do"} not apply`;
-  return `${name(all - none)}: ${countWords(counts)}${more}`;
+  return `${name(all - none)}: ${countWords(counts, passed)}${more}`;
 }
 
 const isTally = (marks: Iterable<Mark> | Tally): marks is Tally => marks instanceof Map;

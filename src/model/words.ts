@@ -4,6 +4,13 @@ import type { BookRecord } from "./record.ts";
 import { rowName } from "./stable.ts";
 import { kindWords, lowerTitle } from "./titles.ts";
 
+/** A field inside a sentence: "nominal thickness"; of an event or a person its heading is quoted, `date "approved"`. */
+export function fieldWords({ title, type }: Pick<Field, "title" | "type">): string {
+  const words = lowerTitle(title);
+  if (type === "date" && /(ed|done|cut)$/.test(words)) return `date "${words}"`;
+  return type === "link" && / by$/.test(words) ? `name "${words}"` : words;
+}
+
 /** What stands in a record, in words. */
 export interface PlaceWords {
   /** The field, such as "nominal thickness"; empty for a record or row itself. */
@@ -35,7 +42,7 @@ export function placeWords(
       names = [];
     } else {
       field = fields?.get(step);
-      names.push(field === undefined ? said(step) : lowerTitle(field.title));
+      names.push(field === undefined ? said(step) : fieldWords(field));
     }
     fields = field?.fields;
   }

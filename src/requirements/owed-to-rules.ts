@@ -48,7 +48,7 @@ export const owedToRules: readonly Requirement[] = [
   ...methods.map(([id, title, method]) =>
     owed(
       `joint-${id}`,
-      `A ${title} test of each joint that asks for one`,
+      `${/^[aeiou]/.test(title) ? "An" : "A"} ${title} test of each joint that asks for one`,
       "joint",
       [asksFor(method)],
       `<ndt-report:rows[].joint>[record.method="${method}"]`,

@@ -8,7 +8,7 @@ const directive = (topic: string) => fromMemory("Directive 2014/68/EU", undefine
 
 export const declarationLast = rule({
   id: "declaration-last",
-  title: "The declaration of conformity is signed when all its evidence is there",
+  title: "No evidence of the declaration of conformity is later than the declaration",
   basis: directive("Annex IV and the conformity assessment procedures: the declaration closes them"),
   kind: "declaration",
   severity: "nonconformity",

@@ -81,6 +81,10 @@ export const nameplateMark = rule({
 export const nameplateValve = rule({
   id: "nameplate-set-pressure",
   title: "The set pressure on the nameplate is the lowest of the safety valves",
+  when: [
+    { path: "setPressure", exists: true },
+    { path: "equipment.<safety-valve:equipment>", exists: true },
+  ],
   basis: ownChoice("the plate tells who operates the equipment when it blows"),
   kind: "nameplate",
   severity: "nonconformity",

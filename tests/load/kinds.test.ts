@@ -53,6 +53,7 @@ describe("the shipped kinds", () => {
       [
         "section",
         "closed-by",
+        "instead",
         "page",
         "label",
         "columns",

@@ -104,6 +104,7 @@ const words = [
   "difference",
   "plausible",
   "closed-by",
+  "instead",
   "due",
   "date",
   "row-key",

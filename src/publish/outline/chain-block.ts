@@ -63,7 +63,9 @@ function sentences(subject: BookRecord, context: Context, { reached, step, mark,
     if (mark === "not due") return [["No evidence yet; it is not due."]];
     if (mark === "not applicable")
       return [["Nothing of this is recorded, and the loaded rules ask for nothing of it here."]];
-    return mark === "passed" ? [["Nothing more is recorded of this, and nothing more is asked for."]] : [];
+    return mark === "passed" && step.paths.length > 0
+      ? [["Nothing more is recorded of this, and nothing more is asked for."]]
+      : [];
   }
   // What the mark rests on is named first; of the rest it is said how many are left out.
   const first = mark === "on record" ? [...reached].sort((a, b) => Number(a.judged) - Number(b.judged)) : reached;
@@ -91,7 +93,7 @@ function recordedText(reached: WalkedLink["reached"], outcomes: readonly Outcome
   if (silent.length === 0) return [];
   const number = silent.length === 1 ? "one is" : `${silent.length} are`;
   const what = silent.length < reached.length ? `Of these ${number}` : silent.length === 1 ? "It is" : "All of it is";
-  return [[{ type: "soft", text: `${what} on record only: judged by no rule of this link.` }]];
+  return [[{ type: "soft", text: `${what} on record only: no rule of this link judges what it says.` }]];
 }
 
 /** A few words about a record: what the step asks to be said of its kind, else what its kind shows in tables. */

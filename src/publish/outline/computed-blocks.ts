@@ -44,7 +44,7 @@ export function waitingItem(context: Context, computed: Waiting): Item {
   return {
     text: [
       { type: "link", to: { page: pageOfComputed(context, computed) }, text: computed.calculation.title },
-      ": there is no result to judge by",
+      ": what it says is not judged",
     ],
     mark: markOf(computed.outcome),
     ...(because.length > 0 && { because }),
@@ -58,11 +58,13 @@ export function acceptanceItems(context: Context, computed: Done): readonly Item
       unitOfSymbol(computed, acceptance.left) === "1"
         ? unitOfSymbol(computed, acceptance.right)
         : unitOfSymbol(computed, acceptance.left);
+    const { inputs, steps } = computed.calculation;
+    const options = (inputs[acceptance.left] ?? steps.find(({ symbol }) => symbol === acceptance.left))?.options;
     const text: Text = [
       `${acceptance.means.charAt(0).toUpperCase()}${acceptance.means.slice(1)}: `,
-      { type: "whole", text: withUnit(figure(left, 5), unit) },
+      { type: "whole", text: options?.[left] ?? withUnit(figure(left, 5), unit) },
       " against ",
-      { type: "whole", text: withUnit(figure(right, 5), unit) },
+      { type: "whole", text: options?.[right] ?? withUnit(figure(right, 5), unit) },
       ", ",
       { type: "link", to: { page: pageOfComputed(context, computed) }, text: computed.calculation.title },
     ];

@@ -1,10 +1,10 @@
 import { describeBasis } from "../../model/basis.ts";
 import type { Finding, Outcome } from "../../model/finding.ts";
-import { spokenOutcome } from "../../model/titles.ts";
+import { spokenOutcome, subjectWords } from "../../model/titles.ts";
 import type { Block, FindingItem, Inline, Text } from "../blocks.ts";
 import { findingAnchor } from "./address.ts";
 import { listed } from "./listed.ts";
-import { counted } from "./titles.ts";
+import { counted, upper } from "./titles.ts";
 import { termOf } from "./values.ts";
 import { recordOf, nameOf, type Context } from "./context.ts";
 
@@ -47,13 +47,19 @@ export function reasonsOfKeys(context: Context, keys: Iterable<string>): Text {
     const link: Inline = {
       type: "link",
       to: { page: findingsPage, anchor: findingAnchor(key) },
-      text: finding.message,
+      text: ofWhom(context, finding),
     };
     return [
       finding.exception === null ? [link] : [link, ", answered by ", ...exceptionText(context, finding.exception)],
     ];
   });
   return listed(reasons, shownReasons, "; ");
+}
+
+/** What a finding says, where another thing is spoken of: its own subject is named, unless it names it itself. */
+function ofWhom({ judged }: Context, { message, subject }: Finding): string {
+  if (subject === null || message.includes(subject.id.split("#", 1)[0] ?? "")) return message;
+  return `${subjectWords(judged.definitions.kinds, subject)}: ${message}`;
 }
 
 export function findingItem(context: Context, finding: Finding): FindingItem {
@@ -103,8 +109,11 @@ export function findingItem(context: Context, finding: Finding): FindingItem {
   };
 }
 
-const sentence = (text: string) =>
-  text === "" ? "" : `${text.charAt(0).toUpperCase()}${text.slice(1)}${/[.!?]$/.test(text) ? "" : "."}`;
+/** A text as a sentence; the name of a file keeps its letters. */
+const sentence = (text: string) => {
+  const isName = /^\S*[./]\S/.test(text);
+  return text === "" ? "" : `${isName ? text : upper(text)}${/[.!?]$/.test(text) ? "" : "."}`;
+};
 
 function relatedText(context: Context, one: Finding["related"][number]): Text {
   const record = one.subject === null ? undefined : recordOf(context, one.subject);

@@ -160,12 +160,15 @@ function exceptionBlocks(context: Context): Block[] {
 
 function holdings(context: Context): Block[] {
   const { graph, loaded } = context.judged;
-  const originals = graph.byKind.get("original")?.size ?? 0;
+  const originals = [...(graph.byKind.get("original")?.values() ?? [])];
+  const paths = new Set(loaded.files.map(({ path }) => path));
+  const there = originals.filter(({ value }) => paths.has(plain(value["path"]))).length;
+  const held = `${there < originals.length ? `${there} of ` : ""}${counted(originals.length, "original")}`;
   return [
     {
       type: "paragraph",
       text: [
-        `${counted(originals, "original")} and ${counted(loaded.files.filter(({ role }) => role === "record").length, "record file")} were held against each other and against the loaded rules. ${bookSentence(context)} `,
+        `${held} and ${counted(loaded.files.filter(({ role }) => role === "record").length, "record file")} were held against each other and against the loaded rules. ${bookSentence(context)} `,
         { type: "link", to: { page: "not-checked.html" }, text: "What was not checked" },
         " is listed too.",
       ],

@@ -103,7 +103,7 @@ export function notCheckedPage(context: Context, number: string, section: number
         type: "paragraph",
         text: [
           loaded.unreadable.length === 0
-            ? "Every file of the book could be read."
+            ? "Every file that is there could be read."
             : `Not read: ${loaded.unreadable.join(", ")}.`,
         ],
       },
@@ -146,5 +146,8 @@ function openList(context: Context, open: readonly Outcome[]): Block {
 
 function subjectText(context: Context, subject: { readonly kind: string; readonly id: string }): Text {
   const record = recordOf(context, subject);
-  return record === undefined ? [subjectWords(context.judged.definitions.kinds, subject)] : [nameOf(context, record)];
+  const row = subject.id.split("#")[1];
+  return record === undefined
+    ? [subjectWords(context.judged.definitions.kinds, subject)]
+    : [nameOf(context, record), ...(row === undefined ? [] : [`, ${row}`])];
 }

@@ -23,6 +23,7 @@ import { withLandings } from "./landing.ts";
 import { withOwn } from "./own.ts";
 import { groupPages } from "./group-pages.ts";
 import { openingPage, recordPage, recordsOf } from "./section-pages.ts";
+import { lowerTitle } from "../../model/titles.ts";
 
 /** Lays the whole book out as pages of blocks: the only place that decides what the book says. Pure. */
 export function outline(
@@ -128,7 +129,7 @@ function contentsOf(page: Page): ContentsEntry[] {
   const named =
     kindLine === undefined || kindLine === calculationKind || title.startsWith(kindLine)
       ? title
-      : `${title} (${kindLine.charAt(0).toLowerCase()}${kindLine.slice(1)})`;
+      : `${title} (${lowerTitle(kindLine)})`;
   return [{ number, title: named, to: { page: url }, level: 2, ...(kindLine !== undefined && { paperOnly: true }) }];
 }
 

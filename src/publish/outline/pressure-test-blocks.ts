@@ -96,7 +96,7 @@ function chart(record: BookRecord, series: readonly Series[], { start, most }: F
           to,
           low: need,
           high: most,
-          label: `hold, ${shown(to - from, 3)} min`,
+          label: `hold as stated, ${shown(to - from, 3)} min`,
         },
       }),
       clock,

@@ -10,6 +10,9 @@ import { counted } from "./titles.ts";
 import { termOf } from "./values.ts";
 import { plainTable, wordsCell } from "./plain-table.ts";
 
+/** What is asked for here is that it is there: what it says is judged elsewhere. */
+const there = "there";
+
 /** Where a row is not met by many, so many are named. */
 const shownMissing = 6;
 
@@ -31,9 +34,9 @@ export function requirementsPage(context: Context, number: string, section: numb
         { type: "text", text: [requirement.title] },
         wordsCell(termOf(requirement.due)),
         applying.length === 0 ? { type: "empty" } : { type: "number", text: String(applying.length) },
-        applying.length === 0 ? { type: "empty" } : wordsCell(countWords(tally(marks))),
+        applying.length === 0 ? { type: "empty" } : wordsCell(countWords(tally(marks), there)),
         missing.length === 0 ? { type: "empty" } : { type: "text", text: listed(missing, shownMissing) },
-        { type: "mark", mark: worst(marks) },
+        worst(marks) === "passed" ? wordsCell(there) : { type: "mark", mark: worst(marks) },
       ],
     };
   });
@@ -46,7 +49,8 @@ export function requirementsPage(context: Context, number: string, section: numb
       `${register?.title ?? "No register"}. ${countSentence(
         owed.map(({ outcome }) => markOf(outcome)),
         (count) => counted(count, "requirement of a record", "requirements of records"),
-      )}.`,
+        there,
+      )}. What is there is judged by the rules, on the page of its record.`,
     ],
     section,
     blocks: [

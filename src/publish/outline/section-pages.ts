@@ -17,6 +17,7 @@ import { openingUrl } from "./opening.ts";
 import { columnsOf, headOf, listCell, pointersAt, type ListColumn } from "./list-columns.ts";
 import { counted, countedTitle } from "./titles.ts";
 import { cellOf, commonUnit, labelOfField } from "./values.ts";
+import { chainLinks } from "../../judge/chain-links.ts";
 
 /** Opening of a section: what it holds, a table per kind, and links to the pages in it. */
 export function openingPage(
@@ -100,10 +101,15 @@ export function recordsOf(context: Context, kind: Kind): readonly BookRecord[] {
   return [...(context.judged.graph.byKind.get(kind.name)?.values() ?? [])];
 }
 
-/** The gravest mark of a record's checks; none when nothing was checked of it. */
+/**
+ * The gravest mark of a record's checks and of its chain; none when nothing was checked of it. What a chain finds on record
+ * only says nothing of the record itself.
+ */
 function recordMark(context: Context, record: BookRecord): Mark | undefined {
   const outcomes = context.outcomes.get(addressOf(record)) ?? [];
-  return outcomes.length === 0 ? undefined : worst(outcomes.map(markOf));
+  if (outcomes.length === 0) return undefined;
+  const links = chainLinks(context.judged, context.chains, record).map(({ mark }) => mark);
+  return worst([...outcomes.map(markOf), ...links.filter((mark) => mark !== "on record")]);
 }
 
 function markCell(mark: Mark | undefined): Cell {
