@@ -97,6 +97,7 @@ export const part: Chain = {
     {
       what: "Design stress and thickness",
       paths: ["<calculation-sheet:subject>"],
+      says: { "calculation-sheet": ["number"] },
       judgedBy: designedBy,
     },
     {

@@ -5,6 +5,7 @@ import type { Refusal } from "../../model/book.ts";
 import { addressOf, type BookRecord } from "../../model/record.ts";
 import type { Cell, Inline, Text } from "../blocks.ts";
 import { kindOf, linkTo, plain, type Context } from "./context.ts";
+import { kindWords } from "../../model/titles.ts";
 
 /** "insideDiameter" → "Inside diameter"; a title of the schema wins. */
 export function labelOfField(field: Pick<Field, "name" | "title">): string {
@@ -46,7 +47,7 @@ const printed = (text: string) => text.replace(/^-(?=\d)(?!\d{4}-)/, "−").repl
 /** A link as the record wrote it; one that leads nowhere stays text. */
 export function linkInline(context: Context, record: BookRecord, pointer: string, text: string): Inline {
   const link = context.judged.graph.out.get(record)?.get(pointer);
-  if (link?.to === undefined || link.target === null) return { type: "whole", text };
+  if (link === undefined || link.target === null) return { type: "whole", text };
   const { row, revision } = link.target;
   const shown =
     row !== undefined
@@ -54,6 +55,8 @@ export function linkInline(context: Context, record: BookRecord, pointer: string
       : revision !== undefined
         ? `${link.target.id}, revision ${revision}`
         : link.target.id;
+  // A name of what is not in the book is a name all the same.
+  if (link.to === undefined) return { type: "whole", text: `${kindWords(context.kinds, link.target.kind)} ${shown}` };
   return linkTo(context, link.to, nameInText(context, link.to) ?? shown, link.toPointer ?? "");
 }
 
