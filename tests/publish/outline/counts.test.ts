@@ -56,8 +56,8 @@ test("the reading of sentences sees one that does not add up", () => {
 });
 
 describe.each([
-  ["receiver", demoBook, everyNth(planted(false), 14)],
-  ["boiler", boilerBook, everyNth(planted(true), 60)],
+  ["receiver", demoBook, everyNth(planted(false), 28)],
+  ["boiler", boilerBook, everyNth(planted(true), 100)],
 ])("every count on every page of the %s adds up", (_, book, faults) => {
   test.each(faults)("$title", { timeout: 60_000 }, async ({ changes }) => {
     const { judged } = judgeChanged(book, answered(book, changes));
