@@ -67,9 +67,7 @@ function* uncertified({ method, day, least, supervised, vision, tester, supervis
       on: tester,
       name: method,
       message: `tester ${tester.$.name} held no ${method} certificate of level ${least.text} or higher on ${day.day}`,
-      why: tester.certificates
-        .map((one) => `${one.$.name}: ${one.method} level ${one.level}, ${one.from.day} to ${one.to.day}`)
-        .join("; "),
+      why: heldBy(tester.certificates, method, watched ? supervisor : undefined),
       hint: "add the certificate that covers the day, or correct date or tester; else have the test repeated",
       related: [{ at: "tester", message: `report ${report.name}` }],
     } as const;
@@ -83,6 +81,22 @@ function* uncertified({ method, day, least, supervised, vision, tester, supervis
       hint: "add the vision test that covers the day, or have the test repeated",
       related: [{ at: "tester", message: `report ${report.name}` }],
     } as const;
+}
+
+/** What a tester holds for a method, and that a supervisor is named who does not make up for it. */
+function heldBy(
+  certificates: Given["tester"]["certificates"],
+  method: string,
+  supervisor: Given["supervisor"],
+): string {
+  const own = certificates.filter((one) => one.method === method);
+  const held =
+    own.length === 0
+      ? `no certificate of ${method} is on record`
+      : own.map((one) => `${one.$.name}: ${method} level ${one.level}, ${one.from.day} to ${one.to.day}`).join("; ");
+  return supervisor === undefined
+    ? held
+    : `${held}; ${supervisor.$.name} supervised, which the design standard does not accept in place of the level`;
 }
 
 export const testerCertified = rule({

@@ -61,9 +61,9 @@ function originText(context: Context, { origin }: BoundInput): Text {
         { type: "code", text: context.source(origin.record, origin.pointer) },
       ];
     case "profile":
-      return [`profile, ${origin.name}: ${describeBasis(origin.basis)}`];
+      return [`profile: ${describeBasis(origin.basis)}`];
     case "table":
-      return [`table ${origin.table}, ${origin.row}: ${describeBasis(origin.basis)}`];
+      return [`table “${tableTitle(context, origin.table)}”, ${origin.row}: ${describeBasis(origin.basis)}`];
     case "calculation":
       return [
         { type: "link", to: { page: pageOfComputed(context, origin.of) }, text: origin.of.calculation.title },
@@ -92,3 +92,7 @@ export const shortNumber = ({ value = 0, written, origin }: BoundInput) => {
     written === undefined || origin?.type === "calculation" ? undefined : /^-?\d+(\.\d+)?/.exec(written)?.[0];
   return digits !== undefined && Number(digits) === value ? digits : figure(value);
 };
+
+/** Tables are called by their title; the page that lists the tables has their names. */
+const tableTitle = ({ judged }: Context, id: string): string =>
+  judged.definitions.tables.find((table) => table.id === id)?.title ?? id;
