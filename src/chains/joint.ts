@@ -133,6 +133,7 @@ export const joint: Chain = {
     {
       what: "Pressure test",
       paths: ["book.pressure-test", "book.pressure-test.gauges[].instrument"],
+      says: { "pressure-test": ["date"], instrument: [] },
       judgedBy: [
         "pressure-test-after-work",
         "pressure-test-accepted",

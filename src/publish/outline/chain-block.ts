@@ -56,7 +56,7 @@ function chainLink(context: Context, record: BookRecord, link: WalkedLink): Chai
   };
 }
 
-const shownRecords = 8;
+const shownRecords = 5;
 
 function sentences(subject: BookRecord, context: Context, { reached, step, mark, outcomes }: WalkedLink): Text[] {
   if (reached.length === 0) {
@@ -78,7 +78,7 @@ function sentences(subject: BookRecord, context: Context, { reached, step, mark,
   const joined = shown.flatMap((one, index): Text => (index === 0 ? one : ["; ", ...one]));
   const left = reached.length - shown.length;
   return [
-    [...joined, left > 0 ? `; and ${left} more, left out here; the verdict rests on all ${reached.length}.` : "."],
+    [...joined, left > 0 ? `; and ${left} more: the verdict rests on all ${reached.length}.` : "."],
     ...recordedText(reached, outcomes),
   ];
 }
