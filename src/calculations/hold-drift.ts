@@ -231,13 +231,12 @@ export const holdDrift = calculation({
   ],
   accept: [
     {
-      name: "xd too low",
-      left: "-xd",
-      relation: "<=",
-      right: "2*u",
+      left: "xd",
+      relation: ">=",
+      right: "-2*u",
       means: "every drop of pressure is explained by the temperature of the water",
       wrong:
-        "a drop of pressure of {left} bar is left unexplained by the temperature of the water; twice its uncertainty is {right} bar",
+        "a drop of pressure of {|left|} is left unexplained by the temperature of the water; twice its uncertainty is {|right|}",
       accuses: "readings",
     },
     {

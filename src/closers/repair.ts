@@ -117,7 +117,7 @@ export const repaired = closer({
     {
       name: "the day before",
       given: given([{ retests: [{ day: "2026-06-09" }] }]),
-      expect: "its repair R-01 is tested again only before it was made on 2026-06-10",
+      expect: "its repair R-01 is tested again by RT only before it was made on 2026-06-10: RT-02 on 2026-06-09",
     },
     {
       name: "another joint",

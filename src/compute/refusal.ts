@@ -33,8 +33,9 @@ export function refusalOf(spoken: Spoken, { of, left, right }: Comparative<Claim
       : [names[left] ?? String(left), names[right] ?? String(right)];
   if (of.wrong !== undefined)
     return of.wrong.replaceAll(/\{([^}]+)\}/gu, (_, name: string) => {
-      if (name === "left") return a;
-      return name === "right" ? b : valueOf(spoken, name);
+      const bare = name.replaceAll("|", "");
+      const said = bare === "left" ? a : bare === "right" ? b : valueOf(spoken, name);
+      return bare === name ? said : said.replace(/^-/, "");
     });
   const limit = symbolOf(spoken, of.right);
   return `the ${nameOf(spoken, of.left)} is ${a}${beside[of.relation]}${limit === undefined ? b : `the ${nameOf(spoken, of.right)}, ${b}`}`;
@@ -45,7 +46,7 @@ export function wordProblems(calculation: Calculation, { wrong, left, right, mea
   if (wrong !== undefined) {
     const asked = [...wrong.matchAll(/\{([^}]+)\}/gu)].map(([, name = ""]) => name);
     return asked
-      .filter((name) => name !== "left" && name !== "right" && declared(calculation, name) === undefined)
+      .filter((name) => !/^\|?(left|right)\|?$/.test(name) && declared(calculation, name) === undefined)
       .map((name) => `"${means}" puts in "${name}", which is no symbol`);
   }
   const said = formulaOf(left).type === "symbol" && ["symbol", "number"].includes(formulaOf(right).type);

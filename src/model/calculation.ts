@@ -55,7 +55,7 @@ export interface Claim extends Comparison {
   readonly means: string;
   /**
    * What is wrong when it fails, with both values put in: "the wall is {left} of the diameter, above {right}"; the symbol
-   * of another value in brackets puts that in. By default it is made of what the two symbols mean.
+   * of another value in brackets puts that in, and `{|left|}` leaves a minus out. By default it is made of what the two symbols mean.
    */
   readonly wrong?: string;
   /** Stable name in the keys of findings. By default the symbol on the left and what is wrong with it: "en too low". */
