@@ -126,7 +126,8 @@ function figuresText({ judged }: Context, record: BookRecord, { figures }: Chain
   const open = [...judged.refusals].filter(([, { state }]) => state === "open").map(([address]) => address);
   const isOpen = (value: JsonObject) => {
     const place = places.get(value);
-    return place !== undefined && open.some((address) => address.startsWith(`${place}/`));
+    // The row's own result, as the extent was judged by: a rejected indication in an accepted row is a finding of its own.
+    return place !== undefined && open.some((address) => address.slice(0, address.lastIndexOf("/")) === place);
   };
   return (figures?.(record.value, found, isOpen) ?? []).map((text): Text => [{ type: "soft", text }]);
 }
