@@ -43,11 +43,10 @@ export function chainLinks(judged: JudgedBook, chains: readonly Chain[], record:
   known.set(judged, all);
   let links = all.get(record);
   if (links === undefined) {
-    const own = outcomesOf(judged).get(addressOf(record)) ?? [];
     const kind = judged.definitions.kinds.get(record.kind);
     const chain =
       chains.find((one) => one.kind === record.kind) ??
-      (kind === undefined ? { kind: record.kind, links: [] } : ownChain(judged, kind, record, own));
+      (kind === undefined ? { kind: record.kind, links: [] } : ownChain(judged, kind, record, outcomesOf(judged)));
     links = withRefusals(
       judged,
       chain.links.map((step) => walked(judged, record, step)),

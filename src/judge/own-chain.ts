@@ -4,14 +4,15 @@ import type { Chain, ChainStep } from "../model/chain.ts";
 import type { Outcome } from "../model/finding.ts";
 import type { Kind } from "../model/kind.ts";
 import { parsePath } from "../model/path.ts";
-import { addressOf, type BookRecord } from "../model/record.ts";
+import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { walkPath } from "./walk-path.ts";
 
 /**
  * The chain of a record whose kind has none: each field that links, judged by whatever of its own checks read what the
  * link names; each row of the register about it; and its checks.
  */
-export function ownChain(judged: JudgedBook, kind: Kind, record: BookRecord, outcomes: readonly Outcome[]): Chain {
+export function ownChain(judged: JudgedBook, kind: Kind, record: BookRecord, outcomesOf: OutcomesOf): Chain {
+  const outcomes = outcomesOf.get(addressOf(record)) ?? [];
   const links = [...kind.fields.values()].flatMap((field): ChainStep[] => {
     const isLink = field.type === "link" || field.item?.type === "link";
     if (!isLink || field.name === "attachments") return [];
@@ -20,6 +21,21 @@ export function ownChain(judged: JudgedBook, kind: Kind, record: BookRecord, out
     const reading = outcomes.filter(({ reads }) => reads.some((address) => named.has(address)));
     return [{ what: field.title, paths: [path], judgedBy: ids(reading) }];
   });
+  // What rows name and was judged by its use here: an instrument by the day of its reading.
+  const used = [...kind.fields.values()].flatMap((field): ChainStep[] =>
+    [...(field.item?.fields?.values() ?? [])].flatMap((inner): ChainStep[] => {
+      if (inner.type !== "link") return [];
+      const path = `${field.name}[].${inner.name}`;
+      const judgedBy = ids(
+        walkPath(judged, record, parsePath(path))
+          .flatMap((hit) => outcomesOf.get(addressOf(hit.record)) ?? [])
+          .filter(({ reads, verdict }) => verdict !== "not applicable" && reads.includes(addressOf(record))),
+      );
+      return judgedBy.length === 0
+        ? []
+        : [{ what: `${field.title}, ${lowerTitle(inner.title)}`, paths: [path], judgedBy }];
+    }),
+  );
   const owed = judged.owed
     .filter((one) => one.subject === record)
     .map((one): ChainStep => ({
@@ -29,8 +45,10 @@ export function ownChain(judged: JudgedBook, kind: Kind, record: BookRecord, out
     }));
   const title = lowerTitle(kind.title);
   const own = outcomes.length === 0 ? [] : [{ what: `Checks of this ${title}`, paths: [], judgedBy: ids(outcomes) }];
-  return { kind: record.kind, links: [...links, ...owed, ...own] };
+  return { kind: record.kind, links: [...links, ...used, ...owed, ...own] };
 }
+
+type OutcomesOf = ReadonlyMap<Address, readonly Outcome[]>;
 
 const ids = (outcomes: readonly Outcome[]): readonly string[] => [
   ...new Set(outcomes.map(({ definition }) => definition)),

@@ -61,6 +61,7 @@ describe("what a record rests on shows in its chain", () => {
   test("a gauge out of its calibration, in the pressure test of every joint", async () => {
     const book = changed({ set: "instrument:PG-03", at: "/calibrations/0/validTo", to: "2026-06-10" });
     expect(await marks(book, "joint", "C1")).toMatchObject({ "Pressure test": "failed" });
+    expect(await marks(book, "pressure-test", "HYD-01")).toMatchObject({ "Gauges, instrument": "failed" });
   });
 
   test("a fit-up that was not accepted, in the joint", async () => {
