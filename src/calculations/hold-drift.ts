@@ -11,9 +11,10 @@ import {
   waterSpan,
 } from "./functions/hold-changes.ts";
 import { cylinderInWater, displaced, hoopInWater, yieldOfInternals } from "./functions/internals.ts";
+import { driftExplained } from "./shared/hold-accepted.ts";
 import { readOn } from "./shared/test-gauges.ts";
 import { waterCompressibility, waterExpansion } from "./functions/water.ts";
-import { commonPractice, derivedFrom, ownChoice } from "../model/basis.ts";
+import { derivedFrom, ownChoice } from "../model/basis.ts";
 import { calculation, type CalculationInput } from "../model/calculation.ts";
 
 const balance = derivedFrom(
@@ -229,27 +230,7 @@ export const holdDrift = calculation({
     { left: "T", relation: ">=", right: "'1 °C'", means: "the water is not about to freeze" },
     { left: "T", relation: "<=", right: "'40 °C'", means: "the water is at most 40 °C, as at a test" },
   ],
-  accept: [
-    {
-      left: "xd",
-      relation: ">=",
-      right: "-2*u",
-      means: "every drop of pressure is explained by the temperature of the water",
-      wrong:
-        "a drop of pressure of {|left|} is left unexplained by the temperature of the water; twice its uncertainty is {|right|}",
-      accuses: "readings",
-    },
-    {
-      left: "xr",
-      relation: "<=",
-      right: "2*u",
-      means: "every rise of pressure is explained by the temperature of the water: nothing was pumped in",
-      wrong:
-        "a rise of pressure of {left} is left unexplained by the temperature of the water; twice its uncertainty is {right}: water was pumped in, or the thermometer does not tell the temperature of the water",
-      accuses: "readings",
-      basis: commonPractice("a pressure that rises without warming means topping up, which hides a leak"),
-    },
-  ],
+  accept: driftExplained,
   compared: [{ symbol: "ΔPe", unsafe: "low", within: 0.05 }],
   owner: "quality",
   examples: holdDriftExamples,

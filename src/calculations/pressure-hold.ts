@@ -8,15 +8,8 @@ import {
   lowestOnB,
   steadyDifference,
 } from "./functions/readings.ts";
-import {
-  aboveBeginning,
-  classLimit,
-  gaugeClass,
-  gaugeInputs,
-  lowestRead,
-  rangeFits,
-  spanAndHead,
-} from "./shared/test-gauges.ts";
+import { classLimit, gaugeClass, gaugeInputs, lowestRead, spanAndHead } from "./shared/test-gauges.ts";
+import { holdAccepted } from "./shared/hold-accepted.ts";
 import { headPerMetre, testMedia } from "./functions/test-medium.ts";
 import { ownChoice } from "../model/basis.ts";
 import { calculation } from "../model/calculation.ts";
@@ -183,69 +176,7 @@ export const pressureHold = calculation({
     ...classLimit("A"),
     ...classLimit("B"),
   ],
-  accept: [
-    {
-      left: "th",
-      relation: ">=",
-      right: "tmin",
-      means: "the hold lasted the time required",
-      wrong: "the test pressure was held for {left}; at least {right} is required",
-      accuses: "readings",
-    },
-    {
-      left: "tg",
-      relation: "<=",
-      right: "gap",
-      means: "no gap between readings shortens the hold",
-      wrong: "{left} passed between two readings of the hold, more than the {right} permitted",
-      accuses: "readings",
-    },
-    {
-      left: "ph",
-      relation: "<=",
-      right: "PTu",
-      means: "no reading exceeds the highest test pressure",
-      wrong: "a reading reaches {left} at the top, above the highest test pressure, {right}",
-      accuses: "readings",
-    },
-    {
-      left: "PTr",
-      relation: ">=",
-      right: "pn",
-      means: "the test pressure stated as held is at least the pressure needed",
-      wrong: "{left} is stated as held, below the {right} needed",
-      accuses: "PTr",
-    },
-    {
-      left: "PTr",
-      relation: "<=",
-      right: "pl",
-      means: "the test pressure stated as held is no more than the lowest reading of the hold",
-      wrong: "{left} is stated as held, but the lowest reading of the hold is {right} at the top",
-      accuses: "PTr",
-    },
-    {
-      left: "Δp",
-      relation: "<=",
-      right: "Δc",
-      means: "the gauges agree within their classes",
-      wrong: "the readings of the gauges differ by {left} at the top, more than the {right} of their classes",
-      accuses: "readings",
-      basis: gaugeClass,
-    },
-    {
-      left: "Tc",
-      relation: ">=",
-      right: "Tw",
-      means: "the test medium was warm enough",
-      wrong: "the test medium was {left} at its coldest, below the {right} that the test permits",
-      accuses: "readings",
-    },
-    ...rangeFits("A"),
-    ...rangeFits("B"),
-    ...aboveBeginning("A"),
-    ...aboveBeginning("B"),
-  ],
+  accept: holdAccepted,
   compared: [{ symbol: "th", unsafe: "high" }],
   owner: "quality",
   examples: pressureHoldExamples,

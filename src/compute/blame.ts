@@ -1,6 +1,6 @@
 import type { Calculation, Comparison } from "../model/calculation.ts";
 import type { BookRecord } from "../model/record.ts";
-import type { Hit } from "../judge/follow.ts";
+import type { Hit } from "../judge/hit.ts";
 import type { BoundCalculation } from "./inputs.ts";
 import { symbolsBehind } from "./rests.ts";
 import type { Comparative, Run } from "./run.ts";

@@ -2,7 +2,7 @@ import type { Calculation } from "../model/calculation.ts";
 import type { Finding, Outcome } from "../model/finding.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { conclude, locate, type Court } from "../judge/court.ts";
-import { startAt, type Hit } from "../judge/follow.ts";
+import { startAt, type Hit } from "../judge/hit.ts";
 import { holds } from "../judge/subjects.ts";
 import { clear, newTrail, noteRead } from "../judge/trail.ts";
 import { disagreement } from "./agree.ts";

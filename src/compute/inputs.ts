@@ -3,7 +3,8 @@ import type { Calculation, CalculationInput, ListArgument } from "../model/calcu
 import type { Inputs, Thing } from "../model/input.ts";
 import { isSingle, type Measure } from "../model/quantity.ts";
 import { bindInputs, measureOf, pathOf, Waiting, type Places } from "../judge/bind.ts";
-import { follow, readText, type Hit } from "../judge/follow.ts";
+import { follow } from "../judge/follow.ts";
+import { readText, type Hit } from "../judge/hit.ts";
 import { notUsable } from "../judge/reasons.ts";
 import { onlyOne } from "../judge/single.ts";
 import { clear, newTrail, type Trail } from "../judge/trail.ts";

@@ -1,47 +1,17 @@
 import type { Origin } from "../model/book.ts";
-import { atPointer, isList, isObject, pointerStep, type Json } from "../model/json.ts";
-import type { Field } from "../model/kind.ts";
+import { isList, isObject, pointerStep, type Json } from "../model/json.ts";
 import { parsePath, printStep, printSteps, type Path, type Step } from "../model/path.ts";
 import { ProgramError } from "../model/program-error.ts";
-import { addressOf, type BookRecord } from "../model/record.ts";
-import { fieldOfPointer } from "../model/stable.ts";
-import { absentTarget, missingField, noneBack, noneInBook } from "./absent.ts";
+import { addressOf } from "../model/record.ts";
+import { missingField, noneBack, noneInBook } from "./absent.ts";
+import { deref, fieldIn, miss, readText, startAt, type Hit, type Walk } from "./hit.ts";
 import { linksOf } from "./links-back.ts";
 import { lookUp } from "./look-up.ts";
-import { noRow, type Asked } from "./reasons.ts";
+import { noRow } from "./reasons.ts";
 import { resultsOf, symbolOf } from "./results.ts";
 import { groupsOf, type Group } from "./step-groups.ts";
 import { clear, newTrail, noteAddress, noteRead, noteValue, type Trail } from "./trail.ts";
-import type { Absence, World } from "./world.ts";
-
-/** Where a path has got to: a value in a record, or one that comes from a table, the profile or a calculation. */
-export interface Hit {
-  readonly value: Json;
-  readonly field: Field | null;
-  readonly origin: Origin | null;
-  /** The record it stands in; null outside records. */
-  readonly record: BookRecord | null;
-  readonly pointer: string;
-  /** Of a row of a table: what was asked for. */
-  readonly asked?: Asked;
-}
-
-/** One way along a path. */
-export interface Walk {
-  readonly world: World;
-  readonly trail: Trail;
-  /** False (optional, `exists`): what is absent is no absence. */
-  readonly wanted: boolean;
-  /** A result was left out because its calculation does not apply. */
-  skipped: boolean;
-}
-
-export function startAt(world: World, record: BookRecord, pointer: string): Hit {
-  const origin = { type: "record", record, pointer } as const;
-  if (pointer === "") return { value: record.value, field: null, origin, record, pointer };
-  const field = fieldOfPointer(world.kinds.get(record.kind)?.fields, record.value, pointer) ?? null;
-  return { value: atPointer(record.value, pointer) ?? null, field, origin, record, pointer };
-}
+import type { World } from "./world.ts";
 
 /**
  * Follows a path. Reads, doubts, absences and own reasons for not judging are noted in the trail; what comes back is
@@ -135,16 +105,6 @@ function advance(walk: Walk, step: Step, hit: Hit | null, filters: readonly Step
   }
 }
 
-/** Notes an absence, unless a finding throws doubt on the place: an accused place is never absent. */
-function miss({ world, trail, wanted }: Walk, absence: Absence, at: Absence["owner"], always = false): void {
-  if (at !== null) {
-    const address = addressOf(at.record, at.pointer);
-    noteAddress(world, trail, address, "absent");
-    if (world.ledger.doubts(address).length > 0) return;
-  }
-  if (wanted || always) trail.absences.push(absence);
-}
-
 /** There were candidates, but the list is empty or none passes the filter: absent just as if there had been none. */
 function nothingLeft(walk: Walk, head: Step, hit: Hit | null, filters: readonly Step[]): void {
   if (head.type === "all") {
@@ -163,31 +123,6 @@ function nothingLeft(walk: Walk, head: Step, hit: Hit | null, filters: readonly 
 
 function outside(value: Json, origin: Origin): Hit {
   return { value, field: null, origin, record: null, pointer: "" };
-}
-
-/** The text of a hit, noted as read. */
-export function readText(world: World, hit: Hit, trail: Trail): string | undefined {
-  if (hit.record !== null) noteRead(world, trail, hit.record, hit.pointer, hit.value);
-  return typeof hit.value === "object" ? undefined : String(hit.value);
-}
-
-/** Goes through a link to the record or row it names; any other hit stays where it is. Null: the link leads nowhere. */
-export function deref(walk: Pick<Walk, "world" | "trail">, hit: Hit): Hit | null {
-  const { world, trail } = walk;
-  if (hit.field?.type !== "link" || hit.record === null) return hit;
-  noteRead(world, trail, hit.record, hit.pointer, hit.value);
-  const link = world.graph.out.get(hit.record)?.get(hit.pointer);
-  if (link?.to !== undefined) {
-    noteRead(world, trail, link.to, "/id", link.to.id);
-    if (link.toPointer !== undefined && link.toPointer !== "")
-      noteRead(world, trail, link.to, link.toPointer, undefined);
-    return startAt(world, link.to, link.toPointer ?? "");
-  }
-  if (link?.state === "absent" && link.target !== null) {
-    const absence = absentTarget(hit.record, hit.pointer, `${link.target.kind}:${link.target.id}`);
-    miss({ world, trail, wanted: true, skipped: false }, absence, { record: hit.record, pointer: hit.pointer });
-  }
-  return null;
 }
 
 function toField(walk: Walk, from: Hit, name: string, filters: readonly Step[]): readonly Hit[] {
@@ -229,12 +164,6 @@ function isThere(world: World, path: string): boolean {
 
 const othersState = ({ graph }: World, kind: string, name: string): boolean =>
   [...(graph.byKind.get(kind)?.values() ?? [])].some(({ value }) => Object.hasOwn(value, name));
-
-function fieldIn(world: World, hit: Hit, name: string): Field | null {
-  const fields =
-    hit.pointer === "" && hit.record !== null ? world.kinds.get(hit.record.kind)?.fields : hit.field?.fields;
-  return fields?.get(name) ?? null;
-}
 
 /** Objects that hold a link here; from a row, links to the row or to its whole record. */
 function back(walk: Walk, from: Hit, step: Extract<Step, { type: "back" }>, filters: readonly Step[]): readonly Hit[] {

@@ -7,7 +7,7 @@ import type { Table } from "../model/table.ts";
 import { subjectWords } from "../model/titles.ts";
 import { placeWords, thePlace } from "../model/words.ts";
 import { pathWords } from "./absent-words.ts";
-import type { Hit } from "./follow.ts";
+import type { Hit } from "./hit.ts";
 import type { Reason, Trail } from "./trail.ts";
 import type { World } from "./world.ts";
 

@@ -2,7 +2,7 @@ import { isObject } from "../model/json.ts";
 import type { BookRecord } from "../model/record.ts";
 import { fieldOfPointer, rowName } from "../model/stable.ts";
 import { lowerTitle } from "../model/titles.ts";
-import { startAt, type Hit } from "./follow.ts";
+import { startAt, type Hit } from "./hit.ts";
 import type { Case } from "./subjects.ts";
 import type { World } from "./world.ts";
 

@@ -1,7 +1,7 @@
 import type { Done } from "../model/book.ts";
 import { addressOf } from "../model/record.ts";
 import { stablePath } from "../model/stable.ts";
-import type { Hit, Walk } from "./follow.ts";
+import type { Hit, Walk } from "./hit.ts";
 import { placesBehind, symbolsOf } from "../compute/rests.ts";
 import { clear, noteAddress, noteValue } from "./trail.ts";
 import { calculationKey, type Pending } from "./world.ts";

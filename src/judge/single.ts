@@ -1,5 +1,5 @@
 import { addressOf } from "../model/record.ts";
-import { readText, type Hit } from "./follow.ts";
+import { readText, type Hit } from "./hit.ts";
 import { severalValues } from "./reasons.ts";
 import type { Trail } from "./trail.ts";
 import type { World } from "./world.ts";

@@ -3,7 +3,8 @@ import type { Subject } from "../model/finding.ts";
 import type { Condition } from "../model/input.ts";
 import type { BookRecord } from "../model/record.ts";
 import { handleOf, pathOf } from "./bind.ts";
-import { follow, readText, startAt, type Hit } from "./follow.ts";
+import { follow } from "./follow.ts";
+import { readText, startAt, type Hit } from "./hit.ts";
 import { clear, mergeTrail, newTrail, noteRead, type Trail } from "./trail.ts";
 import type { World } from "./world.ts";
 

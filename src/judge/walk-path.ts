@@ -1,4 +1,5 @@
-import { deref, follow, startAt } from "./follow.ts";
+import { follow } from "./follow.ts";
+import { deref, startAt } from "./hit.ts";
 import { newLedger } from "./ledger.ts";
 import { newTrail, type Trail } from "./trail.ts";
 import type { Absence, World } from "./world.ts";

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { shellOpening } from "../../src/calculations/shell-opening.ts";
-import { stay, stayTube } from "../../src/calculations/stay.ts";
+import { stayTube } from "../../src/calculations/stay-tube.ts";
+import { stay } from "../../src/calculations/stay.ts";
 import { stayedFlatPlate } from "../../src/calculations/stayed-flat-plate.ts";
 import { tubeNest } from "../../src/calculations/tube-nest.ts";
 import { unreinforcedOpening } from "../../src/calculations/unreinforced-opening.ts";
