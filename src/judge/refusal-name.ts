@@ -3,6 +3,7 @@ import type { BookRecord } from "../model/record.ts";
 import { fieldOfPointer, rowName } from "../model/stable.ts";
 import { lowerTitle } from "../model/titles.ts";
 import { startAt, type Hit } from "./hit.ts";
+import { unspoken } from "./result-checks.ts";
 import type { Case } from "./subjects.ts";
 import type { World } from "./world.ts";
 
@@ -40,7 +41,7 @@ function insideOf(world: World, record: BookRecord, pointer: string, hit: Hit): 
     const here = startAt(world, record, at);
     const field = kind === undefined ? undefined : fieldOfPointer(kind.fields, record.value, at);
     const last = index === steps.length - 1;
-    if (last && ["result", "verdict", "accepted"].includes(step)) return [];
+    if (last && unspoken.has(step)) return [];
     if (/^\d+$/.test(step)) {
       const list = kind === undefined ? undefined : fieldOfPointer(kind.fields, record.value, at.replace(/\/\d+$/, ""));
       const name = list === undefined ? undefined : rowName(list, here.value);

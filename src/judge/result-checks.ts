@@ -19,6 +19,9 @@ export interface ResultCheck extends BuiltIn {
 /** What a field says that rejects: one word among its values, or that something was not accepted. */
 export const refusals: ReadonlySet<string> = new Set(["rejected", "false"]);
 
+/** Names of fields that say nothing more than that there is a result: left out where the result is named. */
+export const unspoken: ReadonlySet<string> = new Set(["result", "verdict", "accepted"]);
+
 const basis = ownChoice("what was rejected is not evidence of conformity until it is put right on record");
 const known = new WeakMap<Kind, readonly ResultCheck[]>();
 
@@ -54,7 +57,7 @@ function checksIn(kind: Kind, fields: ReadonlyMap<string, Field>, at: At): Resul
 }
 
 function checkOf(kind: Kind, field: Field, { list, steps, owed }: At): ResultCheck {
-  const usual = ["result", "verdict", "accepted"].includes(field.name);
+  const usual = unspoken.has(field.name);
   const names = [list, ...steps.map(({ name }) => name), ...(usual ? [] : [field.name])].filter((name) => name !== "");
   const said = names.map((name) => inWords(name));
   return {

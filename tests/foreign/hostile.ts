@@ -1,5 +1,6 @@
 import { Buffer } from "node:buffer";
-import { crc32, deflateSync } from "node:zlib";
+import { deflateSync } from "node:zlib";
+import { pngChunk } from "./png-chunk.ts";
 import { onePage, rawPdf, stream, words } from "./raw-pdf.ts";
 
 /** A file that was made to harm, or was harmed, with what must be said of it. */
@@ -72,15 +73,6 @@ const pictureOf = (width: number, height: number) =>
     },
   });
 
-function chunk(name: string, data: Buffer): Buffer {
-  const body = Buffer.concat([Buffer.from(name, "latin1"), data]);
-  const framed = Buffer.alloc(body.length + 8);
-  framed.writeUInt32BE(data.length, 0);
-  body.copy(framed, 4);
-  framed.writeUInt32BE(crc32(body), body.length + 4);
-  return framed;
-}
-
 /** A PNG of this size that holds these packed rows. */
 export function pngOf(
   width: number,
@@ -93,10 +85,10 @@ export function pngOf(
   head.writeUInt32BE(height, 4);
   return Buffer.concat([
     Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]),
-    chunk("IHDR", head),
-    ...more.map(([name, text]) => chunk(name, Buffer.from(text, "latin1"))),
-    chunk("IDAT", deflateSync(rows)),
-    chunk("IEND", Buffer.alloc(0)),
+    pngChunk("IHDR", head),
+    ...more.map(([name, text]) => pngChunk(name, Buffer.from(text, "latin1"))),
+    pngChunk("IDAT", deflateSync(rows)),
+    pngChunk("IEND", Buffer.alloc(0)),
   ]);
 }
 

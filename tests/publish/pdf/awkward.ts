@@ -1,6 +1,7 @@
 import { Buffer } from "node:buffer";
-import { crc32, deflateSync } from "node:zlib";
+import { deflateSync } from "node:zlib";
 import { degrees, PDFDocument, PDFName, PDFString, StandardFonts } from "pdf-lib";
+import { pngChunk } from "../../foreign/png-chunk.ts";
 
 /** Files as they come from scanners, suppliers and mischief. */
 
@@ -69,15 +70,6 @@ export async function pdfHalfBroken(): Promise<Uint8Array> {
   return document.save();
 }
 
-function chunk(name: string, data: Buffer): Buffer {
-  const body = Buffer.concat([Buffer.from(name, "latin1"), data]);
-  const framed = Buffer.alloc(body.length + 8);
-  framed.writeUInt32BE(data.length, 0);
-  body.copy(framed, 4);
-  framed.writeUInt32BE(crc32(body), body.length + 4);
-  return framed;
-}
-
 /** A small grey PNG: a ramp from black to white, `width` by `height`. */
 export function greyPng(width: number, height: number): Uint8Array {
   const header = Buffer.alloc(13);
@@ -90,8 +82,8 @@ export function greyPng(width: number, height: number): Uint8Array {
   const signature = Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]);
   return Buffer.concat([
     signature,
-    chunk("IHDR", header),
-    chunk("IDAT", deflateSync(rows)),
-    chunk("IEND", Buffer.alloc(0)),
+    pngChunk("IHDR", header),
+    pngChunk("IDAT", deflateSync(rows)),
+    pngChunk("IEND", Buffer.alloc(0)),
   ]);
 }
