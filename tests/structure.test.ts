@@ -25,6 +25,8 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   model: [],
   // Bytes of others: it knows neither records nor pages of ours.
   foreign: ["model"],
+  // Cells of spreadsheets, in and out: it knows neither records nor schemas.
+  sheets: ["model", "foreign"],
   load: ["model", "foreign"],
   link: ["model"],
   // Properties of water and steam are physics: they know nothing of books.
@@ -42,7 +44,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   // Answers that others printed: definitions are asked as a reader would ask them.
   verification: ["model", "calculations", "compute", "steam"],
   report: ["model"],
-  commands: ["model", "load", "link", "judge", "report", "publish", "foreign"],
+  commands: ["model", "load", "link", "judge", "report", "publish", "foreign", "sheets"],
 };
 
 describe("dependencies point one way", () => {
