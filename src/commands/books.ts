@@ -1,22 +1,45 @@
-import { relative, resolve } from "node:path";
+import { dirname, join, relative, resolve } from "node:path";
 import type { JudgedBook } from "../model/book.ts";
-import { standingAt } from "../publish/issue/folder.ts";
+import { landingPath, standingAt } from "../publish/issue/folder.ts";
 import { placeFindings } from "../report/report.ts";
 import { fatalText } from "../report/text.ts";
 import { UsageError, type Effects, type ReadBook } from "./command.ts";
 
-/** Folder of the book a command is about. */
+/**
+ * Folder of the book a command is about. Where none is named: the nearest, from here upward, that holds book.json itself or
+ * in a folder `records`.
+ */
 export async function bookFolder(name: string | undefined, effects: Effects): Promise<string> {
-  const shown = name ?? "records";
-  const dir = resolve(effects.cwd, shown);
-  // The dot at the end follows a link to the folder, if it is one.
-  if ((await standingAt(`${dir}/.`).catch(() => "other")) !== "folder")
-    throw new UsageError(
-      name === undefined
-        ? `there is no folder "records" here; name the folder of the book`
-        : `there is no folder "${shown}"; name the folder that holds book.json`,
-    );
-  return dir;
+  const named = name === undefined ? ((await bookInReach(effects.cwd)) ?? "records") : name;
+  const dir = resolve(effects.cwd, named);
+  if (await isFolder(dir)) return dir;
+  throw new UsageError(
+    name === undefined
+      ? `there is no folder "records" here and no book around it; name the folder of the book`
+      : `there is no folder "${name}"; name the folder that holds book.json`,
+  );
+}
+
+async function bookInReach(cwd: string): Promise<string | undefined> {
+  for (let at = resolve(cwd); ; at = dirname(at)) {
+    for (const dir of [at, join(at, "records")]) if ((await standing(join(dir, "book.json"))) === "other") return dir;
+    if (dirname(at) === at) return undefined;
+  }
+}
+
+const standing = (path: string) => standingAt(path).catch(() => "nothing" as const);
+
+/** The dot at the end follows a link to a folder. */
+const isFolder = async (path: string) => (await standing(`${path}/.`)) === "folder";
+
+/**
+ * Where the results of a book go, wherever one stands: `out/` beside its folder. A link to the folder leads to the same
+ * place, so that a book has one folder of issues, which knows every final revision.
+ */
+export async function resultsBeside(dir: string): Promise<string> {
+  const own = (await standingAt(dir)) === "link" ? await landingPath(dir) : resolve(dir);
+  if (dirname(own) === own) throw new UsageError(`nothing lies beside "${own}"; say with --out where the issue goes`);
+  return join(dirname(own), "out");
 }
 
 /** Reads a book; when it cannot be judged at all, says why and gives nothing. */

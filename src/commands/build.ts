@@ -17,7 +17,7 @@ import { reportedBook, reportOf, type Report } from "../report/report.ts";
 import { spellControls } from "../model/spelled.ts";
 import { inGroups, jsonText } from "../report/plain.ts";
 import { summaryText } from "../report/text.ts";
-import { bookFolder, judgeOrSay, shownPath } from "./books.ts";
+import { bookFolder, judgeOrSay, resultsBeside, shownPath } from "./books.ts";
 import { bookArgument, formatOption, type Command, type Effects } from "./command.ts";
 
 export const build: Command = {
@@ -27,13 +27,15 @@ export const build: Command = {
   options: {
     out: {
       value: "DIR",
-      means: "write exactly there; out/<book number>/<revision>-<state>-<fingerprint> if not given",
+      means:
+        "write exactly there; if not given, beside the folder of the book: out/<book number>/<revision>-<state>-<fingerprint>",
     },
     format: formatOption(["text", "json"]),
   },
   help: [
     "An issue is written complete or not at all, and the same bytes again are success. An interim issue with other bytes is " +
       "replaced; with --out an earlier issue in that folder is replaced, anything else refused.",
+    "Without --out the issue goes beside the book, wherever this is run: my-books/vessel/ gives my-books/out/<book number>/…",
     "A final revision is issued once: a second issue of it with other evidence is refused, naming both fingerprints, whether the " +
       "history in issue.json, the folder out/<book number>/ or the target knows the first. Raise the revision, say in the history " +
       "why, and list there each final issue with its evidence fingerprint.",
@@ -46,12 +48,10 @@ export const build: Command = {
   async run(given, effects) {
     const dir = await bookFolder(given.arguments[0], effects);
     const out = given.options.get("out");
+    const results = await resultsBeside(dir);
     const target: Target =
-      out === undefined
-        ? { type: "shelf", root: resolve(effects.cwd, "out") }
-        : { type: "folder", dir: resolve(effects.cwd, out) };
+      out === undefined ? { type: "shelf", root: results } : { type: "folder", dir: resolve(effects.cwd, out) };
     await checkTarget(target, dir);
-    const results = resolve(effects.cwd, "out");
     const judged = judgeOrSay(dir, effects);
     if (judged === undefined) return 2;
     const report = reportOf(judged, effects.engine.tool);

@@ -83,5 +83,5 @@ export const formatOption = (choices: readonly string[]): Option => ({
 export const bookArgument: Argument = {
   name: "book",
   required: false,
-  means: "folder of the book; records/ if not given",
+  means: "folder of the book; if not given, the book one stands in, or records/",
 };

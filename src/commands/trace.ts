@@ -5,7 +5,7 @@ import type { Block, ChainLink, Mark, Text } from "../publish/blocks.ts";
 import { jsonText, plain } from "../report/plain.ts";
 import type { Ink } from "../report/text.ts";
 import { bookFolder, judgeOrSay } from "./books.ts";
-import { formatOption, UsageError, type Command } from "./command.ts";
+import { bookArgument, formatOption, UsageError, type Command } from "./command.ts";
 
 /** Marks of a link that leave the chain unproved. */
 const stops: ReadonlySet<Mark> = new Set<Mark>(["failed", "rejected", "not judged"]);
@@ -20,7 +20,7 @@ export const trace: Command = {
     { name: "id", required: true, means: "its id, such as L1" },
   ],
   options: {
-    book: { value: "DIR", means: "folder of the book; records/ if not given" },
+    book: { value: "DIR", means: bookArgument.means },
     format: formatOption(["text", "json"]),
   },
   help: [

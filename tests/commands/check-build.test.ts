@@ -1,4 +1,4 @@
-import { mkdir, readdir } from "node:fs/promises";
+import { mkdir, readdir, symlink } from "node:fs/promises";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { verifyIssue } from "../../src/publish/issue/index.ts";
@@ -61,6 +61,34 @@ describe("check", () => {
     );
     expect(fatal).toMatchObject({ exit: 2, out: "" });
     expect(fatal.err).toContain("book.json is missing");
+  });
+});
+
+describe("which book", () => {
+  test("none named: the book one stands in, from any folder of it, before a folder called records", async () => {
+    const setting = await desk({ findings: [note] });
+    await put(setting.cwd, { "my-book/book.json": "{}", "my-book/records/shop/x.json": "{}" });
+    for (const below of ["", "/records", "/records/shop"]) {
+      const ran = await runOn({ ...setting, cwd: join(setting.cwd, "my-book", below) }, "build");
+      expect(ran.exit).toBe(0);
+      expect(await readdir(setting.cwd)).toContain("out");
+    }
+    expect(await readdir(join(setting.cwd, "my-book"))).not.toContain("out");
+  });
+
+  test("results go beside the book, wherever one stands, and a link to the book leads to the same place", async () => {
+    const setting = await desk({ findings: [note] });
+    const books = join(setting.cwd, "books");
+    await put(books, { "receiver/book.json": "{}" });
+    await symlink(join(books, "receiver"), join(setting.cwd, "linked"));
+    const elsewhere = { ...setting, cwd: await freshFolder() };
+    const first = await runOn(elsewhere, "build", join(books, "receiver"));
+    expect(first).toMatchObject({ exit: 0, out: `${books}/out/TQ423-01/0-final-${setting.mark}/index.html\n` });
+    expect(await readdir(elsewhere.cwd)).toEqual([]);
+    const again = await runOn(setting, "build", "linked");
+    expect(again.err).toContain("issue unchanged");
+    expect(again.out).toBe(`books/out/TQ423-01/0-final-${setting.mark}/index.html\n`);
+    expect((await readdir(setting.cwd)).sort()).toEqual(["books", "linked", "records"]);
   });
 });
 
