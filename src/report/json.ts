@@ -1,9 +1,13 @@
 import { jsonText } from "./plain.ts";
 import { describeBasis } from "../model/basis.ts";
 import type { Placed, Report } from "./report.ts";
+import type { Since } from "./since.ts";
 
-/** The report as `check --format json` prints it and as `findings.json` keeps it; format 1. Ends with a line end. */
-export function reportJson(report: Report): string {
+/**
+ * The report as `check --format json` prints it and as `findings.json` keeps it; format 1. Where it was compared with an
+ * earlier one, what changed stands beside it. Ends with a line end.
+ */
+export function reportJson(report: Report, since?: Since): string {
   const { tool, book, counts } = report;
   return jsonText({
     tool,
@@ -35,7 +39,25 @@ export function reportJson(report: Report): string {
       answered: counts.answered,
     },
     findings: report.findings.map(findingJson),
+    ...(since !== undefined && { since: sinceJson(since) }),
   });
+}
+
+function sinceJson({ earlier, fresh, still, gone }: Since) {
+  const { revision, state, dataCutOff, fingerprint } = earlier;
+  return {
+    book: { revision, state, dataCutOff, fingerprint },
+    new: fresh.map(({ placed, again }) => ({ key: placed.finding.key, answeredThen: again })),
+    stillOpen: still.map(({ placed, changed }) => ({ key: placed.finding.key, changed })),
+    gone: gone.map(({ earlier: one, now, unsettled }) => ({
+      key: one.key,
+      severity: one.severity,
+      owner: one.owner,
+      message: one.message,
+      now,
+      putRight: !unsettled,
+    })),
+  };
 }
 
 function findingJson({ finding, position, related }: Placed) {

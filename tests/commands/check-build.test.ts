@@ -47,6 +47,32 @@ describe("check", () => {
     expect(sarif["version"]).toBe("2.1.0");
   });
 
+  test("--short and --since: one line each, and what changed since an issue of the same book", async () => {
+    const setting = await desk();
+    const { out } = await runOn(setting, "check", "--format", "json");
+    await put(setting.cwd, {
+      "earlier.json": out,
+      "other.json": out.replaceAll("TQ423-01", "TQ500-01"),
+      "notes.txt": "gone",
+    });
+    expect((await runOn(setting, "check", "--short")).out).toMatch(/^shop \(1\)\n {2}nonconformity: welder W07 /);
+    const ran = await runOn(setting, "check", "--since", "earlier.json", "--short");
+    expect(ran).toMatchObject({ exit: 1, err: "" });
+    expect(ran.out).toContain("0 new, 1 still open, 0 gone, no findings are answered by an exception now\n");
+    for (const [words, message] of [
+      [["--since", "lost.json"], '--since "lost.json" is not there; '],
+      [["--since", "records"], '--since "records" is no file; '],
+      [["--since", "notes.txt"], '--since "notes.txt" is not JSON; '],
+      [["--since", "other.json"], '--since "other.json" is of book TQ500-01 (id TQ423), this one is TQ423-01 '],
+      [["--since", "earlier.json", "--format", "sarif"], "--since compares in text or json"],
+      [["--short", "--format", "json"], "--short is a form of the text"],
+    ] as const) {
+      const refused = await runOn(setting, "check", ...words);
+      expect(refused).toMatchObject({ exit: 2, out: "" });
+      expect(refused.err).toContain(message);
+    }
+  });
+
   test("no folder, or a book that cannot be judged: exit 2, nothing on standard output", async () => {
     const setting = await desk();
     expect(await runOn(setting, "check", "recrods")).toMatchObject({
