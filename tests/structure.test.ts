@@ -27,6 +27,8 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   foreign: ["model"],
   // Cells of spreadsheets, in and out: it knows neither records nor schemas.
   sheets: ["model", "foreign"],
+  // Sheets to records and back: kinds are arguments.
+  imports: ["model", "load", "link", "sheets"],
   load: ["model", "foreign"],
   link: ["model"],
   // Properties of water and steam are physics: they know nothing of books.
@@ -44,7 +46,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   // Answers that others printed: definitions are asked as a reader would ask them.
   verification: ["model", "calculations", "compute", "steam"],
   report: ["model"],
-  commands: ["model", "load", "link", "judge", "report", "publish", "foreign", "sheets"],
+  commands: ["model", "load", "link", "judge", "report", "publish", "foreign", "sheets", "imports"],
 };
 
 describe("dependencies point one way", () => {

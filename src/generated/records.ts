@@ -102,6 +102,39 @@ export interface RecordProperties {
      */
     date?: string;
   };
+  /**
+   * Sheet the record was imported from, written by the import; the next import of the sheet compares with it.
+   */
+  imported?: {
+    /**
+     * Name of the sheet's file.
+     */
+    file: string;
+    /**
+     * SHA-256 of the file as it was imported.
+     */
+    sha256: string;
+    /**
+     * Sheet of the workbook; a CSV file has one without a name.
+     */
+    sheet?: string;
+    /**
+     * Row of the sheet, counted from 1; of several the first.
+     */
+    row: number;
+    /**
+     * All rows of the sheet, where the record stands in several.
+     */
+    rows?: number[];
+    /**
+     * Map it was imported by, a file of imports/ without its ending.
+     */
+    map: string;
+    /**
+     * Digest of the values the import wrote: another one says that they were changed since.
+     */
+    fields: string;
+  };
 }
 
 /**

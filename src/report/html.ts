@@ -90,7 +90,7 @@ function row(label: string, text: string): Html {
   return markup`<dt>${label}</dt><dd>${text}</dd>`;
 }
 
-function findingHtml({ finding, position, line, related, waits }: Placed): Html {
+function findingHtml({ finding, position, line, sheet, related, waits }: Placed): Html {
   const at = `${finding.place.file}:${position.line}:${position.column}`;
   return markup`<article>
 <h3>${finding.severity}</h3>
@@ -99,12 +99,16 @@ function findingHtml({ finding, position, line, related, waits }: Placed): Html 
 <dt>at</dt><dd><code>${at}</code>${
     line === undefined ? nothing : markup`<br><code>${excerpt(line, position.column).trim()}</code>`
   }</dd>
+${sheet === undefined ? nothing : row("sheet", sheet)}
 ${row("why", finding.why)}
 ${row("basis", describeBasis(finding.basis))}
 ${row("hint", finding.hint)}
 ${row("to act", finding.due === null ? finding.owner : `${finding.owner}, due at ${finding.due}`)}
-${related.map(({ related: other, position: there }) =>
-  row("see", `${other.place.file}:${there.line}:${there.column} ${other.message}`),
+${related.map(({ related: other, position: there, sheet: from }) =>
+  row(
+    "see",
+    `${other.place.file}:${there.line}:${there.column} ${other.message}${from === undefined ? "" : ` (${from})`}`,
+  ),
 )}
 ${waits.length === 0 ? nothing : row("waiting", waits.join("; "))}
 ${finding.exception === null ? nothing : row("answered", `by ${finding.exception}`)}

@@ -60,7 +60,7 @@ function sinceJson({ earlier, fresh, still, gone }: Since) {
   };
 }
 
-function findingJson({ finding, position, related }: Placed) {
+function findingJson({ finding, position, sheet, related }: Placed) {
   return {
     key: finding.key,
     rule: finding.rule,
@@ -70,6 +70,7 @@ function findingJson({ finding, position, related }: Placed) {
     file: finding.place.file,
     line: position.line,
     column: position.column,
+    ...(sheet !== undefined && { sheet }),
     message: finding.message,
     why: finding.why,
     hint: finding.hint,
@@ -79,12 +80,13 @@ function findingJson({ finding, position, related }: Placed) {
     blocks: finding.waiting,
     exception: finding.exception,
     digest: finding.digest,
-    related: related.map(({ related: other, position: at }) => ({
+    related: related.map(({ related: other, position: at, sheet: row }) => ({
       kind: other.subject?.kind ?? null,
       id: other.subject?.id ?? null,
       file: other.place.file,
       line: at.line,
       column: at.column,
+      ...(row !== undefined && { sheet: row }),
       message: other.message,
     })),
   };

@@ -1,5 +1,6 @@
 import type { Counts, JudgedBook } from "../model/book.ts";
 import type { Finding, Related } from "../model/finding.ts";
+import { sheetPlaces, type SheetAt } from "../model/imported.ts";
 import type { JsonObject } from "../model/json.ts";
 import { byCodePoint } from "../model/order.ts";
 import { spokenOutcome } from "../model/titles.ts";
@@ -11,7 +12,13 @@ export interface Placed {
   readonly position: Position;
   /** The line it stands on, if the file can be shown as text. */
   readonly line: string | undefined;
-  readonly related: readonly { readonly related: Related; readonly position: Position }[];
+  /** Row of the sheet its record was imported from, in words. */
+  readonly sheet: string | undefined;
+  readonly related: readonly {
+    readonly related: Related;
+    readonly position: Position;
+    readonly sheet: string | undefined;
+  }[];
   /** What waits for it, in words. */
   readonly waits: readonly string[];
 }
@@ -46,8 +53,11 @@ export function reportOf(judged: JudgedBook, tool: string): Report {
     tool,
     book: reportedBook(judged),
     counts: judged.counts,
-    findings: placeFindings(judged.findings, judged.loaded.locator, (name) =>
-      spokenOutcome({ titles: judged.titles, kinds: judged.definitions.kinds }, name),
+    findings: placeFindings(
+      judged.findings,
+      judged.loaded.locator,
+      (name) => spokenOutcome({ titles: judged.titles, kinds: judged.definitions.kinds }, name),
+      sheetPlaces(judged.loaded.records),
     ),
   };
 }
@@ -77,6 +87,7 @@ export function placeFindings(
   findings: readonly Finding[],
   locator: Locator,
   spoken: (outcome: string) => string = (name) => name,
+  sheetAt: SheetAt = () => undefined,
 ): readonly Placed[] {
   return findings
     .map((finding) => {
@@ -85,7 +96,12 @@ export function placeFindings(
         finding,
         position,
         line: locator.line(finding.place.file, position.line),
-        related: finding.related.map((related) => ({ related, position: locator.position(related.place) })),
+        sheet: sheetAt(finding.place),
+        related: finding.related.map((related) => ({
+          related,
+          position: locator.position(related.place),
+          sheet: sheetAt(related.place),
+        })),
         waits: finding.waiting.map(spoken),
       };
     })

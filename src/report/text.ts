@@ -15,21 +15,25 @@ export interface Ink {
 export const noInk: Ink = { bold: (text) => text, dim: (text) => text };
 
 /** One finding for people: place, severity and rule, message, the line it stands on, and why, basis, hint. */
-export function findingText({ finding, position, line, related, waits }: Placed, ink: Ink = noInk): string {
+export function findingText({ finding, position, line, sheet, related, waits }: Placed, ink: Ink = noInk): string {
   const row = (label: string, text: string) => `  ${ink.dim(label.padEnd(6))} ${plain(text)}`;
   const place = `${plain(finding.place.file)}:${position.line}:${position.column}`;
   return [
     `${ink.bold(place)} ${ink.bold(finding.severity)} ${finding.rule}`,
     `  ${plain(finding.message)}`,
     ...(line === undefined ? [] : [`  ${ink.dim(`${position.line} |`)} ${excerpt(line, position.column)}`]),
+    ...(sheet === undefined ? [] : [row("sheet", sheet)]),
     row("why", finding.why),
     row("basis", describeBasis(finding.basis)),
     row("hint", finding.hint),
     row("owner", finding.due === null ? finding.owner : `${finding.owner}, due at ${finding.due}`),
     ...related
       .slice(0, mostRelated)
-      .map(({ related: other, position: at }) =>
-        row("see", `${other.place.file}:${at.line}:${at.column} ${other.message}`),
+      .map(({ related: other, position: at, sheet: there }) =>
+        row(
+          "see",
+          `${other.place.file}:${at.line}:${at.column} ${other.message}${there === undefined ? "" : ` (${there})`}`,
+        ),
       ),
     ...(related.length > mostRelated ? [row("see", `${related.length - mostRelated} more places, in the report`)] : []),
     ...(waits.length === 0 ? [] : [row("waits", waitingText(waits))]),

@@ -35,6 +35,24 @@ describe("text", () => {
     ]);
   });
 
+  test("a finding on a record that came from a sheet names the sheet's row beside the place, in every form", () => {
+    const imported = { file: "weld-log.xlsx", sha256: "0".repeat(64), sheet: "Shell", row: 14, map: "m", fields: "0" };
+    const record = {
+      kind: "weld-log",
+      id: "WL1",
+      file: "weld-log/seams.json",
+      pointer: "/records/0",
+      value: { imported },
+      faulty: false,
+    };
+    const said = reportOf(judgedBook({ findings: [lapsed], records: [record] }), tool);
+    expect(reportText(said)).toContain("\n  sheet  weld-log.xlsx, Shell, row 14\n");
+    expect(JSON.parse(reportJson(said))).toMatchObject({
+      findings: [{ sheet: "weld-log.xlsx, Shell, row 14" }],
+    });
+    expect(reportHtml(said)).toContain("<dt>sheet</dt><dd>weld-log.xlsx, Shell, row 14</dd>");
+  });
+
   test("of many related places the first dozen is shown, and how many more there are", () => {
     const [one] = lapsed.related;
     const lines = (count: number) => {

@@ -3,6 +3,7 @@ import type { Basis } from "../../model/basis.ts";
 import type { Computed, Judged, JudgedBook } from "../../model/book.ts";
 import type { Chain } from "../../model/chain.ts";
 import type { Finding, Outcome, Subject } from "../../model/finding.ts";
+import { sheetPlaces, type SheetAt } from "../../model/imported.ts";
 import type { Kind } from "../../model/kind.ts";
 import type { BookRecord } from "../../model/record.ts";
 import { atPointer, isList, type Json } from "../../model/json.ts";
@@ -42,6 +43,8 @@ export interface Context {
   readonly summedUp: ReadonlySet<string>;
   /** File and line of a place, as people cite it. */
   source(record: BookRecord, pointer?: string): string;
+  /** Row of the sheet that a place came from. */
+  readonly sheetAt: SheetAt;
 }
 
 export function contextOf(judged: JudgedBook, chains: readonly Chain[]): Context {
@@ -82,6 +85,7 @@ export function contextOf(judged: JudgedBook, chains: readonly Chain[]): Context
         all.length < manySubjects ? [] : [id],
       ),
     ),
+    sheetAt: sheetPlaces(loaded.records),
     source: (record, pointer = "") => {
       const place = { file: record.file, pointer: record.pointer + pointer };
       return `${record.file}:${loaded.locator.position(place).line}`;

@@ -1,3 +1,4 @@
+import { sheetWords } from "../../model/imported.ts";
 import { isList, isObject } from "../../model/json.ts";
 import { addressOf, type BookRecord } from "../../model/record.ts";
 import { issuePath } from "../publication.ts";
@@ -9,6 +10,8 @@ import { filesByPath, originalState } from "./original-file.ts";
 /** Where the record stands, which original it was taken from, and who compared the two. */
 export function sourceNotes(context: Context, record: BookRecord): Note[] {
   const notes: Note[] = [{ lead: "Source", text: [{ type: "code", text: context.source(record) }] }];
+  const sheet = sheetWords(record.value["imported"]);
+  if (sheet !== undefined) notes.push({ lead: "Sheet", text: [sheet] });
   const original = linkOf(context, record, "/source/original");
   const page = isObject(record.value["source"]) ? record.value["source"]["page"] : undefined;
   if (original !== undefined)

@@ -71,6 +71,7 @@ export function findingItem(context: Context, finding: Finding): FindingItem {
   ];
   const rows = [
     { label: "at", value: at },
+    ...sheetRow(context, finding.place),
     { label: "why", value: [sentence(finding.why)] },
     { label: "hint", value: [sentence(finding.hint)] },
     ...finding.related.slice(0, shownRelated).map((one) => ({ label: "see", value: relatedText(context, one) })),
@@ -107,6 +108,12 @@ export function findingItem(context: Context, finding: Finding): FindingItem {
       { text: [{ type: "code", text: `digest ${finding.digest}` }] },
     ],
   };
+}
+
+/** Where the shop finds it: the row of the sheet that its record came from. */
+function sheetRow(context: Context, place: Finding["place"]): FindingItem["rows"] {
+  const sheet = context.sheetAt(place);
+  return sheet === undefined ? [] : [{ label: "sheet", value: [sheet] }];
 }
 
 /** A text as a sentence; the name of a file keeps its letters. */

@@ -16,6 +16,7 @@ const apart: ReadonlySet<string> = new Set([
   "attachments",
   "signatures",
   "transcription",
+  "imported",
   "kind",
   "format",
 ]);
