@@ -1,5 +1,5 @@
 import type { JsonObject } from "../model/json.ts";
-import type { Kind } from "../model/kind.ts";
+import { isCarry, type Kind } from "../model/kind.ts";
 import { fieldsOf } from "./fields.ts";
 import { inline, objectOf, textOf, texts, type SchemaFile } from "./inline.ts";
 
@@ -28,6 +28,7 @@ export function composeKind(name: string, from: SchemaFile): Kind {
     section: textOf(schema, "x-section") ?? "",
     page: schema["x-page"] === "each" ? "each" : "group",
     tableOnPaper: schema["x-paper"] === "table",
+    carry: isCarry(schema["x-carry"]) ? schema["x-carry"] : "never",
     ...(label !== undefined && { label }),
     columns: texts(schema, "x-columns"),
     fields: fieldsOf(row),

@@ -1,5 +1,5 @@
 import { isObject, type JsonObject } from "../model/json.ts";
-import type { Field, FieldType } from "../model/kind.ts";
+import { isCarry, type Field, type FieldType } from "../model/kind.ts";
 import { isMilestone } from "../model/vocabulary.ts";
 import { objectOf, textOf, texts } from "./inline.ts";
 
@@ -40,6 +40,7 @@ function fieldOf(name: string, schema: JsonObject, required: boolean): Field {
     ...(instead !== undefined && { instead: `book.${instead}` }),
     ...((date === "event" || date === "limit" || date === "plan") && { date }),
     ...(rowKey !== undefined && { rowKey }),
+    ...(isCarry(schema["x-carry"]) && { carry: schema["x-carry"] }),
     ...(type === "object" && { fields: fieldsOf(schema) }),
     ...(type === "list" && isObject(items) && { item: fieldOf(name, items, false) }),
   };

@@ -86,6 +86,7 @@ const annotations: ReadonlySet<string> = new Set([
     "instead",
     "date",
     "row-key",
+    "carry",
     "type",
   ].map((word) => `x-${word}`),
 ]);

@@ -1,5 +1,5 @@
 import { isObject, type JsonObject } from "../model/json.ts";
-import { fieldAt, type Kind } from "../model/kind.ts";
+import { carries, fieldAt, isCarry, type Kind } from "../model/kind.ts";
 import { ProgramError } from "../model/program-error.ts";
 import { unitOf } from "../model/units.ts";
 import { isMilestone, milestones } from "../model/vocabulary.ts";
@@ -24,6 +24,7 @@ export function checkHead(name: string, file: string, schema: JsonObject, shared
     need((textOf(schema, word) ?? "") !== "", `"${word}" is missing; expected a text`);
   need(["each", "group"].includes(textOf(schema, "x-page") ?? ""), '"x-page" is missing; expected "each" or "group"');
   need([undefined, "table"].includes(textOf(schema, "x-paper")), '"x-paper" may only be "table"');
+  need(carried(schema), `"x-carry" may only be ${carries.join(", ")}`);
   need(schema["type"] === "object" && isObject(schema["properties"]), 'expected "type": "object" with "properties"');
   for (const property of [...Object.keys(shared), "kind", "$schema"])
     need(
@@ -63,6 +64,8 @@ function checkObject(schema: JsonObject, path: string, refuse: Refuse): void {
     if (isObject(property)) checkValue(property, `${path}.${name}`, refuse);
 }
 
+const carried = (schema: JsonObject) => schema["x-carry"] === undefined || isCarry(schema["x-carry"]);
+
 function checkValue(schema: JsonObject, path: string, refuse: Refuse): void {
   const type = textOf(schema, "type");
   const named = textOf(schema, "x-type");
@@ -89,6 +92,7 @@ function checkValue(schema: JsonObject, path: string, refuse: Refuse): void {
   const due = textOf(schema, "x-due");
   if (due !== undefined && !isMilestone(due))
     refuse(path, `is due at "${due}", which is no milestone; there are ${milestones.join(", ")}`);
+  if (!carried(schema)) refuse(path, `has an "x-carry" that is none of ${carries.join(", ")}`);
   if (type === "object") checkObject(schema, path, refuse);
   if (type === "array") {
     const items = schema["items"];

@@ -1,6 +1,18 @@
 import type { JsonObject } from "./json.ts";
 import type { Milestone } from "./vocabulary.ts";
 
+/** What the next job takes along of the last: the words of `x-carry`. */
+export const carries = ["always", "named", "same-design", "anew", "never"] as const;
+
+/**
+ * Of a kind: always, with its originals and its comparison · named, where a carried record names it · same-design, field by
+ * field, where the design is the same · anew, one record made for each job · never, evidence of one job. Of a field: the
+ * same, where the record is carried; `anew` names one job and is given anew, `named` keeps the rows that carried records name.
+ */
+export type Carry = (typeof carries)[number];
+
+export const isCarry = (word: unknown): word is Carry => (carries as readonly unknown[]).includes(word);
+
 /** A kind of record, read from its schema file: everything checks, links, pages and docs need to know of it. */
 export interface Kind {
   readonly name: string;
@@ -11,6 +23,8 @@ export interface Kind {
   readonly page: "each" | "group";
   /** On paper the table of the section is all there is of a record: what else it says stands elsewhere in the book. */
   readonly tableOnPaper: boolean;
+  /** What the next job takes along of its records; nothing where the schema says nothing. */
+  readonly carry: Carry;
   /** Path of the field that names a record beside its id. */
   readonly label?: string;
   /** Paths of the fields a summary table shows. */
@@ -49,6 +63,8 @@ export interface Field {
   /** Path of the value that counts where a record states none. */
   readonly instead?: string;
   readonly date?: "event" | "limit" | "plan";
+  /** What the next job takes along, where that is not what it takes of the record. */
+  readonly carry?: Carry;
   /** Of a list of objects: the property that identifies a row. */
   readonly rowKey?: string;
   /** Of an object. */

@@ -24,6 +24,11 @@ describe("the shipped kinds", () => {
     expect([...shipped.keys()]).toEqual([...files.map((name) => name.replace(".schema.json", "")), "heat"].sort());
     expect([...shipped.values()].filter(({ derived }) => derived).map(({ name }) => name)).toEqual(["heat"]);
   });
+  it("say each what the next job takes along", () => {
+    for (const [name, schema] of schemas) expect([name, schema["x-carry"]]).toEqual([name, kindOf(shipped, name).carry]);
+    expect(kindOf(shipped, "heat").carry).toBe("never");
+    expect(fieldAt(kindOf(shipped, "inspection-step"), "points[].outcome")?.carry).toBe("never");
+  });
   it("have fields of the types their schemas say", () => {
     const type = (kind: string, path: string) => fieldAt(kindOf(shipped, kind), path)?.type;
     expect(type("joint", "throat")).toBe("quantity");
@@ -64,6 +69,7 @@ describe("the shipped kinds", () => {
         "due",
         "date",
         "row-key",
+        "carry",
         "type",
       ].map((word) => `x-${word}`),
     );

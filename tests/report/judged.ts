@@ -72,6 +72,7 @@ const kind = (name: string, title: string): Kind => ({
   section: "welding",
   page: "each",
   tableOnPaper: false,
+  carry: "never",
   columns: [],
   fields: new Map([
     [

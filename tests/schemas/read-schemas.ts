@@ -108,6 +108,7 @@ const words = [
   "due",
   "date",
   "row-key",
+  "carry",
 ];
 
 /** A validator that knows the words of our vocabulary and refuses any other. */

@@ -35,6 +35,7 @@ export function kind(name: string, fields: Readonly<Record<string, Made>>, deriv
     section: "other",
     page: "each",
     tableOnPaper: false,
+    carry: "never",
     columns: [],
     fields: named(fields),
     derived,
