@@ -1,10 +1,11 @@
 import { ownChoice } from "../model/basis.ts";
 import type { BuiltIn } from "../model/definitions.ts";
+import type { Absent, Missing } from "../model/book.ts";
 import type { Finding } from "../model/finding.ts";
 import { addressOf } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
 import type { Milestone } from "../model/vocabulary.ts";
-import { kindWords, recordWords } from "../model/titles.ts";
+import { recordWords } from "../model/titles.ts";
 import { placeWords } from "../model/words.ts";
 import { isElsewhere, type Owner } from "../model/vocabulary.ts";
 import { nearest } from "../link/graph.ts";
@@ -41,11 +42,36 @@ export function dueOf({ wants }: Gap, calendar: Calendar): Milestone {
   return dues.reduce((first, due) => (calendar.rank(due) < calendar.rank(first) ? due : first), dues[0] ?? "now");
 }
 
+/** Who asks first for what is missing: the register, a field or link, else what waits for it. */
+const askedBy = ({ wants }: Gap) =>
+  wants.find((want) => want.requirement !== undefined) ?? wants.find((want) => want.by === null) ?? wants[0];
+
+/** What is missing as people read it, whether it is a finding or not due yet. */
+export function missingOf(world: World, gap: Gap, due: Milestone, became: Absent): Missing {
+  const { absence, wants } = gap;
+  const asked = askedBy(gap);
+  return {
+    key: gapKey(world, gap),
+    at: absence.owner,
+    what: absence.target === null ? whatIs(world, absence) : targetWords(world, absence.target),
+    kind: absence.kind,
+    target: absence.target,
+    ...(absence.short !== undefined && {
+      short: { found: absence.short.found.length, atLeast: absence.short.atLeast },
+    }),
+    message: messageOf(world, gap),
+    owner: asked?.owner ?? "document control",
+    due,
+    basis: asked?.basis ?? owed,
+    register: [...new Set(wants.flatMap((want) => want.requirement ?? []))],
+    became,
+  };
+}
+
 /** A gap as people read it. */
 export function gapFinding(world: World, gap: Gap, due: Milestone): Finding {
-  const { absence, wants } = gap;
-  const asked =
-    wants.find((want) => want.requirement !== undefined) ?? wants.find((want) => want.by === null) ?? wants[0];
+  const { absence } = gap;
+  const asked = askedBy(gap);
   const at = absence.owner === null ? null : locate(world, absence.owner.record, absence.owner.pointer);
   const key = gapKey(world, gap);
   const owner = asked?.owner ?? "document control";
@@ -71,6 +97,12 @@ export function gapFinding(world: World, gap: Gap, due: Milestone): Finding {
   };
 }
 
+/** "weld log WL-07" of `weld-log:WL-07`. */
+function targetWords({ kinds }: World, target: string): string {
+  const [kind = "", id = ""] = target.split(":");
+  return recordWords(kinds, { kind, id });
+}
+
 function messageOf(world: World, { absence, wants }: Gap): string {
   const { owner, target, short } = absence;
   if (owner === null) {
@@ -81,9 +113,8 @@ function messageOf(world: World, { absence, wants }: Gap): string {
   }
   const { of } = placeWords(world.kinds, owner.record, owner.pointer);
   if (target !== null) {
-    const [kind = "", id = ""] = target.split(":");
     const by = placeWords(world.kinds, owner.record, "").of;
-    return `${kindWords(world.kinds, kind)} ${id} is named by ${by}, but is not in the book`;
+    return `${targetWords(world, target)} is named by ${by}, but is not in the book`;
   }
   if (short === undefined) return `${of} has no ${whatIs(world, absence)}`;
   const holder = absence.step.startsWith("book.") ? "the book holds" : `${of} has`;

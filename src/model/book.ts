@@ -8,6 +8,7 @@ import type { Measure } from "./quantity.ts";
 import type { Address, BookFile, BookRecord } from "./record.ts";
 import type { Requirement } from "./requirement.ts";
 import type { Table } from "./table.ts";
+import type { Milestone, Owner } from "./vocabulary.ts";
 
 /** What reading a book folder gives: every record that could be read, every file, and what was wrong with the rest. */
 export interface LoadedBook {
@@ -158,11 +159,38 @@ export interface Counts {
   readonly answered: number;
 }
 
-/** A book after judging: a value; publishing only prints it. */
 /** What became of something absent: a finding, not due before a milestone, or explained by other findings. */
 export type Absent =
   { readonly finding: string } | { readonly notDue: string } | { readonly explained: readonly string[] };
 
+/**
+ * One thing that is absent, whoever asks for it, in the words of its gap: a finding of the book, or what will be one once
+ * it is due, or what another finding explains.
+ */
+export interface Missing {
+  /** Key of its gap. */
+  readonly key: string;
+  /** Record or row in which it is missing; of a record that links name, a place that names it; null: the book itself. */
+  readonly at: { readonly record: BookRecord; readonly pointer: string } | null;
+  /** "NDT report with method RT", "nominal thickness". */
+  readonly what: string;
+  /** Kind of record that is missing; null for a field. */
+  readonly kind: string | null;
+  /** `kind:id` of a record that links name. */
+  readonly target: string | null;
+  /** Some are there, but fewer than are owed. */
+  readonly short?: { readonly found: number; readonly atLeast: number };
+  readonly message: string;
+  readonly owner: Owner;
+  /** Milestone at which it is owed first. */
+  readonly due: Milestone;
+  readonly basis: Basis;
+  /** Titles of the rows of the register that ask for it. */
+  readonly register: readonly string[];
+  readonly became: Absent;
+}
+
+/** A book after judging: a value; publishing only prints it. */
 export interface JudgedBook {
   readonly loaded: LoadedBook;
   readonly definitions: Definitions;
@@ -186,6 +214,8 @@ export interface JudgedBook {
   readonly owed: readonly Owed[];
   /** What is absent, by the key of its absence. */
   readonly absent: ReadonlyMap<string, Absent>;
+  /** What is absent, each thing once, by the key of its gap: the one source of every list of what is owed. */
+  readonly missing: readonly Missing[];
   /** Rejected values, by their address. */
   readonly refusals: ReadonlyMap<Address, Refusal>;
   readonly counts: Counts;

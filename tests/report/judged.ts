@@ -143,6 +143,7 @@ export function judgedBook({
     definitions: { kinds, calculations: [], rules: [], facts: [], registers: [], profiles: [], tables: [] },
     graph: { records: all, byKind, links: [], out: new Map(), back: new Map(), absent: new Map() },
     absent: new Map(),
+    missing: [],
     book,
     issue,
     state,

@@ -134,9 +134,11 @@ const plain = ({ findings, outcomes, counts, owed, exceptions, fingerprint }: Ju
   fingerprint,
 });
 
-function holdTrue({ findings, outcomes, state }: JudgedBook): void {
+function holdTrue(book: JudgedBook): void {
+  const { findings, outcomes, state } = book;
   const byKey = new Map(findings.map((finding) => [finding.key, finding]));
   expect(byKey.size, "keys are unique").toBe(findings.length);
+  holdMissing(book);
   for (const outcome of outcomes) {
     for (const key of outcome.findings) expect(byKey.has(key), `${key} is a finding`).toBe(true);
     if (outcome.verdict !== "not judged") continue;
@@ -153,6 +155,18 @@ function holdTrue({ findings, outcomes, state }: JudgedBook): void {
     const keys = because === undefined || because.type === "not due" ? [] : because.keys;
     for (const key of keys) expect(byKey.get(key)?.exception, `${nameOf(outcome)} waits for ${key}`).not.toBeNull();
   }
+}
+
+/** What is missing is listed once, as a gap or as not due or explained; every gap of that sort is in the list. */
+export function holdMissing({ findings, missing, absent }: Pick<JudgedBook, "findings" | "missing" | "absent">): void {
+  expect(new Set(missing.map(({ key }) => key)).size, "what is missing is listed once").toBe(missing.length);
+  const gaps = missing.flatMap(({ became }) => ("finding" in became ? [became.finding] : []));
+  expect(gaps.sort(), "every gap is in the list").toEqual(
+    findings.flatMap(({ key, rule }) => (rule === "missing" ? [key] : [])).sort(),
+  );
+  const listed = new Set(missing.map(({ became }) => became));
+  for (const [key, became] of absent) expect(listed.has(became), `${key} is in the list`).toBe(true);
+  expect(listed.size, "nothing is listed that is not absent").toBe(new Set(absent.values()).size);
 }
 
 const nameOf = ({ definition, subject }: Pick<Outcome, "definition" | "subject">): string =>
