@@ -2,7 +2,7 @@
 import picocolors from "picocolors";
 import { runCommandLine } from "./commands/run.ts";
 
-/** The only file that touches arguments, environment, streams, exit code and colour. */
+/** The only file that touches arguments, clock, environment, streams, exit code and colour. */
 const { env, stdout, stderr } = process;
 
 function inkFor(stream: NodeJS.WriteStream): ReturnType<typeof picocolors.createColors> {
@@ -21,6 +21,11 @@ const cleared = stderr.isTTY ? "\r\u001b[K" : "";
 
 process.exitCode = await runCommandLine(process.argv.slice(2), {
   cwd: process.cwd(),
+  today: () => {
+    const now = new Date();
+    const two = (number: number) => String(number).padStart(2, "0");
+    return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+  },
   print: (text) => {
     stderr.write(cleared);
     stdout.write(text);

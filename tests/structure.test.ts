@@ -45,8 +45,10 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   compute: ["model", "judge"],
   // Answers that others printed: definitions are asked as a reader would ask them.
   verification: ["model", "calculations", "compute", "steam"],
+  // A book before its evidence, and what it takes of the one before.
+  begin: ["model", "load", "link"],
   report: ["model"],
-  commands: ["model", "load", "link", "judge", "report", "publish", "foreign", "sheets", "imports"],
+  commands: ["model", "load", "link", "judge", "report", "publish", "foreign", "sheets", "imports", "begin"],
 };
 
 describe("dependencies point one way", () => {

@@ -1,4 +1,5 @@
-import { dirname, join, relative, resolve } from "node:path";
+import { basename, dirname, join, relative, resolve } from "node:path";
+import { schemaFolder } from "../load/own-schemas.ts";
 import type { JudgedBook } from "../model/book.ts";
 import { landingPath, standingAt } from "../publish/issue/folder.ts";
 import { placeFindings } from "../report/report.ts";
@@ -22,7 +23,9 @@ export async function bookFolder(name: string | undefined, effects: Effects): Pr
 
 async function bookInReach(cwd: string): Promise<string | undefined> {
   for (let at = resolve(cwd); ; at = dirname(at)) {
-    for (const dir of [at, join(at, "records")]) if ((await standing(join(dir, "book.json"))) === "other") return dir;
+    // The schemas that go with a book are no book, though one of them is named like it.
+    for (const dir of basename(at) === schemaFolder ? [] : [at, join(at, "records")])
+      if ((await standing(join(dir, "book.json"))) === "other") return dir;
     if (dirname(at) === at) return undefined;
   }
 }

@@ -42,6 +42,8 @@ export interface Given {
 export interface Effects {
   /** Folder that relative paths start from. */
   readonly cwd: string;
+  /** The day it is here, for what begins now: no judgement reads it. */
+  readonly today: () => string;
   /** Data, for a person or the next program. */
   readonly print: (text: string) => void;
   /** Talk: why, what was done. */

@@ -27,7 +27,13 @@ export function commandHelp(command: Command): string {
   const options = Object.entries(command.options).map(
     ([name, { value, means }]) => [`--${name}${value === undefined ? "" : ` ${value}`}`, means] as const,
   );
-  return `${[`${command.name}: ${command.summary}`, `usage: ${usageOf(command)}`, table([...places, ...options]), ...command.help.map((text) => wrap(text))].join("\n\n")}\n`;
+  return `${[`${command.name}: ${command.summary}`, usageLines(command), table([...places, ...options]), ...command.help.map((text) => wrap(text))].join("\n\n")}\n`;
+}
+
+/** An option and its value stay on one line. */
+function usageLines(command: Command): string {
+  const whole = usageOf(command).replaceAll(/\[[^\]]*\]/g, (option) => option.replaceAll(" ", "\u00a0"));
+  return wrap(`usage: ${whole}`).replaceAll("\n", "\n  ").replaceAll("\u00a0", " ");
 }
 
 function table(rows: readonly (readonly [string, string])[]): string {

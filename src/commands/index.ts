@@ -2,9 +2,10 @@ import { build } from "./build.ts";
 import { check } from "./check.ts";
 import type { Command } from "./command.ts";
 import { explain } from "./explain.ts";
+import { begin } from "./new.ts";
 import { originals } from "./originals.ts";
 import { trace } from "./trace.ts";
 import { verify } from "./verify.ts";
 
 /** Every command, in the order of a day's work. */
-export const commands: readonly Command[] = [check, build, trace, explain, originals, verify];
+export const commands: readonly Command[] = [begin, check, build, trace, explain, originals, verify];

@@ -47,6 +47,7 @@ function faultText(error: unknown): string {
       "EBUSY",
       "EXDEV",
       "EEXIST",
+      "ENOTEMPTY",
     )
   )
     return `the file system refused: ${error instanceof Error ? error.message : ""}`;

@@ -12,6 +12,7 @@ import { findingOf, withOwnKeys } from "./file-rules.ts";
 import { hashFile } from "./hash-file.ts";
 import { locatorOf } from "./locate.ts";
 import { quoted } from "./portable.ts";
+import { ownSchemas } from "./own-schemas.ts";
 import { publishedPaths } from "./published-paths.ts";
 import { decode, maxFileBytes, readBytes, refusal, type FileFault } from "./read-file.ts";
 import { readRecords } from "./record-file.ts";
@@ -42,7 +43,7 @@ export function loadBook(dir: string, kinds: ReadonlyMap<string, Kind>, options:
   const records: BookRecord[] = [];
   const files: BookFile[] = [];
   const hashed: BookFile[] = [];
-  const findings: Finding[] = [...listing.findings];
+  const findings: Finding[] = [...listing.findings, ...ownSchemas(dir, kinds)];
   const unreadable: string[] = [...listing.unreadable];
   const kept = new Map<string, { readonly bytes: Buffer; readonly sound: boolean }>();
   const refuse = (file: string, { message, why, hint, position }: FileFault) => {

@@ -58,6 +58,16 @@ export function composedSchemas(kinds: ReadonlyMap<string, Kind>): ReadonlyMap<s
   return new Map(written.map((kind) => [`${kind.name}.schema.json`, bothShapes(kind)]));
 }
 
+/** The same for editors, as text, by the names that `$schema` leads to: `joint.json`. */
+export function editorSchemas(kinds: ReadonlyMap<string, Kind>): ReadonlyMap<string, string> {
+  return new Map(
+    [...composedSchemas(kinds)].map(([name, schema]) => [
+      name.replace(".schema", ""),
+      `${JSON.stringify(schema, null, 2)}\n`,
+    ]),
+  );
+}
+
 function bothShapes({ name, title, description, single, row }: Kind): JsonObject {
   const properties = Object.keys(objectOf(row, "properties")).map((property): [string, JsonObject] => [
     property,

@@ -56,6 +56,12 @@ export const fileRules = [
     severity: "note",
     basis: ownChoice("originals stand in files/, where records name them by hash"),
   },
+  {
+    id: "file-schemas",
+    title: "Schemas that go with a book are those of the program",
+    severity: "note",
+    basis: ownChoice("editors complete a record by the schemas it is judged by"),
+  },
   { id: "record-schema", title: "A record keeps to the schema of its kind", severity: "nonconformity", basis: closed },
 ] as const satisfies readonly BuiltIn[];
 

@@ -2,7 +2,7 @@ import { isDeepStrictEqual } from "node:util";
 import type { JSONSchema } from "json-schema-to-typescript";
 import { isList, isObject, type Json, type JsonObject } from "../model/json.ts";
 import type { Kind } from "../model/kind.ts";
-import { composedSchemas } from "./compose.ts";
+import { editorSchemas } from "./compose.ts";
 import { isAnnotation, objectOf, texts } from "./inline.ts";
 
 const header = "// Made from schemas/ by `npm run types`; change the schemas, not this file.\n";
@@ -22,8 +22,7 @@ export function typeName(kind: string): string {
 export async function generatedFiles(kinds: ReadonlyMap<string, Kind>): Promise<ReadonlyMap<string, string>> {
   const { compile } = await import("json-schema-to-typescript");
   const files = new Map<string, string>();
-  for (const [name, schema] of composedSchemas(kinds))
-    files.set(`schemas/editor/${name.replace(".schema", "")}`, `${JSON.stringify(schema, null, 2)}\n`);
+  for (const [name, text] of editorSchemas(kinds)) files.set(`schemas/editor/${name}`, text);
   const written = [...kinds.values()].filter(({ derived }) => !derived);
   const shared = sharedProperties(written);
   const typeOf = async (name: string, row: JsonObject, keep: (property: string) => boolean): Promise<string> => {

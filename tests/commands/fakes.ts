@@ -53,6 +53,7 @@ export async function runOn(setting: Setting, ...words: readonly string[]): Prom
   const stages: string[] = [];
   const exit = await runCommandLine(words, {
     cwd: setting.cwd ?? "/",
+    today: () => "2026-11-30",
     print: (text) => void out.push(text),
     say: (text) => void err.push(text),
     progress: (stage) => void stages.push(stage),

@@ -20,6 +20,7 @@ async function command(cwd: string, ...words: readonly string[]): Promise<Ended>
   const ink = picocolors.createColors(false);
   const exit = await runCommandLine(words, {
     cwd,
+    today: () => "2026-11-30",
     print: (text) => said.push(text),
     say: (text) => said.push(text),
     progress: () => undefined,

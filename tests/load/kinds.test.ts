@@ -25,7 +25,8 @@ describe("the shipped kinds", () => {
     expect([...shipped.values()].filter(({ derived }) => derived).map(({ name }) => name)).toEqual(["heat"]);
   });
   it("say each what the next job takes along", () => {
-    for (const [name, schema] of schemas) expect([name, schema["x-carry"]]).toEqual([name, kindOf(shipped, name).carry]);
+    for (const [name, schema] of schemas)
+      expect([name, schema["x-carry"]]).toEqual([name, kindOf(shipped, name).carry]);
     expect(kindOf(shipped, "heat").carry).toBe("never");
     expect(fieldAt(kindOf(shipped, "inspection-step"), "points[].outcome")?.carry).toBe("never");
   });
