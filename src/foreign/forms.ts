@@ -113,12 +113,14 @@ export function formOf(path: string, file: Buffer): Form {
   return byContent;
 }
 
-function checkWorkbook(file: Buffer): void {
-  const names = archiveOf(file)?.names ?? [];
-  const macro = names.find(
+/** The first part of an Office file by these names that is a program, or may hold one. */
+export const macroIn = (names: readonly string[]): string | undefined =>
+  names.find(
     (name) => /vbaproject|macrosheets|activex|\.bin$|\.exe$|\.dll$/i.test(name) && !/printersettings/i.test(name),
   );
-  if (macro !== undefined)
+
+function checkWorkbook(file: Buffer): void {
+  if (macroIn(archiveOf(file)?.names ?? []) !== undefined)
     throw refuse(
       "the workbook holds macros or embedded programs",
       "save it as a workbook without macros (.xlsx), or print it to a PDF, and record that",

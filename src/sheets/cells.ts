@@ -30,6 +30,7 @@ export interface Sheet {
   readonly hiddenColumns: readonly number[];
 }
 
+/** Its cells are made anew whenever they are read: a large sheet would not find room as objects. */
 export interface Row {
   /** Counted from 1, as the program shows it; of a CSV file the number of the record, blank ones counted. */
   readonly row: number;
@@ -56,8 +57,8 @@ export interface Cell {
   readonly column: number;
   readonly type: CellType;
   /**
-   * What the cell shows, in the neutral form that files store (point as decimal sign, comma between thousands, `TRUE`);
-   * null where that cannot be told: then `fault` says why.
+   * What the cell shows, in the neutral form that files store (point as decimal sign, comma between thousands, `TRUE`,
+   * English names of months); null where that cannot be told: then `fault` says why.
    */
   readonly shown: string | null;
   /** What is stored: digits of a number or of a day's serial number as they stand in the file, text as it is. */
@@ -81,7 +82,7 @@ export interface Cell {
 
 /** Why a file cannot be read, or a sheet not be written, at all. */
 export interface SheetFault {
-  /** "the file weld-log.xlsx is under a password". */
+  /** "the file is under a password". */
   readonly message: string;
   readonly why: string;
   readonly hint: string;
@@ -89,9 +90,14 @@ export interface SheetFault {
   readonly place?: string;
 }
 
+export type Delimiter = "," | ";" | "\t";
+
 export interface ReadOptions {
-  /** Of a CSV file, where its first records leave a doubt. */
-  readonly delimiter?: "," | ";" | "\t";
+  /**
+   * Of a CSV file, where the file leaves a doubt: without it the delimiter is the one of the three that alone divides all
+   * records into as many fields.
+   */
+  readonly delimiter?: Delimiter;
 }
 
 /** A sheet to write: a row of headings that stays in sight, and texts below it. */
@@ -122,10 +128,7 @@ export interface CellToWrite {
 /** Whether reading or writing came to nothing. */
 export const isSheetFault = (result: Workbook | Uint8Array | SheetFault): result is SheetFault => "hint" in result;
 
-/**
- * How a file is read (`readSheetFile`): what is wrong with the file is in the answer, never thrown; ForeignWorkEnded says
- * that the thread that reads had to be ended.
- */
+/** How a file is read (`readSheetFile`): what is wrong with the file is in the answer, never thrown. */
 export type ReadSheetFile = (bytes: Uint8Array, name: string, options?: ReadOptions) => Promise<Workbook | SheetFault>;
 
 /** How sheets are written (`writeWorkbook`, `writeCsv`): the same sheets give the same bytes, everywhere. */
