@@ -34,6 +34,14 @@ process.exitCode = await runCommandLine(process.argv.slice(2), {
   progress: (stage) => {
     if (stderr.isTTY) stderr.write(`${cleared}${stage} …`);
   },
+  // Only a command that waits takes over what stops a program; all others end at once.
+  interrupted: (failed) =>
+    Promise.race([
+      failed,
+      new Promise<void>((resolve) => {
+        for (const signal of ["SIGINT", "SIGTERM"] as const) process.once(signal, () => resolve());
+      }),
+    ]),
   ink: inkFor(stdout),
   sayInk: inkFor(stderr),
   tool: async () => (await import("./root.ts")).toolName,

@@ -6,8 +6,10 @@ import { loadKinds } from "./load/kinds.ts";
 import type { JudgedBook, LoadedBook } from "./model/book.ts";
 import type { Definitions } from "./model/definitions.ts";
 import type { Kind } from "./model/kind.ts";
+import type { Progress } from "./publish/progress.ts";
 import type { Publication } from "./publish/publication.ts";
 import type { Block } from "./publish/blocks.ts";
+import type { LastChange } from "./publish/outline/live.ts";
 import { packageRoot, toolName } from "./root.ts";
 
 /**
@@ -45,18 +47,19 @@ export function judgeBook(read: ReadBook, definitions: Definitions = shippedDefi
 // What a check does not need is loaded when it is asked for: it takes longer to load than a small book takes to judge.
 const layingOut = () => import("./publish/outline/outline.ts");
 
-/** The publication as a value, before it is HTML or PDF. */
-export async function layOut(judged: JudgedBook): Promise<Publication> {
+/** The publication as a value, before it is HTML or PDF; with `live`, a view of records in the making, which is no issue. */
+export async function layOut(judged: JudgedBook, live?: LastChange): Promise<Publication> {
   const [{ outline }, { answers }] = await Promise.all([layingOut(), import("./verification/index.ts")]);
-  return outline(judged, chains, toolName, answers);
+  return outline(judged, chains, toolName, answers, live);
 }
 
-/** Every file of the issue, by path: site, PDF, originals, evidence, schemas, findings, hash list, marker. */
+/** Every file of the issue, by path: site, PDF, originals, evidence, schemas, findings, hash list, marker. `progress` hears how far it is. */
 export async function publishBook(
   judged: JudgedBook,
+  progress?: Progress,
 ): Promise<{ readonly files: ReadonlyMap<string, Uint8Array | string> }> {
   const { issueFiles } = await import("./publish/issue-files.ts");
-  return { files: await issueFiles(judged, await layOut(judged)) };
+  return { files: await issueFiles(judged, await layOut(judged), progress) };
 }
 
 /** The chain of evidence of one record. */

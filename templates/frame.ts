@@ -17,10 +17,12 @@ export interface Framed {
   readonly body: Html;
   /** Classic scripts of the page; all others have none. */
   readonly scripts?: readonly string[];
+  /** Sent by a server that states the policy itself. */
+  readonly served?: boolean;
 }
 
 /** A whole page as text: head, running head, trail, body, foot. */
-export function frame(publication: Publication, { page, place, body, scripts = [] }: Framed): string {
+export function frame(publication: Publication, { page, place, body, scripts = [], served = false }: Framed): string {
   const { state, number, title, interim, demonstration } = publication;
   return textOf(
     html`<!DOCTYPE html>
@@ -28,7 +30,7 @@ export function frame(publication: Publication, { page, place, body, scripts = [
         <head>
           <meta charset="utf-8" />
           <meta name="viewport" content="width=device-width, initial-scale=1" />
-          <meta http-equiv="Content-Security-Policy" content="${contentPolicy(scripts.length > 0)}" />
+          ${!served && html`<meta http-equiv="Content-Security-Policy" content="${contentPolicy(scripts.length > 0)}" />`}
           <title>${page.title} · ${number}, ${state}</title>
           <meta name="generator" content="${publication.tool}" />
           <link rel="stylesheet" href="${place.path("styles.css")}" />

@@ -60,7 +60,8 @@ export const build: Command = {
     const marker = markerOf(judged, holds, effects);
     await refuseSecond(marker, target, shelfOf(results, marker.number));
     effects.progress("publishing");
-    const files = holds === "issue" ? (await effects.engine.publishBook(judged)).files : findingsFiles(report);
+    const files =
+      holds === "issue" ? (await effects.engine.publishBook(judged, effects.progress)).files : findingsFiles(report);
     effects.progress("writing");
     const written = await writeIssue(files, marker, target, dir);
     tell(report, marker, written, given.options.get("format"), effects);

@@ -3,6 +3,8 @@ import type { BuiltIn, Definitions } from "../model/definitions.ts";
 import type { Kind } from "../model/kind.ts";
 import type { Block } from "../publish/blocks.ts";
 import type { Content } from "../publish/issue/index.ts";
+import type { Answer } from "../publish/live/server.ts";
+import type { LastChange } from "../publish/outline/live.ts";
 import type { Ink } from "../report/text.ts";
 
 /** 0 nothing blocks · 1 findings block · 2 the work could not be done. */
@@ -53,6 +55,8 @@ export interface Effects {
   readonly ink: Ink;
   readonly sayInk: Ink;
   readonly engine: Engine;
+  /** Ends when a person stops the program, or as `failed` does. */
+  readonly interrupted: (failed: Promise<never>) => Promise<void>;
 }
 
 export interface ReadBook extends LoadedBook {
@@ -66,7 +70,12 @@ export interface Engine {
   readonly builtIns: readonly BuiltIn[];
   readBook(dir: string): ReadBook;
   judgeBook(read: ReadBook): JudgedBook;
-  publishBook(judged: JudgedBook): Promise<{ readonly files: ReadonlyMap<string, Content> }>;
+  publishBook(
+    judged: JudgedBook,
+    progress: (stage: string) => void,
+  ): Promise<{ readonly files: ReadonlyMap<string, Content> }>;
+  /** The pages of a judged book, each made when it is asked for. */
+  liveSite(judged: JudgedBook, change: LastChange): Promise<(path: string) => Promise<Answer>>;
   traceRecord(judged: JudgedBook, kind: string, id: string): Promise<Extract<Block, { type: "chain" }> | undefined>;
   definitions(): Definitions;
 }

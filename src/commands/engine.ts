@@ -3,7 +3,7 @@ import { ForeignWorkEnded } from "../foreign/ended.ts";
 import { builtInRules } from "../judge/built-in.ts";
 import { fileRules } from "../load/file-rules.ts";
 import { loadKinds } from "../load/kinds.ts";
-import { judgeBook, publishBook, readBook, traceRecord } from "../pipeline.ts";
+import { judgeBook, layOut, publishBook, readBook, traceRecord } from "../pipeline.ts";
 import { ChangedWhileBuilding } from "../publish/changed.ts";
 import { packageRoot, toolName } from "../root.ts";
 import { join } from "node:path";
@@ -22,14 +22,18 @@ export const engine: Engine = {
     }
   },
   judgeBook: (read) => judgeBook(read),
-  async publishBook(judged) {
+  async publishBook(judged, progress) {
     try {
-      return await publishBook(judged);
+      return await publishBook(judged, progress);
     } catch (error) {
       if (error instanceof ChangedWhileBuilding || error instanceof ForeignWorkEnded)
         throw new UsageError(error.message);
       throw error;
     }
+  },
+  async liveSite(judged, change) {
+    const { liveSite } = await import("../publish/live/site.ts");
+    return liveSite(judged, await layOut(judged, change));
   },
   traceRecord,
   definitions: () => shippedDefinitions(loadKinds([join(packageRoot, "schemas")])),

@@ -6,6 +6,7 @@ import { begin } from "./new.ts";
 import { originals } from "./originals.ts";
 import { trace } from "./trace.ts";
 import { verify } from "./verify.ts";
+import { watch } from "./watch.ts";
 
 /** Every command, in the order of a day's work. */
-export const commands: readonly Command[] = [begin, check, build, trace, explain, originals, verify];
+export const commands: readonly Command[] = [begin, check, watch, build, trace, explain, originals, verify];

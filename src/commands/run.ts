@@ -1,7 +1,6 @@
-import { hasCode } from "../publish/issue/folder.ts";
-import { IssueError } from "../publish/issue/issue-error.ts";
-import { UsageError, type Effects, type Engine, type Exit } from "./command.ts";
+import type { Effects, Engine, Exit } from "./command.ts";
 import { parseCommandLine } from "./command-line.ts";
+import { faultText } from "./fault-text.ts";
 import { commandHelp, toolHelp } from "./help.ts";
 import { commands } from "./index.ts";
 
@@ -29,28 +28,4 @@ export async function runCommandLine(words: readonly string[], around: Surroundi
     around.say(`${faultText(error)}\n`);
     return 2;
   }
-}
-
-function faultText(error: unknown): string {
-  if (error instanceof UsageError || error instanceof IssueError) return error.message;
-  if (
-    hasCode(
-      error,
-      "ENOSPC",
-      "EACCES",
-      "EPERM",
-      "EROFS",
-      "EMFILE",
-      "ENOENT",
-      "ENOTDIR",
-      "EISDIR",
-      "EBUSY",
-      "EXDEV",
-      "EEXIST",
-      "ENOTEMPTY",
-    )
-  )
-    return `the file system refused: ${error instanceof Error ? error.message : ""}`;
-  const stack = error instanceof Error ? (error.stack ?? error.message) : String(error);
-  return `this is a fault of the program, not of the book:\n${stack}`;
 }

@@ -10,6 +10,7 @@ import { siteFiles } from "./html/index.ts";
 import { hashLines, sha256, withheldName } from "./issue/index.ts";
 import { publishedPath } from "../model/record.ts";
 import { bookPdf } from "./pdf/index.ts";
+import type { Progress } from "./progress.ts";
 import { isWithheld, issuePath, type Publication } from "./publication.ts";
 import { ChangedWhileBuilding } from "./changed.ts";
 
@@ -20,6 +21,7 @@ import { ChangedWhileBuilding } from "./changed.ts";
 export async function issueFiles(
   judged: JudgedBook,
   publication: Publication,
+  progress?: Progress,
 ): Promise<ReadonlyMap<string, Uint8Array | string>> {
   const files = new Map<string, Uint8Array | string>();
   const bytes = new Map<string, Uint8Array>();
@@ -39,7 +41,10 @@ export async function issueFiles(
   for (const [path, schema] of composedSchemas(judged.definitions.kinds))
     files.set(`schemas/${path}`, `${JSON.stringify(schema, null, 2)}\n`);
   files.set("findings.json", reportJson(reportOf(judged, toolName)));
-  for (const [path, content] of await siteFiles(publication, files.keys())) files.set(path, content);
-  files.set("book.pdf", await bookPdf(publication, (path) => bytes.get(path) ?? new Uint8Array()));
+  for (const [path, content] of await siteFiles(publication, files.keys(), progress)) files.set(path, content);
+  files.set(
+    "book.pdf",
+    await bookPdf(publication, (path) => bytes.get(path) ?? new Uint8Array(), { ...(progress && { progress }) }),
+  );
   return files;
 }

@@ -3,6 +3,7 @@ import type { JudgedBook } from "../../src/model/book.ts";
 import type { Definitions } from "../../src/model/definitions.ts";
 import type { Finding } from "../../src/model/finding.ts";
 import type { Block } from "../../src/publish/blocks.ts";
+import type { Answer } from "../../src/publish/live/server.ts";
 import type { Engine, Exit } from "../../src/commands/command.ts";
 import { runCommandLine } from "../../src/commands/run.ts";
 import { noInk } from "../../src/report/text.ts";
@@ -23,6 +24,7 @@ export interface Setting {
   readonly fatal?: readonly Finding[];
   readonly chain?: Extract<Block, { type: "chain" }>;
   readonly definitions?: Definitions;
+  readonly live?: (path: string) => Promise<Answer>;
   readonly onPublish?: () => unknown;
 }
 
@@ -45,6 +47,7 @@ export async function runOn(setting: Setting, ...words: readonly string[]): Prom
       setting.onPublish?.();
       return Promise.resolve({ files: sampleFiles() });
     },
+    liveSite: () => Promise.resolve(setting.live ?? (() => Promise.reject(new Error("not asked for")))),
     traceRecord: () => Promise.resolve(setting.chain),
     definitions: () => setting.definitions ?? judged.definitions,
   };
@@ -57,6 +60,7 @@ export async function runOn(setting: Setting, ...words: readonly string[]): Prom
     print: (text) => void out.push(text),
     say: (text) => void err.push(text),
     progress: (stage) => void stages.push(stage),
+    interrupted: () => Promise.resolve(),
     ink: noInk,
     sayInk: noInk,
     tool: () => Promise.resolve(engine.tool),

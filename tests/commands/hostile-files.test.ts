@@ -24,6 +24,7 @@ async function command(cwd: string, ...words: readonly string[]): Promise<Ended>
     print: (text) => said.push(text),
     say: (text) => said.push(text),
     progress: () => undefined,
+    interrupted: () => Promise.resolve(),
     ink,
     sayInk: ink,
     tool: () => Promise.resolve("t"),

@@ -3,6 +3,7 @@ import { findBody } from "../../../templates/find-page.ts";
 import { frame, type Place } from "../../../templates/frame.ts";
 import { pageBody } from "../../../templates/page.ts";
 import { printStyles } from "../../../templates/print-styles.ts";
+import { stepsOf, type Progress } from "../progress.ts";
 import type { Page, Publication } from "../publication.ts";
 import { newFindIndex, type FindIndex } from "./find-index.ts";
 import { fontFiles } from "./fonts.ts";
@@ -19,15 +20,21 @@ import { findScript, styles } from "./styles.ts";
 export async function siteFiles(
   publication: Publication,
   beside?: Iterable<string>,
+  progress?: Progress,
 ): Promise<Map<string, Uint8Array | string>> {
-  const files = new Map<string, Uint8Array | string>([
-    ...fontFiles(),
-    ["styles.css", styles()],
-    ["print.css", printStyles(publication)],
-    ["find.js", findScript()],
-  ]);
+  const files = fixedFiles(publication);
   const found = newFindIndex(publication.pages);
-  const pages = await renderSite([...sitePages(publication, found), findPage(publication)]);
+  const made = [...sitePages(publication, found), findPage(publication)];
+  const step = stepsOf("pages of the site", made.length, progress);
+  const pages = await renderSite(
+    made.map((page) => ({
+      url: page.url,
+      render() {
+        step();
+        return page.render();
+      },
+    })),
+  );
   files.set("find-index.js", found.script());
   checkLinks(pages, new Set([...files.keys(), "book.pdf", ...(beside ?? [])]), beside !== undefined);
   for (const [url, text] of pages) files.set(url, text);
@@ -35,7 +42,35 @@ export async function siteFiles(
   return files;
 }
 
-function sitePages(publication: Publication, found: FindIndex): SitePage[] {
+const fixedFiles = (publication: Publication): Map<string, Uint8Array | string> =>
+  new Map<string, Uint8Array | string>([
+    ...fontFiles(),
+    ["styles.css", styles()],
+    ["print.css", printStyles(publication)],
+    ["find.js", findScript()],
+  ]);
+
+/**
+ * The site by path, each page made when it is asked for and without the policy that pages of an issue carry: whoever serves
+ * them says it in a header. Undefined for a path that the site does not have.
+ */
+export function siteOnDemand(publication: Publication): (path: string) => Uint8Array | string | undefined {
+  const files = fixedFiles(publication);
+  const unread: FindIndex = { add: () => undefined, script: () => "" };
+  const pages = new Map(
+    [...sitePages(publication, unread, true), findPage(publication, true)].map((page) => [page.url, page]),
+  );
+  return (path) =>
+    path === "find-index.js" ? wholeIndex(publication) : (files.get(path) ?? pages.get(path)?.render());
+}
+
+function wholeIndex({ pages }: Publication): string {
+  const found = newFindIndex(pages);
+  for (const [at, { blocks }] of pages.entries()) found.add(at, blocks);
+  return found.script();
+}
+
+function sitePages(publication: Publication, found: FindIndex, served = false): SitePage[] {
   // Neighbours are those of the printed order; pages that only serve the screen stand outside of it.
   const order = publication.pages.filter(({ screenOnly }) => screenOnly !== true);
   const position = new Map(order.map((page, index) => [page, index]));
@@ -54,18 +89,18 @@ function sitePages(publication: Publication, found: FindIndex): SitePage[] {
       render() {
         const { blocks } = page;
         found.add(index, blocks);
-        return frame(publication, { page, place, body: pageBody(pageContext(page.url), page, blocks) });
+        return frame(publication, { page, place, body: pageBody(pageContext(page.url), page, blocks), served });
       },
     };
   });
 }
 
-function findPage(publication: Publication): SitePage {
+function findPage(publication: Publication, served = false): SitePage {
   const page: Pick<Page, "url" | "title"> = { url: "find.html", title: "Find" };
   const path = (to: string) => relativePath(page.url, to);
   const place: Place = { path, section: undefined, before: undefined, next: undefined, findings: false };
   return {
     url: page.url,
-    render: () => frame(publication, { page, place, body: findBody(publication, path), scripts: ["find.js"] }),
+    render: () => frame(publication, { page, place, body: findBody(publication, path), scripts: ["find.js"], served }),
   };
 }

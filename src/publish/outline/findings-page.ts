@@ -5,14 +5,19 @@ import type { Page } from "../publication.ts";
 import { inWords } from "./chain-block.ts";
 import type { Context } from "./context.ts";
 import { findingGroups, findingsPage } from "./finding-blocks.ts";
+import { changedGroups, type LastChange } from "./live.ts";
 import { counted } from "./titles.ts";
 
-/** All findings by who must act; answered ones and notes at the end. */
-export function findingsPageOf(context: Context, number: string, section: number): Page {
+/** All findings by who must act, those of the last change first in a live view; answered ones and notes at the end. */
+export function findingsPageOf(context: Context, number: string, section: number, live?: LastChange): Page {
   const { findings, counts } = context.judged;
   const open = findings.filter(isOpen);
-  const lifted = findings.filter(({ exception }) => exception !== null);
-  const notes = findings.filter(({ severity, exception }) => severity === "note" && exception === null);
+  // A live view lists them above.
+  const isNew = (key: string) => live?.fresh.has(key) === true;
+  const lifted = findings.filter(({ key, exception }) => exception !== null && !isNew(key));
+  const notes = findings.filter(
+    ({ key, severity, exception }) => severity === "note" && exception === null && !isNew(key),
+  );
   return {
     url: findingsPage,
     number,
@@ -21,10 +26,11 @@ export function findingsPageOf(context: Context, number: string, section: number
       open.length === 0
         ? `Nothing is open. ${bookSentence(context)}`
         : `${inWords(open.length)} finding${open.length === 1 ? " is" : "s are"} open: ${counted(counts.nonconformity, "nonconformity", "nonconformities")}, ${counted(counts.gap, "gap")} and ${counted(counts.query, "query", "queries")}.`,
+      ...(live?.sentence === undefined ? [] : [` With the last change: ${live.sentence}.`]),
     ],
     section,
     blocks: [
-      ...findingGroups(context, open),
+      ...(live === undefined ? findingGroups(context, open) : changedGroups(context, open, live)),
       ...(lifted.length === 0
         ? []
         : [

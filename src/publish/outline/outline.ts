@@ -10,6 +10,7 @@ import { calculationKind, calculationPageOf } from "./calculation-page.ts";
 import { calculationSummary } from "./calculation-summary.ts";
 import { chainBlock } from "./chain-block.ts";
 import { findingsPageOf } from "./findings-page.ts";
+import { liveLine, type LastChange } from "./live.ts";
 import { glancePages } from "./glance-page.ts";
 import { integrityPage } from "./integrity-page.ts";
 import { judgedWithPage } from "./judged-with-page.ts";
@@ -25,18 +26,22 @@ import { groupPages } from "./group-pages.ts";
 import { openingPage, recordPage, recordsOf } from "./section-pages.ts";
 import { lowerTitle } from "../../model/titles.ts";
 
-/** Lays the whole book out as pages of blocks: the only place that decides what the book says. Pure. */
+/**
+ * Lays the whole book out as pages of blocks: the only place that decides what the book says. Pure. With `live` it is a
+ * view of records in the making, which says on every page that it is no issue.
+ */
 export function outline(
   judged: JudgedBook,
   chains: readonly Chain[],
   tool: string,
   answers: readonly AnswerSource[] = [],
+  live?: LastChange,
 ): Publication {
   const context = contextOf(judged, chains);
   const { present, sections } = context;
   const laid = sections.map((section, index) => {
     const kinds = present.filter((kind) => kind.section === section.id);
-    return { section, kinds, pages: sectionPages(context, section, index, kinds, tool, answers) };
+    return { section, kinds, pages: sectionPages(context, section, index, kinds, tool, answers, live) };
   });
   const contents = laid.flatMap(({ section, pages }, index): ContentsEntry[] => [
     { number: String(index + 1), title: section.title, to: { page: openingUrl(index) }, level: 1 },
@@ -54,6 +59,7 @@ export function outline(
     ...(interim && {
       interimLine: `Interim issue ${revision}, not for acceptance. Evidence recorded up to ${cutOff}.`,
     }),
+    ...(live !== undefined && { interimLine: liveLine(`Revision ${revision}, ${judged.state}`, cutOff) }),
     demonstration: book.value["demonstration"] === true,
     fingerprint: judged.fingerprint,
     issueDate: plain(issue.value["issueDate"]),
@@ -89,6 +95,7 @@ function sectionPages(
   kinds: readonly Kind[],
   tool: string,
   answers: readonly AnswerSource[],
+  live: LastChange | undefined,
 ): Page[] {
   const number = String(index + 1);
   let last = 0;
@@ -96,7 +103,7 @@ function sectionPages(
   const own: Page[] = [];
   if (section.id === "compliance")
     own.push(
-      findingsPageOf(context, next(), index),
+      findingsPageOf(context, next(), index, live),
       requirementsPage(context, next(), index),
       notCheckedPage(context, next(), index),
       judgedWithPage(context, next(), index, { tool, hash: definitionsHash(context.judged), answers }),

@@ -1,6 +1,7 @@
 import { Buffer } from "node:buffer";
 import { PDFContext } from "pdf-lib";
 import { openDesk } from "../../foreign/desk.ts";
+import { stepsOf, type Progress } from "../progress.ts";
 import type { Page, Publication } from "../publication.ts";
 import { assemble, type Leaf } from "./assemble.ts";
 import { destOf } from "./atoms.ts";
@@ -19,6 +20,7 @@ import { copyDest } from "./scans.ts";
 export interface PdfOptions {
   /** Whether the pages of the originals are appended; they are unless this says no. */
   readonly appendOriginals?: boolean;
+  readonly progress?: Progress;
 }
 
 /**
@@ -29,7 +31,7 @@ export interface PdfOptions {
 export async function bookPdf(
   publication: Publication,
   originals: (path: string) => Uint8Array,
-  { appendOriginals = true }: PdfOptions = {},
+  { appendOriginals = true, progress }: PdfOptions = {},
 ): Promise<Uint8Array> {
   const book = appendOriginals ? publication : { ...publication, originals: [] };
   const fonts = openFonts();
@@ -45,14 +47,21 @@ export async function bookPdf(
   };
   flow.begin(coverDest, "");
   flow.add(coverPieces(setter, book));
-  for (const page of book.pages) if (page.screenOnly !== true) addPage(flow, setter, book, page);
+  const printed = book.pages.filter((page) => page.screenOnly !== true);
+  const stepped = stepsOf("parts of the PDF", printed.length, progress);
+  for (const page of printed) {
+    stepped();
+    addPage(flow, setter, book, page);
+  }
   if (book.originals.length > 0) addOriginalsList(flow, setter, book);
   flow.end();
   const places = new Map<string, Place>(flow.places);
   const context = PDFContext.create();
   const desk = openDesk();
   try {
+    const copying = stepsOf("originals in the PDF", book.originals.length, progress);
     for (const original of book.originals) {
+      copying();
       const sheets = await originalSheets(context, setter, original, desk, () => originals(original.path));
       const start = leaves.length;
       for (const sheet of sheets)

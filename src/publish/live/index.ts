@@ -1,0 +1,2 @@
+export { serveLive } from "./server.ts";
+export { wordsPage } from "./words-page.ts";
