@@ -29,7 +29,8 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   sheets: ["model", "foreign"],
   // Sheets to records and back: kinds are arguments.
   imports: ["model", "load", "link", "sheets"],
-  load: ["model", "foreign"],
+  // What a book reaches of its shelves is a question of links.
+  load: ["model", "foreign", "link"],
   link: ["model"],
   // Properties of water and steam are physics: they know nothing of books.
   steam: [],

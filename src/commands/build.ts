@@ -4,6 +4,7 @@ import { blocks } from "../model/finding.ts";
 import {
   checkTarget,
   refuseSecond,
+  refuseShelves,
   shelfOf,
   writeIssue,
   type Content,
@@ -13,7 +14,7 @@ import {
 } from "../publish/issue/index.ts";
 import { reportHtml } from "../report/html.ts";
 import { reportJson } from "../report/json.ts";
-import { reportedBook, reportOf, type Report } from "../report/report.ts";
+import { reportedBook, reportHere, type Report } from "../report/report.ts";
 import { spellControls } from "../model/spelled.ts";
 import { inGroups, jsonText } from "../report/plain.ts";
 import { summaryText } from "../report/text.ts";
@@ -54,7 +55,8 @@ export const build: Command = {
     await checkTarget(target, dir);
     const judged = judgeOrSay(dir, effects);
     if (judged === undefined) return 2;
-    const report = reportOf(judged, effects.engine.tool);
+    await refuseShelves(target, judged.loaded.shelves);
+    const report = reportHere(judged, effects.engine.tool);
     const blocked = judged.findings.some(blocks);
     const holds = blocked && judged.state === "final" ? "findings" : "issue";
     const marker = markerOf(judged, holds, effects);

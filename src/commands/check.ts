@@ -1,6 +1,6 @@
 import { blocks } from "../model/finding.ts";
 import { reportJson } from "../report/json.ts";
-import { reportOf } from "../report/report.ts";
+import { reportHere } from "../report/report.ts";
 import { reportSarif } from "../report/sarif.ts";
 import { shortText, sinceText } from "../report/short.ts";
 import { sinceOf } from "../report/since.ts";
@@ -41,7 +41,7 @@ export const check: Command = {
     if (judged === undefined) return 2;
     const { builtIns, tool } = effects.engine;
     const { rules, calculations, facts } = judged.definitions;
-    const report = reportOf(judged, tool);
+    const report = reportHere(judged, tool);
     const since =
       named === undefined ? undefined : sinceOf(report, judged, await earlierReport(named, effects.cwd, report));
     switch (format) {

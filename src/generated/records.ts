@@ -343,6 +343,21 @@ export interface Book extends RecordProperties {
    */
   register?: string;
   /**
+   * Folders of records that several books share: what this book reaches there by links is read, judged and issued with it.
+   *
+   * @maxItems 16
+   */
+  shelves?: {
+    /**
+     * Name of the shelf, as places on it are printed: shelves/<name>/….
+     */
+    name: string;
+    /**
+     * Folder of the shelf, relative to that of the book, with /. While the book holds a folder shelves/<name>/, that copy is read instead.
+     */
+    folder: string;
+  }[];
+  /**
    * Order and titles of the sections, where they differ from the usual ones.
    */
   sections?: {

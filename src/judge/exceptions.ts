@@ -7,7 +7,7 @@ import { addressOf, type BookRecord } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
 import { endStage, keyOf, locate, type Court } from "./court.ts";
 import { addFinding } from "./entries.ts";
-import { answerable } from "./lift.ts";
+import { answerable } from "../model/exceptions.ts";
 import type { World } from "./world.ts";
 import { recordWords } from "../model/titles.ts";
 

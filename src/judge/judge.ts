@@ -19,7 +19,7 @@ import { dueOf, gapKey, missingOf } from "./gap-finding.ts";
 import { historySound } from "./history.ts";
 import { foldIncomplete } from "./incomplete.ts";
 import { newLedger } from "./ledger.ts";
-import { answerable } from "./lift.ts";
+import { answerable } from "../model/exceptions.ts";
 import { calendarOf, checkListed, checkPassedOver } from "./milestones.ts";
 import { noteOrphans, openKinds } from "./orphans.ts";
 import { originalsShown, originalsSound } from "./originals.ts";
@@ -106,7 +106,7 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
   stage(court, () => checkPassedOver(court, issue, calendar));
 
   const { gaps, of } = foldAbsences(court);
-  const results = settleGaps(court, gaps, calendar, issue, fileFaults(loaded));
+  const results = settleGaps(court, gaps, calendar, issue, fileFaults(loaded, book));
   foldIncomplete(court, results);
   const settled = court.outcomes.map((outcome) => settleOutcome(outcome, of, results));
   const waiting = waitingByFinding(court, settled);
@@ -190,8 +190,11 @@ function addUnlessDoubted(court: Court, findings: readonly Finding[]): void {
   }
 }
 
-/** Findings of files that could not be read: what seems absent may stand in them. */
-const fileFaults = ({ findings, unreadable }: LoadedBook): readonly string[] =>
-  findings
-    .filter(({ place, severity }) => severity !== "note" && unreadable.includes(place.file))
+/** Findings of files and shelves that could not be read: what seems absent may stand in them. */
+function fileFaults({ findings, unreadable }: LoadedBook, book: BookRecord): readonly string[] {
+  const shelves = addressOf(book, "/shelves");
+  return findings
+    .filter(({ severity }) => severity !== "note")
+    .filter(({ place, accuses }) => unreadable.includes(place.file) || accuses.some((one) => one.startsWith(shelves)))
     .map(({ key }) => key);
+}

@@ -1,3 +1,4 @@
+import { answerable } from "../model/exceptions.ts";
 import type { Finding, Severity } from "../model/finding.ts";
 
 /** What one exception answers, if the finding is of its sort and rests on the same values. */
@@ -8,14 +9,6 @@ export interface Lift {
   /** Only rules about an order of dates. */
   readonly rules?: ReadonlySet<string>;
 }
-
-/** Which findings each kind of exception may answer. */
-export const answerable: ReadonlyMap<string, readonly Severity[]> = new Map([
-  ["answered-query", ["query"]],
-  ["waiver", ["gap"]],
-  ["deviation", ["nonconformity"]],
-  ["order-exception", ["nonconformity", "query"]],
-]);
 
 /** The exception that answers a finding, if there is one. None answers a finding about an exception. */
 export function liftOf(lifts: ReadonlyMap<string, readonly Lift[]>, finding: Finding): Lift | null {

@@ -4,6 +4,7 @@ import type { Finding } from "../model/finding.ts";
 import type { OriginalFault } from "../model/original.ts";
 import { ProgramError } from "../model/program-error.ts";
 import { addressOf, type BookFile, type BookRecord } from "../model/record.ts";
+import { pathNamedBy } from "../model/shelf.ts";
 import { digestOf } from "../model/stable.ts";
 import { keyOf, locate, type Court } from "./court.ts";
 import { addFinding } from "./entries.ts";
@@ -39,9 +40,9 @@ export function originalsSound(court: Court, files: readonly BookFile[]): void {
   const present = presentIn(files);
   const named = new Set<string>();
   for (const record of originalsOf(court)) {
-    const path = record.value["path"];
+    const path = fileOf(record);
     const recorded = record.value["sha256"];
-    if (typeof path !== "string") continue;
+    if (path === undefined) continue;
     named.add(path);
     const file = present.get(path);
     const fault = file?.nature?.fault;
@@ -101,8 +102,8 @@ export function originalsSound(court: Court, files: readonly BookFile[]): void {
 export function originalsShown(court: Court, files: readonly BookFile[]): void {
   const present = presentIn(files);
   for (const record of originalsOf(court)) {
-    const path = record.value["path"];
-    const file = typeof path === "string" ? present.get(path) : undefined;
+    const path = fileOf(record);
+    const file = path === undefined ? undefined : present.get(path);
     const fault = file?.nature?.fault;
     if (file === undefined || (fault?.sort !== "protected" && fault?.sort !== "bound")) continue;
     say(court, record, "original-shown", "/path", `${file.path}${file.sha256}`, {
@@ -115,6 +116,12 @@ export function originalsShown(court: Court, files: readonly BookFile[]): void {
 
 const presentIn = (files: readonly BookFile[]) =>
   new Map(files.filter(({ role }) => role === "original").map((file) => [file.path, file]));
+
+/** Path in the book of the file an original's record names. */
+function fileOf(record: BookRecord): string | undefined {
+  const { path } = record.value;
+  return typeof path === "string" ? pathNamedBy(record, path) : undefined;
+}
 
 const originalsOf = ({ world }: Court) => world.graph.byKind.get("original")?.values() ?? [];
 

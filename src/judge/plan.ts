@@ -8,7 +8,7 @@ import { pathOf } from "./bind.ts";
 import { checkCalculationInputs, checkConditions, checkInputs } from "./check-inputs.ts";
 import { checkNames } from "./check-names.ts";
 import { checkPath } from "./check-paths.ts";
-import { answerable } from "./lift.ts";
+import { answerable } from "../model/exceptions.ts";
 import { resultChecks } from "./result-checks.ts";
 import { coverageOf, standAt, type Coverage } from "./standing.ts";
 

@@ -3,6 +3,7 @@ import { isList, isObject, pointerStep, type Json } from "../model/json.ts";
 import type { Field, Kind } from "../model/kind.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { rowName } from "../model/stable.ts";
+import { shelfOf, standing } from "../model/shelf.ts";
 import { kindWords, lowerTitle } from "../model/titles.ts";
 import { foldAlike } from "./alike.ts";
 import { faultAt, placeOfId } from "./faults.ts";
@@ -13,7 +14,7 @@ export function duplicateId(second: BookRecord, first: BookRecord, kinds: Readon
   return faultAt(second, undefined, "/id", {
     rule: "id-unique",
     message: `${kindWords(kinds, second.kind)} "${second.id}" is in the book twice`,
-    why: `an id names one record; ${second.id} stands in ${first.file} and in ${second.file}`,
+    why: `an id names one record; ${second.id} stands ${standing(first)} and ${standing(second)}`,
     hint: "renumber one of them, and the links that mean it; or remove the copy",
     accuses: [addressOf(second)],
     related: [placeOfId(first, "first used here")],
@@ -34,13 +35,17 @@ export function alikeIds(
       seen.set(fold, record);
       return [];
     }
+    const apart = shelfOf(first.file) !== shelfOf(record.file);
     return [
       faultAt(record, undefined, "/id", {
         rule: "id-distinct",
         message: `${kindWords(kinds, kind)} "${first.id}" and "${id}" differ only by case, hyphen, zeros or look-alike signs`,
-        why: "they may be one thing written in two ways",
+        why: apart
+          ? `they may be one thing written in two ways; one stands ${standing(first)}, the other ${standing(record)}`
+          : "they may be one thing written in two ways",
         hint: "compare with the stamp or the document; unify them, or answer this query",
-        accuses: [],
+        // Whoever wrote in one place did not see the other: which of the two a link means is open.
+        accuses: apart ? [addressOf(first), addressOf(record)] : [],
         related: [placeOfId(first, "the other one")],
       }),
     ];

@@ -1,4 +1,3 @@
-import { createHash } from "node:crypto";
 import { statSync } from "node:fs";
 import { join } from "node:path";
 import { startNatures } from "../foreign/natures.ts";
@@ -7,15 +6,16 @@ import type { Finding } from "../model/finding.ts";
 import type { Kind } from "../model/kind.ts";
 import { byCodePoint } from "../model/order.ts";
 import type { BookFile, BookRecord } from "../model/record.ts";
+import { shelfOf } from "../model/shelf.ts";
 import { headOf } from "./book-record.ts";
 import { findingOf, withOwnKeys } from "./file-rules.ts";
-import { hashFile } from "./hash-file.ts";
+import { hashOriginals, readFolder, type LyingOriginal } from "./folder-files.ts";
 import { locatorOf } from "./locate.ts";
 import { quoted } from "./portable.ts";
 import { ownSchemas } from "./own-schemas.ts";
 import { publishedPaths } from "./published-paths.ts";
-import { decode, maxFileBytes, readBytes, refusal, type FileFault } from "./read-file.ts";
-import { readRecords } from "./record-file.ts";
+import { maxFileBytes, refusal } from "./read-file.ts";
+import { takeIn } from "./shelf-files.ts";
 import { listBook, maxFiles, type Listing } from "./walk.ts";
 
 /** Caps, smaller in tests. */
@@ -34,101 +34,95 @@ export interface BookOnDisk extends LoadedBook {
 
 /**
  * Reads a book folder: every record that can be read, every file with its hash, and a finding for whatever is wrong with
- * the rest. Never throws on what the folder holds; ForeignWorkEnded says
+ * the rest; of the shelves the book names, what it reaches. Never throws on what the folders hold; ForeignWorkEnded says
  * that an original took more time or memory than any is given. The result depends on the files' content alone: records are sorted by
  * kind and id, whatever file they stand in.
  */
 export function loadBook(dir: string, kinds: ReadonlyMap<string, Kind>, options: LoadOptions = {}): BookOnDisk {
-  const listing = list(dir, options.maxFiles ?? maxFiles);
-  const records: BookRecord[] = [];
-  const files: BookFile[] = [];
-  const hashed: BookFile[] = [];
-  const findings: Finding[] = [...listing.findings, ...ownSchemas(dir, kinds)];
-  const unreadable: string[] = [...listing.unreadable];
-  const kept = new Map<string, { readonly bytes: Buffer; readonly sound: boolean }>();
-  const refuse = (file: string, { message, why, hint, position }: FileFault) => {
-    findings.push(
-      findingOf({
-        rule: "file-readable",
-        place: { file, pointer: "", ...(position !== undefined && { position }) },
-        message,
-        why,
-        hint,
-      }),
-    );
-    unreadable.push(file);
-  };
+  const caps = { maxFiles: options.maxFiles ?? maxFiles, maxFileBytes: options.maxFileBytes ?? maxFileBytes };
+  const listing = list(dir, caps.maxFiles);
+  const [lent, lying] = partition(listing.originals, (path) => shelfOf(path.slice("files/".length)) !== undefined);
+  // Originals are looked at in threads of their own while the records are read.
+  const originals = lookAt(dir, lying.map(asItLies));
+  const own = readFolder(dir, listing.records, kinds, { most: caps.maxFileBytes });
+  const ownFaults = [...listing.findings, ...ownSchemas(dir, kinds), ...originals.findings, ...own.findings];
+  const head = headOf(own.records, listing.records, ownFaults);
 
-  for (const path of listing.originals) {
-    try {
-      hashed.push({ path, ...hashFile(join(dir, path)), role: "original" });
-    } catch (error) {
-      refuse(path, {
-        message: `the original ${quoted(path)} cannot be read: ${refusal(error)}`,
-        why: "without its bytes there is no hash to compare",
-        hint: "restore the file, or give the account that runs this the right to read it",
-      });
-    }
-  }
-  // Originals are looked at in a thread of their own while the records are read.
-  const natures = startNatures(hashed.map(({ path, sha256 }) => ({ path, file: join(dir, path), sha256 })));
-
-  for (const path of listing.records) {
-    const bytes = readBytes(join(dir, path), options.maxFileBytes ?? maxFileBytes);
-    if (!Buffer.isBuffer(bytes)) {
-      refuse(path, bytes);
-      continue;
-    }
-    files.push({ path, size: bytes.length, sha256: createHash("sha256").update(bytes).digest("hex"), role: "record" });
-    const text = decode(bytes);
-    if (typeof text !== "string") {
-      refuse(path, text);
-      continue;
-    }
-    const read = readRecords(path, text, kinds);
-    kept.set(path, { bytes, sound: read.sound });
-    records.push(...read.records);
-    findings.push(...read.findings);
-    if (!read.whole) unreadable.push(path);
-  }
-  const natureOf = natures();
-  for (const one of hashed) {
-    const nature = natureOf.get(one.path);
-    files.push({ ...one, ...(nature !== undefined && { nature }) });
-  }
-
-  const head = headOf(records, listing.records, findings);
+  // What is reached of shelves is known when their records are linked.
+  const taken = takeIn(dir, head.book, own.records, lent, { kinds, ...caps });
+  const late = lookAt(dir, [...lent.filter((path) => !taken.claims(path)).map(asItLies), ...taken.originals]);
+  const files = [...own.files, ...taken.files, ...originals.files(), ...late.files()];
+  const findings = [...ownFaults, ...late.findings, ...taken.findings, ...head.findings];
+  const unreadable = [
+    ...listing.unreadable,
+    ...own.unreadable,
+    ...taken.unreadable,
+    ...[...originals.findings, ...late.findings].map(({ place }) => place.file),
+  ];
+  const kept = new Map([...own.kept, ...taken.kept]);
   const textOf = (file: string) => {
+    const text = taken.texts.get(file);
+    if (text !== undefined) return { text, sound: true };
     const one = kept.get(file);
     return one === undefined ? undefined : { text: one.bytes.toString("utf8"), sound: one.sound };
   };
   return {
     dir,
     // Sorting is stable: of two records with one id, the one in the file that comes first stays first.
-    records: records.sort((a, b) => byCodePoint(a.kind, b.kind) || byCodePoint(a.id, b.id)),
+    records: [...own.records, ...taken.records].sort((a, b) => byCodePoint(a.kind, b.kind) || byCodePoint(a.id, b.id)),
     files: withPublishedPaths(files).sort((a, b) => byCodePoint(a.path, b.path)),
-    findings: withOwnKeys([...findings, ...head.findings]),
+    findings: withOwnKeys(findings),
     unreadable: [...new Set(unreadable)].sort(byCodePoint),
     fatal: [...listing.fatal, ...(listing.fatal.length > 0 ? [] : head.fatal)],
-    locator: locatorOf(textOf),
+    locator: { ...locatorOf(textOf), written: taken.written },
+    shelves: taken.shelves,
+    aside: taken.aside,
     book: head.book,
     issue: head.issue,
     text: (file) => textOf(file)?.text,
   };
 }
 
+const asItLies = (path: string): LyingOriginal => ({ path, lies: path });
+
+function partition(paths: readonly string[], first: (path: string) => boolean) {
+  return [paths.filter(first), paths.filter((path) => !first(path))] as const;
+}
+
+/** Hashes originals and begins to look at them; `files` waits for what is found. */
+function lookAt(dir: string, originals: readonly LyingOriginal[]) {
+  const { files, findings } = hashOriginals(dir, originals);
+  const natures = startNatures(files.map(({ path, lies = path, sha256 }) => ({ path, file: join(dir, lies), sha256 })));
+  return {
+    findings,
+    files(): readonly BookFile[] {
+      const natureOf = natures();
+      return files.map((one) => {
+        const nature = natureOf.get(one.path);
+        return { ...one, ...(nature !== undefined && { nature }) };
+      });
+    },
+  };
+}
+
 function withPublishedPaths(files: readonly BookFile[]): BookFile[] {
-  const paths = publishedPaths(files.map(({ path }) => path));
+  const paths = publishedPaths(files.map(pathInIssue));
   return files.map((file) => {
-    const publishedAs = paths.get(file.path) ?? file.path;
+    const publishedAs = paths.get(pathInIssue(file)) ?? file.path;
     return publishedAs === file.path ? file : { ...file, publishedAs };
   });
+}
+
+/** Originals of shelves stand with those of the book. */
+function pathInIssue({ path, role }: BookFile): string {
+  const shelf = role === "original" ? shelfOf(path) : undefined;
+  return shelf === undefined ? path : `files/${path.replace(`/${shelf}/files/`, `/${shelf}/`)}`;
 }
 
 function list(dir: string, most: number): Listing & { readonly fatal: readonly Finding[] } {
   let reason: string | undefined;
   try {
-    if (statSync(dir).isDirectory()) return { ...listBook(dir, most), fatal: [] };
+    if (statSync(dir).isDirectory()) return { ...listBook(dir, { most }), fatal: [] };
     reason = "it is a file";
   } catch (error) {
     reason = refusal(error);

@@ -23,6 +23,7 @@ function fieldOf(name: string, schema: JsonObject, required: boolean): Field {
   const instead = textOf(schema, "x-instead");
   const date = schema["x-date"];
   const rowKey = textOf(schema, "x-row-key");
+  const belongs = texts(schema, "x-belongs");
   const items = schema["items"];
   return {
     name,
@@ -32,6 +33,7 @@ function fieldOf(name: string, schema: JsonObject, required: boolean): Field {
     required,
     ...(options.length > 0 && { options }),
     ...(type === "link" && { targets: texts(schema, "x-link") }),
+    ...(belongs.length > 0 && { belongs }),
     ...(unit !== undefined && type === "quantity" && { unit }),
     ...(schema["x-difference"] === true && { difference: true }),
     ...(low !== undefined && high !== undefined && { plausible: [low, high] as const }),

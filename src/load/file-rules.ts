@@ -10,6 +10,9 @@ const closed = ownChoice(
   "a schema lists every property of its kind and the form of its value: what it does not know is found, never passed over",
 );
 const paths = ownChoice("paths of a book are the same on every operating system, and on a stick or in an archive");
+const shelves = ownChoice(
+  "what several books share is read from one place, stands by itself in every issue, and never answers for one of them",
+);
 
 export const fileRules = [
   {
@@ -61,6 +64,24 @@ export const fileRules = [
     title: "Schemas that go with a book are those of the program",
     severity: "note",
     basis: ownChoice("editors complete a record by the schemas it is judged by"),
+  },
+  {
+    id: "shelf-folder",
+    title: "The folder of a shelf is there, beside the book and by itself",
+    severity: "nonconformity",
+    basis: shelves,
+  },
+  {
+    id: "shelf-holds",
+    title: "A shelf holds no book, issue, exception or further shelf",
+    severity: "nonconformity",
+    basis: shelves,
+  },
+  {
+    id: "shelf-listed",
+    title: "What stands below shelves/ belongs to a shelf that the book names",
+    severity: "nonconformity",
+    basis: shelves,
   },
   { id: "record-schema", title: "A record keeps to the schema of its kind", severity: "nonconformity", basis: closed },
 ] as const satisfies readonly BuiltIn[];

@@ -78,6 +78,7 @@ const annotations: ReadonlySet<string> = new Set([
     "label",
     "columns",
     "link",
+    "belongs",
     "unit",
     "difference",
     "plausible",

@@ -7,6 +7,7 @@ import { byCodePoint } from "../model/order.ts";
 import type { OriginalFault, OriginalNature } from "../model/original.ts";
 import { ProgramError } from "../model/program-error.ts";
 import type { BookRecord } from "../model/record.ts";
+import { pathNamedBy, shelfOf } from "../model/shelf.ts";
 import { isJunk } from "./junk.ts";
 import { idFor } from "./original-id.ts";
 import { pathFault, portablePath } from "./portable-name.ts";
@@ -79,9 +80,10 @@ export async function reviewOriginals(loaded: Loaded): Promise<OriginalsReview> 
   let sound = 0;
   const originals = loaded.records.filter(({ kind }) => kind === "original");
   for (const record of originals) {
-    const { path, sha256: recorded } = record.value;
+    const { path: written, sha256: recorded } = record.value;
     ids.add(record.id.toUpperCase());
-    if (typeof path !== "string") continue;
+    if (typeof written !== "string") continue;
+    const path = pathNamedBy(record, written);
     named.add(path);
     const found = files.get(path);
     if (found === undefined) absent.set(record.id, record);
@@ -109,7 +111,10 @@ export async function reviewOriginals(loaded: Loaded): Promise<OriginalsReview> 
     }
     const because = pathFault(path);
     const own = because === undefined ? path : portablePath(path, taken);
-    const lost = [...absent.values()].find(({ value }) => value["sha256"] === sha256);
+    // A record of a shelf follows its file where the shelf itself is looked through.
+    const lost = [...absent.values()].find(
+      ({ value, file }) => value["sha256"] === sha256 && shelfOf(file) === undefined,
+    );
     if (lost !== undefined) {
       absent.delete(lost.id);
       bearers.set(sha256, `${own} (${lost.id})`);
@@ -137,10 +142,10 @@ export async function reviewOriginals(loaded: Loaded): Promise<OriginalsReview> 
       ...(because !== undefined && { from: path, because }),
     });
   }
-  const missing = [...absent.values()].map(({ id, value }) => ({
-    id,
-    path: typeof value["path"] === "string" ? value["path"] : "",
-  }));
+  const missing = [...absent.values()].map((record) => {
+    const { path } = record.value;
+    return { id: record.id, path: typeof path === "string" ? pathNamedBy(record, path) : "" };
+  });
   return { unrecorded, notAdded, moved, changed, missing, junk: await junkIn(loaded.dir), sound };
 }
 

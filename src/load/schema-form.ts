@@ -114,6 +114,9 @@ function checkTargets(schema: JsonObject, path: string, file: string, kinds: Rea
     if (list !== undefined && kind.fields.get(list)?.type !== "list")
       throw new ProgramError(`${file}: ${path} links to "${target}"; ${kindName} has no list "${list}"`);
   }
+  const named = new Set(texts(schema, "x-link").map((target) => target.split(/[#@]/)[0]));
+  for (const owner of texts(schema, "x-belongs"))
+    if (!named.has(owner)) throw new ProgramError(`${file}: ${path} belongs to "${owner}", which it does not link to`);
   const instead = textOf(schema, "x-instead");
   if (instead !== undefined) {
     const [kindName = "", name = ""] = instead.split(".");

@@ -2,6 +2,7 @@ import { readdirSync, realpathSync, statSync, type Dirent } from "node:fs";
 import { join, sep } from "node:path";
 import type { Finding } from "../model/finding.ts";
 import { byCodePoint } from "../model/order.ts";
+import { shelvesFolder } from "../model/shelf.ts";
 import { findingOf, type Fault } from "./file-rules.ts";
 import { isJunk } from "./junk.ts";
 import { maxPath, nameFault, quoted } from "./portable.ts";
@@ -20,15 +21,25 @@ export interface Listing {
 export const maxFiles = 100_000;
 
 const marker = "published.json";
+/** Whether a path is that of the file that marks a published issue. */
+export const isMarker = (path: string): boolean => path === marker || path.endsWith(`/${marker}`);
+
 const texts = /\.(md|txt|csv)$/i;
-/** Folders at the top of a book that hold no records: signatures of issues, and what was published. */
-const topSkipped: ReadonlySet<string> = new Set(["signing", "out"]);
+/** Folders at the top of a book that hold no records of its own: signatures of issues, what was published, and shelves. */
+const topSkipped: ReadonlySet<string> = new Set(["signing", "out", shelvesFolder]);
+
+/** Caps of a walk, and how places in it are printed. */
+export interface WalkOptions {
+  readonly most?: number;
+  /** Path that places are printed below: `shelves/<name>/` where the folder is a shelf, "" where it is the book itself. */
+  readonly below?: string;
+}
 
 /**
- * Lists the record files and originals of a book. Dot files and folders, what systems leave behind, `node_modules`, `signing/`, `out/` and published
+ * Lists the record files and originals of a book or a shelf. Dot files and folders, what systems leave behind, `node_modules`, `signing/`, `out/` and published
  * issues are passed over; links are never followed; names that are not portable are findings.
  */
-export function listBook(dir: string, most: number = maxFiles): Listing {
+export function listBook(dir: string, { most = maxFiles, below = "" }: WalkOptions = {}): Listing {
   const records: string[] = [];
   const originals: string[] = [];
   const findings: Finding[] = [];
@@ -37,10 +48,10 @@ export function listBook(dir: string, most: number = maxFiles): Listing {
   let count = 0;
 
   const say = (file: string, fault: Omit<Fault, "place">) =>
-    findings.push(findingOf({ ...fault, place: { file, pointer: "" } }));
+    findings.push(findingOf({ ...fault, place: { file: below + file, pointer: "" } }));
   const blind = (path: string, fault: Omit<Fault, "place">) => {
     say(path, fault);
-    unreadable.push(path);
+    unreadable.push(below + path);
   };
 
   const enter = (path: string, inFiles: boolean): void => {
@@ -50,7 +61,7 @@ export function listBook(dir: string, most: number = maxFiles): Listing {
     } catch (error) {
       blind(path, {
         rule: "file-readable",
-        message: `the folder ${quoted(path)} cannot be read: ${refusal(error)}`,
+        message: `the folder ${quoted(below + path)} cannot be read: ${refusal(error)}`,
         why: "what it holds is unknown",
         hint: "give the account that runs this the right to read it",
       });
@@ -61,7 +72,7 @@ export function listBook(dir: string, most: number = maxFiles): Listing {
       const file = path === "" ? marker : `${path}/${marker}`;
       say(file, {
         rule: "file-path",
-        message: `${file} stands in the book`,
+        message: `${below}${file} stands in the book`,
         why: "this name marks a published issue, and issues are no evidence of the book",
         hint: "move the published issue out of the book folder",
       });
@@ -78,7 +89,7 @@ export function listBook(dir: string, most: number = maxFiles): Listing {
       } else if (!entry.isFile())
         blind(inner, {
           rule: "file-link",
-          message: `${quoted(inner)} is a device or a pipe`,
+          message: `${quoted(below + inner)} is a device or a pipe`,
           why: "reading it may never end",
           hint: "remove it from the book folder",
         });
@@ -94,10 +105,11 @@ export function listBook(dir: string, most: number = maxFiles): Listing {
   };
 
   const sort = (path: string, inFiles: boolean): void => {
-    if (path.length > maxPath)
+    const signs = below.length + path.length;
+    if (signs > maxPath)
       say(path, {
         rule: "file-path",
-        message: `the path ${quoted(path)} has ${path.length} signs; expected at most ${maxPath}`,
+        message: `the path ${quoted(below + path)} has ${signs} signs; expected at most ${maxPath}`,
         why: "longer paths cannot be copied to every system",
         hint: "shorten the names of its folders",
       });
@@ -106,7 +118,7 @@ export function listBook(dir: string, most: number = maxFiles): Listing {
     else if (!texts.test(path))
       say(path, {
         rule: "file-not-read",
-        message: `${quoted(path)} is not read`,
+        message: `${quoted(below + path)} is not read`,
         why: "outside files/ only .json files hold records; .md, .txt and .csv are left alone",
         hint: "move an original into files/, or remove the file",
       });

@@ -7,6 +7,7 @@ import type { Locator } from "./place.ts";
 import type { Measure } from "./quantity.ts";
 import type { Address, BookFile, BookRecord } from "./record.ts";
 import type { Requirement } from "./requirement.ts";
+import type { Shelf } from "./shelf.ts";
 import type { Table } from "./table.ts";
 import type { Milestone, Owner } from "./vocabulary.ts";
 
@@ -21,6 +22,10 @@ export interface LoadedBook {
   /** Why the work cannot be done at all (no book.json, no issue.json, another format). */
   readonly fatal: readonly Finding[];
   readonly locator: Locator;
+  /** Shelves that were read; what is reached of them is among records and files. */
+  readonly shelves?: readonly Shelf[];
+  /** Notes for whoever checks about what stands on shelves and is not reached: no part of the book. */
+  readonly aside?: readonly Finding[];
 }
 
 /** Where a bound value comes from, for the page and for doubt. */

@@ -51,6 +51,8 @@ export interface Field {
   readonly options?: readonly string[];
   /** Kinds (or `kind#array`, `kind@array`) a link may name. */
   readonly targets?: readonly string[];
+  /** Of a link: kinds of what it names to which the record belongs, so that it comes with them from a shelf. */
+  readonly belongs?: readonly string[];
   /** Canonical unit, or "any". */
   readonly unit?: string;
   /** A temperature difference, not a temperature. */

@@ -18,4 +18,6 @@ export interface Locator {
   position(place: Place): Position;
   /** The text of a one-based line without its line end, or undefined when the file cannot be shown as text. */
   line(file: string, line: number): string | undefined;
+  /** Where a place is written, if not there: a record of a shelf is cited as it stands in an issue, and mended on the shelf. */
+  written?(place: Place): Place;
 }

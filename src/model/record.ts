@@ -26,6 +26,10 @@ export interface BookFile {
   readonly path: string;
   /** Its path in an issue, where that is another: names no system can be trusted with are published under one made of them. */
   readonly publishedAs?: string;
+  /** Where it lies, as a path from the book's folder, where that is another: originals of shelves. */
+  readonly lies?: string;
+  /** Of a record of a shelf: its text, in a form that stands nowhere but here and in the issue. */
+  readonly text?: string;
   readonly size: number;
   readonly sha256: string;
   readonly role: "record" | "original";

@@ -26,7 +26,8 @@ export async function issueFiles(
   const files = new Map<string, Uint8Array | string>();
   const bytes = new Map<string, Uint8Array>();
   for (const file of judged.loaded.files) {
-    const content = readFileSync(join(judged.loaded.dir, file.path));
+    const content =
+      file.text === undefined ? readFileSync(join(judged.loaded.dir, file.lies ?? file.path)) : Buffer.from(file.text);
     if (sha256(content) !== file.sha256)
       throw new ChangedWhileBuilding(`${quoted(file.path)} changed while the book was being built; build it again`);
     // Of a form that is not published, only record and hash go out.

@@ -4,7 +4,7 @@ import { sheetPlaces, type SheetAt } from "../model/imported.ts";
 import type { JsonObject } from "../model/json.ts";
 import { byCodePoint } from "../model/order.ts";
 import { spokenOutcome } from "../model/titles.ts";
-import type { Locator, Position } from "../model/place.ts";
+import type { Locator, Place, Position } from "../model/place.ts";
 
 /** A finding with the line and column people look it up by. */
 export interface Placed {
@@ -60,6 +60,24 @@ export function reportOf(judged: JudgedBook, tool: string): Report {
       sheetPlaces(judged.loaded.records),
     ),
   };
+}
+
+/**
+ * The report for whoever mends the records: places as they are written, those of shelves in the shelves' own files, and what
+ * is to be noted there beside the book.
+ */
+export function reportHere(judged: JudgedBook, tool: string): Report {
+  const { locator, aside = [] } = judged.loaded;
+  const known = new Set(judged.findings.map(({ key }) => key));
+  const beside = aside.filter(({ key }) => !known.has(key));
+  const written = (place: Place) => locator.written?.(place) ?? place;
+  const here = (finding: Finding): Finding => ({
+    ...finding,
+    place: written(finding.place),
+    related: finding.related.map((one) => ({ ...one, place: written(one.place) })),
+  });
+  const report = reportOf({ ...judged, findings: [...judged.findings.map(here), ...beside] }, tool);
+  return { ...report, counts: { ...report.counts, note: report.counts.note + beside.length } };
 }
 
 /** Name, issue and evidence of a judged book, as reports and issue folders state them. */

@@ -35,7 +35,10 @@ const id = {
 };
 const quantity = { type: "string", pattern: "^[<>]?-?[0-9]+(\\.[0-9]+)?( \\S+)?$", maxLength: 40 };
 const day = { type: "string", pattern: "^[0-9]{4}-[0-9]{2}-[0-9]{2}$", maxLength: 10 };
-const ref = (name: string, more: JsonObject): JsonObject => ({ $ref: `common.schema.json#/$defs/${name}`, ...more });
+export const ref = (name: string, more: JsonObject): JsonObject => ({
+  $ref: `common.schema.json#/$defs/${name}`,
+  ...more,
+});
 
 export const common: JsonObject = {
   $defs: {
@@ -79,6 +82,20 @@ export const schemaFiles: Files = {
     {
       format: { type: "integer", description: "Version of the format." },
       title: ref("shortText", { description: "Title." }),
+      shelves: {
+        type: "array",
+        description: "Shelves.",
+        "x-row-key": "name",
+        items: {
+          type: "object",
+          required: ["name", "folder"],
+          properties: {
+            name: { type: "string", pattern: "^[a-z0-9-]+$", maxLength: 24, description: "Name." },
+            folder: ref("shortText", { description: "Folder." }),
+          },
+          additionalProperties: false,
+        },
+      },
     },
     { required: ["format", "title"] },
   ),

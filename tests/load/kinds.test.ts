@@ -59,6 +59,7 @@ describe("the shipped kinds", () => {
       [
         "section",
         "closed-by",
+        "belongs",
         "instead",
         "page",
         "label",

@@ -6,7 +6,7 @@ import { listBook } from "../../src/load/walk.ts";
 import { folder } from "./folder.ts";
 
 const brief = (dir: string, most?: number) =>
-  listBook(dir, most).findings.map(({ place, rule, message }) => `${place.file}: ${rule}: ${message}`);
+  listBook(dir, most === undefined ? {} : { most }).findings.map(({ place, rule, message }) => `${place.file}: ${rule}: ${message}`);
 
 describe("a book folder", () => {
   it("is listed in code-point order, without what is none of its evidence", () => {
@@ -65,7 +65,7 @@ describe("a book folder", () => {
     const dir = folder({ "a.json": "{}", "b.json": "{}", "files/c.pdf": "", "files/d.pdf": "" });
     expect(brief(dir, 4)).toEqual([]);
     expect(brief(dir, 2)).toEqual(["files/c.pdf: file-readable: the book holds more than 2 files"]);
-    expect(listBook(dir, 2).unreadable).toEqual(["files/c.pdf"]);
+    expect(listBook(dir, { most: 2 }).unreadable).toEqual(["files/c.pdf"]);
   });
 });
 

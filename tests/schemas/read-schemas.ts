@@ -100,6 +100,7 @@ const words = [
   "label",
   "columns",
   "link",
+  "belongs",
   "unit",
   "difference",
   "plausible",

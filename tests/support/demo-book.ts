@@ -1,6 +1,6 @@
-import { cpSync, existsSync, mkdtempSync, realpathSync, rmSync } from "node:fs";
+import { cpSync, existsSync, mkdtempSync, readdirSync, realpathSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { afterAll } from "vitest";
 import { loadBook } from "../../src/load/book-files.ts";
 import type { JudgedBook } from "../../src/model/book.ts";
@@ -69,6 +69,9 @@ export function judgeChanged(book: string, changes: readonly Change[]): JudgedCo
 function restore(book: string, dir: string, file: string): void {
   rmSync(join(dir, file), { force: true, recursive: true });
   if (existsSync(join(book, file))) cpSync(join(book, file), join(dir, file));
+  // A folder that came with the change goes with it.
+  for (let up = dirname(file); up !== "." && !existsSync(join(book, up)); up = dirname(up))
+    if (existsSync(join(dir, up)) && readdirSync(join(dir, up)).length === 0) rmSync(join(dir, up), { recursive: true });
 }
 
 /** Findings that are not in another judged book. */

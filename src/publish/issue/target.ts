@@ -9,15 +9,15 @@ import { hashListName, markerName, readMarker, type Marker } from "./marker.ts";
 const droppings: ReadonlySet<string> = new Set([".DS_Store", "Thumbs.db", "desktop.ini"]);
 
 /** Refuses a folder that is, holds or lies in the book's own records; links on the way are followed first. */
-export async function refuseBook(target: string, bookDir: string): Promise<void> {
+export async function refuseBook(target: string, bookDir: string, what = "the book"): Promise<void> {
   const landing = await landingPath(target);
   const book = await landingPath(bookDir);
   const relation =
     landing === book
-      ? "is the book itself"
+      ? `is ${what} itself`
       : liesIn(landing, book)
-        ? "lies inside the book"
-        : liesIn(book, landing) && "holds the book";
+        ? `lies inside ${what}`
+        : liesIn(book, landing) && `holds ${what}`;
   if (relation !== false)
     throw new IssueError(
       "target",

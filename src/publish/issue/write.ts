@@ -1,5 +1,6 @@
 import { mkdir, rename, rm, rmdir, writeFile } from "node:fs/promises";
 import { basename, dirname, join, resolve } from "node:path";
+import type { Shelf } from "../../model/shelf.ts";
 import { folderBeside, type Role } from "./beside.ts";
 import { currentName } from "./current-page.ts";
 import { isCurrent, refuseOccupied, switchCurrent } from "./current.ts";
@@ -63,6 +64,12 @@ export async function checkTarget(target: Target, bookDir: string): Promise<void
   await refuseOccupiedRoot(dirname(dir));
   await clearLeftovers(dir);
   await earlierAt(dir, "issue");
+}
+
+/** Refuses a named folder that is, holds or lies in a shelf the book reads; that is known when the book was read. */
+export async function refuseShelves(target: Target, shelves: readonly Shelf[] = []): Promise<void> {
+  if (target.type === "folder")
+    for (const { name, dir } of shelves) await refuseBook(resolve(target.dir), dir, `the shelf "${name}"`);
 }
 
 /** The folder of a book's issues. */

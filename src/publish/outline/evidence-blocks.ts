@@ -5,7 +5,7 @@ import { issuePath } from "../publication.ts";
 import type { Block, Note } from "../blocks.ts";
 import { linkTo, nameOf, plain, type Context } from "./context.ts";
 import { listed } from "./listed.ts";
-import { filesByPath, originalState } from "./original-file.ts";
+import { fileOf, originalState } from "./original-file.ts";
 
 /** Where the record stands, which original it was taken from, and who compared the two. */
 export function sourceNotes(context: Context, record: BookRecord): Note[] {
@@ -80,7 +80,7 @@ function scanOf(
 ): Extract<Block, { type: "scan" }> {
   const { withheld, notShown, remarks } = originalState(context, original);
   const { title, path, sha256, pages } = original.value;
-  const file = filesByPath(context).get(plain(path));
+  const file = fileOf(context, original);
   const other = file !== undefined && typeof sha256 === "string" && file.sha256 !== sha256;
   const said = [
     ...(other && withheld === undefined

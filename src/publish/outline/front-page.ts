@@ -1,6 +1,7 @@
 import { isList } from "../../model/json.ts";
 import type { Kind } from "../../model/kind.ts";
 import { addressOf, type BookRecord } from "../../model/record.ts";
+import { pathNamedBy } from "../../model/shelf.ts";
 import type { Block, ContentsEntry, Text } from "../blocks.ts";
 import type { Page } from "../publication.ts";
 import { inWords } from "./chain-block.ts";
@@ -162,7 +163,7 @@ function holdings(context: Context): Block[] {
   const { graph, loaded } = context.judged;
   const originals = [...(graph.byKind.get("original")?.values() ?? [])];
   const paths = new Set(loaded.files.map(({ path }) => path));
-  const there = originals.filter(({ value }) => paths.has(plain(value["path"]))).length;
+  const there = originals.filter((record) => paths.has(pathNamedBy(record, plain(record.value["path"])))).length;
   const held = `${there < originals.length ? `${there} of ` : ""}${counted(originals.length, "original")}`;
   return [
     {

@@ -1,3 +1,4 @@
+import { pathNamedBy } from "../../model/shelf.ts";
 import type { Row } from "../blocks.ts";
 import { isWithheld, issuePath, type Page } from "../publication.ts";
 import { linkTo, plain, type Context } from "./context.ts";
@@ -9,7 +10,7 @@ export function integrityPage(context: Context, number: string, section: number)
   const files = [...loaded.files].sort((a, b) => (a.path < b.path ? -1 : 1));
   const owner = new Map(
     [...(context.judged.graph.byKind.get("original")?.values() ?? [])].map((record) => [
-      plain(record.value["path"]),
+      pathNamedBy(record, plain(record.value["path"])),
       record,
     ]),
   );

@@ -1,4 +1,5 @@
 import type { BookFile, BookRecord } from "../../model/record.ts";
+import { pathNamedBy } from "../../model/shelf.ts";
 import type { OriginalNature } from "../../model/original.ts";
 import { plain, type Context } from "./context.ts";
 import { noFile } from "./landing.ts";
@@ -16,15 +17,19 @@ export interface OriginalState {
 const files = new WeakMap<Context, ReadonlyMap<string, BookFile>>();
 
 /** Files of the book by their path. */
-export function filesByPath(context: Context): ReadonlyMap<string, BookFile> {
+function filesByPath(context: Context): ReadonlyMap<string, BookFile> {
   const known = files.get(context) ?? new Map(context.judged.loaded.files.map((file) => [file.path, file]));
   files.set(context, known);
   return known;
 }
 
+/** The file an original's record names. */
+export const fileOf = (context: Context, original: BookRecord): BookFile | undefined =>
+  filesByPath(context).get(pathNamedBy(original, plain(original.value["path"])));
+
 /** How the file of an original stands to the book. */
 export function originalState(context: Context, original: BookRecord): OriginalState {
-  const file = filesByPath(context).get(plain(original.value["path"]));
+  const file = fileOf(context, original);
   if (file === undefined) return { withheld: noFile, notShown: "the file is not in this book", remarks: [] };
   return file.nature === undefined ? { remarks: [] } : stateOf(file.nature);
 }

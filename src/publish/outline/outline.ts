@@ -4,7 +4,7 @@ import type { AnswerSource } from "../../model/answer.ts";
 import type { Chain } from "../../model/chain.ts";
 import type { Kind } from "../../model/kind.ts";
 import type { Block, ContentsEntry } from "../blocks.ts";
-import { filesByPath, originalState } from "./original-file.ts";
+import { fileOf, originalState } from "./original-file.ts";
 import { isWithheld, issuePath, type Appendix, type Page, type Publication } from "../publication.ts";
 import { calculationKind, calculationPageOf } from "./calculation-page.ts";
 import { calculationSummary } from "./calculation-summary.ts";
@@ -178,10 +178,9 @@ function definitionsHash(judged: JudgedBook): string {
 }
 
 function originalsOf(context: Context): Appendix[] {
-  const files = filesByPath(context);
   return [...(context.judged.graph.byKind.get("original")?.values() ?? [])].flatMap((record): Appendix[] => {
-    const { path, sha256, pages, title, mediaType } = record.value;
-    const file = files.get(plain(path));
+    const { sha256, pages, title, mediaType } = record.value;
+    const file = fileOf(context, record);
     if (file === undefined) return [];
     const { withheld, notShown } = originalState(context, record);
     return [

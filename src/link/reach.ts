@@ -1,0 +1,83 @@
+import type { Kind } from "../model/kind.ts";
+import { addressOf, type BookRecord } from "../model/record.ts";
+import { foldAlike } from "./alike.ts";
+import { parseTarget } from "./target.ts";
+import { writtenLinks } from "./walk-links.ts";
+
+/**
+ * Which records of shelves a book reaches: those its own records name, and so on; those that belong to a reached one by a field
+ * that says so (`x-belongs`); those that bear the id of one that is reached or the book's own, since neither shadows
+ * the other; and those that a link names but for look-alike signs, where nothing bears what it names.
+ */
+export function reachedOn(
+  own: readonly BookRecord[],
+  shelved: readonly BookRecord[],
+  kinds: ReadonlyMap<string, Kind>,
+): ReadonlySet<BookRecord> {
+  const borne = new Set([...own, ...shelved].map((record) => addressOf(record)));
+  const byId = groupBy(shelved, (record) => [addressOf(record)]);
+  const byFold = groupBy(shelved, (record) => [foldedAddress(record.kind, record.id)]);
+  const belonging = groupBy(shelved, (record) =>
+    targetsOf(record, kinds).flatMap(({ address, folded, belongs }) =>
+      !belongs ? [] : borne.has(address) ? [address] : [folded],
+    ),
+  );
+  const reached = new Set<BookRecord>();
+  const open = [...own];
+  const take = (records: readonly BookRecord[] = []) => {
+    for (const record of records) {
+      if (reached.has(record)) continue;
+      reached.add(record);
+      open.push(record);
+    }
+  };
+  for (let record = open.pop(); record !== undefined; record = open.pop()) {
+    const address = addressOf(record);
+    take(byId.get(address));
+    take(belonging.get(address));
+    take(belonging.get(foldedAddress(record.kind, record.id)));
+    for (const target of targetsOf(record, kinds))
+      take(borne.has(target.address) ? byId.get(target.address) : byFold.get(target.folded));
+  }
+  return reached;
+}
+
+interface Target {
+  readonly address: string;
+  /** Marked, so that no id can be taken for a folded one. */
+  readonly folded: string;
+  /** The record belongs to what it names here. */
+  readonly belongs: boolean;
+}
+
+const foldedAddress = (kind: string, id: string) => `~${kind}:${foldAlike(id)}`;
+
+function targetsOf(record: BookRecord, kinds: ReadonlyMap<string, Kind>): readonly Target[] {
+  const kind = kinds.get(record.kind);
+  if (kind === undefined) return [];
+  return [...writtenLinks(record, kind)].flatMap(({ text, field }) => {
+    const target = parseTarget(text, field.targets ?? []);
+    if ("expected" in target) return [];
+    return [
+      {
+        address: `${target.kind}:${target.id}`,
+        folded: foldedAddress(target.kind, target.id),
+        belongs: field.belongs?.includes(target.kind) === true,
+      },
+    ];
+  });
+}
+
+function groupBy(
+  records: readonly BookRecord[],
+  keys: (record: BookRecord) => readonly string[],
+): ReadonlyMap<string, readonly BookRecord[]> {
+  const groups = new Map<string, BookRecord[]>();
+  for (const record of records)
+    for (const key of keys(record)) {
+      const group = groups.get(key);
+      if (group === undefined) groups.set(key, [record]);
+      else group.push(record);
+    }
+  return groups;
+}

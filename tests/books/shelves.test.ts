@@ -1,0 +1,190 @@
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, realpathSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { dirname, join } from "node:path";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import type { JudgedBook } from "../../src/model/book.ts";
+import { judgeBook, publishBook, readBook } from "../../src/pipeline.ts";
+import { reportHere } from "../../src/report/report.ts";
+import { applyChange, type Change } from "../support/changes.ts";
+import { demoBook, newFindings, sound } from "../support/demo-book.ts";
+import { shelved } from "../support/shelved.ts";
+
+const dir = realpathSync(mkdtempSync(join(tmpdir(), "databook-shelves-")));
+afterAll(() => rmSync(dir, { recursive: true, force: true }));
+
+const { book, shop } = shelved(demoBook, join(dir, "first"));
+const judged = judgeBook(readBook(book));
+
+/** Judges a fresh copy of book and shelf with changes; `at` of a change on the shelf begins with its folder. */
+function changed(on: { readonly book?: readonly Change[]; readonly shop?: readonly Change[] }): JudgedBook {
+  const at = mkdtempSync(join(dir, "changed-"));
+  cpSync(book, join(at, "book"), { recursive: true });
+  cpSync(shop, join(at, "shop"), { recursive: true });
+  for (const change of on.book ?? []) applyChange(join(at, "book"), change);
+  for (const change of on.shop ?? []) applyChange(join(at, "shop"), change);
+  return judgeBook(readBook(join(at, "book")));
+}
+const found = (one: JudgedBook) => newFindings(one, judged).map(({ key }) => key);
+
+describe("the demonstration with its common records on a shelf", () => {
+  test("is judged as before: nothing of it was lost", () => {
+    expect(judged.findings).toEqual([]);
+    expect(judged.counts).toEqual(sound.counts);
+    expect(judged.loaded.aside).toEqual([]);
+    expect(judged.loaded.records.map(({ kind, id }) => `${kind}:${id}`)).toEqual(
+      sound.loaded.records.map(({ kind, id }) => `${kind}:${id}`),
+    );
+  });
+
+  test("sees nothing of another client's job on it", () => {
+    const other = changed({
+      shop: [
+        { add: { kind: "organisation", id: "OTHER-CLIENT", name: "Other Client Ltd" }, file: "other/client.json" },
+        {
+          add: { kind: "person", id: "X77", name: "N. Furzewick", employer: "OTHER-CLIENT" },
+          file: "other/person.json",
+        },
+        { add: { kind: "weld-log", id: "WL-77", joint: "C2" }, file: "other/log.json" },
+        {
+          add: { kind: "original", id: "ORG-77", path: "files/other/77.txt", sha256: "0".repeat(64) },
+          file: "other/original.json",
+        },
+      ],
+    });
+    expect(other.findings).toEqual([]);
+    expect(other.counts).toEqual(judged.counts);
+    expect(other.fingerprint).toBe(judged.fingerprint);
+    expect(JSON.stringify(other.loaded.files)).not.toContain("other/77");
+    expect(other.loaded.aside).toEqual([]);
+  });
+
+  test("counts in its fingerprint what it reaches, and its originals", () => {
+    const person = { set: "person:R1", at: "/mark", to: "R-1" } as const;
+    expect(changed({ shop: [person] }).fingerprint).not.toBe(judged.fingerprint);
+    const original = judged.loaded.files.find(({ path }) => path.startsWith("shelves/shop/files/"));
+    const file = (original?.path ?? "").replace("shelves/shop/", "");
+    const other = changed({ shop: [{ file, bytes: "JVBERi0=" }] });
+    expect(other.fingerprint).not.toBe(judged.fingerprint);
+    expect(other.findings.map(({ rule, place }) => `${rule} ${place.file.split("/").slice(0, 3).join("/")}`)).toContain(
+      "original-unchanged shelves/shop/original",
+    );
+  });
+
+  test("misses a qualification that the shelf lost, and has it back where it stands in the book", () => {
+    const gone = changed({ shop: [{ file: "people/welders.json", gone: true }] });
+    expect(found(gone)).not.toEqual([]);
+    const own: Change = {
+      add: JSON.parse(readFileSync(join(shop, "people/welders.json"), "utf8")),
+      file: "people/welders.json",
+    };
+    expect(found(changed({ book: [own], shop: [{ file: "people/welders.json", gone: true }] }))).toEqual([]);
+  });
+
+  test("judges no absence while a file of the shelf cannot be read", () => {
+    const torn = changed({ shop: [{ file: "people/welders.json", find: "{", replace: "" }] });
+    expect(found(torn)).toEqual(["file-syntax|shelves/shop/people/welders.json"]);
+    expect(torn.outcomes.some(({ verdict, because }) => verdict === "not judged" && because?.type !== "not due")).toBe(
+      true,
+    );
+  });
+
+  test("judges no absence while the shelf is not there", () => {
+    const away = changed({
+      book: [{ set: "book:TQ423-MDB", at: "/shelves", to: [{ name: "shop", folder: "../away" }] }],
+    });
+    expect(found(away)).toEqual(["shelf-folder|book:TQ423-MDB|shelves[shop].folder"]);
+  });
+
+  test("says a fault of a reached record at the record for the issue, and on the shelf for whoever mends it", () => {
+    const slip = changed({ shop: [{ set: "person:R1", at: "/marc", to: "R1" }] });
+    expect(slip.findings.map(({ place }) => place)).toContainEqual({
+      file: "shelves/shop/person/r-R1.json",
+      pointer: "/marc",
+    });
+    const here = reportHere(slip, "test").findings.find(({ finding }) => finding.key.includes("marc"));
+    expect(here?.finding.place.file).toBe("shelves/shop/people/people.json");
+    expect(here?.line).toContain('"marc": "R1"');
+  });
+
+  test("says a fault of a record that it does not reach as a note that is no part of the book", () => {
+    const slip = changed({
+      shop: [{ add: { kind: "person", id: "X77", nam: "N. Furzewick" }, file: "other/person.json" }],
+    });
+    expect(slip.findings).toEqual([]);
+    expect(slip.loaded.aside?.map(({ severity, place }) => `${severity} ${place.file}`)).toEqual([
+      "note shelves/shop/other/person.json",
+      "note shelves/shop/other/person.json",
+    ]);
+    const report = reportHere(slip, "test");
+    expect(report.findings.map(({ finding }) => finding.severity)).toEqual(["note", "note"]);
+    expect(report.counts.note).toBe(2);
+  });
+
+  test("accuses both of two ids that clash or look alike: what reads either waits", () => {
+    const twin = changed({
+      book: [{ add: { kind: "person", id: "R1", name: "N. Furzewick" }, file: "people/new.json" }],
+    });
+    expect(found(twin)).toEqual(["id-unique|person:R1|id"]);
+    const [clash] = newFindings(twin, judged);
+    expect([clash?.place.file, ...(clash?.related ?? []).map(({ place }) => place.file)]).toEqual([
+      "shelves/shop/person/r-R1.json",
+      "people/new.json",
+    ]);
+    expect(clash?.why).toContain('stands in people/new.json and on the shelf "shop"');
+    expect(
+      twin.outcomes.some(
+        ({ because }) => because?.type !== "not due" && because?.keys.includes("id-unique|person:R1|id"),
+      ),
+    ).toBe(true);
+  });
+});
+
+describe("its issue", () => {
+  let files: ReadonlyMap<string, Uint8Array | string>;
+  let again: JudgedBook;
+  beforeAll(async () => {
+    ({ files } = await publishBook(judged));
+    const issue = join(dir, "issue");
+    for (const [path, content] of files) {
+      const to = path.startsWith("evidence/")
+        ? path.slice("evidence/".length)
+        : path.startsWith("files/")
+          ? path
+          : null;
+      if (to === null) continue;
+      mkdirSync(dirname(join(issue, to)), { recursive: true });
+      writeFileSync(join(issue, to), content);
+    }
+    again = judgeBook(readBook(issue));
+  }, 120_000);
+
+  test("holds each reached record as a file of its own, and the originals of the shelf below its name", () => {
+    const paths = [...files.keys()];
+    expect(paths.filter((path) => path.startsWith("evidence/shelves/shop/")).length).toBe(
+      judged.loaded.records.filter(({ file }) => file.startsWith("shelves/shop/")).length,
+    );
+    expect(JSON.parse(String(files.get("evidence/shelves/shop/person/r-R1.json")))).toMatchObject({
+      kind: "person",
+      id: "R1",
+    });
+    expect(paths.filter((path) => path.startsWith("files/shelves/shop/")).length).toBeGreaterThan(10);
+    expect(paths.filter((path) => path.startsWith("shelves/"))).toEqual([]);
+  });
+
+  test("stands alone: taken as a book it gives the same fingerprint, findings, pages and PDF, byte for byte", async () => {
+    expect(again.fingerprint).toBe(judged.fingerprint);
+    expect(again.findings).toEqual(judged.findings);
+    expect(again.outcomes).toEqual(judged.outcomes);
+    const second = (await publishBook(again)).files;
+    expect([...second.keys()]).toEqual([...files.keys()]);
+    const other = [...files].filter(
+      ([path, content]) => !Buffer.from(content).equals(Buffer.from(second.get(path) ?? "")),
+    );
+    expect(other.map(([path]) => path)).toEqual([]);
+  }, 120_000);
+
+  test("names no folder of the machine it was made on", () => {
+    const texts = [...files].filter(([path]) => /\.(html|json|txt|sha256)$/.test(path));
+    expect(texts.filter(([, content]) => Buffer.from(content).includes(dir)).map(([path]) => path)).toEqual([]);
+  });
+});
