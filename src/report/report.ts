@@ -47,19 +47,9 @@ export interface ReportedBook {
   readonly fingerprint: string;
 }
 
-/** The report of a judged book. */
+/** The report of a judged book as an issue keeps it: places are those in the issue. */
 export function reportOf(judged: JudgedBook, tool: string): Report {
-  return {
-    tool,
-    book: reportedBook(judged),
-    counts: judged.counts,
-    findings: placeFindings(
-      judged.findings,
-      judged.loaded.locator,
-      (name) => spokenOutcome({ titles: judged.titles, kinds: judged.definitions.kinds }, name),
-      sheetPlaces(judged.loaded.records),
-    ),
-  };
+  return reportWith(judged, tool, judged.findings, (place) => place);
 }
 
 /**
@@ -71,13 +61,22 @@ export function reportHere(judged: JudgedBook, tool: string): Report {
   const known = new Set(judged.findings.map(({ key }) => key));
   const beside = aside.filter(({ key }) => !known.has(key));
   const written = (place: Place) => locator.written?.(place) ?? place;
-  const here = (finding: Finding): Finding => ({
-    ...finding,
-    place: written(finding.place),
-    related: finding.related.map((one) => ({ ...one, place: written(one.place) })),
-  });
-  const report = reportOf({ ...judged, findings: [...judged.findings.map(here), ...beside] }, tool);
+  const report = reportWith(judged, tool, [...judged.findings, ...beside], written);
   return { ...report, counts: { ...report.counts, note: report.counts.note + beside.length } };
+}
+
+function reportWith(judged: JudgedBook, tool: string, findings: readonly Finding[], written: (place: Place) => Place) {
+  const { titles, definitions, counts, loaded } = judged;
+  return {
+    tool,
+    book: reportedBook(judged),
+    counts,
+    findings: placeFindings(findings, loaded.locator, {
+      spoken: (name) => spokenOutcome({ titles, kinds: definitions.kinds }, name),
+      sheetAt: sheetPlaces(loaded.records),
+      written,
+    }),
+  };
 }
 
 /** Name, issue and evidence of a judged book, as reports and issue folders state them. */
@@ -100,26 +99,34 @@ export function reportedBook(
   };
 }
 
+interface Placing {
+  /** An outcome's name in words. */
+  readonly spoken?: (outcome: string) => string;
+  readonly sheetAt?: SheetAt;
+  /** Where a place is to be looked up, if not there. */
+  readonly written?: (place: Place) => Place;
+}
+
 /** Findings with their lines and columns, by file, line, rule and key. */
 export function placeFindings(
   findings: readonly Finding[],
   locator: Locator,
-  spoken: (outcome: string) => string = (name) => name,
-  sheetAt: SheetAt = () => undefined,
+  { spoken = (name) => name, sheetAt = () => undefined, written = (place) => place }: Placing = {},
 ): readonly Placed[] {
+  const placed = (related: Related) => {
+    const place = written(related.place);
+    return { related: { ...related, place }, position: locator.position(place), sheet: sheetAt(related.place) };
+  };
   return findings
     .map((finding) => {
-      const position = locator.position(finding.place);
+      const place = written(finding.place);
+      const position = locator.position(place);
       return {
-        finding,
+        finding: { ...finding, place },
         position,
-        line: locator.line(finding.place.file, position.line),
+        line: locator.line(place.file, position.line),
         sheet: sheetAt(finding.place),
-        related: finding.related.map((related) => ({
-          related,
-          position: locator.position(related.place),
-          sheet: sheetAt(related.place),
-        })),
+        related: finding.related.map(placed),
         waits: finding.waiting.map(spoken),
       };
     })

@@ -6,7 +6,9 @@ import { listBook } from "../../src/load/walk.ts";
 import { folder } from "./folder.ts";
 
 const brief = (dir: string, most?: number) =>
-  listBook(dir, most === undefined ? {} : { most }).findings.map(({ place, rule, message }) => `${place.file}: ${rule}: ${message}`);
+  listBook(dir, most === undefined ? {} : { most }).findings.map(
+    ({ place, rule, message }) => `${place.file}: ${rule}: ${message}`,
+  );
 
 describe("a book folder", () => {
   it("is listed in code-point order, without what is none of its evidence", () => {

@@ -71,7 +71,8 @@ function restore(book: string, dir: string, file: string): void {
   if (existsSync(join(book, file))) cpSync(join(book, file), join(dir, file));
   // A folder that came with the change goes with it.
   for (let up = dirname(file); up !== "." && !existsSync(join(book, up)); up = dirname(up))
-    if (existsSync(join(dir, up)) && readdirSync(join(dir, up)).length === 0) rmSync(join(dir, up), { recursive: true });
+    if (existsSync(join(dir, up)) && readdirSync(join(dir, up)).length === 0)
+      rmSync(join(dir, up), { recursive: true });
 }
 
 /** Findings that are not in another judged book. */
