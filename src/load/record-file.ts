@@ -1,5 +1,5 @@
 import type { Finding } from "../model/finding.ts";
-import { atPointer, type Json, type JsonObject } from "../model/json.ts";
+import { atPointer, type JsonObject } from "../model/json.ts";
 import type { Kind } from "../model/kind.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { duplicateFindings } from "./duplicates.ts";
@@ -7,6 +7,7 @@ import { mostSaid, openEnvelope } from "./envelope.ts";
 import type { RecordFault } from "./explain.ts";
 import { findingOf } from "./file-rules.ts";
 import { lostNumbers } from "./lost-numbers.ts";
+import { parseJson } from "./parse-json.ts";
 import { linesOf, placesOf, type Places } from "./places.ts";
 import { quoted } from "./portable.ts";
 import { scanJson } from "./scan.ts";
@@ -28,7 +29,7 @@ const idForm = /^[A-Z0-9][A-Z0-9.-]{0,39}$/;
 /** Reads the records of a text; whatever is wrong with it is a finding, and what can be read is read. */
 export function readRecords(file: string, text: string, kinds: ReadonlyMap<string, Kind>): RecordFile {
   const scan = scanJson(text, mostSaid);
-  const root = scan.tooDeep === undefined ? parse(text) : undefined;
+  const root = scan.tooDeep === undefined ? parseJson(text) : undefined;
   if (root === undefined) return { records: [], findings: [syntaxFinding(file, text)], sound: false, whole: false };
 
   const { kind, shape, candidates, findings: opened, lost } = openEnvelope(file, root, kinds);
@@ -87,14 +88,6 @@ export function readRecords(file: string, text: string, kinds: ReadonlyMap<strin
       }),
     );
   return { records, findings, sound: true, whole };
-}
-
-function parse(text: string): Json | undefined {
-  try {
-    return JSON.parse(text) as Json;
-  } catch {
-    return undefined;
-  }
 }
 
 function syntaxFinding(file: string, text: string): Finding {

@@ -1,0 +1,56 @@
+import { nearestName } from "../load/nearest.ts";
+import type { Field } from "../model/kind.ts";
+import { grouped } from "../model/grouped.ts";
+
+/** A field a column may go to, with what people call it. */
+export interface NamedField {
+  readonly path: string;
+  readonly field: Field;
+  readonly depth: number;
+}
+
+/** Every field of a kind that takes a value, by its path; lists of plain values end in `[]`. */
+export function namedFields(fields: ReadonlyMap<string, Field>, prefix = "", depth = 0): readonly NamedField[] {
+  return [...fields.values()].flatMap((field): readonly NamedField[] => {
+    const path = `${prefix}${field.name}`;
+    if (field.type === "object") return namedFields(field.fields ?? new Map<string, Field>(), `${path}.`, depth + 1);
+    if (field.type !== "list") return [{ path, field, depth }];
+    if (field.item?.type === "object")
+      return namedFields(field.item.fields ?? new Map<string, Field>(), `${path}[].`, depth + 1);
+    return [{ path: `${path}[]`, field, depth }];
+  });
+}
+
+const fold = (name: string) => name.toLowerCase().replaceAll(/[^\p{L}\p{N}]/gu, "");
+
+export type Match = { readonly path: string } | { readonly several: readonly string[] } | undefined;
+
+/**
+ * The field a heading names: its path, or the name or title of one field. Of fields at several levels the outermost is
+ * meant; several at one level are no match.
+ */
+export function fieldOfHeading(heading: string, known: readonly NamedField[]): Match {
+  const exact = known.find(({ path }) => path === heading || path === `${heading}[]`);
+  if (exact !== undefined) return { path: exact.path };
+  const wanted = fold(heading);
+  if (wanted === "") return undefined;
+  const same = known.filter(({ path, field }) => [path, field.name, field.title].some((one) => fold(one) === wanted));
+  const least = Math.min(...same.map(({ depth }) => depth));
+  const outermost = same.filter(({ depth }) => depth === least);
+  const [one, ...more] = outermost;
+  if (one === undefined) return undefined;
+  return more.length === 0 ? { path: one.path } : { several: outermost.map(({ path }) => path) };
+}
+
+/** The field whose name or title is nearest to a heading. */
+export function nearestField(heading: string, fields: ReadonlyMap<string, Field>): string | undefined {
+  const known = namedFields(fields);
+  const match = fieldOfHeading(heading, known);
+  if (match !== undefined) return "path" in match ? match.path : match.several.join('" or "');
+  const byName = grouped(
+    known.flatMap((one) => [one.path, one.field.name, one.field.title].map((name) => ({ name, one }))),
+    ({ name }) => name,
+  );
+  const near = nearestName(heading, byName.keys());
+  return near === undefined ? undefined : byName.get(near)?.[0]?.one.path;
+}

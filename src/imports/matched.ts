@@ -1,0 +1,93 @@
+import { nearestName } from "../load/nearest.ts";
+import type { Field } from "../model/kind.ts";
+import { columnName } from "../sheets/addresses.ts";
+import type { ImportFault } from "./faults.ts";
+import type { FieldPath } from "./field-path.ts";
+import { nearestField } from "./field-names.ts";
+import type { ColumnMap, SheetMap } from "./map.ts";
+import { headingsOf } from "./template.ts";
+import type { Table, TableColumn } from "./table.ts";
+
+/** A column of a sheet whose meaning is known. */
+export interface MappedColumn extends TableColumn {
+  readonly to: FieldPath;
+  readonly map: ColumnMap;
+}
+
+export interface Matched {
+  readonly columns: readonly MappedColumn[];
+  /** Columns by what templates and maps call them. */
+  readonly byName: ReadonlyMap<string, TableColumn>;
+  readonly faults: readonly ImportFault[];
+}
+
+/** Finds what each heading of a table means by its map: unknown headings are refused, missing ones are said. */
+export function matchColumns(table: Table, map: SheetMap): Matched {
+  const sheet = table.sheet.name;
+  const byName = new Map<string, TableColumn>();
+  for (const column of table.columns) if (!byName.has(column.name)) byName.set(column.name, column);
+  for (const column of table.columns) byName.set(column.key, column);
+  const faults: ImportFault[] = [];
+  const say = (column: TableColumn, message: string, hint: string) =>
+    void faults.push({ sheet, row: map.head, column: columnName(column.column), heading: column.text, message, hint });
+  const used = new Set<string>();
+  const taken = new Set(map.id === undefined ? [] : headingsOf(map.id));
+  const inForms = [
+    ...map.set.flatMap(({ value }) => headingsOf(value)),
+    ...[...map.columns.values()].flatMap(({ form }) => (form === undefined ? [] : headingsOf(form))),
+    ...map.skip.keys(),
+  ];
+  for (const name of inForms) taken.add(name);
+  const columns = table.columns.flatMap((column): MappedColumn[] => {
+    const name = [column.key, column.name].find((one) => map.columns.has(one) && !used.has(one));
+    if (name === undefined) {
+      const isKnown = [column.key, column.name].some((one) => map.ignore.has(one) || taken.has(one));
+      if (!isKnown) say(column, `the heading "${column.key}" is not known`, unknownHint(column.name, map.fields));
+      return [];
+    }
+    used.add(name);
+    const own = map.columns.get(name);
+    if (own?.to === undefined) {
+      if (own !== undefined)
+        say(column, `what "${column.key}" means is not settled`, unknownHint(column.name, map.fields));
+      return [];
+    }
+    const { to } = own;
+    if (
+      to.field.type === "quantity" &&
+      own.unit !== undefined &&
+      column.unit !== undefined &&
+      own.unit !== column.unit
+    ) {
+      say(
+        column,
+        `the heading has the unit ${column.unit}, the map ${own.unit}`,
+        "correct the map, or take its unit out",
+      );
+      return [];
+    }
+    return [{ ...column, to, map: own }];
+  });
+  const known = [...byName.keys()];
+  for (const name of [...new Set([...map.columns.keys(), ...taken])]) {
+    if (used.has(name) || byName.has(name)) continue;
+    const near = nearestName(name, known);
+    faults.push({
+      sheet,
+      row: map.head,
+      heading: name,
+      message: `the heading "${name}" of the map is not in the sheet`,
+      hint:
+        near === undefined
+          ? 'take it out of the map, or say which row holds the headings ("head")'
+          : `nearest heading: "${near}"`,
+    });
+  }
+  return { columns, byName, faults };
+}
+
+/** What to do with a heading that nobody knows. */
+export function unknownHint(name: string, fields: ReadonlyMap<string, Field>): string {
+  const near = nearestField(name, fields);
+  return `${near === undefined ? "" : `nearest field: "${near}"; `}say in the map where it goes, or name it under "ignore"`;
+}

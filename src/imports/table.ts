@@ -1,0 +1,82 @@
+import { columnName } from "../sheets/addresses.ts";
+import type { Cell, Row, Sheet } from "../sheets/cells.ts";
+import { textOf } from "./cell-value.ts";
+import type { ImportFault } from "./faults.ts";
+import { distinct, headingOf, type Heading } from "./heading.ts";
+
+/** A sheet as a table: headings of one row, and the rows below it that hold anything. */
+export interface Table {
+  readonly sheet: Sheet;
+  readonly columns: readonly TableColumn[];
+  readonly rows: readonly Row[];
+  readonly faults: readonly ImportFault[];
+}
+
+export interface TableColumn extends Heading {
+  /** What a map calls it: the heading, numbered where it stands twice. */
+  readonly key: string;
+  /** Counted from 1. */
+  readonly column: number;
+}
+
+/** The table below the headings in row `head`. */
+export function tableOf(sheet: Sheet, head: number): Table {
+  const headRow = sheet.rows.find(({ row }) => row === head);
+  const cells = (headRow?.cells ?? []).filter((cell) => textOf(cell) !== "");
+  const headings = cells.map((cell) => headingOf(textOf(cell)));
+  const keys = distinct(headings.map(({ text }) => text));
+  const columns = cells.flatMap((cell, at): TableColumn[] => {
+    const heading = headings[at];
+    return heading === undefined ? [] : [{ ...heading, key: keys[at] ?? heading.text, column: cell.column }];
+  });
+  const rows = sheet.rows.filter(
+    ({ row, cells: inside }) => row > head && inside.some((cell) => textOf(cell) !== "" || cell.fault !== undefined),
+  );
+  const faults: ImportFault[] = [];
+  if (columns.length === 0)
+    faults.push({
+      sheet: sheet.name,
+      row: head,
+      message: headRow === undefined ? "the row of the headings is empty" : "no heading can be read in this row",
+      hint: 'say in the map which row holds the headings ("head")',
+    });
+  else faults.push(...unheaded(sheet, rows, new Set(columns.map(({ column }) => column))));
+  return { sheet, columns, rows, faults };
+}
+
+/** Columns that hold values under no heading: once for each column, at its first value. */
+function unheaded(sheet: Sheet, rows: readonly Row[], headed: ReadonlySet<number>): ImportFault[] {
+  const first = new Map<number, Cell>();
+  for (const { cells } of rows)
+    for (const cell of cells)
+      if (!headed.has(cell.column) && cell.type !== "covered" && textOf(cell) !== "" && !first.has(cell.column))
+        first.set(cell.column, cell);
+  return [...first.values()]
+    .sort((a, b) => a.column - b.column)
+    .map((cell) => ({
+      sheet: sheet.name,
+      row: cell.row,
+      column: columnName(cell.column),
+      message: `"${textOf(cell)}" stands in a column without a heading`,
+      hint: "give the column a heading, or remove what stands there",
+    }));
+}
+
+/**
+ * Where a second table seems to begin beside the first: behind an empty column more headings follow. Said where nobody has
+ * settled yet what the headings mean.
+ */
+export function secondTable({ sheet, columns }: Table): ImportFault | undefined {
+  for (const [at, column] of columns.entries()) {
+    const before = columns[at - 1];
+    if (before === undefined || column.column - before.column < 2) continue;
+    return {
+      sheet: sheet.name,
+      column: columnName(column.column),
+      heading: column.text,
+      message: `a second table seems to begin here: the column before it has no heading`,
+      hint: 'give each table a sheet of its own, or name the headings of the other table under "ignore" of the map',
+    };
+  }
+  return undefined;
+}
