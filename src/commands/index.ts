@@ -2,6 +2,7 @@ import { build } from "./build.ts";
 import { check } from "./check.ts";
 import type { Command } from "./command.ts";
 import { explain } from "./explain.ts";
+import { importSheet } from "./import.ts";
 import { begin } from "./new.ts";
 import { originals } from "./originals.ts";
 import { trace } from "./trace.ts";
@@ -9,4 +10,4 @@ import { verify } from "./verify.ts";
 import { watch } from "./watch.ts";
 
 /** Every command, in the order of a day's work. */
-export const commands: readonly Command[] = [begin, check, watch, build, trace, explain, originals, verify];
+export const commands: readonly Command[] = [begin, importSheet, check, watch, build, trace, explain, originals, verify];

@@ -221,7 +221,7 @@ function wholeOrNumber(cell: Cell, shown: string, field: Field, reading: ColumnR
     : fault(`"${shown}" is no ${field.type === "integer" ? "whole " : ""}number`, "write digits");
 }
 
-const quantityForm = /^([<>]?)\s*([-−]?\d(?:[\d.,'’\s]*\d)?)(?:\s*([^\d\s.,'’<>].*))?$/u;
+const quantityForm = /^([<>]?)\s*([-−]?\d(?:[\d.,'’\s]*\d)?)(?:\s*([\p{L}%°µ].*))?$/u;
 
 function quantity(cell: Cell, shown: string, field: Field, reading: ColumnReading): CellValue {
   if (cell.figure !== undefined) {

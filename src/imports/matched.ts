@@ -89,5 +89,5 @@ export function matchColumns(table: Table, map: SheetMap): Matched {
 /** What to do with a heading that nobody knows. */
 export function unknownHint(name: string, fields: ReadonlyMap<string, Field>): string {
   const near = nearestField(name, fields);
-  return `${near === undefined ? "" : `nearest field: "${near}"; `}say in the map where it goes, or name it under "ignore"`;
+  return `${near === undefined ? "" : `nearest field: "${near}"; `}say in the map where it goes ("to"), or name it under "ignore"`;
 }

@@ -6,6 +6,7 @@ import { textOf } from "./cell-value.ts";
 import type { ImportFault } from "./faults.ts";
 import { fieldOfHeading, namedFields, type NamedField } from "./field-names.ts";
 import { fieldPath, isPathFault } from "./field-path.ts";
+import { unknownHint } from "./matched.ts";
 import { kindOfOwn, ownMaps } from "./own-maps.ts";
 import { secondTable, tableOf, type Table } from "./table.ts";
 import { sheetFields } from "./view.ts";
@@ -14,6 +15,8 @@ import { sheetFields } from "./view.ts";
 export interface Proposal {
   readonly maps: readonly JsonObject[];
   readonly faults: readonly ImportFault[];
+  /** Headings that nobody knows; where the maps can be used, comparing by them says the same. */
+  readonly unknown: readonly ImportFault[];
   /** What was concluded, and from which cell. */
   readonly grounds: readonly string[];
 }
@@ -25,7 +28,7 @@ const headRows = 30;
 export function propose(workbook: Workbook, kinds: ReadonlyMap<string, Kind>, wanted: Kind | undefined): Proposal {
   const own = kindOfOwn(workbook, kinds);
   if (own !== undefined && (wanted === undefined || wanted === own))
-    return { maps: ownMaps(own, workbook), faults: [], grounds: [] };
+    return { maps: ownMaps(own, workbook), faults: [], unknown: [], grounds: [] };
   const candidates = wanted === undefined ? [...kinds.values()].filter(({ derived }) => !derived) : [wanted];
   const sheets = workbook.sheets.filter(({ hidden, rows }) => !hidden && rows.length > 0);
   const all = sheets.map((sheet) => proposeSheet(sheet, workbook, candidates, sheets.length > 1));
@@ -36,6 +39,7 @@ export function propose(workbook: Workbook, kinds: ReadonlyMap<string, Kind>, wa
   return {
     maps,
     faults: sheets.length === 0 ? [{ sheet: "", message: "the file holds no rows", hint: "" }] : said,
+    unknown: all.flatMap(({ unknown }) => unknown),
     grounds: all.flatMap(({ grounds }) => grounds),
   };
 }
@@ -64,6 +68,7 @@ function proposeSheet(sheet: Sheet, workbook: Workbook, kinds: readonly Kind[], 
           hint: `name it with --kind${likely.length > 0 && likely.length <= 6 ? `: ${likely.join(", ")}` : ", such as --kind weld-log; `explain` lists the kinds"}`,
         },
       ],
+      unknown: [],
       grounds: [],
     };
   }
@@ -71,6 +76,7 @@ function proposeSheet(sheet: Sheet, workbook: Workbook, kinds: readonly Kind[], 
   const fields = sheetFields(kind);
   const known = namedFields(fields);
   const faults: ImportFault[] = [];
+  const unknown: ImportFault[] = [];
   const second = secondTable(table);
   if (second !== undefined) faults.push({ ...second, row: head });
   const columns: [string, JsonObject][] = [];
@@ -99,6 +105,12 @@ function proposeSheet(sheet: Sheet, workbook: Workbook, kinds: readonly Kind[], 
         hint: "say in the map where each goes",
       });
     const to = before === undefined ? (path ?? "") : "";
+    if (match === undefined)
+      unknown.push({
+        ...at,
+        message: `the heading "${column.key}" is not known`,
+        hint: unknownHint(column.name, fields),
+      });
     if (to !== "") {
       taken.set(to, column.key);
       paths.set(column.column, to);
@@ -120,16 +132,19 @@ function proposeSheet(sheet: Sheet, workbook: Workbook, kinds: readonly Kind[], 
       },
     ],
     faults,
+    unknown,
     grounds: reading.grounds,
   };
 }
 
-/** The row that reads most like headings of a kind; the first that holds anything where none does. */
+/** The row that reads most like headings of a kind; where none does, the first that is nearly as wide as the widest. */
 function bestHead(sheet: Sheet, kind: Kind): Scored {
   const known = namedFields(sheetFields(kind));
-  const first = sheet.rows[0]?.row ?? 1;
+  const rows = sheet.rows.slice(0, headRows);
+  const width = Math.max(0, ...rows.map(({ cells }) => cells.length));
+  const first = (rows.find(({ cells }) => cells.length >= 0.7 * width) ?? rows[0])?.row ?? 1;
   let best: Scored = { kind, table: tableOf(sheet, first), head: first, score: 0 };
-  for (const { row } of sheet.rows.slice(0, headRows)) {
+  for (const { row } of rows) {
     const table = tableOf(sheet, row);
     const score = table.columns.filter(({ name }) => isMatch(name, known)).length;
     if (score > best.score) best = { kind, table, head: row, score };

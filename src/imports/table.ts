@@ -25,9 +25,12 @@ export function tableOf(sheet: Sheet, head: number): Table {
   const cells = (headRow?.cells ?? []).filter((cell) => textOf(cell) !== "");
   const headings = cells.map((cell) => headingOf(textOf(cell)));
   const keys = distinct(headings.map(({ text }) => text));
+  const names = distinct(headings.map(({ name }) => name));
   const columns = cells.flatMap((cell, at): TableColumn[] => {
     const heading = headings[at];
-    return heading === undefined ? [] : [{ ...heading, key: keys[at] ?? heading.text, column: cell.column }];
+    return heading === undefined
+      ? []
+      : [{ ...heading, name: names[at] ?? heading.name, key: keys[at] ?? heading.text, column: cell.column }];
   });
   const rows = sheet.rows.filter(
     ({ row, cells: inside }) => row > head && inside.some((cell) => textOf(cell) !== "" || cell.fault !== undefined),

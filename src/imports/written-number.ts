@@ -2,16 +2,27 @@ import type { Reading } from "./map.ts";
 
 export type ReadNumber = { readonly figure: string } | { readonly fault: string; readonly hint: string };
 
-const decide = (text: string) => ({
-  fault: `"${text}" may be read in two ways`,
-  hint: 'say in the map which sign is the decimal sign ("decimal") and which stands between thousands ("grouping")',
-});
+/** Why a number is not taken: no sign is declared, or its signs are not as declared. */
+function undecided(text: string, { decimal, grouping }: Reading): ReadNumber {
+  if (decimal === undefined)
+    return {
+      fault: `"${text}" may be read in two ways`,
+      hint: 'say in the map which sign is the decimal sign ("decimal") and which stands between thousands ("grouping")',
+    };
+  const parts =
+    grouping === undefined ? "none is declared to stand between thousands" : `"${grouping}" between thousands`;
+  return {
+    fault: `"${text}" is no number with "${decimal}" as decimal sign, and ${parts}`,
+    hint: 'correct the cell, or what the map declares ("decimal", "grouping")',
+  };
+}
 
 /**
  * A number that is written as text, with a point as decimal sign: `1.234,5` with a decimal comma and points between
  * thousands is `1234.5`. Without a declared sign only digits are read.
  */
-export function readNumber(text: string, { decimal, grouping }: Reading): ReadNumber {
+export function readNumber(text: string, reading: Reading): ReadNumber {
+  const { decimal, grouping } = reading;
   const [, minus = "", digits = ""] = /^([-−]?)(.*)$/u.exec(text) ?? [];
   const sign = minus === "" ? "" : "-";
   if (/^\d+$/.test(digits)) return { figure: sign + digits };
@@ -21,11 +32,11 @@ export function readNumber(text: string, { decimal, grouping }: Reading): ReadNu
       hint: "give the column the format of text, and type the digits from the paper",
     };
   if (!/^\d[\d.,'’\s]*\d$/u.test(digits)) return { fault: `"${text}" is no number`, hint: "" };
-  if (decimal === undefined) return decide(text);
+  if (decimal === undefined) return undecided(text, reading);
   const [whole = "", fraction, ...more] = digits.split(decimal);
-  if (more.length > 0 || (fraction !== undefined && !/^\d+$/.test(fraction))) return decide(text);
+  if (more.length > 0 || (fraction !== undefined && !/^\d+$/.test(fraction))) return undecided(text, reading);
   const plain = ungrouped(whole, grouping);
-  if (plain === undefined) return decide(text);
+  if (plain === undefined) return undecided(text, reading);
   return { figure: sign + plain + (fraction === undefined ? "" : `.${fraction}`) };
 }
 

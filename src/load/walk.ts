@@ -25,8 +25,8 @@ const marker = "published.json";
 export const isMarker = (path: string): boolean => path === marker || path.endsWith(`/${marker}`);
 
 const texts = /\.(md|txt|csv)$/i;
-/** Folders at the top of a book that hold no records of its own: signatures of issues, what was published, and shelves. */
-const topSkipped: ReadonlySet<string> = new Set(["signing", "out", shelvesFolder]);
+/** Folders at the top of a book that hold no records of its own: signatures of issues, what was published, maps of sheets, and shelves. */
+const topSkipped: ReadonlySet<string> = new Set(["signing", "out", "imports", shelvesFolder]);
 
 /** Caps of a walk, and how places in it are printed. */
 export interface WalkOptions {
@@ -36,7 +36,7 @@ export interface WalkOptions {
 }
 
 /**
- * Lists the record files and originals of a book or a shelf. Dot files and folders, what systems leave behind, `node_modules`, `signing/`, `out/` and published
+ * Lists the record files and originals of a book or a shelf. Dot files and folders, what systems leave behind, `node_modules`, `signing/`, `out/`, `imports/` and published
  * issues are passed over; links are never followed; names that are not portable are findings.
  */
 export function listBook(dir: string, { most = maxFiles, below = "" }: WalkOptions = {}): Listing {

@@ -1,0 +1,276 @@
+import { createHash } from "node:crypto";
+import { readFile, stat } from "node:fs/promises";
+import { basename, dirname, join, resolve } from "node:path";
+import { mapSchema, readMaps, type ReadMaps } from "../imports/read-maps.ts";
+import { faultText, planJson, planSentence, planText } from "../imports/plan-text.ts";
+import { mapText } from "../imports/map-text.ts";
+import { planImport, type ImportPlan } from "../imports/plan.ts";
+import { propose, type Proposal } from "../imports/propose.ts";
+import { changedFiles, written } from "../imports/record-files.ts";
+import { nearestName } from "../load/nearest.ts";
+import { NotWritten, putFiles, textAt, type FileChange } from "../load/put-files.ts";
+import type { Kind } from "../model/kind.ts";
+import { hasCode, standingAt } from "../publish/issue/folder.ts";
+import { jsonText, plain } from "../report/plain.ts";
+import { packageRoot } from "../root.ts";
+import { isSheetFault, type Workbook } from "../sheets/cells.ts";
+import { usualSheetLimits } from "../sheets/limits.ts";
+import { readSheetFile } from "../sheets/read.ts";
+import { bookFolder, readOrSay } from "./books.ts";
+import { formatOption, UsageError, type Command, type Effects, type Exit, type Given } from "./command.ts";
+
+const delimiters: ReadonlyMap<string, "," | ";" | "\t"> = new Map([
+  ["comma", ","],
+  ["semicolon", ";"],
+  ["tab", "\t"],
+]);
+
+export const importSheet: Command = {
+  name: "import",
+  summary: "take a shop's sheet (.xlsx or .csv) into the records, by a map of its headings",
+  arguments: [{ name: "sheet", required: true, means: "workbook or CSV file to take in" }],
+  options: {
+    book: { value: "DIR", means: "folder of the book; the one around here, or records/, if not given" },
+    map: { value: "NAME", means: "map of the sheet, imports/NAME.json in the book; named like the file if not given" },
+    kind: { value: "KIND", means: "at the first import: what the rows are, where the headings leave a doubt" },
+    write: { means: "write what is shown; without it nothing is written" },
+    overwrite: {
+      means: "with --write: conflicts too; a comparison made of the former values is then taken out of the record",
+    },
+    delimiter: {
+      value: "SIGN",
+      choices: [...delimiters.keys()],
+      means: "sign between the fields of a CSV file, where its first rows leave a doubt",
+    },
+    format: formatOption(["text", "json"]),
+  },
+  help: [
+    "Shows what would become of each row: new, changed with the old and the new value, unchanged, no longer in the sheet; and " +
+      "what cannot be read, by sheet, row and heading. A cell is read as it is displayed. Nothing is guessed: a date such as " +
+      "01/02/2026 or a number such as 1,234 is read when the map declares the order or the sign.",
+    "The first import proposes a map, which --write keeps as imports/NAME.json: by heading the field it goes to, unit, words " +
+      "and how ids are made. A heading nobody knows is refused with the nearest field until the map says where it goes, or ignores it.",
+    "New records go to sheets/NAME/KIND.json; a record that stands elsewhere is changed where it stands. Each remembers its file, " +
+      "row and a digest of what was written. Importing again changes only what the map writes. A conflict is a change to values " +
+      "that were typed or changed by hand, compared, signed, or that an exception rests on. Rows that are gone are listed, nothing is deleted.",
+    "Nothing is written while anything cannot be read, and all that is written is written, or none of it.",
+    "Exit 0: all is read, and nothing is left open. Exit 1: something cannot be read, is a conflict, or is to be settled in " +
+      "the map. Exit 2: the sheet, the map or the book cannot be used at all.",
+  ],
+  async run(given, effects) {
+    const [writes, overwrites] = [given.options.has("write"), given.options.has("overwrite")];
+    if (overwrites && !writes) throw new UsageError("--overwrite goes with --write; without it nothing is written");
+    const file = resolve(effects.cwd, given.arguments[0] ?? "");
+    const name = basename(file);
+    const dir = await bookFolder(given.options.get("book"), effects);
+    const read = readOrSay(dir, effects);
+    if (read === undefined) return 2;
+    if (read.unreadable.length > 0) {
+      effects.say(
+        `the book cannot be compared with a sheet: ${read.unreadable.slice(0, 5).join(", ")} cannot be read, and what it holds is not known\n` +
+          "  hint   check says what is wrong with it\n",
+      );
+      return 2;
+    }
+    const { bytes, openElsewhere } = await bytesOf(file);
+    if (openElsewhere) effects.say(`${name} is open in another program: what is not saved there is not read\n`);
+    effects.progress("reading the sheet");
+    const delimiter = delimiters.get(given.options.get("delimiter") ?? "");
+    const workbook = await readSheetFile(bytes, name, delimiter === undefined ? {} : { delimiter });
+    if (isSheetFault(workbook)) {
+      const { message, why, hint, place } = workbook;
+      effects.say(
+        `${name}${place === undefined ? "" : `, ${place}`}: ${plain(message)}\n  why    ${plain(why)}\n  hint   ${plain(hint)}\n`,
+      );
+      return 2;
+    }
+    for (const left of workbook.leftOut) effects.say(`${name}: ${plain(left)}: not read\n`);
+    const mapName = nameOfMap(given.options.get("map"), name);
+    const kind = kindNamed(given.options.get("kind"), read.kinds);
+    const mapFile = `imports/${mapName}.json`;
+    const known = await textAt(join(dir, mapFile));
+    const proposal = known === undefined ? proposed(workbook, read.kinds, kind) : undefined;
+    const mapText = known ?? proposal?.text ?? "";
+    const maps: ReadMaps =
+      mapText === ""
+        ? { maps: [], faults: [] }
+        : readMaps(mapFile, mapText, read.kinds, mapSchema(join(packageRoot, "schemas")));
+    if (known !== undefined && maps.faults.length > 0) {
+      effects.say(faultsOfMap(maps));
+      return 2;
+    }
+    const plan = planImport({
+      workbook,
+      file: name,
+      sha256: createHash("sha256").update(bytes).digest("hex"),
+      maps: maps.maps,
+      mapName,
+      records: read.records,
+    });
+    const task = { dir, name, mapName, mapFile, known, mapText, maps, proposal: proposal?.proposal, plan };
+    return finish(task, given, effects, read.kinds, overwrites, writes);
+  },
+};
+
+interface Task {
+  readonly dir: string;
+  readonly name: string;
+  readonly mapName: string;
+  readonly mapFile: string;
+  readonly known: string | undefined;
+  readonly mapText: string;
+  readonly maps: ReadMaps;
+  readonly proposal: Proposal | undefined;
+  readonly plan: ImportPlan;
+}
+
+async function finish(
+  task: Task,
+  given: Given,
+  effects: Effects,
+  kinds: ReadonlyMap<string, Kind>,
+  overwrites: boolean,
+  writes: boolean,
+): Promise<Exit> {
+  const { dir, name, mapName, mapFile, known, mapText, maps, proposal, plan } = task;
+  const unknown = maps.maps.length === 0 ? (proposal?.unknown ?? []) : [];
+  const faults = [...(proposal?.faults ?? []), ...unknown, ...plan.faults];
+  const unsettled = faults.length > 0 || maps.faults.length > 0;
+  const records = unsettled ? [] : written(plan, overwrites);
+  const texts = new Map<string, string | undefined>();
+  for (const { before } of records)
+    if (before !== undefined) texts.set(before.file, await textAt(join(dir, before.file)));
+  for (const { kind } of records) {
+    const own = `sheets/${mapName}/${kind.name}.json`;
+    if (!texts.has(own)) texts.set(own, await textAt(join(dir, own)));
+  }
+  const changes: FileChange[] = [...changedFiles(records, mapName, (path) => texts.get(path))].map(([path, after]) => ({
+    path,
+    before: texts.get(path),
+    after,
+  }));
+  if (known === undefined && mapText !== "") changes.push({ path: mapFile, before: undefined, after: mapText });
+  if (writes) await put(dir, changes);
+  const conflicts = plan.records.filter(({ state }) => state === "conflict");
+  const done = writes ? changes.map(({ path }) => path) : [];
+  if (given.options.get("format") === "json")
+    effects.print(
+      jsonText({
+        tool: effects.engine.tool,
+        format: 1,
+        file: name,
+        map: mapFile,
+        ...(proposal !== undefined && { proposed: proposal.maps, grounds: proposal.grounds }),
+        ...planJson({ ...plan, faults }),
+        mapFaults: maps.faults,
+        written: done,
+      }),
+    );
+  else {
+    if (proposal !== undefined && mapText !== "")
+      effects.print(
+        `${writes ? "written" : "proposed"}   ${mapFile}: what the headings mean; correct it, and import again\n` +
+          proposal.grounds.map((ground) => `             ${plain(ground)}\n`).join("") +
+          (writes ? "" : `${mapText}\n`),
+      );
+    if (!unsettled || proposal === undefined) effects.print(plainLines(planText(plan, name, kinds)));
+    effects.print(faultsOfMap(maps) + faults.map((fault) => `${plainLines(faultText(name, fault))}\n`).join(""));
+    effects.print(`${planSentence({ ...plan, faults })}\n`);
+    if (overwrites && writes)
+      for (const { kind, id, before, value } of conflicts)
+        if (
+          JSON.stringify(before?.value["transcription"]) !== JSON.stringify(value["transcription"]) &&
+          records.length > 0
+        )
+          effects.print(`${kind.name} ${id}: its comparison was taken out; the new values are to be compared\n`);
+    for (const path of done) effects.print(`written    ${path}\n`);
+    if (unsettled) effects.print("no record is written while anything cannot be read or is not settled\n");
+    else if (!writes && changes.length > 0) effects.print("nothing is written yet; to write it: --write\n");
+  }
+  const open = conflicts.length > 0 && !(overwrites && writes);
+  return unsettled || open ? 1 : 0;
+}
+
+async function put(dir: string, changes: readonly FileChange[]): Promise<void> {
+  try {
+    await putFiles(dir, changes);
+  } catch (error) {
+    if (error instanceof NotWritten) throw new UsageError(error.message);
+    throw error;
+  }
+}
+
+const faultsOfMap = ({ faults }: ReadMaps): string =>
+  faults
+    .map(
+      ({ file, line, column, message, hint }) =>
+        `${file}:${line}:${column} ${plain(message)}\n  hint   ${plain(hint)}\n`,
+    )
+    .join("");
+
+/** Lines that were made here stay lines; what sheets say cannot act on a terminal. */
+const plainLines = (text: string): string => text.split("\n").map(plain).join("\n");
+
+function proposed(
+  workbook: Workbook,
+  kinds: ReadonlyMap<string, Kind>,
+  kind: Kind | undefined,
+): { readonly proposal: Proposal; readonly text: string } {
+  const proposal = propose(workbook, kinds, kind);
+  const [one, ...more] = proposal.maps;
+  if (one === undefined) return { proposal, text: "" };
+  return { proposal, text: mapText(more.length === 0 ? one : proposal.maps) };
+}
+
+function kindNamed(name: string | undefined, kinds: ReadonlyMap<string, Kind>): Kind | undefined {
+  if (name === undefined) return undefined;
+  const kind = kinds.get(name);
+  if (kind !== undefined && !kind.derived) return kind;
+  const near = nearestName(
+    name,
+    [...kinds.values()].filter(({ derived }) => !derived).map((one) => one.name),
+  );
+  throw new UsageError(`there is no kind "${name}" to import${near === undefined ? "" : `; nearest: ${near}`}`);
+}
+
+/** A map is named like its file, in portable signs. */
+function nameOfMap(given: string | undefined, file: string): string {
+  if (given !== undefined) {
+    if (/^[A-Za-z0-9][A-Za-z0-9._-]{0,79}$/.test(given) && !given.endsWith(".")) return given.replace(/\.json$/, "");
+    throw new UsageError(`"${given}" is no name of a map: letters, digits, points, hyphens and underscores`);
+  }
+  const name = file
+    .replace(/\.[^.]*$/, "")
+    .normalize("NFKD")
+    .replaceAll(/[^A-Za-z0-9]+/g, "-")
+    .replaceAll(/^-+|-+$/g, "")
+    .toLowerCase()
+    .slice(0, 60);
+  return name === "" ? "sheet" : name;
+}
+
+async function bytesOf(file: string): Promise<{ readonly bytes: Buffer; readonly openElsewhere: boolean }> {
+  const shown = basename(file);
+  try {
+    const { size } = await stat(file).catch((error: unknown) => {
+      if (hasCode(error, "ENOENT", "ENOTDIR")) throw new UsageError(`there is no file "${file}"`);
+      throw error;
+    });
+    if (size > usualSheetLimits.bytes)
+      throw new UsageError(
+        `${shown} has ${Math.ceil(size / 2 ** 20)} MB; at most ${usualSheetLimits.bytes / 2 ** 20} are read: save the sheet that is wanted alone`,
+      );
+    const bytes = await readFile(file);
+    // Programs leave such a file beside one that they hold open.
+    const owners = [`~$${shown}`, `~$${shown.slice(2)}`, `.~lock.${shown}#`].map((name) => join(dirname(file), name));
+    const standing = await Promise.all(owners.map((path) => standingAt(path).catch(() => "nothing" as const)));
+    return { bytes, openElsewhere: standing.some((one) => one === "other") };
+  } catch (error) {
+    if (hasCode(error, "EISDIR")) throw new UsageError(`"${shown}" is a folder; name a workbook or a CSV file`);
+    if (hasCode(error, "EBUSY", "EACCES", "EPERM"))
+      throw new UsageError(
+        `${shown} cannot be read: it is open in another program, or not yours to read; close it there and try again`,
+      );
+    throw error;
+  }
+}

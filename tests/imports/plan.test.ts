@@ -1,0 +1,323 @@
+import { describe, expect, test } from "vitest";
+import { faultText, planText } from "../../src/imports/plan-text.ts";
+import { planImport, type ImportPlan } from "../../src/imports/plan.ts";
+import { mapSchema, readMaps } from "../../src/imports/read-maps.ts";
+import { loadKinds } from "../../src/load/kinds.ts";
+import type { Json, JsonObject } from "../../src/model/json.ts";
+import { isObject } from "../../src/model/json.ts";
+import type { BookRecord } from "../../src/model/record.ts";
+import type { Workbook } from "../../src/sheets/cells.ts";
+import { csv, day, number, sheet, workbook, type Given } from "./tables.ts";
+
+const kinds = loadKinds(["schemas"]);
+const schema = mapSchema("schemas");
+
+function plan(book: Workbook, map: Json, records: readonly BookRecord[] = []): ImportPlan {
+  const read = readMaps("imports/shop.json", JSON.stringify(map), kinds, schema);
+  expect(read.faults).toEqual([]);
+  return planImport({
+    workbook: book,
+    file: "shop.xlsx",
+    sha256: "a".repeat(64),
+    maps: read.maps,
+    mapName: "shop",
+    records,
+  });
+}
+
+const faults = (made: ImportPlan) => made.faults.map((fault) => faultText("shop.xlsx", fault));
+
+/** The records of a plan, as a book would hold them. */
+const asBook = (made: ImportPlan, change: (value: JsonObject) => JsonObject = (value) => value): BookRecord[] =>
+  made.records.map(({ kind, id, value }) => ({
+    kind: kind.name,
+    id,
+    file: `sheets/shop/${kind.name}.json`,
+    pointer: "/records/0",
+    value: change(value),
+    faulty: false,
+  }));
+
+const certificates = {
+  kind: "material-certificate",
+  head: 2,
+  id: "CRT-{Zeugnis:3}",
+  group: ["rows"],
+  decimal: ",",
+  dates: "day-month-year",
+  columns: {
+    Zeugnis: { to: "number", digits: "as shown" },
+    Art: { to: "type" },
+    vom: { to: "issued" },
+    Schmelze: { to: "rows[].heat" },
+    Dicke: { to: "rows[].thickness" },
+    C: { to: 'rows[].chemistry[element="C"].value' },
+    KV: { to: 'rows[].impact[test="KV"].values[]' },
+    "KV (2)": { to: 'rows[].impact[test="KV"].values[]' },
+  },
+  set: { 'rows[].impact[test="KV"].temperature': "-20 °C", mill: "MILL-A" },
+  ignore: ["Lager"],
+  skip: { Zeugnis: ["Summe"] },
+};
+const heads = ["Zeugnis", "Art", "vom", "Schmelze", "Dicke [mm]", "C (%)", "KV [J]", "KV [J]", "Lager"];
+const row = (...cells: readonly Given[]) => cells;
+const shop = (...rows: readonly (readonly Given[])[]) =>
+  workbook(sheet("Werkstoffe", [["Auftrag 300"], heads, ...rows]));
+const twoRows = shop(
+  row(number("12"), "3.1", day("2026-01-12", "12.01.2026"), "A84613", "8,0", number("0.140", "0.000"), "45", "48", "x"),
+  row(number("12"), "3.1", "12.01.2026", "A84614", "10,0", "0,15", "", "", ""),
+  row("Summe", "", "", "", "18,0", "", "", "", ""),
+);
+
+describe("a shop's own sheet of certificates", () => {
+  test("two rows are one record, digits as they stand, decimal commas and dates as declared", () => {
+    const made = plan(twoRows, certificates);
+    expect(faults(made)).toEqual([]);
+    expect(made.skipped).toEqual([{ sheet: "Werkstoffe", rows: [5] }]);
+    const [record] = made.records;
+    expect(record).toMatchObject({ id: "CRT-012", state: "new", rows: [3, 4] });
+    expect(record?.value).toEqual({
+      id: "CRT-012",
+      number: "12",
+      type: "3.1",
+      mill: "MILL-A",
+      issued: "2026-01-12",
+      rows: [
+        {
+          heat: "A84613",
+          thickness: "8.0 mm",
+          chemistry: [{ element: "C", value: "0.140 %" }],
+          impact: [{ test: "KV", temperature: "-20 °C", values: ["45 J", "48 J"] }],
+        },
+        { heat: "A84614", thickness: "10.0 mm", chemistry: [{ element: "C", value: "0.15 %" }] },
+      ],
+      imported: {
+        file: "shop.xlsx",
+        sha256: "a".repeat(64),
+        sheet: "Werkstoffe",
+        row: 3,
+        rows: [3, 4],
+        map: "shop",
+        fields: expect.stringMatching(/^[0-9a-f]{16}$/) as unknown,
+      },
+    });
+  });
+
+  test("again it is unchanged; a changed cell is shown with both values; a row that is gone is listed", () => {
+    const book = asBook(plan(twoRows, certificates));
+    expect(plan(twoRows, certificates, book).records.map(({ state }) => state)).toEqual(["unchanged"]);
+    const changed = plan(
+      shop(row(number("12"), "3.1", "12.01.2026", "A84613", "8,5", "0,140", "45", "48", "")),
+      certificates,
+      book,
+    );
+    const text = planText(changed, "shop.xlsx", kinds);
+    expect(text).toContain("thickness of row A84613: 8.0 mm becomes 8.5 mm");
+    expect(text).toContain("no longer in the sheet, stays in the record: Rows A84614");
+    expect(changed.records[0]?.value["rows"]).toHaveLength(2);
+    const gone = plan(shop(row(number("13"), "3.1", "", "B1", "", "", "", "", "")), certificates, book);
+    expect(gone.gone.map(({ id }) => id)).toEqual(["CRT-012"]);
+  });
+
+  test("values that somebody answered for since are a conflict, and say why", () => {
+    const made = plan(twoRows, certificates);
+    const other = shop(row(number("12"), "3.2", "12.01.2026", "A84613", "8,0", "0,140", "45", "48", ""));
+    const reasons = (change: (value: JsonObject) => JsonObject, ...more: readonly BookRecord[]) =>
+      plan(other, certificates, [...asBook(made, change), ...more]).records.map(({ state, conflicts }) => [
+        state,
+        ...conflicts,
+      ]);
+    expect(reasons((value) => value)).toEqual([["changed"]]);
+    expect(reasons((value) => ({ ...value, remarks: "seen" }))).toEqual([["changed"]]);
+    expect(reasons((value) => ({ ...value, issued: "2026-01-13" }))).toEqual([
+      ["conflict", "its values were changed by hand since they were imported"],
+    ]);
+    const compared = { enteredBy: "P-01", comparedBy: "P-02", date: "2026-02-01" };
+    expect(reasons((value) => ({ ...value, transcription: compared }))).toEqual([
+      ["conflict", "it was compared by P-02 on 2026-02-01"],
+    ]);
+    expect(reasons((value) => ({ ...value, signatures: [{ role: "supplier", person: "P-03" }] }))).toEqual([
+      ["conflict", "it was signed by P-03"],
+    ]);
+    const waiver: BookRecord = {
+      kind: "waiver",
+      id: "WV-01",
+      file: "w.json",
+      pointer: "",
+      value: { id: "WV-01", answers: [{ finding: "missing|material-certificate:CRT-012|pages", digest: "0" }] },
+      faulty: false,
+    };
+    expect(reasons((value) => value, waiver)).toEqual([["conflict", "an exception rests on it: waiver WV-01"]]);
+    const [overwritten] = plan(
+      other,
+      certificates,
+      asBook(made, (value) => ({ ...value, transcription: compared })),
+    ).records;
+    expect(overwritten?.value["transcription"]).toEqual({ enteredBy: "P-01" });
+  });
+
+  test("a typed record is filled up, and never changed without being told to", () => {
+    const typed = (value: JsonObject): BookRecord[] => [
+      {
+        kind: "material-certificate",
+        id: "CRT-012",
+        file: "c.json",
+        pointer: "",
+        value: { id: "CRT-012", ...value },
+        faulty: false,
+      },
+    ];
+    expect(plan(twoRows, certificates, typed({ pages: 2 })).records[0]).toMatchObject({
+      state: "changed",
+      value: { pages: 2, type: "3.1" },
+    });
+    expect(plan(twoRows, certificates, typed({ type: "3.2" })).records[0]).toMatchObject({
+      state: "conflict",
+      conflicts: ["its values were typed, not imported"],
+    });
+  });
+
+  test("a further column of the map is no change by hand", () => {
+    const book = asBook(
+      plan(twoRows, { ...certificates, columns: { ...certificates.columns, Dicke: { to: "rows[].width" } } }),
+    );
+    const again = plan(twoRows, certificates, book);
+    expect(again.records.map(({ state }) => state)).toEqual(["conflict"]);
+    const { Dicke: _thickness, ...without } = certificates.columns;
+    const less = asBook(plan(twoRows, { ...certificates, columns: without, ignore: ["Lager", "Dicke [mm]"] }));
+    expect(plan(twoRows, certificates, less).records.map(({ state }) => state)).toEqual(["changed"]);
+  });
+});
+
+describe("what is wrong with a sheet is said at its cell", () => {
+  test("each cell that cannot be read, in the order a person goes through them", () => {
+    const made = plan(
+      shop(
+        row(number("12"), "3.1", "12.01.2026", number("771"), "8,0", "0,14", "", "", ""),
+        row(number("13"), "3.1", number("46034"), "B2", "1.234", "0,14", "", "", ""),
+        row("", "", "", "", "9,0", "", "", "", ""),
+      ),
+      certificates,
+    );
+    expect(faults(made).map((fault) => fault.split("\n")[0])).toEqual([
+      'shop.xlsx, Werkstoffe, row 3, column D "Schmelze": the cell holds the number 771, where a text is expected: zeros before it and signs behind it would be lost',
+      'shop.xlsx, Werkstoffe, row 4, column C "vom": the cell holds the number 46034, where a date is expected',
+      'shop.xlsx, Werkstoffe, row 4, column E "Dicke [mm]": "1.234" is no number with "," as decimal sign, and none is declared to stand between thousands',
+      'shop.xlsx, Werkstoffe, row 5: the row has values, but nothing stands under "Zeugnis", of which the id is made',
+    ]);
+  });
+  test("unknown headings with the nearest field, missing ones with the nearest heading, columns without any", () => {
+    const made = plan(
+      workbook(sheet("W", [[], ["Zeugnis", "Grade", "", "Schmelse"], ["12", "P265GH", "lost", "A1"]])),
+      { kind: "material-certificate", head: 2, id: "{Zeugnis}", columns: { Schmelze: { to: "rows[].heat" } } },
+    );
+    expect(faults(made)).toEqual([
+      'shop.xlsx, W, row 2, "Schmelze": the heading "Schmelze" of the map is not in the sheet\n  hint   nearest heading: "Schmelse"',
+      'shop.xlsx, W, row 2, column B "Grade": the heading "Grade" is not known\n  hint   nearest field: "rows[].grade"; say in the map where it goes ("to"), or name it under "ignore"',
+      'shop.xlsx, W, row 2, column D "Schmelse": the heading "Schmelse" is not known\n  hint   say in the map where it goes ("to"), or name it under "ignore"',
+      'shop.xlsx, W, row 3, column C: "lost" stands in a column without a heading\n  hint   give the column a heading, or remove what stands there',
+    ]);
+  });
+  test("two rows of one id, texts that fold to one id, and rows that disagree", () => {
+    const parts = { kind: "part", id: "{Pos}", columns: { Name: { to: "name" } } };
+    const twice = plan(
+      workbook(
+        sheet("P", [
+          ["Pos", "Name"],
+          ["P 1", "Shell"],
+          ["P/1", "End"],
+          ["P 2", "A"],
+          ["P 2", "B"],
+        ]),
+      ),
+      parts,
+    );
+    expect(faults(twice).map((fault) => fault.split("\n")[0])).toEqual([
+      'shop.xlsx, P, row 3: "P/1" and "P 1" of row 2 make one id, P-1',
+      "shop.xlsx, P, row 5: row 4 is about P-2 too",
+    ]);
+    const disagree = plan(
+      shop(
+        row(number("12"), "3.1", "", "A1", "", "", "", "", ""),
+        row(number("12"), "3.2", "", "A2", "", "", "", "", ""),
+        row(number("12"), "", "", "A2", "", "", "", "", ""),
+      ),
+      certificates,
+    );
+    expect(faults(disagree).map((fault) => fault.split("\n")[0])).toEqual([
+      'shop.xlsx, Werkstoffe, row 4, column B "Art": it says "3.2", where row 3, "Art" says "3.1" of the same record',
+      'shop.xlsx, Werkstoffe, row 5, column D "Schmelze": "A2" of rows stands in two rows: row 4, "Schmelze" has it too',
+    ]);
+  });
+  test("a sheet the file does not have, and a file of several", () => {
+    const map = { kind: "part", sheet: "Teile", id: "{Pos}", columns: { Name: { to: "name" } } };
+    expect(faults(plan(workbook(sheet("Teil", [["Pos"]])), map))).toEqual([
+      'shop.xlsx, Teile: the file has no sheet of that name\n  hint   nearest: "Teil"',
+    ]);
+    const { sheet: _sheet, ...unnamed } = map;
+    expect(faults(plan(workbook(sheet("A", [["Pos"]]), sheet("B", [["Pos"]])), unnamed))[0]).toMatch(
+      /^shop.xlsx: the file has 2 sheets that hold anything/,
+    );
+  });
+  test("texts of a CSV file that a spreadsheet made something else of", () => {
+    const made = plan(
+      csv("heats", [
+        ["No", "Heat"],
+        ["1", "1E5"],
+        ["2", "3-Jan"],
+        ["3", "00771"],
+      ]),
+      {
+        kind: "material-certificate",
+        id: "CRT-{No}",
+        columns: { Heat: { to: "rows[].heat" } },
+      },
+    );
+    expect(faults(made)).toHaveLength(2);
+    expect(made.records.map(({ id, value }) => [id, isObject(value) ? value["rows"] : null])).toEqual([
+      ["CRT-3", [{ heat: "00771" }]],
+    ]);
+  });
+});
+
+describe("a map that does not fit is refused at its place", () => {
+  const said = (text: string) =>
+    readMaps("imports/shop.json", text, kinds, schema).faults.map(
+      ({ line, column, message, hint }) => `${line}:${column} ${message}; ${hint}`,
+    );
+  test.each([
+    [
+      '{"kind": "weld-logs", "id": "{A}", "columns": {}}',
+      '1:10 there is no kind "weld-logs" to import; nearest: "weld-log"',
+    ],
+    ['{"kind": "heat", "id": "{A}", "columns": {}}', '1:10 there is no kind "heat" to import'],
+    [
+      '{"kind": "part", "id": "{A}",\n "columns": {"B": {"to": "nominalThicknes"}}}',
+      '2:26 part has no field "nominalThicknes"; nearest: "nominalThickness"',
+    ],
+    [
+      '{"kind": "weld-log", "id": "{A}", "columns": {"B": {"to": "runs.date"}}}',
+      '"runs" of weld-log is a list; write "runs[].date"',
+    ],
+    [
+      '{"kind": "weld-log", "id": "{A}", "columns": {"B": {"to": "runs[layer=\\"rot\\"].date"}}}',
+      '"rot" is no value of layer; write "root"',
+    ],
+    ['{"kind": "part", "id": "{A}", "columns": {"B": {"to": "joint.mark[]"}}}', 'part has no field "joint"'],
+    [
+      '{"kind": "part", "id": "{A}", "columns": {"B": {"to": "material"}}}',
+      '"material" of part has fields of its own; write "material.standard"',
+    ],
+    ['{"kind": "part", "id": "{A}", "columns": {"B": {"to": "name", "unit": "mn"}}}', 'there is no unit "mn"'],
+    ['{"kind": "part", "columns": {"B": {"to": "name"}}}', "1:1 it does not say how an id is made"],
+    ['{"kind": "part", "id": "{A", "columns": {}}', '"{A" has a "{" without "}"'],
+    ['{"kind": "part", "id": "{A}", "columns": {}, "ignores": []}', '"ignores"'],
+    ['{"kind": "part", "id": "{A}", "columns": {"B": {"to": "name"}, "B": {"to": "role"}}}', '"B" stands twice'],
+    ['{"kind": "part", "id": "{A}", "columns": {"B": "name"}}', "columns"],
+    ['{"kind": "part", "dates": "dmy", "id": "{A}", "columns": {}}', "day-month-year"],
+    ['{"kind": "part",', "1:"],
+    ["[]", "the list holds no map"],
+  ])("%s", (text, message) => {
+    expect(said(text).join("\n")).toContain(message);
+  });
+});
