@@ -1,6 +1,7 @@
 import { calculations } from "./calculations/index.ts";
 import { chains } from "./chains/index.ts";
 import { closers } from "./closers/index.ts";
+import { expiries } from "./expiries/index.ts";
 import { facts } from "./facts/index.ts";
 import type { Definitions } from "./model/definitions.ts";
 import type { Kind } from "./model/kind.ts";
@@ -14,4 +15,4 @@ export function shippedDefinitions(kinds: ReadonlyMap<string, Kind>): Definition
   return { kinds, calculations, rules, facts, closers, registers, profiles, tables };
 }
 
-export { chains };
+export { chains, expiries };

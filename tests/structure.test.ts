@@ -36,6 +36,8 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   steam: [],
   calculations: ["model", "steam"],
   rules: ["model", "requirements"],
+  // They ask of a day what rules ask of a use, by the same functions.
+  expiries: ["model", "rules"],
   requirements: ["model", "calculations"],
   facts: ["model"],
   chains: ["model"],

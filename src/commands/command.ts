@@ -2,6 +2,7 @@ import type { JudgedBook, LoadedBook } from "../model/book.ts";
 import type { BuiltIn, Definitions } from "../model/definitions.ts";
 import type { Kind } from "../model/kind.ts";
 import type { Block } from "../publish/blocks.ts";
+import type { Rule } from "../model/rule.ts";
 import type { Content } from "../publish/issue/index.ts";
 import type { Answer } from "../publish/live/server.ts";
 import type { LastChange } from "../publish/outline/live.ts";
@@ -70,6 +71,9 @@ export interface Engine {
   readonly builtIns: readonly BuiltIn[];
   readBook(dir: string): ReadBook;
   judgeBook(read: ReadBook): JudgedBook;
+  /** What is asked of a book that takes records from another: whether they still hold. */
+  readonly expiries: readonly Rule[];
+  judgeExpiries(read: ReadBook): JudgedBook;
   publishBook(
     judged: JudgedBook,
     progress: (stage: string) => void,

@@ -1,4 +1,4 @@
-import { shippedDefinitions } from "../definitions.ts";
+import { expiries, shippedDefinitions } from "../definitions.ts";
 import { ForeignWorkEnded } from "../foreign/ended.ts";
 import { builtInRules } from "../judge/built-in.ts";
 import { fileRules } from "../load/file-rules.ts";
@@ -22,6 +22,8 @@ export const engine: Engine = {
     }
   },
   judgeBook: (read) => judgeBook(read),
+  expiries,
+  judgeExpiries: (read) => judgeBook(read, { ...shippedDefinitions(read.kinds), rules: expiries }),
   async publishBook(judged, progress) {
     try {
       return await publishBook(judged, progress);

@@ -2,12 +2,13 @@ import type { JsonObject } from "./json.ts";
 import type { Milestone } from "./vocabulary.ts";
 
 /** What the next job takes along of the last: the words of `x-carry`. */
-export const carries = ["always", "named", "same-design", "anew", "never"] as const;
+export const carries = ["always", "named", "same-design", "follows", "anew", "never"] as const;
 
 /**
  * Of a kind: always, with its originals and its comparison · named, where a carried record names it · same-design, field by
  * field, where the design is the same · anew, one record made for each job · never, evidence of one job. Of a field: the
- * same, where the record is carried; `anew` names one job and is given anew, `named` keeps the rows that carried records name.
+ * same, where the record is carried; `anew` names one job and is given anew, `named` keeps the rows that carried records name,
+ * and a record that `follows` a link stays behind with what it names, where that was the job's alone.
  */
 export type Carry = (typeof carries)[number];
 

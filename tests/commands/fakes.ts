@@ -42,6 +42,8 @@ export async function runOn(setting: Setting, ...words: readonly string[]): Prom
       },
     ],
     readBook: (dir) => ({ ...judged.loaded, dir, fatal, locator, kinds: judged.definitions.kinds }),
+    expiries: [],
+    judgeExpiries: (read) => ({ ...judged, loaded: read }),
     judgeBook: (read) => ({ ...judged, loaded: read }),
     publishBook: () => {
       setting.onPublish?.();

@@ -1,0 +1,104 @@
+import type { Behind, Carried, LeftValue } from "../begin/carry/carry.ts";
+import { byCodePoint } from "../model/order.ts";
+import { plain } from "../report/plain.ts";
+import { counted } from "../report/words.ts";
+import type { Ended } from "./new-from.ts";
+
+/** Everything that is said of what a new book took from the last one. */
+export interface Taken {
+  /** Path of the last book as a person here would type it. */
+  readonly from: string;
+  readonly orderDate: string;
+  readonly carried: Carried;
+  readonly files: number;
+  /** Files of carried originals that were not there. */
+  readonly missing: readonly string[];
+  /** Record files of the last book that could not be read. */
+  readonly unreadable: readonly string[];
+  readonly ended: Ended;
+}
+
+const reasons: readonly (readonly [Behind, string])[] = [
+  ["evidence of that job", "evidence of that job"],
+  ["of that order alone", "of that order alone"],
+  ["not named", "named by nothing that came along"],
+  ["at fault", "at fault against their schema: mend them there, or enter them here"],
+  ["lacks what identifies it", "without what identifies them here"],
+];
+
+/** What came along, what stayed behind, and what has ended since. */
+export function takenText({ from, orderDate, carried, files, missing, unreadable, ended }: Taken): string {
+  const { records, left, behind, bookLeft } = carried;
+  const stayed = reasons.flatMap(([why, words]) => {
+    const kinds = kindCounts(behind.filter((one) => one.why === why).map(({ record }) => record.kind));
+    return kinds === "" ? [] : [`  ${words}: ${kinds}`];
+  });
+  return [
+    `came along from ${plain(from)}: ${counted(records.length, "record")}, with ${counted(files, "file")}`,
+    `  ${kindCounts(records.map(({ from: record }) => record.kind))}`,
+    ...list("left out of them", leftLines(left), left.length),
+    ...list("files that were not there to be copied", missing.map(plain)),
+    `stayed behind: ${counted(behind.length, "record")}`,
+    ...stayed,
+    ...(bookLeft.length === 0 ? [] : [`  of the record of the book: ${bookLeft.join(", ")}`]),
+    ...list("not read there, so that nothing of it is known here", unreadable.map(plain)),
+    ...(ended.ended.length === 0
+      ? [`ended by ${orderDate}: nothing that was asked`]
+      : list(
+          `ended by ${orderDate}`,
+          ended.ended.map(({ message, why }) => `${plain(message)}: ${plain(why)}`),
+        )),
+    ...list(
+      "cannot be said",
+      ended.unsaid.map(({ kind, id, title }) => `${kind} ${plain(id)}: whether ${lower(title)}`),
+    ),
+    "",
+  ].join("\n");
+}
+
+const lower = (title: string) => `${title.charAt(0).toLowerCase()}${title.slice(1)}`;
+
+const list = (title: string, lines: readonly string[], count = lines.length): readonly string[] =>
+  lines.length === 0 ? [] : [`${title}: ${count}`, ...lines.map((line) => `  ${line}`)];
+
+/** One line for all records of a kind that leave out the same value for the same reason. */
+function leftLines(left: readonly LeftValue[]): readonly string[] {
+  const groups = new Map<string, { readonly first: LeftValue; readonly ids: string[] }>();
+  for (const one of left) {
+    const key = JSON.stringify([one.kind, one.value, one.why]);
+    const group = groups.get(key) ?? { first: one, ids: [] };
+    group.ids.push(one.id);
+    groups.set(key, group);
+  }
+  return [...groups.values()].map(({ first, ids }) => {
+    const where = first.pointer.slice(1).replaceAll(/\/\d+(?=\/|$)/g, "");
+    const more = ids.length > 3 ? ` and ${ids.length - 3} more` : "";
+    return `${first.kind} ${ids.slice(0, 3).map(plain).join(", ")}${more}, ${plain(where)}: "${plain(first.value)}" ${first.why}`;
+  });
+}
+
+function kindCounts(kinds: readonly string[]): string {
+  const counts = new Map<string, number>();
+  for (const kind of kinds) counts.set(kind, (counts.get(kind) ?? 0) + 1);
+  return [...counts]
+    .sort(([a], [b]) => byCodePoint(a, b))
+    .map(([kind, count]) => `${kind} ${count}`)
+    .join(" · ");
+}
+
+/** The same as values, for `--format json`. */
+export function takenJson({ from, orderDate, carried, files, missing, unreadable, ended }: Taken): object {
+  return {
+    from,
+    orderDate,
+    carried: carried.records.map(({ from: { kind, id }, value }) => ({ kind, id: value["id"] ?? id })),
+    files,
+    missing,
+    left: carried.left,
+    behind: carried.behind.map(({ record: { kind, id }, why }) => ({ kind, id, why })),
+    bookLeft: carried.bookLeft,
+    unreadable,
+    ended: ended.ended,
+    unsaid: ended.unsaid,
+  };
+}

@@ -1,0 +1,77 @@
+import { carry, type Carried } from "../begin/carry/carry.ts";
+import { nextBook, type NextBook } from "../begin/next.ts";
+import { guideText } from "../begin/shipped.ts";
+import { starterFiles, type Beginning } from "../begin/starter.ts";
+import { linkRecords } from "../link/graph.ts";
+import { schemaFolder } from "../load/own-schemas.ts";
+import { bookFolder, readOrSay } from "./books.ts";
+import { UsageError, type Effects, type ReadBook } from "./command.ts";
+
+/** The last book as it was read, with what the next one takes of it. */
+export interface Last {
+  readonly read: ReadBook;
+  readonly carried: Carried;
+}
+
+/** Reads the last book and decides what comes along; undefined where it cannot be read, which was said. */
+export async function lastBook(
+  from: string,
+  wanted: { readonly sameDesign: boolean; readonly serial?: string },
+  effects: Effects,
+): Promise<Last | undefined> {
+  const dir = await bookFolder(from, effects);
+  const read = readOrSay(dir, effects);
+  if (read === undefined) return undefined;
+  const { graph } = linkRecords(read.records, read.kinds);
+  return { read, carried: carry(graph, read.kinds, wanted) };
+}
+
+/** The folder of the next book. */
+export function filesOfNext({ read, carried }: Last, beginning: Beginning, sameDesign: boolean): NextBook {
+  const { serial, ...without } = beginning;
+  // Where the design comes along, so does what the number identifies.
+  const begun = sameDesign || serial === undefined ? without : beginning;
+  return nextBook(starterFiles(begun, read.kinds, guideText(), carried.book), carried, read, schemaFolder);
+}
+
+/** The last day whose evidence counted in the last book: what comes along is of that day or earlier. */
+export function cutOffOf(read: ReadBook): string {
+  const day = read.records.find(({ kind }) => kind === "issue")?.value["dataCutOff"];
+  return typeof day === "string" ? day : "";
+}
+
+/** A name the last book states, as the default of an option. */
+export function stated(read: ReadBook, field: "register" | "profile" | "title"): string | undefined {
+  const value = read.records.find(({ kind }) => kind === "book")?.value[field];
+  return typeof value === "string" ? value : undefined;
+}
+
+/** What has ended by the day of the order, and of what nobody can say it. */
+export interface Ended {
+  readonly ended: readonly {
+    readonly kind: string;
+    readonly id: string;
+    readonly message: string;
+    readonly why: string;
+  }[];
+  readonly unsaid: readonly { readonly kind: string; readonly id: string; readonly title: string }[];
+}
+
+/** Asks the new book, with the engine, what of its records no longer holds on the day of its order. */
+export function endedIn(dir: string, effects: Effects): Ended {
+  const { engine } = effects;
+  const read = readOrSay(dir, effects);
+  if (read === undefined) throw new UsageError(`what was written to "${dir}" cannot be read again`);
+  const judged = engine.judgeExpiries(read);
+  const titles = new Map(engine.expiries.map(({ id, title }) => [id, title]));
+  return {
+    ended: judged.findings.flatMap(({ rule, subject, message, why }) =>
+      titles.has(rule) && subject !== null ? [{ kind: subject.kind, id: subject.id, message, why }] : [],
+    ),
+    unsaid: judged.outcomes.flatMap(({ definition, subject, verdict }) =>
+      titles.has(definition) && verdict === "not judged" && subject !== null
+        ? [{ kind: subject.kind, id: subject.id, title: titles.get(definition) ?? definition }]
+        : [],
+    ),
+  };
+}
