@@ -76,7 +76,7 @@ describe("help", () => {
         expect(out.replaceAll(/\s+/g, " ")).toContain(`${argument.name} ${argument.means}`);
       for (const paragraph of command.help) expect(out.replaceAll(/\s+/g, " ")).toContain(paragraph);
       expect(Math.max(...out.split("\n").map((line) => line.length))).toBeLessThanOrEqual(100);
-      expect(out.split("\n").length).toBeLessThan(45);
+      expect(out.split("\n").length).toBeLessThan(60);
       expect((await run("help", name)).out).toBe(out);
     },
   );
