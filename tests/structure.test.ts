@@ -51,7 +51,9 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   // A book before its evidence, and what it takes of the one before.
   begin: ["model", "load", "link"],
   report: ["model"],
-  commands: ["model", "load", "link", "judge", "report", "publish", "foreign", "sheets", "imports", "begin"],
+  // What is owed, from a judged book: no kind, rule or register by name.
+  owed: ["model", "report"],
+  commands: ["model", "load", "link", "judge", "report", "publish", "foreign", "sheets", "imports", "begin", "owed"],
 };
 
 describe("dependencies point one way", () => {

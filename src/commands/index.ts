@@ -5,9 +5,21 @@ import { explain } from "./explain.ts";
 import { importSheet } from "./import.ts";
 import { begin } from "./new.ts";
 import { originals } from "./originals.ts";
+import { owed } from "./owed.ts";
 import { trace } from "./trace.ts";
 import { verify } from "./verify.ts";
 import { watch } from "./watch.ts";
 
 /** Every command, in the order of a day's work. */
-export const commands: readonly Command[] = [begin, importSheet, check, watch, build, trace, explain, originals, verify];
+export const commands: readonly Command[] = [
+  begin,
+  importSheet,
+  check,
+  watch,
+  owed,
+  build,
+  trace,
+  explain,
+  originals,
+  verify,
+];

@@ -1848,7 +1848,7 @@ export interface Issue extends RecordProperties {
      */
     name: string;
     /**
-     * Day it was reached or will be; left out while nobody can say.
+     * Day it was reached; after the data cut-off, the day planned. Left out while nobody can say.
      */
     reached?: string;
   }[];

@@ -47,7 +47,7 @@ const askedBy = ({ wants }: Gap) =>
   wants.find((want) => want.requirement !== undefined) ?? wants.find((want) => want.by === null) ?? wants[0];
 
 /** What is missing as people read it, whether it is a finding or not due yet. */
-export function missingOf(world: World, gap: Gap, due: Milestone, became: Absent): Missing {
+export function missingOf(world: World, gap: Gap, due: Milestone, became: Absent): Omit<Missing, "absences"> {
   const { absence, wants } = gap;
   const asked = askedBy(gap);
   return {
@@ -55,6 +55,7 @@ export function missingOf(world: World, gap: Gap, due: Milestone, became: Absent
     at: absence.owner,
     what: absence.target === null ? whatIs(world, absence) : targetWords(world, absence.target),
     kind: absence.kind,
+    field: absence.kind === null && /^\w+$/.test(absence.step) ? absence.step : null,
     target: absence.target,
     ...(absence.short !== undefined && {
       short: { found: absence.short.found.length, atLeast: absence.short.atLeast },

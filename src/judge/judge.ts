@@ -5,7 +5,6 @@ import { evidenceFingerprint } from "../model/fingerprint.ts";
 import type { JudgedBook, LoadedBook } from "../model/book.ts";
 import type { Definitions } from "../model/definitions.ts";
 import type { Finding } from "../model/finding.ts";
-import { byCodePoint } from "../model/order.ts";
 import { ProgramError } from "../model/program-error.ts";
 import { addressOf, publishedPath, type BookRecord } from "../model/record.ts";
 import { foldAbsences } from "./absences.ts";
@@ -15,11 +14,12 @@ import { addFinding, findingOf } from "./entries.ts";
 import { prepareExceptions } from "./exceptions.ts";
 import { applyFact } from "./facts.ts";
 import { readValues, saySuspects, type Suspect } from "./fields.ts";
-import { dueOf, gapKey, missingOf } from "./gap-finding.ts";
+import { gapKey } from "./gap-finding.ts";
 import { historySound } from "./history.ts";
 import { foldIncomplete } from "./incomplete.ts";
 import { newLedger } from "./ledger.ts";
 import { answerable } from "../model/exceptions.ts";
+import { missingIn } from "./missing.ts";
 import { calendarOf, checkListed, checkPassedOver } from "./milestones.ts";
 import { noteOrphans, openKinds } from "./orphans.ts";
 import { originalsShown, originalsSound } from "./originals.ts";
@@ -142,12 +142,7 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
     computed: computed.map(({ computed: one, outcome }) => ({ ...one, outcome: outcomes[outcome] ?? one.outcome })),
     owed: owed.map((one) => settleOwed(court, one, outcomes)),
     absent: new Map([...of].flatMap(([key, gap]) => [[key, results.get(gap)] as const].flatMap(known))),
-    missing: gaps
-      .flatMap((gap) => {
-        const became = results.get(gap);
-        return became === undefined ? [] : [missingOf(court.world, gap, dueOf(gap, calendar), became)];
-      })
-      .sort((a, b) => byCodePoint(a.key, b.key)),
+    missing: missingIn(court.world, gaps, of, results, calendar),
     refusals: settleRefusals(court, refusals),
     counts: countsOf(findings, outcomes),
     fingerprint,

@@ -1,8 +1,7 @@
-import { canPrecede, parseDate } from "../model/dates.ts";
 import { ownChoice } from "../model/basis.ts";
 import type { BuiltIn } from "../model/definitions.ts";
-import { isList, isObject } from "../model/json.ts";
 import type { Field } from "../model/kind.ts";
+import { milestoneDays } from "../model/milestone-days.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import type { Requirement } from "../model/requirement.ts";
 import { digestOf } from "../model/stable.ts";
@@ -38,17 +37,8 @@ export interface Calendar {
 
 export function calendarOf(issue: BookRecord): Calendar {
   const final = issue.value["state"] === "final";
-  const cutOff = parseDate(text(issue.value["dataCutOff"]));
-  const listed = issue.value["milestones"];
-  const milestones = (isList(listed) ? listed : []).flatMap((one) =>
-    isObject(one) && typeof one["name"] === "string" ? [{ name: one["name"], reached: text(one["reached"]) }] : [],
-  );
-  const reached = new Set(
-    milestones.flatMap(({ name, reached: day }) => {
-      const date = parseDate(day);
-      return date.ok && cutOff.ok && canPrecede(date.date, cutOff.date) === "yes" ? [name] : [];
-    }),
-  );
+  const milestones = milestoneDays(issue);
+  const reached = new Set(milestones.flatMap((one) => (one.reached ? [one.name] : [])));
   const names = milestones.map(({ name }) => name);
   const ranks = new Map(names.map((name, index) => [name, index]));
   return {
@@ -59,8 +49,6 @@ export function calendarOf(issue: BookRecord): Calendar {
     isListed: (milestone) => milestone === "now" || ranks.has(milestone),
   };
 }
-
-const text = (value: unknown) => (typeof value === "string" ? value : "");
 
 /** Key of the finding that a milestone is not listed: what is due at it waits for that. */
 export const unlistedKey = (issue: BookRecord, milestone: string): string =>

@@ -1,6 +1,6 @@
 import { isObject, type JsonObject } from "../model/json.ts";
 import { isCarry, type Field, type FieldType } from "../model/kind.ts";
-import { isMilestone } from "../model/vocabulary.ts";
+import { isMilestone, isOwner } from "../model/vocabulary.ts";
 import { objectOf, textOf, texts } from "./inline.ts";
 
 /** The fields of an object in an inlined schema, in the order of the schema. */
@@ -24,6 +24,7 @@ function fieldOf(name: string, schema: JsonObject, required: boolean): Field {
   const date = schema["x-date"];
   const rowKey = textOf(schema, "x-row-key");
   const belongs = texts(schema, "x-belongs");
+  const acts = texts(schema, "x-acts").filter(isOwner);
   const items = schema["items"];
   return {
     name,
@@ -43,6 +44,7 @@ function fieldOf(name: string, schema: JsonObject, required: boolean): Field {
     ...((date === "event" || date === "limit" || date === "plan") && { date }),
     ...(rowKey !== undefined && { rowKey }),
     ...(isCarry(schema["x-carry"]) && { carry: schema["x-carry"] }),
+    ...(acts.length > 0 && { acts }),
     ...(type === "object" && { fields: fieldsOf(schema) }),
     ...(type === "list" && isObject(items) && { item: fieldOf(name, items, false) }),
   };

@@ -88,6 +88,7 @@ const annotations: ReadonlySet<string> = new Set([
     "date",
     "row-key",
     "carry",
+    "acts",
     "type",
   ].map((word) => `x-${word}`),
 ]);

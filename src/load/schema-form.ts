@@ -2,7 +2,7 @@ import { isObject, type JsonObject } from "../model/json.ts";
 import { carries, fieldAt, isCarry, type Kind } from "../model/kind.ts";
 import { ProgramError } from "../model/program-error.ts";
 import { unitOf } from "../model/units.ts";
-import { isMilestone, milestones } from "../model/vocabulary.ts";
+import { isMilestone, isOwner, milestones, owners } from "../model/vocabulary.ts";
 import { isAnnotation, objectOf, textOf, texts } from "./inline.ts";
 
 /** Words a property may use beside those that only say something; anything else is a slip, or hides what is expected. */
@@ -92,6 +92,9 @@ function checkValue(schema: JsonObject, path: string, refuse: Refuse): void {
   const due = textOf(schema, "x-due");
   if (due !== undefined && !isMilestone(due))
     refuse(path, `is due at "${due}", which is no milestone; there are ${milestones.join(", ")}`);
+  const strangers = texts(schema, "x-acts").filter((one) => !isOwner(one));
+  if (strangers.length > 0 || (schema["x-acts"] !== undefined && named !== "link"))
+    refuse(path, `has an "x-acts" that no link may have; expected a link, and some of ${owners.join(", ")}`);
   if (!carried(schema)) refuse(path, `has an "x-carry" that is none of ${carries.join(", ")}`);
   if (type === "object") checkObject(schema, path, refuse);
   if (type === "array") {

@@ -175,12 +175,16 @@ export type Absent =
 export interface Missing {
   /** Key of its gap. */
   readonly key: string;
+  /** Keys of the absences it is, as `JudgedBook.absent` has them. */
+  readonly absences: readonly string[];
   /** Record or row in which it is missing; of a record that links name, a place that names it; null: the book itself. */
   readonly at: { readonly record: BookRecord; readonly pointer: string } | null;
   /** "NDT report with method RT", "nominal thickness". */
   readonly what: string;
   /** Kind of record that is missing; null for a field. */
   readonly kind: string | null;
+  /** Name of the field that is missing; null for a record. */
+  readonly field: string | null;
   /** `kind:id` of a record that links name. */
   readonly target: string | null;
   /** Some are there, but fewer than are owed. */

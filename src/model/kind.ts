@@ -1,5 +1,5 @@
 import type { JsonObject } from "./json.ts";
-import type { Milestone } from "./vocabulary.ts";
+import type { Milestone, Owner } from "./vocabulary.ts";
 
 /** What the next job takes along of the last: the words of `x-carry`. */
 export const carries = ["always", "named", "same-design", "follows", "anew", "never"] as const;
@@ -54,6 +54,8 @@ export interface Field {
   readonly targets?: readonly string[];
   /** Of a link: kinds of what it names to which the record belongs, so that it comes with them from a shelf. */
   readonly belongs?: readonly string[];
+  /** Of a link to a firm or person: for whom of those who must act it stands, in what concerns this record. */
+  readonly acts?: readonly Owner[];
   /** Canonical unit, or "any". */
   readonly unit?: string;
   /** A temperature difference, not a temperature. */

@@ -110,6 +110,7 @@ const words = [
   "date",
   "row-key",
   "carry",
+  "acts",
 ];
 
 /** A validator that knows the words of our vocabulary and refuses any other. */

@@ -1,0 +1,84 @@
+import { nearestIds } from "../link/alike.ts";
+import type { JudgedBook } from "../model/book.ts";
+import { milestoneDays } from "../model/milestone-days.ts";
+import { owedItems, type OwedItem } from "../owed/items.ts";
+import { owedJson } from "../owed/json.ts";
+import { nextMilestone, owedList, ownersIn, type Asked } from "../owed/list.ts";
+import { owedText } from "../owed/text.ts";
+import { milestoneSentence, milestoneWords } from "../owed/words.ts";
+import { owners } from "../model/vocabulary.ts";
+import { plain } from "../report/plain.ts";
+import { reportedBook } from "../report/report.ts";
+import { bookFolder, judgeOrSay } from "./books.ts";
+import { bookArgument, formatOption, UsageError, type Command } from "./command.ts";
+
+export const owed: Command = {
+  name: "owed",
+  summary: "list what is missing or still to come: what, for what, by when, and who must act",
+  arguments: [bookArgument],
+  options: {
+    until: { value: "MILESTONE", means: "only what is owed at that milestone or before it" },
+    owner: { value: "WHO", means: "only what one role owes, such as testing, or one firm or person, by id or name" },
+    format: formatOption(["text", "json"]),
+  },
+  help: [
+    "Everything the book misses, due or not, each thing once, by who must act and then by day; nothing is cut off, so that a part " +
+      "can be pasted into a mail. It is what check counts as gaps and as not due.",
+    "A milestone's day is its reached in issue.json: after the data cut-off it is a planned day. Whoever acts is a role, with the " +
+      "firm or person that a record names for it; the paper is the original that the record names as its source.",
+    "Exit 0: the list was made, whatever it holds. Exit 2: the book cannot be judged at all.",
+  ],
+  async run(given, effects) {
+    const dir = await bookFolder(given.arguments[0], effects);
+    const judged = judgeOrSay(dir, effects);
+    if (judged === undefined) return 2;
+    const items = owedItems(judged);
+    const asked = askedFor(judged, items, given.options.get("until"), given.options.get("owner"));
+    const list = owedList(items, milestoneDays(judged.issue), asked);
+    effects.print(
+      given.options.get("format") === "json"
+        ? owedJson(effects.engine.tool, reportedBook(judged), nextMilestone(judged), asked, list)
+        : owedText(list, headOf(judged, asked)),
+    );
+    return 0;
+  },
+};
+
+/** Book, issue, next milestone, and what was asked for: what a mail begins with. */
+function headOf(judged: JudgedBook, { until, owner }: Asked): readonly string[] {
+  const { number, title, revision, state, dataCutOff } = reportedBook(judged);
+  const next = nextMilestone(judged);
+  const of = [
+    ...(owner === undefined ? [] : [`by ${owner}`]),
+    ...(until === undefined ? [] : [`until ${milestoneWords(until)}`]),
+  ];
+  return [
+    `${plain(number)} ${plain(title)}: what is owed${of.length === 0 ? "" : ` ${plain(of.join(" "))}`}`,
+    `revision ${plain(revision)}, ${state}, evidence up to ${plain(dataCutOff)}`,
+    next === undefined ? "every milestone is reached" : `next milestone: ${plain(milestoneSentence(next))}`,
+  ];
+}
+
+function askedFor(
+  { issue }: JudgedBook,
+  items: readonly OwedItem[],
+  until: string | undefined,
+  owner: string | undefined,
+): Asked {
+  const names = milestoneDays(issue).map(({ name }) => name);
+  if (until !== undefined && !names.includes(until))
+    throw new UsageError(
+      `--until "${plain(until)}" is no milestone that issue.json lists${suggested(until, names)}; it lists ${names.join(", ")}`,
+    );
+  const known = new Set([...owners, ...ownersIn(items)]);
+  if (owner !== undefined && !known.has(owner))
+    throw new UsageError(
+      `--owner "${plain(owner)}" is no role, and no firm or person that owes anything${suggested(owner, [...known])}; roles are ${owners.join(", ")}`,
+    );
+  return { ...(until !== undefined && { until }), ...(owner !== undefined && { owner }) };
+}
+
+function suggested(name: string, names: readonly string[]): string {
+  const near = nearestIds(name, names);
+  return near.length === 0 ? "" : `; did you mean ${near.join(" or ")}?`;
+}

@@ -1,0 +1,54 @@
+import { plain } from "../report/plain.ts";
+import { counted } from "../report/words.ts";
+import type { OwedItem } from "./items.ts";
+import type { OwedBy, OwedList } from "./list.ts";
+import { paperWords, thingInFull, whenWords } from "./words.ts";
+
+/** The list as it is pasted into a mail: by who must act, then by day, one line for each thing. Nothing is cut off. */
+export function owedText(list: OwedList, head: readonly string[]): string {
+  const { groups, accepted } = list;
+  return `${[
+    head.join("\n"),
+    ...groups.map(groupText),
+    ...(accepted.length === 0
+      ? []
+      : [["missing and accepted: nobody owes it", ...accepted.map((item) => `  ${lineOf(item)}`)].join("\n")]),
+    totalSentence(list),
+  ].join("\n\n")}\n`;
+}
+
+function groupText({ who, items }: OwedBy): string {
+  const whens = [...new Set(items.map(whenWords))];
+  return [
+    `${plain(who)}: ${items.length}`,
+    ...whens.flatMap((when) => [
+      `  ${plain(when)}`,
+      ...items.filter((item) => whenWords(item) === when).map((item) => `    ${lineOf(item)}`),
+    ]),
+  ].join("\n");
+}
+
+/** What, for which thing; then the paper, and what stands in the way. */
+function lineOf(item: OwedItem): string {
+  const { what, says, because } = item;
+  // A sentence names its thing itself, and a record that links name comes before who names it.
+  const named = what === says ? what : item.named ? `${what}, ${item.thing}` : `${thingInFull(item)}: ${what}`;
+  const planned = item.planned === null ? "" : `planned for ${item.planned}`;
+  const more = [planned, paperWords(item), ...because].filter((part) => part !== "");
+  return plain(more.length === 0 ? named : `${named} (${more.join("; ")})`);
+}
+
+/** How much is owed, and of how much that is a part. */
+export function totalSentence({ groups, accepted, all, listed }: OwedList): string {
+  const open = groups.flatMap(({ items }) => items);
+  const of = (standing: OwedItem["standing"]) => open.filter((item) => item.standing === standing).length;
+  const parts = [
+    `${of("due")} due`,
+    `${of("not due")} not due yet`,
+    ...(of("open") === 0 ? [] : [`${of("open")} absent for a reason that a finding names`]),
+    ...(accepted.length === 0 ? [] : [`${accepted.length} accepted by exceptions`]),
+  ];
+  const rest =
+    all === listed ? "" : `; ${counted(all - listed, "more thing is", "more things are")} owed beside this list`;
+  return `${counted(listed, "thing is", "things are")} missing: ${parts.join(", ")}${rest}`;
+}

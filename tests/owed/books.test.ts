@@ -1,0 +1,96 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { beforeAll, describe, expect, test } from "vitest";
+import type { JudgedBook } from "../../src/model/book.ts";
+import { milestoneDays } from "../../src/model/milestone-days.ts";
+import { owedItems } from "../../src/owed/items.ts";
+import { owedList } from "../../src/owed/list.ts";
+import { owedText } from "../../src/owed/text.ts";
+import { judgeBook, readBook, type ReadBook } from "../../src/pipeline.ts";
+import { packageRoot } from "../../src/root.ts";
+import { holdMissing } from "../support/small-book.ts";
+
+const books = join(packageRoot, "demo-data");
+let receiver: ReadBook;
+let interim: JudgedBook;
+beforeAll(() => {
+  receiver = readBook(join(books, "air-receiver/book"));
+  interim = judgeBook(readBook(join(books, "air-receiver-interim/book")));
+}, 60_000);
+
+const textOf = (judged: JudgedBook) =>
+  owedText(owedList(owedItems(judged), milestoneDays(judged.issue), {}), ["what is owed"]);
+
+/** Nothing lost, nothing twice: what is absent, and gaps of evidence that is there, are the list. */
+function holdList(judged: JudgedBook): void {
+  holdMissing(judged);
+  const items = owedItems(judged);
+  const gaps = judged.findings.filter(({ severity, rule }) => severity === "gap" && rule !== "missing");
+  expect(items.length).toBe(judged.missing.length + gaps.length);
+  expect(items.filter(({ standing }) => standing === "due").length).toBe(judged.counts.gap);
+  const { groups, accepted, all, listed } = owedList(items, milestoneDays(judged.issue), {});
+  expect([all, listed]).toEqual([items.length, items.length]);
+  expect(new Set([...groups.flatMap((group) => group.items), ...accepted])).toEqual(new Set(items));
+  const lines = textOf(judged)
+    .split("\n")
+    .filter((line) => line.startsWith("    ")).length;
+  expect(lines, "one line for each").toBe(items.length - accepted.length);
+}
+
+describe("the interim issue of the receiver", () => {
+  test("lists all that is not due yet, once, and nothing is due", () => {
+    holdList(interim);
+    const items = owedItems(interim);
+    expect(items.length).toBeGreaterThan(50);
+    expect(new Set(items.map(({ standing }) => standing))).toEqual(new Set(["not due"]));
+  });
+
+  test("says who: the maker by name, and the one whose paper lacks its comparison", () => {
+    const text = textOf(interim);
+    expect(text).toContain("\nwelding coordination, Tarnequill Boiler Works: 8\n");
+    expect(text).toContain("    joint C2, circumferential: NDT report with method RT\n");
+    expect(text).toMatch(/NDT report RT-02: transcription \(original ORG-RT-02, page 1 .*paper of J\. Fennimarsh/);
+  });
+});
+
+describe("the receiver's book with records taken out", () => {
+  test.each(["weld-log", "material-certificate", "pressure-test", "organisation"])("%s", (kind) => {
+    const records = receiver.records.filter((record) => record.kind !== kind);
+    holdList(judgeBook({ ...receiver, records }));
+  });
+  test("nothing is owed in the whole book", () => {
+    expect(textOf(judgeBook(receiver))).toBe("what is owed\n\nno things are missing: 0 due, 0 not due yet\n");
+  });
+});
+
+/** Ids of everything that is defined; those that are a word of the language say nothing by themselves. */
+function namesOf({ rules, calculations, facts, registers, profiles, tables }: JudgedBook["definitions"]) {
+  const rows = registers.flatMap(({ requirements }) => requirements);
+  return [...rules, ...calculations, ...facts, ...registers, ...rows, ...profiles, ...tables]
+    .map(({ id }) => id)
+    .filter((id) => id.includes("-"));
+}
+
+describe("names of definitions", () => {
+  test("stand in no list", () => {
+    const said = [interim, judgeBook({ ...receiver, records: receiver.records.filter(({ kind }) => kind !== "joint") })]
+      .map(textOf)
+      .join("\n");
+    const ids = new Set(namesOf(interim.definitions));
+    expect(ids.size).toBeGreaterThan(200);
+    expect(said.split(/[^A-Za-z0-9-]+/).filter((word) => ids.has(word))).toEqual([]);
+  });
+
+  test("and none of them, nor any kind, in the source that makes it", () => {
+    const folder = join(packageRoot, "src/owed");
+    const kinds = [...interim.definitions.kinds.keys()];
+    const quoted = readdirSync(folder).flatMap((file) =>
+      [...readFileSync(join(folder, file), "utf8").matchAll(/"([a-z]+(?:-[a-z]+)*)"/g)].map(([, word = ""]) => word),
+    );
+    const known = new Set([
+      ...namesOf(interim.definitions),
+      ...kinds.filter((kind) => !["book", "issue"].includes(kind)),
+    ]);
+    expect(quoted.filter((word) => known.has(word) && word !== "original")).toEqual([]);
+  });
+});
