@@ -127,9 +127,3 @@ export interface CellToWrite {
 
 /** Whether reading or writing came to nothing. */
 export const isSheetFault = (result: Workbook | Uint8Array | SheetFault): result is SheetFault => "hint" in result;
-
-/** How a file is read (`readSheetFile`): what is wrong with the file is in the answer, never thrown. */
-export type ReadSheetFile = (bytes: Uint8Array, name: string, options?: ReadOptions) => Promise<Workbook | SheetFault>;
-
-/** How sheets are written (`writeWorkbook`, `writeCsv`): the same sheets give the same bytes, everywhere. */
-export type WriteSheets = (sheets: readonly SheetToWrite[]) => Promise<Uint8Array | SheetFault>;

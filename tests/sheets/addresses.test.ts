@@ -1,6 +1,5 @@
 import { expect, test } from "vitest";
 import { cellAt, cellName, columnName, lastColumn, rangeAt } from "../../src/sheets/addresses.ts";
-import { isSheetFault, type ReadSheetFile, type WriteSheets } from "../../src/sheets/cells.ts";
 
 test("columns are named as a spreadsheet program names them", () => {
   expect([1, 26, 27, 52, 53, 702, 703, lastColumn].map(columnName)).toEqual([
@@ -27,14 +26,4 @@ test("a range has both its ends, in order", () => {
   expect(rangeAt("B2:C4")).toEqual({ text: "B2:C4", rows: [2, 4], columns: [2, 3] });
   expect(rangeAt("B2")).toEqual({ text: "B2", rows: [2, 2], columns: [2, 2] });
   for (const text of ["B4:B2", "B2:", "B2:C3:D4", ""]) expect(rangeAt(text), text).toBeUndefined();
-});
-
-test("a fault is told from a workbook", async () => {
-  const fault = { message: "the file is empty", why: "it has no bytes", hint: "export it again" };
-  const read: ReadSheetFile = (bytes) =>
-    Promise.resolve(bytes.length === 0 ? fault : { form: "csv", sheets: [], leftOut: [] });
-  const write: WriteSheets = (sheets) => Promise.resolve(sheets.length === 0 ? fault : new Uint8Array());
-  expect(isSheetFault(await read(new Uint8Array(), "empty.csv"))).toBe(true);
-  expect(isSheetFault(await read(new Uint8Array(1), "log.csv"))).toBe(false);
-  expect(isSheetFault(await write([]))).toBe(true);
 });
