@@ -1,10 +1,12 @@
-import { nearestIds } from "../link/alike.ts";
 import type { JudgedBook } from "../model/book.ts";
+import type { BookRecord } from "../model/record.ts";
 import { plainText } from "../model/formula/plain-text.ts";
 import type { Block, ChainLink, Mark, Text } from "../publish/blocks.ts";
 import { jsonText, plain } from "../report/plain.ts";
 import type { Ink } from "../report/text.ts";
 import { bookFolder, judgeOrSay } from "./books.ts";
+import { recordMeant } from "./trace-name.ts";
+import { usesJson, usesText } from "./trace-uses.ts";
 import { bookArgument, formatOption, UsageError, type Command } from "./command.ts";
 
 /** Marks of a link that leave the chain unproved. */
@@ -14,10 +16,10 @@ type ChainBlock = Extract<Block, { type: "chain" }>;
 
 export const trace: Command = {
   name: "trace",
-  summary: "show the chain of evidence of one record, link by link",
+  summary: "show the chain of evidence of one record, link by link, and where it was used",
   arguments: [
-    { name: "kind", required: true, means: "kind of the record, such as joint" },
-    { name: "id", required: true, means: "its id, such as L1" },
+    { name: "kind", required: true, means: "kind of the record, such as joint, or a word of it, such as batch" },
+    { name: "id", required: true, means: "its id, such as L1, or what it alone states, such as a heat number" },
   ],
   options: {
     book: { value: "DIR", means: bookArgument.means },
@@ -26,6 +28,8 @@ export const trace: Command = {
   help: [
     "Prints the chain of a record, as the page of a part, a joint or a group of tube ends shows it: what must be proved, by which records it is, how it was judged and on which basis.",
     "The verdict of a link stands first. A link is passed only where its rules judged all that it reaches; what is there and judged by none of them is on record, and what a record itself rejects is rejected until that is put right.",
+    "Behind the chain stands where the record was used: what names it, and what that is about (the joints a person welded, the " +
+      "parts that have a heat). That is a list, and no verdict.",
     "Exit 0: every link is passed, on record, answered by an exception, not due or not applicable. Exit 1: a link is failed, rejected or not judged. Exit 2: no such record.",
   ],
   async run(given, effects) {
@@ -33,28 +37,17 @@ export const trace: Command = {
     const dir = await bookFolder(given.options.get("book"), effects);
     const judged = judgeOrSay(dir, effects);
     if (judged === undefined) return 2;
-    refuseUnknown(judged, kind, id);
-    const chain = await effects.engine.traceRecord(judged, kind, id);
-    if (chain === undefined) throw new UsageError(`there is no chain for ${kind} "${id}"`);
+    const record = recordMeant(judged, kind, id);
+    const chain = await effects.engine.traceRecord(judged, record.kind, record.id);
+    if (chain === undefined) throw new UsageError(`there is no chain for ${record.kind} "${record.id}"`);
     effects.print(
       given.options.get("format") === "json"
-        ? chainJson(chain, kind, id, effects.engine.tool)
-        : chainText(chain, effects.ink),
+        ? chainJson(chain, judged, record, effects.engine.tool)
+        : `${chainText(chain, effects.ink)}\n${usesText(judged, record, effects.ink)}`,
     );
     return chain.links.some(({ mark }) => stops.has(mark)) ? 1 : 0;
   },
 };
-
-function refuseUnknown(judged: JudgedBook, kind: string, id: string): void {
-  const suggest = (names: readonly string[]) => (names.length === 0 ? "" : `; did you mean ${names.join(" or ")}?`);
-  const { kinds } = judged.definitions;
-  if (!kinds.has(kind)) throw new UsageError(`there is no kind "${kind}"${suggest(nearestIds(kind, kinds.keys()))}`);
-  const ids = judged.graph.byKind.get(kind);
-  if (ids?.has(id) !== true)
-    throw new UsageError(
-      `the book holds no ${kind} "${id}"${suggest(nearestIds(id.toUpperCase(), ids?.keys() ?? []))}`,
-    );
-}
 
 /** The longest mark, and a space: what is said of a link stands behind it. */
 const column = 16;
@@ -77,7 +70,8 @@ function linkText({ what, mark, text, because, notes }: ChainLink, ink: Ink): st
   ].join("\n");
 }
 
-function chainJson(chain: ChainBlock, kind: string, id: string, tool: string): string {
+function chainJson(chain: ChainBlock, judged: JudgedBook, record: BookRecord, tool: string): string {
+  const { kind, id } = record;
   const links = chain.links.map(({ what, mark, text, because, notes }) => ({
     what,
     verdict: mark,
@@ -85,7 +79,15 @@ function chainJson(chain: ChainBlock, kind: string, id: string, tool: string): s
     because: because === undefined ? null : textOf(because),
     notes: notes.map(({ lead, text: note }) => ({ lead: lead ?? null, text: textOf(note) })),
   }));
-  return jsonText({ tool, format: 1, subject: { kind, id }, label: chain.label, links, count: chain.count });
+  return jsonText({
+    tool,
+    format: 1,
+    subject: { kind, id },
+    label: chain.label,
+    links,
+    count: chain.count,
+    uses: usesJson(judged, record),
+  });
 }
 
 /** Running text without its marks. */

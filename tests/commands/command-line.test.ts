@@ -44,7 +44,7 @@ describe("command line", () => {
     ["check one two", `check cannot use "two"; use: databook check [book] [--short] [--since FILE] [--format FORM]`],
     [
       "trace joint",
-      "trace needs the id: its id, such as L1; use: databook trace <kind> <id> [--book DIR] [--format FORM]",
+      "trace needs the id: its id, such as L1, or what it alone states, such as a heat number; use: databook trace <kind> <id> [--book DIR] [--format FORM]",
     ],
     [
       "verify",

@@ -155,6 +155,10 @@ describe("trace", () => {
       "",
       "one link passed, one failed",
       "",
+      "used in",
+      "",
+      "no record names it",
+      "",
     ]);
   });
 
@@ -199,9 +203,9 @@ describe("trace", () => {
       out: "",
       err: `there is no kind "jiont"; did you mean joint?\n`,
     });
-    expect(await runOn(setting, "trace", "joint", "l1")).toMatchObject({
+    expect(await runOn(setting, "trace", "joint", "L11")).toMatchObject({
       exit: 2,
-      err: `the book holds no joint "l1"; did you mean L1?\n`,
+      err: `the book holds no joint "L11"; did you mean L1?\n`,
     });
     expect(await runOn(setting, "trace", "joint", "C99")).toMatchObject({
       exit: 2,

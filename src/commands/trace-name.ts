@@ -1,0 +1,42 @@
+import { nearestIds } from "../link/alike.ts";
+import type { JudgedBook } from "../model/book.ts";
+import type { BookRecord } from "../model/record.ts";
+import { plain } from "../report/plain.ts";
+import { didYouMean } from "./choose.ts";
+import { UsageError } from "./command.ts";
+
+/**
+ * The record that a kind and an id mean: the kind by its name, or by a word that one kind alone has in its name (`batch`); the record
+ * by its id, or by a text that one record alone states (a heat by its number, a person by the mark). Else a `UsageError` that
+ * names what was probably meant.
+ */
+export function recordMeant(judged: JudgedBook, kind: string, id: string): BookRecord {
+  const name = kindMeant(judged, kind);
+  const ids = judged.graph.byKind.get(name) ?? new Map<string, BookRecord>();
+  const exact = ids.get(id) ?? ids.get(id.toUpperCase());
+  if (exact !== undefined) return exact;
+  const stating = [...ids.values()].filter(({ value }) =>
+    Object.values(value).some((text) => typeof text === "string" && text.toLowerCase() === id.toLowerCase()),
+  );
+  const [only, ...others] = stating;
+  if (only !== undefined && others.length === 0) return only;
+  const near = stating.length > 0 ? stating.map((one) => one.id) : nearestIds(id.toUpperCase(), ids.keys());
+  const holding = [...ids.keys()].filter((one) => id.length > 2 && one.includes(id.toUpperCase()));
+  const meant = [...new Set([...near, ...holding])].slice(0, 5);
+  throw new UsageError(
+    ids.size === 0
+      ? `the book holds no ${name} at all`
+      : `the book holds no ${name} "${plain(id)}"${didYouMean(meant)}`,
+  );
+}
+
+function kindMeant({ definitions: { kinds } }: JudgedBook, kind: string): string {
+  if (kinds.has(kind)) return kind;
+  const word = kind.toLowerCase().replace(/s$/, "");
+  if (kinds.has(word)) return word;
+  const having = [...kinds.keys()].filter((name) => name.split("-").includes(word));
+  const [only, ...others] = having;
+  if (only !== undefined && others.length === 0) return only;
+  const meant = having.length > 0 ? having : nearestIds(kind, kinds.keys());
+  throw new UsageError(`there is no kind "${plain(kind)}"${didYouMean(meant)}`);
+}
