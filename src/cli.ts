@@ -1,4 +1,6 @@
 #!/usr/bin/env node
+import { homedir } from "node:os";
+import { isAbsolute, join, resolve } from "node:path";
 import picocolors from "picocolors";
 import { runCommandLine } from "./commands/run.ts";
 
@@ -9,6 +11,18 @@ function inkFor(stream: NodeJS.WriteStream): ReturnType<typeof picocolors.create
   const wanted = env["FORCE_COLOR"] !== undefined && env["FORCE_COLOR"] !== "0";
   const able = stream.isTTY && env["TERM"] !== "dumb";
   return picocolors.createColors(!env["NO_COLOR"] && (wanted || able));
+}
+
+/** Where what can be made again is kept from run to run, outside every book; nowhere when the environment names no home. */
+function cacheFolder(): string | undefined {
+  const own = env["DATABOOK_CACHE"];
+  if (own !== undefined) return own === "" ? undefined : resolve(own);
+  const base = process.platform === "win32" ? env["LOCALAPPDATA"] : env["XDG_CACHE_HOME"];
+  if (base !== undefined && isAbsolute(base)) return join(base, "databook");
+  const home = homedir();
+  return isAbsolute(home)
+    ? join(home, process.platform === "darwin" ? "Library/Caches" : ".cache", "databook")
+    : undefined;
 }
 
 // A reader that closes early, such as `head`, is no fault.
@@ -45,6 +59,6 @@ process.exitCode = await runCommandLine(process.argv.slice(2), {
   ink: inkFor(stdout),
   sayInk: inkFor(stderr),
   tool: async () => (await import("./root.ts")).toolName,
-  loadEngine: async () => (await import("./commands/engine.ts")).engine,
+  loadEngine: async () => (await import("./commands/engine.ts")).engineKeepingIn(cacheFolder()),
 });
 if (cleared !== "") stderr.write(cleared);

@@ -2,6 +2,7 @@ import { join } from "node:path";
 import { shippedDefinitions, chains } from "./definitions.ts";
 import { judge } from "./judge/judge.ts";
 import { loadBook } from "./load/book-files.ts";
+import { textsOfBook } from "./load/texts.ts";
 import { loadKinds } from "./load/kinds.ts";
 import type { JudgedBook, LoadedBook } from "./model/book.ts";
 import type { Definitions } from "./model/definitions.ts";
@@ -36,7 +37,8 @@ export interface ReadBook extends LoadedBook {
 /** Reads a book folder. Never throws on its content: what is wrong with it is in `findings` and `fatal`. */
 export function readBook(dir: string, options: ReadOptions = {}): ReadBook {
   const kinds = loadKinds([join(packageRoot, "schemas"), ...(options.schemas ?? [])]);
-  return { ...loadBook(dir, kinds), kinds };
+  const loaded = loadBook(dir, kinds);
+  return { ...loaded, texts: textsOfBook(loaded), kinds };
 }
 
 /** Judges what was read, with the shipped definitions or others. */

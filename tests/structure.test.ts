@@ -32,6 +32,8 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   // What a book reaches of its shelves is a question of links.
   load: ["model", "foreign", "link"],
   link: ["model"],
+  // Texts of papers and values of records: it knows neither files nor rules.
+  readback: ["model"],
   // Properties of water and steam are physics: they know nothing of books.
   steam: [],
   calculations: ["model", "steam"],
@@ -44,7 +46,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   profiles: ["model"],
   tables: ["model"],
   // The two stages know no definition by name: they get them as arguments.
-  judge: ["model", "link", "compute"],
+  judge: ["model", "link", "compute", "readback"],
   compute: ["model", "judge"],
   // Answers that others printed: definitions are asked as a reader would ask them.
   verification: ["model", "calculations", "compute", "steam"],

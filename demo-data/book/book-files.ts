@@ -17,6 +17,8 @@ export interface BookSource {
 interface Evidence {
   readonly original: string;
   readonly page: number;
+  /** Last page, where the record runs on. */
+  readonly to: number;
   /** Day the two were compared; null while the paper shows only what is planned. */
   readonly compared: string | null;
 }
@@ -29,13 +31,27 @@ function evidenceOf(papers: Papers): ReadonlyMap<string, Evidence> {
     const put = (shown: OriginalSheet["shows"], compared: string | null) => {
       for (const [kind, record] of shown) {
         const address = `${kind}:${record}`;
-        found.set(address, { original: sheet.id, page: paper.found.get(address) ?? 1, compared });
+        const page = paper.found.get(address) ?? 1;
+        found.set(address, { original: sheet.id, page, to: lastPage(paper, address, page), compared });
       }
     };
     put(sheet.foresees ?? [], null);
     put(sheet.shows, sheet.compared);
   }
   return found;
+}
+
+/**
+ * The page on which a record ends: as noted; else, where its paper holds others too, the page before the next begins, or its
+ * own where several stand on one.
+ */
+function lastPage({ found, ends, pages }: Drawn, address: string, page: number): number {
+  const noted = ends.get(address);
+  if (noted !== undefined) return noted;
+  if (!found.has(address)) return pages;
+  const begins = [...found.values()];
+  if (begins.filter((one) => one === page).length > 1) return page;
+  return Math.min(pages, ...begins.filter((one) => one > page).map((one) => one - 1));
 }
 
 const originalOf = ({ id, path, title }: OriginalSheet, { bytes, pages }: Drawn): Original => ({
@@ -55,12 +71,12 @@ const transcribed = (date: string) => ({ enteredBy: "B4", comparedBy: "B5", date
 function withEvidence(kind: string, record: object, evidence: ReadonlyMap<string, Evidence>, cutOff: string): object {
   const found = evidence.get("id" in record ? `${kind}:${String(record.id)}` : kind);
   if (found === undefined) return record;
-  const { original, page, compared } = found;
+  const { original, page, to, compared } = found;
   if (kind === "person") return { ...record, specimen: original };
   return {
     ...record,
     ...(kind === "nameplate" && { photograph: original }),
-    source: { original, page },
+    source: { original, page, ...(to > page && { to }) },
     ...(compared !== null && compared <= cutOff && { transcription: transcribed(compared) }),
   };
 }

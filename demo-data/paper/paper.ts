@@ -26,6 +26,8 @@ export interface Paper {
   readonly pages: PDFPage[];
   /** On which page the data of a record begin, as noted while drawing. */
   readonly found: Map<string, number>;
+  /** On which page they end, where that was noted. */
+  readonly ends: Map<string, number>;
 }
 
 /** A page being filled from the top; `y` is where the next block begins, in points from the top. */
@@ -78,7 +80,7 @@ export async function newPaper(look: Look, title: string, number: string, day: s
   document.setLanguage("en");
   const regular = await document.embedFont(fontBytes(look.type, 1), { subset: true });
   const bold = await document.embedFont(fontBytes(look.type, 2), { subset: true });
-  return { document, look, title, number, regular, bold, pages: [], found: new Map() };
+  return { document, look, title, number, regular, bold, pages: [], found: new Map(), ends: new Map() };
 }
 
 /** Width of a line of text in points. */
@@ -165,6 +167,11 @@ export const continued = (title: string): string => `${title.replace(/, continue
 export function note({ found, pages }: Paper, kind: string, id: string): void {
   const address = `${kind}:${id}`;
   if (!found.has(address)) found.set(address, pages.length);
+}
+
+/** Notes that the data of a record end on the page just drawn on. */
+export function noteEnd({ ends, pages }: Paper, kind: string, id: string): void {
+  ends.set(`${kind}:${id}`, pages.length);
 }
 
 /** Writes the foot of every page and gives the bytes. */

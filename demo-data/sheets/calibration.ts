@@ -24,6 +24,14 @@ function points(instrument: Instrument): string[][] {
   });
 }
 
+/** What a finer description of some instruments adds. */
+const finer = ({ division, repeatability, maximumError }: Instrument) => {
+  const said = [division, repeatability, maximumError];
+  return said.every((one) => one === undefined)
+    ? []
+    : [["Division, repeatability, greatest error", said.map(printed).join(", ")] as const];
+};
+
 /** The calibration certificates of an instrument, a sheet for each. */
 export function drawCalibrations(paper: Paper, facts: Facts, instrument: Instrument): void {
   const { range } = instrument;
@@ -36,6 +44,7 @@ export function drawCalibrations(paper: Paper, facts: Facts, instrument: Instrum
       ["Maker, serial", `${printed(instrument.manufacturer)}, ${printed(instrument.serial)}`],
       ["Range", range === undefined ? "–" : `${printed(range.minimum)} to ${printed(range.maximum)}`],
       ["Class, resolution", `${printed(instrument.accuracyClass)}, ${printed(instrument.resolution)}`],
+      ...finer(instrument),
       ["Calibrated, valid to", `${printed(calibration.date)}, ${printed(calibration.validTo)}`],
       ["As found", printed(calibration.asFound)],
       ["As left", printed(calibration.asLeft)],

@@ -2,7 +2,7 @@ import type { ConsumableBatch, MillApproval, PieceMark } from "../../src/generat
 import type { Facts } from "../book/facts.ts";
 import { fields, heading, paragraph } from "../paper/blocks.ts";
 import { signatures } from "../paper/marks.ts";
-import { newSheet, note, withRoom, type Paper } from "../paper/paper.ts";
+import { newSheet, note, noteEnd, withRoom, type Paper } from "../paper/paper.ts";
 import { columns, table } from "../paper/tables.ts";
 import { inspected, listed, printed } from "./original.ts";
 
@@ -70,6 +70,8 @@ export function drawMarks(
     { role: "looked on", name: facts.name(last?.witness), date: printed(last?.date) },
     inspected(facts, inspection),
   ]);
+  // Who marked and who looked on stands below the list, for all of it.
+  for (const { id } of marks) noteEnd(paper, "piece-mark", id);
 }
 
 /** The inspection document of a batch of filler, flux or gas. */

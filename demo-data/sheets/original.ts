@@ -31,13 +31,15 @@ export interface Drawn {
   readonly bytes: Uint8Array;
   readonly pages: number;
   readonly found: ReadonlyMap<string, number>;
+  /** On which they end, where that was noted while drawing. */
+  readonly ends: ReadonlyMap<string, number>;
 }
 
 /** Draws an original; throws when it is the paper of an organisation the facts do not name. */
 export async function drawn({ by, title, number, day, draw }: OriginalSheet, facts: Facts): Promise<Drawn> {
   const paper = await newPaper(lookOf(facts.organisation(by)), title, number, day);
   draw(paper);
-  return { bytes: await finish(paper), pages: paper.pages.length, found: paper.found };
+  return { bytes: await finish(paper), pages: paper.pages.length, found: paper.found, ends: paper.ends };
 }
 
 /** Day some days later. */

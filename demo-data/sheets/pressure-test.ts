@@ -34,10 +34,10 @@ function eventsOf(facts: Facts, test: PressureTest): readonly string[] {
 }
 
 function gaugesOf({ gauges = [] }: PressureTest): readonly (readonly [string, string])[] {
-  return gauges.map(({ gauge, instrument, range, accuracyClass, elevation }) => {
+  return gauges.map(({ gauge, instrument, range, accuracyClass, resolution, elevation }) => {
     const below = figure(elevation);
     const place = below === 0 ? "top" : `${below < 0 ? "bottom" : "above"}, ${printed(elevation).replace("-", "−")}`;
-    const kind = `class ${printed(accuracyClass).replace(" %", "")}`;
+    const kind = `class ${printed(accuracyClass).replace(" %", "")}, read to ${printed(resolution)}`;
     return [`Gauge ${gauge}, ${place}`, `${printed(instrument)}, 0 to ${printed(range)}, ${kind}`] as const;
   });
 }

@@ -41,6 +41,13 @@ export function drawProcedure(paper: Paper, facts: Facts, record: Procedure, par
   );
   heading(sheet, "Summary sheet");
   for (const [title, text] of paragraphs) article(sheet, title, text);
+  const before = (record.revisions ?? []).slice(0, -1);
+  if (before.length > 0) {
+    const replaced = before.map(
+      ({ revision, date, approved }) => `revision ${revision} of ${printed(date)}, approved ${printed(approved)}`,
+    );
+    article(sheet, "Replaces", `${replaced.join("; ")}.`);
+  }
   sheet.y += 14;
   signatures(withRoom(sheet, 66), approvals(facts, last));
 }

@@ -4,7 +4,7 @@ import { fields, heading, paragraph } from "../paper/blocks.ts";
 import { signatures } from "../paper/marks.ts";
 import { newSheet, type Paper } from "../paper/paper.ts";
 import { columns, table } from "../paper/tables.ts";
-import { printed } from "./original.ts";
+import { cited, printed } from "./original.ts";
 
 /** What the certificate says of the medium: the figures of a gas only where it was sized for one. */
 function mediumOf({ medium }: SafetyValve): readonly (readonly [string, string])[] {
@@ -36,7 +36,10 @@ export function drawValve(paper: Paper, facts: Facts, valve: SafetyValve): void 
     ["Seal", printed(bench?.sealNumber)],
   ]);
   const medium = bench?.medium === "air" ? "dry air" : printed(bench?.medium);
-  heading(sheet, `Bench test of ${printed(bench?.date)}, gauge ${printed(bench?.instrument)}, ${medium}`);
+  heading(
+    sheet,
+    `Bench test of ${printed(bench?.date)}, gauge ${printed(bench?.instrument)}, ${medium}, ${cited(bench?.procedure)}`,
+  );
   table(
     sheet,
     columns(["Opening", "Opened at", "Closed at"]),

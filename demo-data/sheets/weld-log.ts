@@ -2,7 +2,7 @@ import type { WeldLog } from "../../src/generated/records.ts";
 import type { Facts } from "../book/facts.ts";
 import { paragraph } from "../paper/blocks.ts";
 import { signatures } from "../paper/marks.ts";
-import { newSheet, note, withRoom, type Paper } from "../paper/paper.ts";
+import { newSheet, note, noteEnd, withRoom, type Paper } from "../paper/paper.ts";
 import { table } from "../paper/tables.ts";
 import { dayIn, listed, printed } from "./original.ts";
 
@@ -56,10 +56,11 @@ export function drawLogs(paper: Paper, facts: Facts, logs: readonly WeldLog[]): 
   const runs = all.map(({ run }) => run);
   const positions = distinct(runs.map(({ position }) => position)).map((one) => (one === "PA" ? "PA, rotated" : one));
   const meters = distinct(runs.flatMap(({ instruments }) => instruments ?? []));
+  const processes = distinct(runs.map(({ process }) => process));
   sheet = withRoom(sheet, 120);
   paragraph(
     sheet,
-    `°C: preheat of the root, highest interpass temperature of fill and cap. Position ${listed(positions)}. Measured with ${listed(meters)}. Dates are of ${String(facts.equipment.year)}; the joint was finished at the second time.`,
+    `°C: preheat of the root, highest interpass temperature of fill and cap. Process ${listed(processes)}, position ${listed(positions)}. Measured with ${listed(meters)}. Dates are of ${String(facts.equipment.year)}; the joint was finished at the second time.`,
   );
   const last = printed(
     logs
@@ -79,4 +80,6 @@ export function drawLogs(paper: Paper, facts: Facts, logs: readonly WeldLog[]): 
     ({ joint }) => `${joint} ${printed(facts.all("joint").find(({ id }) => id === joint)?.length)}`,
   );
   paragraph(sheet, `Length of the joints: ${lengths.join(", ")}.`, 8);
+  // What stands below the table speaks of every log in it.
+  for (const { id } of logs) noteEnd(paper, "weld-log", id);
 }

@@ -27,6 +27,7 @@ export function drawWeldingProcedure(paper: Paper, facts: Facts, procedure: Weld
     ["Joint", `${listed(last.jointTypes)}, ${listed(last.details)}`],
     ["Material group", listed(last.materialGroups)],
     ["Thickness", span(last.thickness)],
+    ...(last.throat === undefined ? [] : [["Throat", span(last.throat)] as const]),
     ["Outside diameter", span(last.outsideDiameter)],
     ["Position", listed(last.positions)],
     ["Filler", listed(last.fillers)],
@@ -51,6 +52,21 @@ export function drawWeldingProcedure(paper: Paper, facts: Facts, procedure: Weld
       span(run.travelSpeed),
     ]),
   );
+  const before = (procedure.revisions ?? []).slice(0, -1);
+  if (before.length > 0) {
+    heading(sheet, "Replaced");
+    sheet = table(
+      sheet,
+      columns(["Revision", "Date", "Approved", "Thickness", "Throat"]),
+      before.map((one) => [
+        one.revision,
+        printed(one.date),
+        printed(one.approved),
+        span(one.thickness),
+        span(one.throat),
+      ]),
+    );
+  }
   signatures(withRoom(sheet, 66), [
     { role: "welding coordinator", name: facts.name(last.preparedBy), date: printed(last.date) },
     { role: "checked", name: facts.name(last.checkedBy), date: printed(last.date) },
@@ -95,6 +111,7 @@ export function drawQualification(paper: Paper, facts: Facts, record: ProcedureQ
     ["Joints", listed(record.range?.jointTypes)],
     ["Thickness", span(record.range?.thickness)],
     ["Outside diameter", span(record.range?.outsideDiameter)],
+    ...(record.range?.throat === undefined ? [] : [["Throat", span(record.range.throat)] as const]),
     ["Positions", listed(record.range?.positions)],
     ["Heat input", span(record.range?.heatInput)],
     ["Preheat, at least", printed(record.range?.preheat)],
@@ -119,6 +136,11 @@ export function drawWelder(paper: Paper, facts: Facts, record: WelderQualificati
     ["Welder, mark", `${facts.name(record.person)}, ${record.person}`],
     ["Designation", printed(record.designation)],
     ["Employer", facts.organisation(facts.maker).name],
+    ["Standard", `${printed(record.standard?.standard)}:${printed(record.standard?.edition)}`],
+    [
+      "Test piece",
+      [record.thickness, record.outsideDiameter, record.fillerGroup].filter((one) => one !== undefined).join(", "),
+    ],
     ["Test date", printed(record.testDate)],
     ["Valid to", `${printed(record.validTo)}, prolongation by ${printed(record.route)}`],
   ]);

@@ -59,7 +59,8 @@ export function judgeOrSay(dir: string, effects: Effects): JudgedBook | undefine
   const read = readOrSay(dir, effects);
   if (read === undefined) return undefined;
   effects.progress("judging");
-  return effects.engine.judgeBook(read);
+  const told = (done: number, of: number) => effects.progress(`reading the text of originals, ${done} of ${of}`);
+  return effects.engine.judgeBook(read, told);
 }
 
 /** A path as a person here would type it. */

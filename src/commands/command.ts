@@ -70,10 +70,11 @@ export interface Engine {
   readonly tool: string;
   readonly builtIns: readonly BuiltIn[];
   readBook(dir: string): ReadBook;
-  judgeBook(read: ReadBook): JudgedBook;
   /** What is asked of a book that takes records from another: whether they still hold. */
   readonly expiries: readonly Rule[];
   judgeExpiries(read: ReadBook): JudgedBook;
+  /** `told` hears how many of the originals' texts have been read, while that takes time. */
+  judgeBook(read: ReadBook, told?: (done: number, of: number) => void): JudgedBook;
   publishBook(
     judged: JudgedBook,
     progress: (stage: string) => void,

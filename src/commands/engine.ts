@@ -1,5 +1,6 @@
 import { expiries, shippedDefinitions } from "../definitions.ts";
 import { ForeignWorkEnded } from "../foreign/ended.ts";
+import { keepTextsIn } from "../foreign/texts.ts";
 import { builtInRules } from "../judge/built-in.ts";
 import { fileRules } from "../load/file-rules.ts";
 import { loadKinds } from "../load/kinds.ts";
@@ -9,7 +10,12 @@ import { packageRoot, toolName } from "../root.ts";
 import { join } from "node:path";
 import { UsageError, type Engine } from "./command.ts";
 
-/** The shipped pipeline, as commands use it. */
+/** The shipped pipeline, as commands use it; texts of originals are kept in the folder from run to run. */
+export function engineKeepingIn(folder: string | undefined): Engine {
+  keepTextsIn(folder);
+  return engine;
+}
+
 export const engine: Engine = {
   tool: toolName,
   builtIns: [...fileRules, ...builtInRules],
@@ -21,9 +27,17 @@ export const engine: Engine = {
       throw error;
     }
   },
-  judgeBook: (read) => judgeBook(read),
   expiries,
   judgeExpiries: (read) => judgeBook(read, { ...shippedDefinitions(read.kinds), rules: expiries }),
+  judgeBook(read, told) {
+    try {
+      read.texts?.(told);
+    } catch (error) {
+      if (error instanceof ForeignWorkEnded) throw new UsageError(error.message);
+      throw error;
+    }
+    return judgeBook(read);
+  },
   async publishBook(judged, progress) {
     try {
       return await publishBook(judged, progress);

@@ -24,6 +24,10 @@ export interface RecordProperties {
      * Page of the original, counted from 1.
      */
     page?: number;
+    /**
+     * Last page, where what was read runs on over several.
+     */
+    to?: number;
   };
   /**
    * Where single values were read from, by their place in the record.
@@ -42,6 +46,10 @@ export interface RecordProperties {
        * Page of the original, counted from 1.
        */
       page?: number;
+      /**
+       * Last page, where what was read runs on over several.
+       */
+      to?: number;
     };
   };
   /**

@@ -9,6 +9,7 @@ import { milestoneRules } from "./milestones.ts";
 import { originalRules } from "./originals.ts";
 import { orphanRules } from "./orphans.ts";
 import { profileRules } from "./profile.ts";
+import { readBackRules } from "./read-back.ts";
 import { reasonRules } from "./reasons.ts";
 import { registerRules } from "./register.ts";
 import { tableRules } from "./tables.ts";
@@ -27,6 +28,7 @@ export const builtInRules: readonly BuiltIn[] = [
   ...historyRules,
   ...gapRules,
   ...reasonRules,
+  ...readBackRules,
   ...sheetRules,
   ...orphanRules,
   ...verifiedRules,

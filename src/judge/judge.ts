@@ -25,6 +25,7 @@ import { noteOrphans, openKinds } from "./orphans.ts";
 import { originalsShown, originalsSound } from "./originals.ts";
 import { planOf } from "./plan.ts";
 import { parametersOf } from "./profile.ts";
+import { readBack } from "./read-back.ts";
 import { judgeRefusals, settleRefusals } from "./refusals.ts";
 import { applyRequirement, registerInForce } from "./register.ts";
 import { answersByFinding, reviewExceptions, sayReopened } from "./review.ts";
@@ -89,6 +90,8 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
     originalsShown(court, loaded.files);
     saySuspects(court, suspects, (kind) => !isException(kind), issue);
   });
+  let read: JudgedBook["readBack"] = new Map();
+  stage(court, () => void (read = loaded.texts === undefined ? read : readBack(court, loaded.texts())));
   stage(court, () => applyAgainst(court, plan.against));
   stage(court, () => plan.within.forEach((rule) => applyRule(court, rule, true)));
   let refusals: JudgedBook["refusals"] = new Map();
@@ -144,6 +147,7 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
     absent: new Map([...of].flatMap(([key, gap]) => [[key, results.get(gap)] as const].flatMap(known))),
     missing: missingIn(court.world, gaps, of, results, calendar),
     refusals: settleRefusals(court, refusals),
+    readBack: read,
     counts: countsOf(findings, outcomes),
     fingerprint,
     exceptions: exceptions.map(({ record, answers: own }) => ({

@@ -1,5 +1,6 @@
 import type { JsonObject } from "../model/json.ts";
 import { isCarry, type Kind } from "../model/kind.ts";
+import { isMilestone } from "../model/vocabulary.ts";
 import { fieldsOf } from "./fields.ts";
 import { inline, objectOf, textOf, texts, type SchemaFile } from "./inline.ts";
 
@@ -21,6 +22,8 @@ export function composeKind(name: string, from: SchemaFile): Kind {
   const closed = { type: "object", additionalProperties: false };
   const row: JsonObject = { title, description, ...closed, required, properties };
   const label = textOf(schema, "x-label");
+  const unprinted = textOf(schema, "x-unprinted");
+  const transcribes = textOf(schema, "x-transcribes");
   return {
     name,
     title,
@@ -30,6 +33,8 @@ export function composeKind(name: string, from: SchemaFile): Kind {
     tableOnPaper: schema["x-paper"] === "table",
     carry: isCarry(schema["x-carry"]) ? schema["x-carry"] : "never",
     ...(label !== undefined && { label }),
+    ...(unprinted !== undefined && { unprinted }),
+    ...(transcribes !== undefined && isMilestone(transcribes) && { transcribes }),
     columns: texts(schema, "x-columns"),
     fields: fieldsOf(row),
     derived: false,

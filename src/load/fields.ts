@@ -25,6 +25,7 @@ function fieldOf(name: string, schema: JsonObject, required: boolean): Field {
   const rowKey = textOf(schema, "x-row-key");
   const belongs = texts(schema, "x-belongs");
   const acts = texts(schema, "x-acts").filter(isOwner);
+  const unprinted = textOf(schema, "x-unprinted");
   const items = schema["items"];
   return {
     name,
@@ -45,6 +46,7 @@ function fieldOf(name: string, schema: JsonObject, required: boolean): Field {
     ...(rowKey !== undefined && { rowKey }),
     ...(isCarry(schema["x-carry"]) && { carry: schema["x-carry"] }),
     ...(acts.length > 0 && { acts }),
+    ...(unprinted !== undefined && { unprinted }),
     ...(type === "object" && { fields: fieldsOf(schema) }),
     ...(type === "list" && isObject(items) && { item: fieldOf(name, items, false) }),
   };

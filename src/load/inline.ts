@@ -90,6 +90,8 @@ const annotations: ReadonlySet<string> = new Set([
     "carry",
     "acts",
     "type",
+    "transcribes",
+    "unprinted",
   ].map((word) => `x-${word}`),
 ]);
 

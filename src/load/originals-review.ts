@@ -1,7 +1,8 @@
 import { readdir } from "node:fs/promises";
 import { join } from "node:path";
 import { ForeignWorkEnded } from "../foreign/ended.ts";
-import { startNatures, type OriginalFile } from "../foreign/natures.ts";
+import { startNatures } from "../foreign/natures.ts";
+import type { OriginalFile } from "../foreign/waiting.ts";
 import type { LoadedBook } from "../model/book.ts";
 import { byCodePoint } from "../model/order.ts";
 import type { OriginalFault, OriginalNature } from "../model/original.ts";

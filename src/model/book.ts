@@ -4,7 +4,9 @@ import type { Definitions } from "./definitions.ts";
 import type { Finding, Outcome, Verdict } from "./finding.ts";
 import type { Graph } from "./graph.ts";
 import type { Locator } from "./place.ts";
+import type { TextsByPath } from "./page-text.ts";
 import type { Measure } from "./quantity.ts";
+import type { ReadBack } from "./read-back.ts";
 import type { Address, BookFile, BookRecord } from "./record.ts";
 import type { Requirement } from "./requirement.ts";
 import type { Shelf } from "./shelf.ts";
@@ -26,6 +28,11 @@ export interface LoadedBook {
   readonly shelves?: readonly Shelf[];
   /** Notes for whoever checks about what stands on shelves and is not reached: no part of the book. */
   readonly aside?: readonly Finding[];
+  /**
+   * Gives the texts of the originals, read when they are first asked for; tells now and then how many are done. A book
+   * loaded without it is not read back from its papers.
+   */
+  readonly texts?: (told?: (done: number, of: number) => void) => TextsByPath;
 }
 
 /** Where a bound value comes from, for the page and for doubt. */
@@ -227,6 +234,8 @@ export interface JudgedBook {
   readonly missing: readonly Missing[];
   /** Rejected values, by their address. */
   readonly refusals: ReadonlyMap<Address, Refusal>;
+  /** What became of reading the values of each record back from its paper; none where that was not done. */
+  readonly readBack: ReadonlyMap<Address, ReadBack>;
   readonly counts: Counts;
   /** Full SHA-256 of the evidence. */
   readonly fingerprint: string;

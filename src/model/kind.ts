@@ -31,6 +31,10 @@ export interface Kind {
   /** Paths of the fields a summary table shows. */
   readonly columns: readonly string[];
   readonly fields: ReadonlyMap<string, Field>;
+  /** Why no paper shows its records: none of their values is read back from one. */
+  readonly unprinted?: string;
+  /** Milestone from which the paper is owed that a record of this kind copies. */
+  readonly transcribes?: Milestone;
   /** Derived kinds (heat) are made from other records and never read from files. */
   readonly derived: boolean;
   /** Composed JSON Schemas, closed at every level: a file holding one record, and a row of `records`. */
@@ -70,6 +74,8 @@ export interface Field {
   readonly date?: "event" | "limit" | "plan";
   /** What the next job takes along, where that is not what it takes of the record. */
   readonly carry?: Carry;
+  /** Why no paper shows it: it is not read back from one. */
+  readonly unprinted?: string;
   /** Of a list of objects: the property that identifies a row. */
   readonly rowKey?: string;
   /** Of an object. */

@@ -62,6 +62,8 @@ describe("the shipped kinds", () => {
         "belongs",
         "acts",
         "instead",
+        "unprinted",
+        "transcribes",
         "page",
         "label",
         "columns",

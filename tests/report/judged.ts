@@ -157,6 +157,7 @@ export function judgedBook({
     counts: countsOf(findings),
     fingerprint: createHash("sha256").update(JSON.stringify(files)).digest("hex"),
     refusals: new Map(),
+    readBack: new Map(),
     exceptions: [],
   };
 }

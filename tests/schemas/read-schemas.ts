@@ -106,6 +106,8 @@ const words = [
   "plausible",
   "closed-by",
   "instead",
+  "unprinted",
+  "transcribes",
   "due",
   "date",
   "row-key",

@@ -3,6 +3,7 @@ import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { afterAll } from "vitest";
 import { loadBook } from "../../src/load/book-files.ts";
+import { textsOfBook } from "../../src/load/texts.ts";
 import type { JudgedBook } from "../../src/model/book.ts";
 import { blocks, type Finding } from "../../src/model/finding.ts";
 import { judgeBook, readBook } from "../../src/pipeline.ts";
@@ -43,8 +44,11 @@ export interface JudgedCopy {
   readonly lineOf: (finding: Finding) => string;
 }
 
-/** Judges a copy of a book with changes made to its files. The copy is as before afterwards. */
-export function judgeChanged(book: string, changes: readonly Change[]): JudgedCopy {
+/**
+ * Judges a copy of a book with changes made to its files. The copy is as before afterwards. Its records are read back from
+ * their papers only `withPapers`: a change elsewhere stands for a paper that says the same.
+ */
+export function judgeChanged(book: string, changes: readonly Change[], withPapers = false): JudgedCopy {
   const dir = copyOf(book);
   const touched = new Set<string>();
   try {
@@ -60,7 +64,8 @@ export function judgeChanged(book: string, changes: readonly Change[]): JudgedCo
       return /^[[{]$/.test(text(line)) ? `${text(line)} ${text(line + 1)}` : text(line);
     };
     if (loaded.fatal.length > 0) return { judged: null, fatal: loaded.fatal, lineOf };
-    return { judged: judgeBook({ ...loaded, kinds: definitions.kinds }, definitions), fatal: [], lineOf };
+    const read = { ...loaded, ...(withPapers && { texts: textsOfBook(loaded) }), kinds: definitions.kinds };
+    return { judged: judgeBook(read, definitions), fatal: [], lineOf };
   } finally {
     for (const file of touched) restore(book, dir, file);
   }

@@ -150,6 +150,12 @@ export function drawArrangement(paper: Paper, facts: Facts, drawing: Drawing): v
     write(sheet, printed(value), x + 125, y, { size: 8.5, bold: true });
     rule(sheet, x, y + 5, right, y + 5, 0.25);
   });
+  const shell = facts.all("part").filter((part) => (drawing.parts ?? []).includes(part.id));
+  shell.forEach((part, index) => {
+    const size = [part.outsideDiameter, part.nominalThickness, part.length].filter((one) => one !== undefined);
+    const text = `${part.id}, ${printed(part.name)}: Ø ${size.join(" × ")}; ${printed(part.requiredCertificateType)}`;
+    write(sheet, text, left, 624 + index * 12, { size: 7.5 });
+  });
   titleBlock(sheet, facts, drawing);
 }
 

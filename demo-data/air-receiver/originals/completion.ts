@@ -6,7 +6,7 @@ import { bodyCertificate, declaration, nameplate, paperOf, pressureTest, safetyV
 const forming: FurnaceWords = {
   title: "Forming record and normalising of two ends",
   load: [
-    ["Ends", "two, Ø 1200 outside, R 960, r 185, heats 83950 and 83962"],
+    ["Ends", "two, P03 and P04, Ø 1200 outside, R 960, r 185, heats 83950 and 83962"],
     ["Forming", "crown pressed, knuckle spun, cold, 2026-04-20"],
   ],
   cooling: "in still air",

@@ -48,10 +48,10 @@ export function drawNozzles(paper: Paper, facts: Facts, drawing: Drawing): void 
     sheet,
     [
       { title: "Part", share: 7 },
-      { title: "Name", share: 46 },
+      { title: "Name", share: 42 },
       { title: "Qty", share: 6, align: "right" },
       { title: "Material", share: 34 },
-      { title: "Size", share: 24 },
+      { title: "Size", share: 32 },
       { title: "Cert.", share: 8 },
     ],
     facts
@@ -62,7 +62,7 @@ export function drawNozzles(paper: Paper, facts: Facts, drawing: Drawing): void 
         printed(part.name),
         printed(part.quantity),
         `${printed(part.material?.grade)}, ${printed(part.material?.standard)}`,
-        [part.outsideDiameter, part.nominalThickness].filter((value) => value !== undefined).join(" × "),
+        [part.outsideDiameter, part.nominalThickness, part.length].filter((value) => value !== undefined).join(" × "),
         printed(part.requiredCertificateType),
       ]),
     8,

@@ -7,6 +7,7 @@ import { columns, table } from "../../paper/tables.ts";
 import { figure, printed } from "../../sheets/original.ts";
 import { titleBlock } from "../../sheets/title-block.ts";
 import { manholeAlong, nozzles, type Place } from "../facts/nozzles.ts";
+import { partsList } from "./parts-list.ts";
 import { geometryOf, secondPass, thirdPass, type Geometry } from "./geometry.ts";
 import { heightIn, plateView, section } from "./section.ts";
 
@@ -24,6 +25,8 @@ export function drawArrangement(paper: Paper, facts: Facts, drawing: Drawing): v
   titleBlock(second, facts, drawing, "sheet 2 of 3");
   const third = newSheet(paper);
   nozzleTable(third);
+  third.y += 24;
+  partsList(third, (drawing.parts ?? []).map(g.part), 7.5);
   titleBlock(third, facts, drawing, "sheet 3 of 3");
 }
 
@@ -68,6 +71,7 @@ function data(sheet: Sheet, facts: Facts, drawing: Drawing): void {
     ["Category", shown?.category],
     ["Designed to", `${printed(designStandard?.standard)}:${printed(designStandard?.edition)}`],
     ["Steam output", duty?.steamOutput],
+    ["From and at 100 °C", duty?.outputFromAndAt],
     ["Working pressure", duty?.workingPressure],
     ["Heat input, efficiency", `${printed(duty?.heatInput)}, ${printed(duty?.efficiency)}`],
     ["Feedwater", duty?.feedwaterTemperature],

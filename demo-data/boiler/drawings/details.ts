@@ -72,6 +72,15 @@ export const drawCutting: Draw = (paper, facts, drawing) => {
     ]),
     7.2,
   );
+  const others = (drawing.parts ?? []).map((id) => g.part(id)).filter((part) => !rolled.includes(part));
+  if (others.length > 0)
+    write(
+      sheet,
+      `Pressed from a blank: ${others.map(({ id, name }) => `${id}, ${printed(name)}`).join("; ")}.`,
+      left,
+      690,
+      { size: 8 },
+    );
   titleBlock(sheet, facts, drawing);
 };
 

@@ -8,7 +8,7 @@ const bare = (value: string | undefined) => value?.replace(" mm", "");
 /** Diameter, thickness and length of a part, as far as it has them. */
 export function sizeOfPart({ outsideDiameter, nominalThickness, length, role }: Part): string {
   const round = outsideDiameter === undefined ? undefined : `Ø ${printed(bare(outsideDiameter))}`;
-  const wall = role === "stay" ? undefined : bare(nominalThickness);
+  const wall = role === "stay" ? `bar ${printed(bare(nominalThickness))}` : bare(nominalThickness);
   return [round, wall, bare(length)].filter((one) => one !== undefined).join(" × ");
 }
 

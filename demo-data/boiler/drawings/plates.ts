@@ -4,6 +4,7 @@ import { left, newSheet, type Sheet } from "../../paper/paper.ts";
 import { circle, shade } from "../../paper/shapes.ts";
 import { columns, table } from "../../paper/tables.ts";
 import { figure, listed, printed } from "../../sheets/original.ts";
+import { partsList } from "./parts-list.ts";
 import { titleBlock } from "../../sheets/title-block.ts";
 import type { Draw } from "./drawing.ts";
 import { backStays, geometryOf, secondPass, type Geometry } from "./geometry.ts";
@@ -39,6 +40,7 @@ export const drawPlates: Draw = (paper, facts, drawing) => {
   fieldTable(sheet, plates);
   regionTable(sheet, plates);
   spaceTable(sheet, plates);
+  partsList(sheet, [...plates, g.part("P16"), g.part("P17")], 6);
   titleBlock(sheet, facts, drawing);
 };
 

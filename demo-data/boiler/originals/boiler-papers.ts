@@ -16,11 +16,12 @@ function tubeEnds(facts: Facts, group: TubeEndGroup): readonly TextPart[] {
   ]);
   return [
     {
-      title: `${String(group.count)} ends, field ${group.field.split("#")[1] ?? ""}`,
+      title: `${String(group.count)} ends, field ${group.field.split("#")[1] ?? ""} of ${group.field.split("#")[0] ?? ""}`,
       table: {
         columns: ["Item", "Recorded"],
         shares: [40, 60],
         rows: [
+          ["Day", printed(group.date)],
           ["Tubes", group.tube],
           ["End", printed(group.end).replace("-", " ")],
           ["Joined by", group.joining.replaceAll("-", " ")],
@@ -79,6 +80,7 @@ function mounting(facts: Facts, fitting: Fitting): readonly TextPart[] {
     ["A failure cuts the heat", fitting.failSafe === undefined ? undefined : fitting.failSafe ? "yes" : "no"],
     ["Shows from", fitting.visibleMinimum],
     ["Shows to", fitting.visibleMaximum],
+    ["Scale from", fitting.gaugeRange?.minimum],
     ["Scale to", fitting.gaugeRange?.maximum],
     ["Class", fitting.accuracyClass],
     ["Red mark", fitting.redMark],
@@ -91,7 +93,7 @@ function mounting(facts: Facts, fitting: Fitting): readonly TextPart[] {
   const trials = (fitting.functionTests ?? []).map((one) => [
     one.function,
     printed(one.date),
-    facts.name(one.by),
+    [facts.name(one.by), one.instrument].filter((said) => said !== undefined).join(", with "),
     printed(one.level ?? one.pressure),
     printed(one.result),
   ]);

@@ -19,11 +19,32 @@ export function sourceNotes(context: Context, record: BookRecord): Note[] {
       lead: "Original",
       text: [
         linkTo(context, original),
-        ...(page === undefined ? [] : [`, page ${plain(page)}`]),
+        ...(page === undefined ? [] : [`, page ${plain(page)}${lastPage(record)}`]),
         ...compared(context, record),
+        ...readBackWords(context, record),
       ],
     });
   return notes;
+}
+
+const lastPage = ({ value: { source } }: BookRecord) =>
+  isObject(source) && typeof source["to"] === "number" ? ` to ${source["to"]}` : "";
+
+/** What was read back from the text of the original: never more than the file says of itself. */
+function readBackWords({ judged }: Context, record: BookRecord): string[] {
+  const read = judged.readBack.get(addressOf(record));
+  if (read === undefined) return [];
+  const { state, values, absent } = read;
+  switch (state) {
+    case "read":
+      return [`. Read back from the file's own text: ${values - absent} of ${values} values stand there`];
+    case "recognised":
+      return [`. Read back from text that a machine recognised: ${values - absent} of ${values} values stand there`];
+    case "no text":
+      return [". Not read back: the page has no text"];
+    case "unread":
+      return [`. Not read back: ${read.why ?? "its text was not read"}`];
+  }
 }
 
 function compared(context: Context, record: BookRecord): string[] {

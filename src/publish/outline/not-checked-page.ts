@@ -8,6 +8,7 @@ import type { Page } from "../publication.ts";
 import { linkTo, nameOf, plain, recordOf, titleOfOutcome, type Context } from "./context.ts";
 import { reasonsOf } from "./finding-blocks.ts";
 import { listed } from "./listed.ts";
+import { readBackBlocks } from "./read-back-blocks.ts";
 import { subjectWords } from "../../model/titles.ts";
 import { counted } from "./titles.ts";
 
@@ -98,6 +99,7 @@ export function notCheckedPage(context: Context, number: string, section: number
                   ".",
                 ],
       },
+      ...readBackBlocks(context),
       { type: "heading", level: 2, text: "Files" },
       {
         type: "paragraph",

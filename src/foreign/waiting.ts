@@ -1,0 +1,49 @@
+import { MessageChannel, receiveMessageOnPort, Worker } from "node:worker_threads";
+import { ProgramError } from "../model/program-error.ts";
+import { usualBounds, waiterFile } from "./desk.ts";
+import { ForeignWorkEnded } from "./ended.ts";
+import type { Waited, WaiterData, Works } from "./waiter.ts";
+
+/** An original on disk. */
+export interface OriginalFile {
+  readonly path: string;
+  /** Where it lies. */
+  readonly file: string;
+  readonly sha256: string;
+}
+
+/** Told now and then how many of the files are done. */
+export type Told = (done: number, of: number) => void;
+
+/** Between two words to the reader. */
+const pause = 200;
+
+/**
+ * Begins some work on files in threads of their own; what is given back waits for it. Throws ForeignWorkEnded when a thread
+ * had to be ended.
+ */
+export function startWaiter<Work extends keyof Works>(
+  work: Work,
+  files: readonly OriginalFile[],
+): (told?: Told) => readonly Works[Work][] {
+  const done = new Int32Array(new SharedArrayBuffer(8));
+  const { port1, port2 } = new MessageChannel();
+  const data: WaiterData = { work, files: files.map(({ path, file }) => ({ path, file })), done, port: port2 };
+  // Flags of the program that asks (--input-type, say) are not for a thread that runs a file.
+  const waiter = new Worker(waiterFile, { workerData: data, transferList: [port2], execArgv: [] });
+  waiter.unref();
+  port1.unref();
+  return (told) => {
+    // The waiter ends what takes too long; this only ends the waiting should it be lost itself.
+    const longest = (files.length + 1) * usualBounds.seconds * 1000;
+    for (let waiting = 0; waiting < longest && Atomics.wait(done, 0, 0, pause) === "timed-out"; waiting += pause)
+      told?.(Atomics.load(done, 1), files.length);
+    const waited = receiveMessageOnPort(port1)?.message as Waited | undefined;
+    port1.close();
+    void waiter.terminate();
+    if (waited === undefined) throw new ProgramError("the thread that looks at originals did not answer");
+    if ("ended" in waited) throw new ForeignWorkEnded(waited.ended.path, waited.ended.why);
+    if ("failed" in waited) throw new ProgramError(`reading the originals failed: ${waited.failed}`);
+    return waited.results as readonly Works[Work][];
+  };
+}

@@ -1,0 +1,119 @@
+import type { PageText, PlacedWord } from "../model/page-text.ts";
+
+/** A run of words that stand together on one line: what a column of a table or a field of a form holds. */
+export interface Cell {
+  /** Words as they stand, with single blanks. */
+  readonly text: string;
+  readonly x: number;
+  readonly end: number;
+  readonly y: number;
+  readonly height: number;
+}
+
+/**
+ * The text of a page as it is searched: all cells one after the other without blanks, in capitals, with dashes and signs in
+ * one form; and where a word of it may begin or end.
+ */
+export interface Sheet {
+  readonly cells: readonly Cell[];
+  readonly text: string;
+  /** Before the sign of that index: 2 after a blank, 1 where a whole word may begin or end without one, else 0. */
+  readonly edges: Uint8Array;
+  /** Index of the cell of each sign. */
+  readonly cellAt: Uint16Array | Uint32Array;
+}
+
+const between = "\u0001";
+
+/** Lays out the words of a page in cells, and makes them searchable. */
+export function sheetOf(page: PageText): Sheet {
+  return searchable(cellsOf(page.words));
+}
+
+/** Words of one line less than this share of their height apart belong together. */
+const nextWord = 0.75;
+
+function cellsOf(words: readonly PlacedWord[]): Cell[] {
+  const lines: PlacedWord[][] = [];
+  for (const word of [...words].sort((a, b) => a[2] - b[2])) {
+    const line = lines.at(-1);
+    const [first] = line ?? [];
+    if (line !== undefined && first !== undefined && Math.abs(word[2] - first[2]) <= Math.max(1, first[4] * 0.25))
+      line.push(word);
+    else lines.push([word]);
+  }
+  return lines.flatMap((line) => {
+    const cells: { text: string; x: number; end: number; y: number; height: number }[] = [];
+    for (const [text, x, y, width, height] of line.sort((a, b) => a[1] - b[1])) {
+      const cell = cells.at(-1);
+      const gap = cell === undefined ? Infinity : x - cell.end;
+      if (cell !== undefined && gap < nextWord * Math.max(height, 4) && gap > -height) {
+        // A word that was painted in pieces is one word.
+        cell.text += gap < 0.1 * height ? text : ` ${text}`;
+        cell.end = x + width;
+      } else cells.push({ text, x, end: x + width, y, height });
+    }
+    return cells;
+  });
+}
+
+function searchable(cells: readonly Cell[]): Sheet {
+  const signs: string[] = [];
+  const edges: number[] = [];
+  const owners: number[] = [];
+  cells.forEach((cell, index) => {
+    const text = folded(cell.text);
+    let blank = true;
+    for (let at = 0; at < text.length; at++) {
+      const sign = text.charAt(at);
+      if (sign === " ") {
+        blank = true;
+        continue;
+      }
+      edges.push(blank ? 2 : isEdge(text, at) ? 1 : 0);
+      signs.push(sign);
+      owners.push(index);
+      blank = false;
+    }
+    edges.push(2);
+    signs.push(between);
+    owners.push(index);
+  });
+  edges.push(2);
+  return { cells, text: signs.join(""), edges: Uint8Array.from(edges), cellAt: Uint32Array.from(owners) };
+}
+
+/** Text in the one form it is compared in: capitals, hyphens and minus signs alike, full-width and small signs plain. */
+export const folded = (text: string): string =>
+  text
+    .normalize("NFKC")
+    .toUpperCase()
+    .replaceAll(/[\u2010-\u2015\u2212]/g, (dash) => (dash === "\u2013" || dash === "\u2014" ? "\u2013" : "-"))
+    .replaceAll("\u03bc", "\u00b5")
+    .replaceAll("\u039c", "\u00b5");
+
+/** Whether a word may end before the sign at `at` of a text and another begin there, though no blank parts them. */
+function isEdge(text: string, at: number): boolean {
+  const before = text.charAt(at - 1);
+  const sign = text.charAt(at);
+  // A standard and its edition; hours and minutes stay one word.
+  if (sign === ":" || before === ":") {
+    const clock = /(?:^|\D)\d{1,2}:\d{2}(?!\d)/.test(text.slice(Math.max(0, at - 4), at + 4));
+    return !clock;
+  }
+  if (/[.,:]/.test(sign)) return !/\d/.test(text.charAt(at + 1)) || !/\d/.test(before);
+  if (/[.,:]/.test(before)) return !/\d/.test(sign) || !/\d/.test(text.charAt(at - 2));
+  if (sign === "\u2013" || before === "\u2013") return true;
+  // A number and what it is multiplied or followed by: 12MM, Ø12, 2×M16.
+  if (/[^\p{L}\p{N}.,:-]/u.test(sign) || /[^\p{L}\p{N}.,:<>-]/u.test(before)) return true;
+  return /\d/.test(before) && /[\p{L}]/u.test(sign);
+}
+
+/** Places of a text on a sheet where it stands as whole words: indexes into `text` of the sheet. */
+export function placesOf({ text, edges }: Sheet, wanted: string): number[] {
+  const found: number[] = [];
+  if (wanted === "") return found;
+  for (let at = text.indexOf(wanted); at >= 0; at = text.indexOf(wanted, at + 1))
+    if (edges[at] !== 0 && edges[at + wanted.length] !== 0) found.push(at);
+  return found;
+}
