@@ -123,5 +123,7 @@ function pseudoKind(schema: JsonObject): Kind {
 export function mapSchema(schemas: string): JsonObject {
   const schema = parseJson(readFileSync(join(schemas, "imports", "map.json"), "utf8"));
   if (!isObject(schema)) throw new Error("the schema of maps is no object");
-  return schema;
+  // Under a name of its own it could be compiled once only.
+  const { $id: _id, $schema: _dialect, ...rest } = schema;
+  return rest;
 }

@@ -11,6 +11,8 @@ import { toView } from "./view.ts";
 export interface RecordToWrite {
   readonly value: JsonObject;
   readonly known: boolean;
+  /** Its id is a proposal: whoever fills it in may write another. */
+  readonly proposesId?: boolean;
 }
 
 /** The sheets of these records of a kind; `choicesOf` gives what a link of a field may name. */
@@ -19,7 +21,7 @@ export function toSheets(
   records: readonly RecordToWrite[],
   choicesOf: (field: Field) => readonly string[],
 ): readonly SheetToWrite[] {
-  const shown = records.map(({ value, known }) => ({ value: toView(kind, value), known }));
+  const shown = records.map((record) => ({ ...record, value: toView(kind, record.value) }));
   return layoutOf(kind).map((layout) => sheetOf(layout, shown, choicesOf));
 }
 
@@ -27,6 +29,7 @@ export function toSheets(
 interface Line {
   readonly values: readonly (Json | undefined)[];
   readonly known: boolean;
+  readonly proposesId: boolean;
 }
 
 function sheetOf(
@@ -34,7 +37,9 @@ function sheetOf(
   records: readonly RecordToWrite[],
   choicesOf: (field: Field) => readonly string[],
 ): SheetToWrite {
-  const lines = records.flatMap(({ value, known }) => linesOf(layout, value).map((values) => ({ values, known })));
+  const lines = records.flatMap(({ value, known, proposesId = false }) =>
+    linesOf(layout, value).map((values) => ({ values, known, proposesId })),
+  );
   const units = layout.columns.map((column, at) => columnUnit(column, lines, at));
   return {
     name: layout.name,
@@ -47,12 +52,12 @@ function sheetOf(
         ...(choices.length > 0 && { choices }),
       };
     }),
-    rows: lines.map(({ values, known }) =>
+    rows: lines.map(({ values, known, proposesId }) =>
       values.map((value, at): string | CellToWrite => {
         const column = layout.columns[at];
         if (value === undefined || column === undefined) return "";
         const text = cellText(value, column, units[at]?.common);
-        return known ? { text, known } : text;
+        return known && !(proposesId && column.path === "id") ? { text, known } : text;
       }),
     ),
   };

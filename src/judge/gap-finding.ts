@@ -56,6 +56,7 @@ export function missingOf(world: World, gap: Gap, due: Milestone, became: Absent
     what: absence.target === null ? whatIs(world, absence) : targetWords(world, absence.target),
     kind: absence.kind,
     field: absence.kind === null && /^\w+$/.test(absence.step) ? absence.step : null,
+    step: `${absence.step}${absence.filters}`,
     target: absence.target,
     ...(absence.short !== undefined && {
       short: { found: absence.short.found.length, atLeast: absence.short.atLeast },

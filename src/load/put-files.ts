@@ -1,5 +1,5 @@
 import { randomBytes } from "node:crypto";
-import { mkdir, readFile, realpath, rename, rm, writeFile } from "node:fs/promises";
+import { link, mkdir, readFile, realpath, rename, rm, writeFile } from "node:fs/promises";
 import { basename, dirname, join, sep } from "node:path";
 
 /** A file of a book as it is to be, and as it was read; undefined where there was none. */
@@ -58,5 +58,21 @@ export async function textAt(path: string): Promise<string | undefined> {
   } catch (error) {
     if (error instanceof Error && "code" in error && error.code === "ENOENT") return undefined;
     throw error;
+  }
+}
+
+/** Writes a file that is not there yet, whole or not at all; `NotWritten` where one is. */
+export async function putNew(path: string, content: Uint8Array): Promise<void> {
+  const aside = join(dirname(path), `.${basename(path)}-${process.pid}-${randomBytes(4).toString("hex")}`);
+  try {
+    await writeFile(aside, content, { flag: "wx" });
+    // Renaming would replace what stands there; a link does not.
+    await link(aside, path);
+  } catch (error) {
+    if (error instanceof Error && "code" in error && error.code === "EEXIST")
+      throw new NotWritten(`"${basename(path)}" is there already; move it away, or name another file`);
+    throw error;
+  } finally {
+    await rm(aside, { force: true });
   }
 }

@@ -192,6 +192,8 @@ export interface Missing {
   readonly kind: string | null;
   /** Name of the field that is missing; null for a record. */
   readonly field: string | null;
+  /** The missing step as paths write it, with its filters: `<weld-log:joint>`, `<ndt-report:rows[].joint>[record.method="RT"]`. */
+  readonly step: string;
   /** `kind:id` of a record that links name. */
   readonly target: string | null;
   /** Some are there, but fewer than are owed. */

@@ -1,0 +1,149 @@
+import type { Missing } from "../model/book.ts";
+import { atPointer, isList as isJsonList, isObject, type Json, type JsonObject } from "../model/json.ts";
+import type { Field, Kind } from "../model/kind.ts";
+import { parsePath, type Step } from "../model/path.ts";
+import type { BookRecord } from "../model/record.ts";
+import { rowName } from "../model/stable.ts";
+import { foldId } from "./template.ts";
+import type { RecordToWrite } from "./to-sheets.ts";
+
+/**
+ * A row for each thing the book misses of a kind, with what is known of it filled in: the record that asks for it, what it
+ * is asked for by, the id by which links name it; and a row for each record that misses a field, with all it states.
+ */
+export function owedRows(
+  kind: Kind,
+  missing: readonly Missing[],
+  records: readonly BookRecord[],
+  kinds: ReadonlyMap<string, Kind>,
+): readonly RecordToWrite[] {
+  const taken = new Set(records.filter((record) => record.kind === kind.name).map(({ id }) => id));
+  const rows = new Map<string, RecordToWrite>();
+  for (const { target } of missing) {
+    const id =
+      target?.startsWith(`${kind.name}:`) === true ? target.slice(kind.name.length + 1).split(/[#@]/)[0] : undefined;
+    if (id !== undefined && !taken.has(id)) rows.set(id, { value: { id }, known: true });
+  }
+  const incomplete = new Set<BookRecord>();
+  for (const one of missing) {
+    if ("explained" in one.became) continue;
+    if (one.kind === null && one.at !== null && one.at.record.kind === kind.name) incomplete.add(one.at.record);
+    if (one.kind !== kind.name || one.target !== null) continue;
+    const known = knownOf(kind, one, kinds);
+    const count = one.short === undefined ? 1 : one.short.atLeast - one.short.found;
+    for (let n = 0; n < count; n++) {
+      // A record that links name by the very id that would be proposed is taken to be the one that is missing here.
+      const id = proposedId(kind, one, taken);
+      rows.set(id, { value: { id, ...known }, known: true, proposesId: true });
+    }
+  }
+  return [...rows.values(), ...[...incomplete].map(({ value }) => ({ value: withoutHead(value), known: true }))];
+}
+
+const withoutHead = (value: JsonObject): JsonObject =>
+  Object.fromEntries(Object.entries(value).filter(([name]) => name !== "kind" && name !== "$schema"));
+
+/** What is known of a record that is missing: the link it is looked for by, and what it is filtered by. */
+function knownOf(kind: Kind, { at, step }: Missing, kinds: ReadonlyMap<string, Kind>): JsonObject {
+  const known: Record<string, Json> = {};
+  const [back, ...filters] = parsePath(step).steps;
+  if (back?.type === "back" && at !== null) put(known, kind.fields, back.field, linkTo(kind, back.field, at, kinds));
+  const row =
+    back?.type === "back" && back.field.includes("[]") ? back.field.slice(0, back.field.lastIndexOf("[]") + 2) : "";
+  for (const filter of filters) {
+    if (filter.type !== "filter") continue;
+    const path = pathOf(filter.path);
+    if (path === undefined) continue;
+    // Behind a row's link, "record" leads to its record; without the word the row itself is meant.
+    const whole = path.startsWith("record.") ? path.slice("record.".length) : row === "" ? path : `${row}.${path}`;
+    put(known, kind.fields, whole, filter.equals);
+  }
+  return known;
+}
+
+const pathOf = (steps: readonly Step[]): string | undefined => {
+  const names = steps.map((step) =>
+    step.type === "field" ? step.name : step.type === "record" ? "record" : undefined,
+  );
+  return names.includes(undefined) ? undefined : names.join(".");
+};
+
+/** The link as the field writes it: with its kind where several are possible, with the row where rows are named. */
+function linkTo(
+  kind: Kind,
+  path: string,
+  at: NonNullable<Missing["at"]>,
+  kinds: ReadonlyMap<string, Kind>,
+): string | undefined {
+  const field = leafAt(kind.fields, path);
+  const { record, pointer } = at;
+  const [list = ""] = pointer.split("/").slice(1);
+  const targets = field?.targets ?? [];
+  const of = targets.filter((target) => target.split(/[#@]/)[0] === record.kind);
+  const target = of.find((one) => (pointer === "" ? !/[#@]/.test(one) : one === `${record.kind}#${list}`));
+  if (target === undefined) return undefined;
+  const holder = kinds.get(record.kind)?.fields.get(list);
+  const name = pointer === "" ? "" : (rowKeyOf(record, pointer, holder) ?? "");
+  if (pointer !== "" && name === "") return undefined;
+  return `${targets.length > 1 ? `${record.kind}:` : ""}${record.id}${pointer === "" ? "" : `#${name}`}`;
+}
+
+function rowKeyOf(record: BookRecord, pointer: string, list: Field | undefined): string | undefined {
+  const row = atPointer(record.value, pointer);
+  return list === undefined ? undefined : rowName(list, row);
+}
+
+function leafAt(fields: ReadonlyMap<string, Field> | undefined, path: string): Field | undefined {
+  let inner = fields;
+  let field: Field | undefined;
+  for (const step of path.split(".")) {
+    field = inner?.get(step.replace("[]", ""));
+    if (field?.type === "list") field = field.item;
+    inner = field?.fields;
+  }
+  return field;
+}
+
+/** Puts a value at a path of a record, into the first row of each list on the way. */
+function put(
+  holder: Record<string, Json>,
+  fields: ReadonlyMap<string, Field> | undefined,
+  path: string,
+  value: string | undefined,
+): void {
+  if (value === undefined) return;
+  const [first = "", ...rest] = path.split(".");
+  const name = first.replace("[]", "");
+  const field = fields?.get(name);
+  if (field === undefined) return;
+  const isList = field.type === "list";
+  if (rest.length === 0) {
+    const one = typed(isList ? field.item : field, value);
+    holder[name] = isList ? [one] : one;
+    return;
+  }
+  const known = holder[name];
+  const before = isJsonList(known) ? known[0] : known;
+  const inner: Record<string, Json> = isObject(before) ? { ...before } : {};
+  put(inner, isList ? field.item?.fields : field.fields, rest.join("."), value);
+  holder[name] = isList ? [inner] : inner;
+}
+
+const typed = (field: Field | undefined, value: string): Json => {
+  if (field?.type === "boolean") return value === "true";
+  return field?.type === "integer" || field?.type === "number" ? Number(value) : value;
+};
+
+/** An id nobody bears: initials of the kind, the thing it is about, and what it is filtered by. */
+function proposedId(kind: Kind, { at, step }: Missing, taken: Set<string>): string {
+  const initials = kind.name
+    .split("-")
+    .map((word) => word.charAt(0).toUpperCase())
+    .join("");
+  const filters = [...step.matchAll(/="([^"]*)"/g)].flatMap(([, text = ""]) => foldId(text) ?? []);
+  const base = [initials, ...(at === null ? [] : [at.record.id]), ...filters].join("-").slice(0, 36);
+  let id = base;
+  for (let n = 2; taken.has(id); n++) id = `${base}-${n}`;
+  taken.add(id);
+  return id;
+}

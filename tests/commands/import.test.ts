@@ -1,0 +1,215 @@
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
+import { engine } from "../../src/commands/engine.ts";
+import { runCommandLine } from "../../src/commands/run.ts";
+import { noInk } from "../../src/report/text.ts";
+
+let root: string;
+let cwd: string;
+beforeAll(() => {
+  root = mkdtempSync(join(tmpdir(), "databook-import-"));
+});
+beforeEach(() => {
+  cwd = mkdtempSync(join(root, "here-"));
+  mkdirSync(join(cwd, "book"));
+  for (const name of ["book.json", "issue.json"])
+    cpSync(join("demo-data/air-receiver/book", name), join(cwd, "book", name));
+});
+afterAll(() => {
+  rmSync(root, { recursive: true, force: true });
+});
+
+async function run(...words: readonly string[]) {
+  const out: string[] = [];
+  const err: string[] = [];
+  const exit = await runCommandLine(words, {
+    cwd,
+    print: (text) => void out.push(text),
+    say: (text) => void err.push(text),
+    progress: () => undefined,
+    ink: noInk,
+    sayInk: noInk,
+    tool: () => Promise.resolve(engine.tool),
+    loadEngine: () => Promise.resolve(engine),
+  });
+  return { exit, out: out.join(""), err: err.join("") };
+}
+
+const at = (path: string) => join(cwd, path);
+const read = (path: string) => readFileSync(at(path), "utf8");
+const put = (path: string, text: string) => {
+  mkdirSync(join(at(path), ".."), { recursive: true });
+  writeFileSync(at(path), text);
+};
+
+/** A shop's parts list: own headings, decimal commas, days first. Lines end as RFC 4180 has them. */
+const parts = (...rows: readonly string[]) =>
+  ["Pos.;Benennung;Wanddicke [mm];Menge;Zuletzt geprüft", ...rows].map((line) => `${line}\r\n`).join("");
+const map = {
+  kind: "part",
+  id: "P{Pos.:2}",
+  decimal: ",",
+  dates: "day-month-year",
+  columns: { Benennung: { to: "name" }, Wanddicke: { to: "nominalThickness" }, Menge: { to: "quantity" } },
+  ignore: ["Zuletzt geprüft"],
+};
+const putMap = (change: object = {}) => {
+  put("book/imports/parts.json", JSON.stringify({ ...map, ...change }, null, 2));
+};
+
+describe("a first import", () => {
+  test("proposes a map, says what it could not settle, and writes the map alone", async () => {
+    put("parts.csv", "Id,Name,Nominal thickness [mm],Prüfer\r\nP01,Shell,8.0,Huber\r\n");
+    const shown = await run("import", "parts.csv", "--book", "book", "--kind", "part");
+    expect(shown.exit).toBe(1);
+    expect(shown.out).toContain('"Nominal thickness [mm]": { "to": "nominalThickness" }');
+    expect(shown.out).toContain(`"decimal": ".", because of "8.0"`);
+    expect(shown.out).toContain('parts.csv, row 1, column D "Prüfer": what "Prüfer" means is not settled');
+    expect(existsSync(at("book/imports"))).toBe(false);
+    const wrote = await run("import", "parts.csv", "--book", "book", "--kind", "part", "--write");
+    expect(wrote.exit).toBe(1);
+    expect(readdirSync(at("book")).sort()).toEqual(["book.json", "imports", "issue.json"]);
+    put(
+      "book/imports/parts.json",
+      read("book/imports/parts.json").replace('"Prüfer": { "to": "" }', '"Prüfer": { "to": "remarks" }'),
+    );
+    expect(await run("import", "parts.csv", "--book", "book", "--write")).toMatchObject({ exit: 0 });
+    expect(JSON.parse(read("book/sheets/parts/part.json"))).toMatchObject({
+      kind: "part",
+      records: [{ id: "P01", name: "Shell", nominalThickness: "8.0 mm", remarks: "Huber" }],
+    });
+  });
+  test("asks which kind is meant where the headings leave a doubt", async () => {
+    put("parts.csv", parts("1;Mantel;8,0;1;12.01.2026"));
+    expect(await run("import", "parts.csv", "--book", "book")).toMatchObject({
+      exit: 1,
+      out: expect.stringContaining("--kind") as unknown,
+    });
+  });
+});
+
+describe("with a map", () => {
+  test("shows, writes, and finds the same again; the written file has the same bytes", async () => {
+    putMap();
+    put("parts.csv", parts("2;Boden;10,0;2;12.01.2026", "1;Mantel;8,0;1;"));
+    const shown = await run("import", "parts.csv", "--book", "book");
+    expect(shown).toMatchObject({ exit: 0, err: "" });
+    expect(shown.out).toContain("new        parts, row 3  part P01");
+    expect(shown.out).toContain("2 rows read, 2 new, 0 changed, 0 unchanged");
+    expect(existsSync(at("book/sheets"))).toBe(false);
+    expect((await run("import", "parts.csv", "--book", "book", "--write")).exit).toBe(0);
+    const first = read("book/sheets/parts/part.json");
+    expect(first).toContain('"nominalThickness": "8.0 mm"');
+    expect((await run("import", "parts.csv", "--book", "book", "--write")).out).toContain(
+      "0 new, 0 changed, 2 unchanged",
+    );
+    expect(read("book/sheets/parts/part.json")).toBe(first);
+    expect(readdirSync(at("book/sheets/parts"))).toEqual(["part.json"]);
+  });
+  test("one cell that cannot be read keeps all from being written", async () => {
+    putMap();
+    put("parts.csv", parts("1;Mantel;8,0;1;", "2;Boden;1.234;2;"));
+    const wrote = await run("import", "parts.csv", "--book", "book", "--write");
+    expect(wrote.exit).toBe(1);
+    expect(wrote.out).toContain('parts.csv, row 3, column C "Wanddicke [mm]": "1.234" is no number');
+    expect(existsSync(at("book/sheets"))).toBe(false);
+  });
+  test("a record that stands elsewhere is changed where it stands, and nothing else of its file", async () => {
+    putMap();
+    const typed =
+      '{"kind": "part", "records": [\n    {"id": "P01", "role": "shell-course"},\n    {"id": "P09",   "name": "Foot"}\n]}\n';
+    put("book/parts/all.json", typed);
+    put("parts.csv", parts("1;Mantel;8,0;1;"));
+    expect((await run("import", "parts.csv", "--book", "book", "--write")).exit).toBe(0);
+    const now = read("book/parts/all.json");
+    expect(now).toContain('{"id": "P09",   "name": "Foot"}\n]}\n');
+    expect(JSON.parse(now)).toMatchObject({
+      records: [{ id: "P01", name: "Mantel", role: "shell-course" }, { id: "P09" }],
+    });
+    expect(existsSync(at("book/sheets"))).toBe(false);
+  });
+  test("a value changed by hand is a conflict that only --overwrite writes, and its comparison goes with it", async () => {
+    putMap();
+    put("parts.csv", parts("1;Mantel;8,0;1;", "2;Boden;10,0;2;"));
+    await run("import", "parts.csv", "--book", "book", "--write");
+    const file = "book/sheets/parts/part.json";
+    put(
+      file,
+      read(file).replace(
+        '"nominalThickness": "8.0 mm"',
+        '"nominalThickness": "8.1 mm",\n      "transcription": {"comparedBy": "P-02"}',
+      ),
+    );
+    put("parts.csv", parts("1;Mantel;8,2;1;", "2;Boden;10,5;2;"));
+    const shown = await run("import", "parts.csv", "--book", "book", "--write");
+    expect(shown.exit).toBe(1);
+    expect(shown.out).toContain("conflict   parts, row 2  part P01");
+    expect(shown.out).toContain("nominal thickness: 8.1 mm becomes 8.2 mm");
+    expect(shown.out).toContain("its values were changed by hand since they were imported");
+    expect(shown.out).toContain("it was compared by P-02");
+    expect(read(file)).toContain("8.1 mm");
+    expect(read(file)).toContain("10.5 mm");
+    const over = await run("import", "parts.csv", "--book", "book", "--write", "--overwrite");
+    expect(over.exit).toBe(0);
+    expect(over.out).toContain("part P01: its comparison was taken out");
+    expect(read(file)).toContain("8.2 mm");
+    expect(read(file)).not.toContain("P-02");
+  });
+  test("a row that is gone is listed, and its record stays", async () => {
+    putMap();
+    put("parts.csv", parts("1;Mantel;8,0;1;", "2;Boden;10,0;2;"));
+    await run("import", "parts.csv", "--book", "book", "--write");
+    put("parts.csv", parts("1;Mantel;8,0;1;"));
+    const again = await run("import", "parts.csv", "--book", "book", "--write");
+    expect(again).toMatchObject({ exit: 0 });
+    expect(again.out).toContain("gone       part P02, read before from parts.csv, row 3");
+    expect(read("book/sheets/parts/part.json")).toContain("P02");
+  });
+  test("json says the same", async () => {
+    putMap();
+    put("parts.csv", parts("1;Mantel;8,0;1;", "x;Boden;10,0;zwei;"));
+    const shown = await run("import", "parts.csv", "--book", "book", "--format", "json");
+    expect(JSON.parse(shown.out)).toMatchObject({
+      map: "imports/parts.json",
+      records: [{ kind: "part", id: "P01", state: "new", rows: [2] }],
+      faults: [{ sheet: "parts", row: 3, column: "D", heading: "Menge" }],
+      written: [],
+    });
+  });
+});
+
+describe("what cannot be used at all is exit 2, and nothing is written", () => {
+  test.each([
+    [
+      { columns: { Benennung: { to: "nam" } } },
+      'imports/parts.json:8:13 part has no field "nam"\n  hint   nearest: "name"',
+    ],
+    [{ kind: "parts" }, 'there is no kind "parts" to import'],
+  ])("a map that names what is not there: %j", async (change, message) => {
+    putMap(change);
+    put("parts.csv", parts("1;Mantel;8,0;1;"));
+    const wrote = await run("import", "parts.csv", "--book", "book", "--write");
+    expect(wrote.exit).toBe(2);
+    expect(wrote.err).toContain(message);
+    expect(existsSync(at("book/sheets"))).toBe(false);
+  });
+  test("a file that is not there, a folder, a file that is no sheet, a book that cannot be read whole", async () => {
+    expect(await run("import", "no.csv", "--book", "book")).toMatchObject({
+      exit: 2,
+      err: expect.stringContaining("there is no file") as unknown,
+    });
+    mkdirSync(at("folder.xlsx"));
+    expect((await run("import", "folder.xlsx", "--book", "book")).exit).toBe(2);
+    put("x.xlsx", "no workbook");
+    expect((await run("import", "x.xlsx", "--book", "book")).exit).toBe(2);
+    put("parts.csv", parts("1;Mantel;8,0;1;"));
+    put("book/broken.json", '{"kind": "part"');
+    const refused = await run("import", "parts.csv", "--book", "book");
+    expect(refused).toMatchObject({ exit: 2, err: expect.stringContaining("broken.json cannot be read") as unknown });
+  });
+  test("a folder of the book that leads elsewhere, and --overwrite alone", async () => {
+    expect((await run("import", "parts.csv", "--book", "book", "--overwrite")).exit).toBe(2);
+  });
+});
