@@ -149,7 +149,8 @@ async function finish(
     before: texts.get(path),
     after,
   }));
-  if (known === undefined && mapText !== "") changes.push({ path: mapFile, before: undefined, after: mapText });
+  if (known === undefined && mapText !== "" && proposal?.own !== true)
+    changes.push({ path: mapFile, before: undefined, after: mapText });
   if (writes) await put(dir, changes);
   const conflicts = plan.records.filter(({ state }) => state === "conflict");
   const done = writes ? changes.map(({ path }) => path) : [];
@@ -160,14 +161,14 @@ async function finish(
         format: 1,
         file: name,
         map: mapFile,
-        ...(proposal !== undefined && { proposed: proposal.maps, grounds: proposal.grounds }),
+        ...(proposal?.own === false && { proposed: proposal.maps, grounds: proposal.grounds }),
         ...planJson({ ...plan, faults }),
         mapFaults: maps.faults,
         written: done,
       }),
     );
   else {
-    if (proposal !== undefined && mapText !== "")
+    if (proposal !== undefined && mapText !== "" && !proposal.own)
       effects.print(
         `${writes ? "written" : "proposed"}   ${mapFile}: what the headings mean; correct it, and import again\n` +
           proposal.grounds.map((ground) => `             ${plain(ground)}\n`).join("") +

@@ -26,6 +26,8 @@ export interface LayoutColumn {
 export const splitSign = ";";
 
 const longestName = 31;
+/** Names of tabs that spreadsheet programs keep for themselves, and that of our own lists to choose from. */
+const reserved = ["history", "choices"];
 
 interface Found {
   readonly path: string;
@@ -73,7 +75,7 @@ export function layoutOf(kind: Kind): readonly SheetLayout[] {
     own,
     id === undefined ? [] : [{ path: "id", field: id, title: id.title, description: id.description }],
   );
-  const names = new Set<string>();
+  const names = new Set(reserved);
   return [
     { name: tab(kind.name, names), columns: headed(own) },
     ...lists

@@ -1,6 +1,7 @@
 import type { JsonObject } from "../model/json.ts";
 import type { Kind } from "../model/kind.ts";
 import type { Workbook } from "../sheets/cells.ts";
+import { tableOf } from "./table.ts";
 import { layoutOf, splitSign, type SheetLayout } from "./layout.ts";
 
 /** The kind whose sheets these are, as we write them: known by the name of the tab of records. */
@@ -10,12 +11,19 @@ export function kindOfOwn({ sheets, form }: Workbook, kinds: ReadonlyMap<string,
   return found.length === 1 ? found[0] : undefined;
 }
 
-/** The maps of the sheets we write ourselves: what is written out is read back by them. */
+/** The maps of the sheets we write ourselves: what is written out is read back by them, whatever columns were taken out. */
 export function ownMaps(kind: Kind, { sheets }: Workbook): readonly JsonObject[] {
-  const names = new Set(sheets.map(({ name }) => name));
-  return layoutOf(kind)
-    .filter(({ name }) => names.has(name))
-    .map((layout) => mapOf(kind, layout));
+  return layoutOf(kind).flatMap((layout) => {
+    const sheet = sheets.find(({ name }) => name === layout.name);
+    if (sheet === undefined) return [];
+    const headings = new Set(tableOf(sheet, 1).columns.map(({ name }) => name));
+    return [
+      mapOf(kind, {
+        ...layout,
+        columns: layout.columns.filter(({ path, heading }) => path === "id" || headings.has(heading)),
+      }),
+    ];
+  });
 }
 
 function mapOf(kind: Kind, { name, list, columns }: SheetLayout): JsonObject {

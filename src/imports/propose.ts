@@ -14,6 +14,8 @@ import { sheetFields } from "./view.ts";
 /** Maps as they would be written for sheets that have none, and what a person has to settle. */
 export interface Proposal {
   readonly maps: readonly JsonObject[];
+  /** They are sheets of ours, which need no map of their own. */
+  readonly own: boolean;
   readonly faults: readonly ImportFault[];
   /** Headings that nobody knows; where the maps can be used, comparing by them says the same. */
   readonly unknown: readonly ImportFault[];
@@ -28,7 +30,7 @@ const headRows = 30;
 export function propose(workbook: Workbook, kinds: ReadonlyMap<string, Kind>, wanted: Kind | undefined): Proposal {
   const own = kindOfOwn(workbook, kinds);
   if (own !== undefined && (wanted === undefined || wanted === own))
-    return { maps: ownMaps(own, workbook), faults: [], unknown: [], grounds: [] };
+    return { maps: ownMaps(own, workbook), own: true, faults: [], unknown: [], grounds: [] };
   const candidates = wanted === undefined ? [...kinds.values()].filter(({ derived }) => !derived) : [wanted];
   const sheets = workbook.sheets.filter(({ hidden, rows }) => !hidden && rows.length > 0);
   const all = sheets.map((sheet) => proposeSheet(sheet, workbook, candidates, sheets.length > 1));
@@ -38,6 +40,7 @@ export function propose(workbook: Workbook, kinds: ReadonlyMap<string, Kind>, wa
   const said = maps.length > 0 ? faults.filter(({ message }) => !message.startsWith(noKind)) : faults;
   return {
     maps,
+    own: false,
     faults: sheets.length === 0 ? [{ sheet: "", message: "the file holds no rows", hint: "" }] : said,
     unknown: all.flatMap(({ unknown }) => unknown),
     grounds: all.flatMap(({ grounds }) => grounds),
@@ -61,6 +64,7 @@ function proposeSheet(sheet: Sheet, workbook: Workbook, kinds: readonly Kind[], 
     const likely = scored.filter(({ score }) => score > 0 && score === best?.score).map(({ kind }) => kind.name);
     return {
       maps: [],
+      own: false,
       faults: [
         {
           sheet: sheet.name,
@@ -120,6 +124,7 @@ function proposeSheet(sheet: Sheet, workbook: Workbook, kinds: readonly Kind[], 
   const lists = [...new Set([...paths.values()].flatMap((path) => /^(.*)\[\]\./.exec(path)?.[1] ?? []))];
   const reading = readingOf(table, paths, kind);
   return {
+    own: false,
     maps: [
       {
         kind: kind.name,

@@ -1,0 +1,66 @@
+import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { engine } from "../../src/commands/engine.ts";
+import { runCommandLine } from "../../src/commands/run.ts";
+import { noInk } from "../../src/report/text.ts";
+
+let cwd: string;
+beforeAll(() => {
+  cwd = mkdtempSync(join(tmpdir(), "databook-sheet-"));
+  cpSync("demo-data/air-receiver-interim/book", join(cwd, "book"), { recursive: true });
+});
+afterAll(() => {
+  rmSync(cwd, { recursive: true, force: true });
+});
+
+async function run(...words: readonly string[]) {
+  const out: string[] = [];
+  const err: string[] = [];
+  const exit = await runCommandLine(words, {
+    cwd,
+    print: (text) => void out.push(text),
+    say: (text) => void err.push(text),
+    progress: () => undefined,
+    ink: noInk,
+    sayInk: noInk,
+    tool: () => Promise.resolve(engine.tool),
+    loadEngine: () => Promise.resolve(engine),
+  });
+  return { exit, out: out.join(""), err: err.join("") };
+}
+
+test("what the book misses is written as a sheet, and read back without a map", async () => {
+  expect(await run("sheet", "weld-log", "--owed", "--book", "book")).toMatchObject({
+    exit: 0,
+    out: "written weld-log-owed.xlsx: 8 rows that the book misses\n",
+  });
+  const first = readFileSync(join(cwd, "weld-log-owed.xlsx"));
+  expect((await run("sheet", "weld-log", "--owed", "--book", "book", "--out", "again.xlsx")).exit).toBe(0);
+  expect(readFileSync(join(cwd, "again.xlsx")).equals(first)).toBe(true);
+  const wrote = await run("import", "weld-log-owed.xlsx", "--book", "book", "--write");
+  expect(wrote).toMatchObject({ exit: 0 });
+  expect(wrote.out).toContain("8 new");
+  expect(existsSync(join(cwd, "book/imports"))).toBe(false);
+  const written = readFileSync(join(cwd, "book/sheets/weld-log-owed/weld-log.json"), "utf8");
+  expect(written).toContain('"joint": "C2"');
+  expect(written).toContain('"sheet": "weld-log"');
+});
+
+test("a file that is there, another ending and a kind that is none are refused", async () => {
+  writeFileSync(join(cwd, "kept.xlsx"), "kept");
+  expect((await run("sheet", "joint", "--book", "book", "--out", "kept.xlsx")).exit).toBe(2);
+  expect(readFileSync(join(cwd, "kept.xlsx"), "utf8")).toBe("kept");
+  expect((await run("sheet", "joint", "--book", "book", "--out", "kept.ods")).exit).toBe(2);
+  expect((await run("sheet", "jiont", "--book", "book")).err).toContain("nearest: joint");
+  expect((await run("sheet", "heat", "--book", "book")).exit).toBe(2);
+});
+
+test("without a row it is a form, and what the records say stands in it otherwise", async () => {
+  expect((await run("sheet", "part", "--blank", "--book", "book", "--out", "form.xlsx")).out).toContain("no rows");
+  expect((await run("sheet", "part", "--book", "book", "--out", "parts.xlsx")).exit).toBe(0);
+  const again = await run("import", "parts.xlsx", "--book", "book");
+  expect(again).toMatchObject({ exit: 0 });
+  expect(again.out).toMatch(/ 0 new, 0 changed, \d+ unchanged/);
+});
