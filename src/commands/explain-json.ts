@@ -17,6 +17,23 @@ export function explainJson(all: Explained): string {
       rules: [...all.rules.map(ruleJson), ...all.builtIns.map(builtInJson)],
       facts: all.facts.map(factJson),
       requirements: all.requirements.map(requirementJson),
+      registers: all.registers.map(({ id, title, requirements }) => ({
+        id,
+        title,
+        requirements: requirements.map((row) => row.id),
+      })),
+      profiles: all.profiles.map(({ id, title }) => ({ id, title })),
+      parameters: all.parameters.map(({ values, ...rest }) => ({
+        ...rest,
+        values: values.map(({ basis, ...value }) => ({ ...value, basis: basisJson(basis) })),
+      })),
+      tables: all.tables.map(({ rows, ...rest }) => ({
+        ...rest,
+        rows: rows.map(({ basis, ...row }) => ({ ...row, basis: basisJson(basis) })),
+      })),
+      milestones: all.milestones,
+      owners: all.owners,
+      units: all.units,
     },
     null,
     2,

@@ -8,11 +8,21 @@ import type { Requirement } from "../model/requirement.ts";
 import type { Rule } from "../model/rule.ts";
 import type { Ink } from "../report/text.ts";
 import type { Explained } from "./explained.ts";
+import {
+  milestoneText,
+  ownerText,
+  parameterText,
+  profileText,
+  registerText,
+  tableText,
+  unitsText,
+} from "./explain-words-text.ts";
 import { fieldLines } from "./field-text.ts";
 
 /** The list of everything that can be explained, one line each. */
 export function listText(all: Explained, ink: Ink): string {
   const list = (title: string, rows: readonly (readonly [string, string])[]) => {
+    if (rows.length === 0) return "";
     const width = Math.max(0, ...rows.map(([name]) => name.length));
     return [
       ink.bold(`${title} (${rows.length})`),
@@ -21,7 +31,7 @@ export function listText(all: Explained, ink: Ink): string {
   };
   const titles = (rows: readonly { readonly id: string; readonly title: string }[]) =>
     rows.map(({ id, title }) => [id, title] as const);
-  return `${[
+  const parts = [
     list(
       "kinds",
       all.kinds.map(({ name, title }) => [name, title] as const),
@@ -31,8 +41,15 @@ export function listText(all: Explained, ink: Ink): string {
     list("rules built in", titles(all.builtIns)),
     list("facts that several records state", titles(all.facts)),
     list("requirements", titles(all.requirements)),
-    "explain one with: databook explain <name>",
-  ].join("\n\n")}\n`;
+    list("registers", titles(all.registers)),
+    list("profiles", titles(all.profiles)),
+    list("parameters of the profiles", titles(all.parameters)),
+    list("tables", titles(all.tables)),
+    list("milestones", titles(all.milestones)),
+    list("owners", titles(all.owners)),
+    list("units", titles(all.units)),
+  ].filter((text) => text !== "");
+  return `${[...parts, "explain one with: databook explain <name>"].join("\n\n")}\n`;
 }
 
 /** Everything that bears the name, in full. */
@@ -44,6 +61,13 @@ export function explainText(found: Explained, ink: Ink): string {
     ...found.builtIns.map((rule) => head(`rule ${rule.id} (built in)`, rule.title, rule.basis, builtInRows(rule), ink)),
     ...found.facts.map((fact) => factText(fact, ink)),
     ...found.requirements.map((row) => requirementText(row, ink)),
+    ...found.registers.map((one) => registerText(one, ink)),
+    ...found.profiles.map((one) => profileText(one, ink)),
+    ...found.parameters.map((one) => parameterText(one, ink)),
+    ...found.tables.map((one) => tableText(one, ink)),
+    ...found.milestones.map((one) => milestoneText(one, ink)),
+    ...found.owners.map((one) => ownerText(one, ink)),
+    ...found.units.map((one) => unitsText(one, ink)),
   ];
   return `${texts.join("\n\n")}\n`;
 }

@@ -4,8 +4,21 @@ import type { BuiltIn, Definitions } from "../model/definitions.ts";
 import type { Fact } from "../model/fact.ts";
 import type { Kind } from "../model/kind.ts";
 import { byCodePoint } from "../model/order.ts";
-import type { Requirement } from "../model/requirement.ts";
+import type { Profile } from "../model/profile.ts";
+import type { Register, Requirement } from "../model/requirement.ts";
 import type { Rule } from "../model/rule.ts";
+import type { Table } from "../model/table.ts";
+import { unitOf } from "../model/units.ts";
+import {
+  milestonesExplained,
+  ownersExplained,
+  parametersOf,
+  unitsExplained,
+  type ExplainedMilestone,
+  type ExplainedOwner,
+  type ExplainedParameter,
+  type ExplainedUnits,
+} from "./explained-words.ts";
 
 /** What `explain` can explain, each list by name. */
 export interface Explained {
@@ -15,7 +28,30 @@ export interface Explained {
   readonly builtIns: readonly BuiltIn[];
   readonly facts: readonly Fact[];
   readonly requirements: readonly Requirement[];
+  readonly registers: readonly Register[];
+  readonly profiles: readonly Profile[];
+  readonly parameters: readonly ExplainedParameter[];
+  readonly tables: readonly Table[];
+  readonly milestones: readonly ExplainedMilestone[];
+  readonly owners: readonly ExplainedOwner[];
+  readonly units: readonly ExplainedUnits[];
 }
+
+/** Names of the lists themselves: each is explained by what it holds. */
+export const lists = [
+  "kinds",
+  "calculations",
+  "rules",
+  "facts",
+  "requirements",
+  "registers",
+  "profiles",
+  "parameters",
+  "tables",
+  "milestones",
+  "owners",
+  "units",
+] as const;
 
 /** Every definition and every check that is built in. A requirement that stands in several registers is listed once. */
 export function explained(definitions: Definitions, builtIns: readonly BuiltIn[]): Explained {
@@ -27,12 +63,21 @@ export function explained(definitions: Definitions, builtIns: readonly BuiltIn[]
     builtIns: byId([...builtIns, ...resultChecks(definitions.kinds)]),
     facts: byId(definitions.facts),
     requirements: byId([...new Map(requirements.map((row) => [row.id, row])).values()]),
+    registers: definitions.registers,
+    profiles: definitions.profiles,
+    parameters: byId(parametersOf(definitions)),
+    tables: byId(definitions.tables),
+    // In the order of manufacture.
+    milestones: milestonesExplained(definitions),
+    owners: ownersExplained(definitions),
+    units: unitsExplained(),
   };
 }
 
-/** The definitions that bear a name. `cylindrical-shell/results`, a rule of findings, is its calculation's. */
+/** What bears a name. `cylindrical-shell/results`, a rule of findings, is its calculation's; a unit is that of its quantity. */
 export function named(all: Explained, name: string): Explained {
   const id = name.replace(/\/(inputs|results)$/, "");
+  const unit = unitOf(name)?.name ?? name;
   const only = <T extends { readonly id: string }>(list: readonly T[]) => list.filter((one) => one.id === id);
   return {
     kinds: all.kinds.filter((kind) => kind.name === id),
@@ -41,19 +86,33 @@ export function named(all: Explained, name: string): Explained {
     builtIns: only(all.builtIns),
     facts: only(all.facts),
     requirements: only(all.requirements),
+    registers: only(all.registers),
+    profiles: only(all.profiles),
+    parameters: only(all.parameters),
+    tables: only(all.tables),
+    milestones: only(all.milestones),
+    owners: only(all.owners),
+    units: all.units.filter((group) => group.id === name || group.units.includes(unit)),
   };
+}
+
+/** One of the lists, and nothing of the others. */
+export function listNamed(all: Explained, name: string): Explained | undefined {
+  const list = lists.find((one) => one === name);
+  // Nothing bears the empty name.
+  if (list === undefined) return undefined;
+  return { ...named(all, ""), [list]: all[list], ...(list === "rules" && { builtIns: all.builtIns }) };
 }
 
 /** Every name that can be explained. */
 export function names(all: Explained): readonly string[] {
-  const lists: readonly (readonly { readonly id: string }[])[] = [
-    all.calculations,
-    all.rules,
-    all.builtIns,
-    all.facts,
-    all.requirements,
+  const { kinds, units, ...others } = all;
+  const rest: readonly (readonly { readonly id: string }[])[] = Object.values(others);
+  return [
+    ...kinds.map(({ name }) => name),
+    ...rest.flat().map(({ id }) => id),
+    ...units.flatMap((group) => [group.id, ...group.units]),
   ];
-  return [...all.kinds.map((kind) => kind.name), ...lists.flat().map(({ id }) => id)];
 }
 
 function byId<T extends { readonly id: string }>(list: readonly T[]): readonly T[] {

@@ -1,0 +1,122 @@
+import { beforeAll, describe, expect, test } from "vitest";
+import { blankRecord } from "../../src/commands/explain-blank.ts";
+import { ofBook } from "../../src/commands/explain-book.ts";
+import { explained, listNamed, lists, named, names, type Explained } from "../../src/commands/explained.ts";
+import { engine } from "../../src/commands/engine.ts";
+import { shippedDefinitions } from "../../src/definitions.ts";
+import { loadKinds } from "../../src/load/kinds.ts";
+import { milestones, owners } from "../../src/model/vocabulary.ts";
+import { runReal } from "../begin/real.ts";
+import { boilerBook, demoBook } from "../support/demo-book.ts";
+
+const definitions = shippedDefinitions(loadKinds(["schemas"]));
+const all = explained(definitions, engine.builtIns);
+
+const say = async (...words: readonly string[]) => {
+  const ran = await runReal(process.cwd(), "explain", ...words);
+  return ran.exit === 0 ? ran.out : ran.err;
+};
+
+describe("every name a reader meets", () => {
+  test("is explained: what findings, books, schemas and issue.json can name", () => {
+    const met = [
+      ...definitions.kinds.keys(),
+      ...definitions.registers.flatMap(({ id, requirements }) => [id, ...requirements.map((row) => row.id)]),
+      ...definitions.profiles.flatMap(({ id, parameters }) => [id, ...Object.keys(parameters)]),
+      ...definitions.tables.map(({ id }) => id),
+      ...milestones,
+      ...owners,
+      "mm",
+      "N/mm²",
+      "mm2",
+      "bar(a)",
+      "°C",
+    ];
+    expect(met.filter((name) => names(named(all, name)).length === 0)).toEqual([]);
+  });
+
+  test("and each of the lists, alone", () => {
+    for (const name of lists) {
+      const list = listNamed(all, name);
+      if (list === undefined) throw new Error(name);
+      const filled = Object.entries(list).filter(([, rows]: [string, readonly unknown[]]) => rows.length > 0);
+      expect(filled.map(([one]) => one).filter((one) => one !== "builtIns")).toEqual([name]);
+    }
+    expect(listNamed(all, "joint")).toBeUndefined();
+  });
+
+  test("a parameter: value and basis in each profile, and its cautious side", async () => {
+    const text = await say("testFactorPressure");
+    expect(text).toContain("the greater, the more cautious");
+    // Directive 2014/68/EU, Annex I, 7.4: 1.43 times the maximum allowable pressure.
+    for (const { id } of definitions.profiles.slice(0, 3))
+      expect(text).toMatch(new RegExp(`^${id} 1\\.43: Directive 2014/68/EU, Annex I, 7\\.4`, "m"));
+    expect(await say("cautious")).toContain("testFactorPressure = 1.43");
+  });
+
+  test("a table: its grades, editions and bands, each row once", async () => {
+    const text = await say("grade-strength");
+    expect(text).toContain("EN 10028-2 · 2017 · P265GH: thickness over 0 up to 16 mm; thickness over 16 up to 40 mm");
+    const bands = text.split("\n").flatMap((line) => line.match(/thickness (over|from|any|up)/g) ?? []);
+    expect(bands).toHaveLength(definitions.tables.find(({ id }) => id === "grade-strength")?.rows.length ?? 0);
+  });
+
+  test("a register by milestone, a milestone by rows and fields, an owner by what he answers", async () => {
+    const [register] = definitions.registers;
+    const text = await say(register?.id ?? "");
+    for (const { id } of register?.requirements ?? []) expect(text).toMatch(new RegExp(`^ {2}${id}: `, "m"));
+    expect(await say("design-approved")).toContain("joint.parts");
+    expect(await say("welding coordination")).toContain("welder-qualified");
+  });
+
+  test("names nobody knows get the nearest", async () => {
+    expect(await say("holdMinuts")).toContain("did you mean holdMinutes?");
+    expect(await say("desing-approved")).toContain("did you mean design-approved or");
+    expect(await say("registrs")).toContain("did you mean registers?");
+  });
+});
+
+describe("--blank", () => {
+  test("holds what identifies a record and what is owed of it, and nothing that could pass for a value", () => {
+    for (const kind of definitions.kinds.values()) {
+      if (kind.derived) continue;
+      const blank = blankRecord(kind);
+      const wanted = [...kind.fields.values()].filter(({ required, due }) => required || due !== undefined);
+      expect(Object.keys(blank)).toEqual(["kind", ...wanted.map(({ name }) => name)]);
+      const { kind: name, ...rest } = blank;
+      expect(name).toBe(kind.name);
+      expect(JSON.stringify(rest).replaceAll(/"<[^"]*>"/g, "")).not.toMatch(/[:[](["\d]|true|false)/);
+    }
+  });
+
+  test("is of a kind that records are written of", async () => {
+    expect(JSON.parse(await say("joint", "--blank"))).toMatchObject({ kind: "joint", parts: ["<ID of part>"] });
+    for (const name of ["heat", "cautious"]) expect(await say(name, "--blank")).toContain("--blank is for a kind");
+    expect(await say("--blank")).toContain("--blank is for a kind");
+  });
+});
+
+describe("--book", () => {
+  let vessel: Explained;
+  let boiler: Explained;
+  beforeAll(() => {
+    vessel = ofBook(all, engine.judgeBook(engine.readBook(demoBook)));
+    boiler = ofBook(all, engine.judgeBook(engine.readBook(boilerBook)));
+  }, 60_000);
+
+  test("leaves out the other register and profiles, and what does not apply to anything the book holds", () => {
+    const ids = (list: readonly { readonly id: string }[]) => list.map(({ id }) => id);
+    expect([ids(vessel.registers), ids(boiler.registers)]).toEqual([["unfired-vessel"], ["shell-boiler"]]);
+    expect(ids(vessel.profiles)).toEqual(["ped-en-13445"]);
+    expect(ids(vessel.calculations)).not.toContain("furnace");
+    expect(ids(boiler.calculations)).toContain("furnace");
+    expect(ids(vessel.calculations)).toContain("gas-safety-valve");
+    expect(ids(boiler.calculations)).not.toContain("gas-safety-valve");
+    expect(vessel.requirements.length).toBeLessThan(definitions.registers[0]?.requirements.length ?? 0);
+  });
+
+  test("says of a name that it does not apply, and keeps what nobody can say yet", async () => {
+    expect(await say("furnace", "--book", demoBook)).toContain(`"furnace" does not apply to this book`);
+    expect(await say("furnace", "--book", "records")).toContain("calculation furnace");
+  });
+});
