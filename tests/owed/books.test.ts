@@ -6,7 +6,8 @@ import { milestoneDays } from "../../src/model/milestone-days.ts";
 import { owedItems } from "../../src/owed/items.ts";
 import { owedList } from "../../src/owed/list.ts";
 import { owedText } from "../../src/owed/text.ts";
-import { judgeBook, readBook, type ReadBook } from "../../src/pipeline.ts";
+import { bookState } from "../../src/owed/state.ts";
+import { judgeBook, layOut, readBook, type ReadBook } from "../../src/pipeline.ts";
 import { packageRoot } from "../../src/root.ts";
 import { holdMissing } from "../support/small-book.ts";
 
@@ -51,6 +52,25 @@ describe("the interim issue of the receiver", () => {
     expect(text).toContain("    joint C2, circumferential: NDT report with method RT\n");
     expect(text).toMatch(/NDT report RT-02: transcription \(original ORG-RT-02, page 1 .*paper of J\. Fennimarsh/);
   });
+});
+
+describe("the front page of an interim issue", () => {
+  test("says how far it is: the register's rows, the next milestone, and who holds it up", async () => {
+    const { milestones, asked, there, next, heldUp } = bookState(interim);
+    const rows = interim.owed.filter(({ state }) => state !== "not applicable");
+    expect([asked, there]).toEqual([rows.length, rows.filter(({ state }) => state === "met").length]);
+    expect(milestones.reduce((sum, one) => sum + one.asked, 0)).toBe(asked);
+    expect(milestones.reduce((sum, one) => sum + one.missing, 0)).toBe(owedItems(interim).length);
+    expect(next).toEqual({ name: "welding", day: "2026-06-12", reached: false });
+    expect(heldUp).toEqual([{ who: "welding coordination, Tarnequill Boiler Works", count: 8 }]);
+    const front = (await layOut(interim)).pages.find(({ url }) => url === "index.html");
+    const said = JSON.stringify(front?.blocks);
+    expect(said).toContain(
+      `${there} of ${asked} pieces of evidence that the register asks for are there. The next milestone is welding, planned for 2026-06-12; 8 things are missing for it, from welding coordination, Tarnequill Boiler Works (8).`,
+    );
+    expect(said).toContain("planned 2026-06-24");
+    expect(said).toContain("no day planned");
+  }, 60_000);
 });
 
 describe("the receiver's book with records taken out", () => {

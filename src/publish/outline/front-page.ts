@@ -33,10 +33,10 @@ export function frontPage(
     under: [underOf(context)],
     section: null,
     blocks: [
+      ...awaitedBlocks(context),
       ...stateBlocks(context),
       ...exceptionBlocks(context),
       ...reportBlocks(context),
-      ...awaitedBlocks(context),
       ...equipment.flatMap((one) => [
         { type: "heading", level: 2, text: "The equipment and its limits" } satisfies Block,
         ...equipmentFacts(context, one),

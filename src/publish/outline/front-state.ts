@@ -1,50 +1,76 @@
 import { isList, isObject } from "../../model/json.ts";
 import { isVerified } from "../../model/basis.ts";
 import type { Kind } from "../../model/kind.ts";
+import { bookState, type BookState, type MilestoneState } from "../../owed/state.ts";
+import { milestoneSentence } from "../../owed/words.ts";
 import type { Block, Cell, Column, Fact, Row, Text } from "../blocks.ts";
 import { inWords } from "./chain-block.ts";
 import { nameOf, plain, type Context } from "./context.ts";
 import { inFives } from "./row-tables.ts";
-import { countedTitle } from "./titles.ts";
+import { counted, countedTitle } from "./titles.ts";
 import { termOf } from "./values.ts";
 
-/** What is awaited, by milestone: an interim issue says first what is still to come. */
+/** Where an interim issue stands: one sentence for who asks how far it is, and what is there and missing by milestone. */
 export function awaitedBlocks(context: Context): Block[] {
-  const { issue, outcomes, state } = context.judged;
+  const { counts, outcomes, state } = context.judged;
   if (state !== "interim") return [];
-  const listed = issue.value["milestones"];
+  const where = bookState(context.judged);
   const waits = new Map<string, number>();
   for (const { because } of outcomes)
     if (because?.type === "not due") waits.set(because.milestone, (waits.get(because.milestone) ?? 0) + 1);
-  const rows = (isList(listed) ? listed : []).filter(isObject).map((one): Row => {
-    const name = plain(one["name"]);
-    const reached = plain(one["reached"]);
-    return {
-      cells: [
-        { type: "text", text: [termOf(name)] },
-        {
-          type: "text",
-          text: [reached === "" ? { type: "soft", text: "not reached" } : { type: "whole", text: reached }],
-        },
-        { type: "number", text: String(waits.get(name) ?? 0) },
-      ],
-    };
-  });
-  if (rows.length === 0) return [];
   return [
-    { type: "heading", level: 2, text: "Milestones, and what waits for them" },
+    { type: "heading", level: 2, text: "How far it is" },
+    { type: "paragraph", text: [stateSentence(where, counts.nonconformity + counts.query)] },
     {
       type: "table",
       number: "1",
-      title: "Evidence becomes due when its milestone is reached",
+      title: "What is there and what is missing, by the milestone that makes it due",
       columns: [
         { head: "Milestone", align: "left", width: 2 },
-        { head: "Reached", align: "left", width: 2 },
+        { head: "Day", align: "left", width: 2 },
+        { head: "Evidence there", align: "number", width: 1.4 },
+        { head: "Missing", align: "number", width: 1 },
         { head: "Checks that wait", align: "number", width: 1.4 },
       ],
-      groups: inFives(rows),
+      groups: inFives(where.milestones.map((one) => milestoneRow(one, waits))),
     },
   ];
+}
+
+function milestoneRow({ milestone, asked, there, missing }: MilestoneState, waits: ReadonlyMap<string, number>): Row {
+  const day =
+    milestone === null
+      ? ""
+      : milestone.day === undefined
+        ? "no day planned"
+        : milestone.reached
+          ? milestone.day
+          : `planned ${milestone.day}`;
+  return {
+    cells: [
+      { type: "text", text: [milestone === null ? "at once" : termOf(milestone.name)] },
+      {
+        type: "text",
+        text: [milestone?.reached === true ? { type: "whole", text: day } : { type: "soft", text: day }],
+      },
+      { type: "number", text: `${there} of ${asked}` },
+      { type: "number", text: String(missing) },
+      { type: "number", text: String(milestone === null ? 0 : (waits.get(milestone.name) ?? 0)) },
+    ],
+  };
+}
+
+/** "62 of 85 … are there. The next milestone is welding, planned for 2026-06-19; eight things are missing for it: …" */
+function stateSentence({ asked, there, next, heldUp }: BookState, wrong: number): string {
+  const sum = heldUp.reduce((all, { count }) => all + count, 0);
+  const who = heldUp.map(({ who: name, count }) => `${name} (${count})`).join("; ");
+  const missing = sum === 0 ? "nothing is missing" : `${counted(sum, "thing is", "things are")} missing`;
+  const held =
+    next === undefined
+      ? `Every milestone is reached; ${missing}`
+      : `The next milestone is ${milestoneSentence(next)}; ${missing} for it`;
+  const answers = wrong === 0 ? "" : `; ${counted(wrong, "finding needs", "findings need")} an answer`;
+  return `${there} of ${asked} pieces of evidence that the register asks for are there. ${held}${sum === 0 ? "" : `, from ${who}`}${answers}.`;
 }
 
 /** Nonconformity reports and repairs: what a reviewer looks for first. */
