@@ -5,11 +5,12 @@ import { parseArgs } from "node:util";
 import { packageRoot } from "../../src/root.ts";
 import { generateBook, pressureParts, welds, type Growth } from "./generate.ts";
 import { measureBook, taskNames } from "./measure.ts";
+import { measureSheets } from "./sheets.ts";
 import { measureSteam } from "./steam.ts";
 
 /**
  * `npm run bench -- [part …] [--runs n] [--joints n] [--only task,…]`: whole processes, medians of several runs, and
- * ratios against the floor measured in the same run. Without a part: `demo`, `receiver` and `steam`, some minutes; `boiler`
+ * ratios against the floor measured in the same run. Without a part: `demo`, `receiver`, `sheets` and `steam`, some minutes; `boiler`
  * is only measured by name, since one run of all its tasks keeps a machine busy for a quarter of an hour.
  */
 interface Part {
@@ -26,24 +27,26 @@ const parts: ReadonlyMap<string, Part> = new Map([
   ["boiler", { runs: 3, joints: 5000, growth: pressureParts, books: ["boiler"] }],
 ]);
 const steam = "steam";
+const sheets = "sheets";
 
 const { values, positionals } = parseArgs({
   allowPositionals: true,
   options: { runs: { type: "string" }, joints: { type: "string" }, only: { type: "string" } },
 });
-const wanted = positionals.length > 0 ? positionals : ["demo", "receiver", steam];
+const wanted = positionals.length > 0 ? positionals : ["demo", "receiver", sheets, steam];
 const only = values.only?.split(",") ?? taskNames;
 const unknown = [
-  ...wanted.filter((name) => name !== steam && !parts.has(name)),
+  ...wanted.filter((name) => name !== steam && name !== sheets && !parts.has(name)),
   ...only.filter((name) => !taskNames.includes(name)),
 ];
 if (unknown.length > 0)
   throw new Error(
-    `not known: ${unknown.join(", ")}; parts are ${[...parts.keys(), steam].join(", ")}, tasks ${taskNames.join(", ")}`,
+    `not known: ${unknown.join(", ")}; parts are ${[...parts.keys(), sheets, steam].join(", ")}, tasks ${taskNames.join(", ")}`,
   );
 
 for (const name of wanted) {
   if (name === steam) measureSteam(Number(values.runs ?? 15));
+  if (name === sheets) measureSheets(Number(values.runs ?? 3));
   const part = parts.get(name);
   if (part !== undefined) for (const book of part.books) measurePart(book, part);
 }

@@ -6,11 +6,11 @@ import { performance } from "node:perf_hooks";
 import { packageRoot } from "../../src/root.ts";
 
 const cli = join(packageRoot, "dist/src/cli.js");
-const tasks = join(packageRoot, "dist/tests/bench/tasks.js");
+export const tasks: string = join(packageRoot, "dist/tests/bench/tasks.js");
 // A child says its own processor time and peak memory when it ends.
 const preload = `data:text/javascript,process.on("exit",()=>{const u=process.resourceUsage();process.stderr.write("\\nused "+(u.userCPUTime+u.systemCPUTime)+" "+u.maxRSS+"\\n")})`;
 
-interface Measured {
+export interface Measured {
   readonly seconds: number;
   /** Of all threads. */
   readonly processor: number;
@@ -43,7 +43,7 @@ const measured: ReadonlyMap<string, readonly Task[]> = new Map([
 export const taskNames: readonly string[] = [...measured.keys()];
 
 /** A whole process. It must find nothing that blocks: a book with findings is another amount of work. */
-function runOnce(args: readonly string[]): Measured {
+export function runOnce(args: readonly string[]): Measured {
   const started = performance.now();
   const done = spawnSync(process.execPath, ["--import", preload, ...args], { encoding: "utf8", maxBuffer: 1 << 28 });
   const seconds = (performance.now() - started) / 1000;
@@ -53,7 +53,8 @@ function runOnce(args: readonly string[]): Measured {
   return { seconds, processor: Number(processor) / 1e6, megabytes: Number(peak) / 1024 };
 }
 
-const median = (values: readonly number[]) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? 0;
+export const median = (values: readonly number[]) =>
+  [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? 0;
 
 /** Measures the tasks named in `only` on one book and prints a line for each. */
 export function measureBook(title: string, book: string, runs: number, only: readonly string[]): void {

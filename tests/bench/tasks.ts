@@ -1,10 +1,13 @@
 import { mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import { dirname, join, relative } from "node:path";
+import { unzipSync } from "fflate";
 import { packageRoot } from "../../src/root.ts";
 
 /** One task of the bench in a process of its own, which loads only what the task needs. */
 const [name, from = "", to = ""] = process.argv.slice(2);
 if (name === "write") copyFiles(from, to);
+else if (name === "unpack") unzipSync(readFileSync(from));
+else if (name === "read-sheet") await readSheet();
 else await work();
 
 async function work(): Promise<void> {
@@ -22,6 +25,18 @@ async function work(): Promise<void> {
   }
   const { bookPdf } = await import("../../src/publish/pdf/index.ts");
   await bookPdf(publication, (path) => readFileSync(join(from, path)));
+}
+
+/** Reads a sheet file as the import does, in the thread that can be ended, and looks at every cell. */
+async function readSheet(): Promise<void> {
+  const { readSheetFile } = await import("../../src/sheets/read.ts");
+  const read = await readSheetFile(readFileSync(from), from);
+  if (!("sheets" in read)) throw new Error(`${read.message}: ${read.why}`);
+  let taken = 0;
+  for (const { rows } of read.sheets)
+    for (const { cells } of rows)
+      taken += cells.filter(({ shown, fault }) => shown !== null && fault === undefined).length;
+  if (taken !== Number(to)) throw new Error(`${taken} cells were read of ${to}`);
 }
 
 function copyFiles(source: string, target: string): void {

@@ -36,6 +36,15 @@ export function cellReader(setting: Setting): CellReader {
     formats.set(style, format);
     return format;
   };
+  // Figures and days stand in a sheet again and again.
+  const known = new Map<Style, Map<string, ShownNumber>>();
+  const numberIn = (style: Style, raw: string): ShownNumber => {
+    const ofStyle = known.get(style) ?? new Map<string, ShownNumber>();
+    known.set(style, ofStyle);
+    const shown = ofStyle.get(raw) ?? shownNumber(raw, formatOf(style), style.format, setting.epoch1904);
+    if (ofStyle.size < mostKnown) ofStyle.set(raw, shown);
+    return shown;
+  };
   return (stored, place) => {
     const { type, formula, style } = stored;
     const raw = rawOf(stored, setting.strings, place);
@@ -45,12 +54,20 @@ export function cellReader(setting: Setting): CellReader {
       return { ...common, type: "text", shown: null, fault: withoutValue };
     }
     if (raw === "" && formula === undefined) return undefined;
-    const shown = shownOf(type, raw, style.format, () => formatOf(style), setting.epoch1904);
+    const shown =
+      type === "n"
+        ? numberIn(style, raw)
+        : type === "d"
+          ? isoDay(raw, formatOf(style), style.format)
+          : shownOther(type, raw, style.format);
     if (formula === undefined) return { ...common, ...struck(shown, style) };
     if (setting.recalculated) return { ...common, type: shown.type, shown: null, fault: uncertain };
     return { ...common, ...struck(ofFormula(shown, formula), style) };
   };
 }
+
+/** Numbers of one style that are kept as they show. */
+const mostKnown = 10_000;
 
 const withoutValue =
   "holds a formula without its result: open the sheet in a spreadsheet program, save it there, and import that";
@@ -69,19 +86,11 @@ function rawOf({ type, value, inline }: Stored, strings: readonly string[], plac
   return text;
 }
 
-function shownOf(type: string, raw: string, code: string, format: () => NumberFormat, epoch1904: boolean): ShownNumber {
-  switch (type) {
-    case "b":
-      return { type: "boolean", shown: raw === "1" || raw === "true" ? "TRUE" : "FALSE" };
-    case "e":
-      return { type: "error", shown: raw, fault: `shows the error ${raw.slice(0, 40)}: correct it in the sheet` };
-    case "d":
-      return isoDay(raw, format(), code);
-    case "n":
-      return shownNumber(raw, format(), code, epoch1904);
-    default:
-      return shownText(raw, code);
-  }
+function shownOther(type: string, raw: string, code: string): ShownNumber {
+  if (type === "b") return { type: "boolean", shown: raw === "1" || raw === "true" ? "TRUE" : "FALSE" };
+  if (type === "e")
+    return { type: "error", shown: raw, fault: `shows the error ${raw.slice(0, 40)}: correct it in the sheet` };
+  return shownText(raw, code);
 }
 
 function shownText(text: string, code: string): ShownNumber {
