@@ -15,10 +15,32 @@ export function namedFields(fields: ReadonlyMap<string, Field>, prefix = "", dep
     const path = `${prefix}${field.name}`;
     if (field.type === "object") return namedFields(field.fields ?? new Map<string, Field>(), `${path}.`, depth + 1);
     if (field.type !== "list") return [{ path, field, depth }];
-    if (field.item?.type === "object")
-      return namedFields(field.item.fields ?? new Map<string, Field>(), `${path}[].`, depth + 1);
+    if (field.item?.type === "object") {
+      const inner = field.item.fields ?? new Map<string, Field>();
+      return [...namedFields(inner, `${path}[].`, depth + 1), ...rowsByName(field, inner, path, depth + 1)];
+    }
     return [{ path: `${path}[]`, field, depth }];
   });
+}
+
+/**
+ * Rows that a closed list of names tells apart and that hold one figure beside it: a shop has a column for each, headed by
+ * the name alone (`C`, `Mn`).
+ */
+function rowsByName(
+  { rowKey }: Field,
+  fields: ReadonlyMap<string, Field>,
+  path: string,
+  depth: number,
+): readonly NamedField[] {
+  const key = rowKey === undefined ? undefined : fields.get(rowKey);
+  const [figure, ...more] = [...fields.values()].filter(({ type }) => type === "quantity");
+  if (key?.options === undefined || figure === undefined || more.length > 0) return [];
+  return key.options.map((option) => ({
+    path: `${path}[${key.name}="${option}"].${figure.name}`,
+    field: { ...figure, name: option, title: option },
+    depth,
+  }));
 }
 
 const fold = (name: string) => name.toLowerCase().replaceAll(/[^\p{L}\p{N}]/gu, "");
