@@ -54,7 +54,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   begin: ["model", "load", "link"],
   report: ["model"],
   // What is owed, from a judged book: no kind, rule or register by name.
-  owed: ["model", "report"],
+  owed: ["model", "report", "sheets"],
   commands: ["model", "load", "link", "judge", "report", "publish", "foreign", "sheets", "imports", "begin", "owed"],
 };
 

@@ -1,16 +1,23 @@
+import { resolve } from "node:path";
 import { nearestIds } from "../link/alike.ts";
+import { NotWritten, putNew } from "../load/put-files.ts";
 import type { JudgedBook } from "../model/book.ts";
 import { milestoneDays } from "../model/milestone-days.ts";
 import { owedItems, type OwedItem } from "../owed/items.ts";
 import { owedJson } from "../owed/json.ts";
 import { nextMilestone, owedList, ownersIn, type Asked } from "../owed/list.ts";
+import { owedSheet } from "../owed/sheet.ts";
 import { owedText } from "../owed/text.ts";
 import { milestoneSentence, milestoneWords } from "../owed/words.ts";
 import { owners } from "../model/vocabulary.ts";
 import { plain } from "../report/plain.ts";
 import { reportedBook } from "../report/report.ts";
-import { bookFolder, judgeOrSay } from "./books.ts";
-import { bookArgument, formatOption, UsageError, type Command } from "./command.ts";
+import { counted } from "../report/words.ts";
+import { isSheetFault, type SheetToWrite } from "../sheets/cells.ts";
+import { writeCsv } from "../sheets/write/csv.ts";
+import { writeWorkbook } from "../sheets/write/workbook.ts";
+import { bookFolder, judgeOrSay, shownPath } from "./books.ts";
+import { bookArgument, formatOption, UsageError, type Command, type Effects, type Exit } from "./command.ts";
 
 export const owed: Command = {
   name: "owed",
@@ -19,7 +26,11 @@ export const owed: Command = {
   options: {
     until: { value: "MILESTONE", means: "only what is owed at that milestone or before it" },
     owner: { value: "WHO", means: "only what one role owes, such as testing, or one firm or person, by id or name" },
-    format: formatOption(["text", "json"]),
+    format: formatOption(["text", "csv", "xlsx", "json"]),
+    out: {
+      value: "FILE",
+      means: "where csv or xlsx is written; csv is printed and xlsx is owed.xlsx here if not given",
+    },
   },
   help: [
     "Everything the book misses, due or not, each thing once, by who must act and then by day; nothing is cut off, so that a part " +
@@ -29,20 +40,53 @@ export const owed: Command = {
     "Exit 0: the list was made, whatever it holds. Exit 2: the book cannot be judged at all.",
   ],
   async run(given, effects) {
+    const format = given.options.get("format") ?? "text";
+    const out = given.options.get("out");
+    if (out !== undefined && format !== "csv" && format !== "xlsx")
+      throw new UsageError(`--out takes a sheet: say --format csv or --format xlsx; ${format} is printed`);
     const dir = await bookFolder(given.arguments[0], effects);
     const judged = judgeOrSay(dir, effects);
     if (judged === undefined) return 2;
     const items = owedItems(judged);
     const asked = askedFor(judged, items, given.options.get("until"), given.options.get("owner"));
     const list = owedList(items, milestoneDays(judged.issue), asked);
+    if (format === "csv" || format === "xlsx") return await putSheet(owedSheet(list), format, out, effects);
     effects.print(
-      given.options.get("format") === "json"
+      format === "json"
         ? owedJson(effects.engine.tool, reportedBook(judged), nextMilestone(judged), asked, list)
         : owedText(list, headOf(judged, asked)),
     );
     return 0;
   },
 };
+
+/** Writes the sheet; a file that is there is never replaced. */
+async function putSheet(
+  sheet: SheetToWrite,
+  format: "csv" | "xlsx",
+  out: string | undefined,
+  effects: Effects,
+): Promise<Exit> {
+  const made = format === "csv" ? writeCsv(sheet) : await writeWorkbook([sheet]);
+  if (isSheetFault(made)) {
+    const { message, why, hint } = made;
+    effects.say(`${plain(message)}\n  why    ${plain(why)}\n  hint   ${plain(hint)}\n`);
+    return 2;
+  }
+  if (format === "csv" && out === undefined) {
+    effects.print(Buffer.from(made).toString("utf8"));
+    return 0;
+  }
+  const path = resolve(effects.cwd, out ?? "owed.xlsx");
+  try {
+    await putNew(path, made);
+  } catch (error) {
+    if (error instanceof NotWritten) throw new UsageError(error.message);
+    throw error;
+  }
+  effects.print(`written ${plain(shownPath(path, effects.cwd))}: ${counted(sheet.rows.length, "row")}\n`);
+  return 0;
+}
 
 /** Book, issue, next milestone, and what was asked for: what a mail begins with. */
 function headOf(judged: JudgedBook, { until, owner }: Asked): readonly string[] {

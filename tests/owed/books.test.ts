@@ -1,3 +1,4 @@
+import { parse } from "csv-parse/sync";
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
@@ -5,9 +6,12 @@ import type { JudgedBook } from "../../src/model/book.ts";
 import { milestoneDays } from "../../src/model/milestone-days.ts";
 import { owedItems } from "../../src/owed/items.ts";
 import { owedList } from "../../src/owed/list.ts";
+import { owedSheet } from "../../src/owed/sheet.ts";
 import { owedText } from "../../src/owed/text.ts";
 import { bookState } from "../../src/owed/state.ts";
 import { judgeBook, layOut, readBook, type ReadBook } from "../../src/pipeline.ts";
+import { isSheetFault } from "../../src/sheets/cells.ts";
+import { writeCsv } from "../../src/sheets/write/csv.ts";
 import { packageRoot } from "../../src/root.ts";
 import { holdMissing } from "../support/small-book.ts";
 
@@ -51,6 +55,22 @@ describe("the interim issue of the receiver", () => {
     expect(text).toContain("\nwelding coordination, Tarnequill Boiler Works: 8\n");
     expect(text).toContain("    joint C2, circumferential: NDT report with method RT\n");
     expect(text).toMatch(/NDT report RT-02: transcription \(original ORG-RT-02, page 1 .*paper of J\. Fennimarsh/);
+  });
+});
+
+describe("as a sheet", () => {
+  test("there is one row for each thing, in the order of the text, and CSV holds the same", () => {
+    const items = owedItems(interim);
+    const sheet = owedSheet(owedList(items, milestoneDays(interim.issue), {}));
+    expect(sheet.rows.length).toBe(items.length);
+    const bytes = writeCsv(sheet);
+    if (isSheetFault(bytes)) throw new Error(bytes.message);
+    const read: unknown = parse(bytes, { bom: true });
+    expect(read).toEqual([sheet.columns.map(({ heading }) => heading), ...sheet.rows]);
+    expect(sheet.rows.find(([, , what]) => what === "pressure test HYD-01")).toEqual([
+      ...["quality", "Tarnequill Boiler Works", "pressure test HYD-01", "named by inspection step ITP-230", ""],
+      ...["pressure test", "2026-06-24", "planned", "not due", "2026-06-24", "", "", "", "", ""],
+    ]);
   });
 });
 
