@@ -28,6 +28,8 @@ import { packageRoot, toolName } from "./root.ts";
 export interface ReadOptions {
   /** Folders of further schemas: one file there is one more kind. */
   readonly schemas?: readonly string[];
+  /** The folder is a shelf of several books: it needs no book and no issue. */
+  readonly isShelf?: boolean;
 }
 
 export interface ReadBook extends LoadedBook {
@@ -37,7 +39,7 @@ export interface ReadBook extends LoadedBook {
 /** Reads a book folder. Never throws on its content: what is wrong with it is in `findings` and `fatal`. */
 export function readBook(dir: string, options: ReadOptions = {}): ReadBook {
   const kinds = loadKinds([join(packageRoot, "schemas"), ...(options.schemas ?? [])]);
-  const loaded = loadBook(dir, kinds);
+  const loaded = loadBook(dir, kinds, { isShelf: options.isShelf === true });
   return { ...loaded, texts: textsOfBook(loaded), kinds };
 }
 

@@ -54,6 +54,19 @@ export function readOrSay(dir: string, effects: Effects): ReadBook | undefined {
   return undefined;
 }
 
+/**
+ * Reads a book, or a folder of records without book.json and issue.json: a shelf, which is somebody's own to keep. When it is
+ * neither, says why and gives nothing.
+ */
+export async function readOwnFolder(dir: string, effects: Effects): Promise<ReadBook | undefined> {
+  const heads = await Promise.all(["book.json", "issue.json"].map((name) => standing(join(dir, name))));
+  if (heads.every((one) => one === "nothing")) {
+    const shelf = effects.engine.readBook(dir, { isShelf: true });
+    if (shelf.records.length > 0) return shelf;
+  }
+  return readOrSay(dir, effects);
+}
+
 /** Reads and judges a book; when it cannot be judged at all, says why and gives nothing. */
 export function judgeOrSay(dir: string, effects: Effects): JudgedBook | undefined {
   const read = readOrSay(dir, effects);

@@ -69,7 +69,8 @@ export interface Engine {
   /** Name and version. */
   readonly tool: string;
   readonly builtIns: readonly BuiltIn[];
-  readBook(dir: string): ReadBook;
+  /** Reads a book; or, where that is said, a shelf, which needs no book and no issue. */
+  readBook(dir: string, options?: { readonly isShelf?: boolean }): ReadBook;
   /** What is asked of a book that takes records from another: whether they still hold. */
   readonly expiries: readonly Rule[];
   judgeExpiries(read: ReadBook): JudgedBook;

@@ -19,9 +19,9 @@ export function engineKeepingIn(folder: string | undefined): Engine {
 export const engine: Engine = {
   tool: toolName,
   builtIns: [...fileRules, ...builtInRules],
-  readBook(dir) {
+  readBook(dir, options) {
     try {
-      return readBook(dir);
+      return readBook(dir, options);
     } catch (error) {
       if (error instanceof ForeignWorkEnded) throw new UsageError(error.message);
       throw error;

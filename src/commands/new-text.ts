@@ -1,7 +1,7 @@
 import type { Beginning } from "../begin/starter.ts";
 import { schemaFolder } from "../load/own-schemas.ts";
 import { jsonText, plain } from "../report/plain.ts";
-import { reportOf } from "../report/report.ts";
+import { reportHere } from "../report/report.ts";
 import { summaryText } from "../report/text.ts";
 import { counted } from "../report/words.ts";
 import { judgeOrSay, shownPath } from "./books.ts";
@@ -19,7 +19,7 @@ export function tellNew(
 ): Exit {
   const judged = judgeOrSay(dir, effects);
   if (judged === undefined) return 2;
-  const report = reportOf(judged, effects.engine.tool);
+  const report = reportHere(judged, effects.engine.tool);
   const path = shownPath(dir, effects.cwd);
   const own = [...texts.keys()].filter((name) => !name.startsWith(`${schemaFolder}/`));
   if (format === "json") {

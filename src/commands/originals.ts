@@ -1,7 +1,7 @@
 import { reviewOriginals, type OriginalsReview } from "../load/originals-review.ts";
 import { jsonText, plain } from "../report/plain.ts";
 import { counted } from "../report/words.ts";
-import { bookFolder, readOrSay } from "./books.ts";
+import { bookFolder, readOwnFolder } from "./books.ts";
 import { bookArgument, formatOption, UsageError, type Command } from "./command.ts";
 
 export const originals: Command = {
@@ -19,13 +19,15 @@ export const originals: Command = {
       "file that lies under another name is known by its hash, and its record follows it.",
     "Said and not recorded: a file that is empty, has the bytes of another, has no form that is published, cannot be shown or " +
       "counted, or whose name some system cannot hold (unless --rename is given). What systems leave behind, such as .DS_Store and Thumbs.db, is passed over.",
+    "A shelf is looked through, and written to, only where it is named itself, in place of a book. Of the shelves a book uses, its " +
+      "originals that changed or are missing are listed.",
     "Exit 0: every file is recorded as it is. Exit 1: a file is changed, missing or not recorded.",
   ],
   async run(given, effects) {
     const [adds, renames] = [given.options.has("add"), given.options.has("rename")];
     if (renames && !adds) throw new UsageError("--rename goes with --add; without it nothing is written or renamed");
     const dir = await bookFolder(given.arguments[0], effects);
-    const read = readOrSay(dir, effects);
+    const read = await readOwnFolder(dir, effects);
     if (read === undefined) return 2;
     const review = await reviewOriginals(read);
     const done = adds ? await carryOut(dir, review, renames) : nothing;

@@ -7,6 +7,8 @@ import { UsageError } from "./command.ts";
 export interface WatchedFolder {
   /** From here on no change is missed. */
   readonly ready: Promise<void>;
+  /** Watches further folders too, from now on. */
+  also(dirs: readonly string[]): void;
   /** Calls `changed` as after a change. */
   now(): Promise<void>;
   /** Rejects when the system refuses to watch. */
@@ -24,6 +26,7 @@ const lookAgain = 1000;
  * that goes away is waited for.
  */
 export function watchFolder(dir: string, changed: (gone: boolean) => Promise<void>): WatchedFolder {
+  const roots = new Set([dir]);
   let watcher: FSWatcher;
   let timer: NodeJS.Timeout | undefined;
   let running = false;
@@ -63,14 +66,15 @@ export function watchFolder(dir: string, changed: (gone: boolean) => Promise<voi
     wanted++;
   };
   const start = async () => {
-    watcher = chokidar.watch(dir, {
+    watcher = chokidar.watch([...roots], {
       ignoreInitial: true,
-      ignored: (path) => isPassedOver(path.slice(dir.length + 1)),
+      ignored: (path) =>
+        [...roots].some((root) => path.startsWith(root + sep) && isPassedOver(path.slice(root.length + 1))),
       awaitWriteFinish: { stabilityThreshold: still, pollInterval: 40 },
       followSymlinks: false,
     });
     watcher.on("all", (event, path) => {
-      lost ||= event === "unlinkDir" && path === dir;
+      lost ||= event === "unlinkDir" && roots.has(path);
       soon();
     });
     watcher.on("error", (error) => {
@@ -86,6 +90,12 @@ export function watchFolder(dir: string, changed: (gone: boolean) => Promise<voi
   };
   return {
     ready: start(),
+    also(dirs) {
+      for (const one of dirs.filter((each) => !roots.has(each))) {
+        roots.add(one);
+        watcher.add(one);
+      }
+    },
     now: run,
     failed,
     async close() {

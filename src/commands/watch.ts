@@ -3,7 +3,7 @@ import { blocks } from "../model/finding.ts";
 import type { LastChange } from "../publish/outline/live.ts";
 import type { Answer, LiveServer } from "../publish/live/server.ts";
 import type { Earlier } from "../report/earlier.ts";
-import { placeFindings, reportOf } from "../report/report.ts";
+import { placeFindings, reportHere } from "../report/report.ts";
 import { sinceSentence } from "../report/short.ts";
 import { sinceOf, type Since } from "../report/since.ts";
 import { fatalText, findingText, summaryText } from "../report/text.ts";
@@ -36,6 +36,7 @@ export const watch: Command = {
     const folder = watchFolder(dir, async (gone) => {
       if (gone) effects.say("the folder of the book is gone; waiting until it is back\n");
       await judging.again();
+      folder.also(judging.shelves());
       server?.renew();
     });
     try {
@@ -62,6 +63,8 @@ function portOf(text: string | undefined): number {
 interface Judging {
   again(): Promise<void>;
   answer(path: string): Promise<Answer>;
+  /** Folders beside the book that it read the last time. */
+  shelves(): readonly string[];
   exit(): Exit;
 }
 
@@ -75,6 +78,7 @@ function newJudging(
   let before: Earlier | undefined;
   let change: LastChange = { fresh: new Set(), gone: [] };
   let exit: Exit = 2;
+  let shelves: readonly string[] = [];
   let answer: Judging["answer"] = () => Promise.resolve(wordsPage(503, "The book is being judged", []));
 
   const unjudged = (why: string): void => {
@@ -84,7 +88,7 @@ function newJudging(
   };
 
   const compare = (judged: JudgedBook): void => {
-    const report = reportOf(judged, engine.tool);
+    const report = reportHere(judged, engine.tool);
     if (before === undefined) effects.print(`${summaryText(report, ink)}\n`);
     else {
       const since = sinceOf(report, judged, before);
@@ -97,7 +101,7 @@ function newJudging(
       // A save that moves no finding leaves the marks of the one before.
       if (since.fresh.length + since.gone.length > 0) change = changeOf(since);
     }
-    before = { ...report.book, findings: judged.findings };
+    before = { ...report.book, findings: report.findings.map(({ finding }) => finding) };
   };
 
   return {
@@ -105,6 +109,7 @@ function newJudging(
       try {
         effects.progress("reading");
         const read = engine.readBook(dir);
+        shelves = (read.shelves ?? []).map((shelf) => shelf.dir);
         if (read.fatal.length > 0) {
           unjudged(fatalText(placeFindings(read.fatal, read.locator)));
           return;
@@ -120,6 +125,7 @@ function newJudging(
       }
     },
     answer: (path) => answer(path),
+    shelves: () => shelves,
     exit: () => exit,
   };
 }

@@ -2,6 +2,7 @@ import type { Compared, Finding, Subject } from "../model/finding.ts";
 import type { Inputs, Thing } from "../model/input.ts";
 import { ProgramError } from "../model/program-error.ts";
 import { addressOf } from "../model/record.ts";
+import { shelfOf } from "../model/shelf.ts";
 import type { At, Objection, Rule } from "../model/rule.ts";
 import { bindInputs, handleOf, pathOf, Waiting, type Bound } from "./bind.ts";
 import { conclude, endStage, keyOf, locate, type Court } from "./court.ts";
@@ -116,7 +117,7 @@ function toFinding(
     subject: subjectOf(about),
     place: locate(world, record, at.pointer).place,
     message: objection.message,
-    why: objection.why,
+    why: rule.shared !== undefined && standsOnShelf(subject) ? `${objection.why}; ${rule.shared}` : objection.why,
     hint: objection.hint,
     basis: rule.basis,
     owner: rule.owner,
@@ -131,6 +132,9 @@ function toFinding(
     }),
   };
 }
+
+/** Other books may have taken from what stands on a shelf. */
+const standsOnShelf = ({ record }: Hit) => record !== null && shelfOf(record.file) !== undefined;
 
 const subjectOf = ({ kind, id }: Subject): Subject => ({ kind, id });
 

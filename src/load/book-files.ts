@@ -22,6 +22,8 @@ import { listBook, maxFiles, type Listing } from "./walk.ts";
 export interface LoadOptions {
   readonly maxFileBytes?: number;
   readonly maxFiles?: number;
+  /** The folder is a shelf: it needs no book and no issue. */
+  readonly isShelf?: boolean;
 }
 
 /** A loaded book with its two records that say what it is, and the text of each record file. */
@@ -73,7 +75,7 @@ export function loadBook(dir: string, kinds: ReadonlyMap<string, Kind>, options:
     files: withPublishedPaths(files).sort((a, b) => byCodePoint(a.path, b.path)),
     findings: withOwnKeys(findings),
     unreadable: [...new Set(unreadable)].sort(byCodePoint),
-    fatal: [...listing.fatal, ...(listing.fatal.length > 0 ? [] : head.fatal)],
+    fatal: [...listing.fatal, ...(listing.fatal.length > 0 || options.isShelf === true ? [] : head.fatal)],
     locator: { ...locatorOf(textOf), written: taken.written },
     shelves: taken.shelves,
     aside: taken.aside,

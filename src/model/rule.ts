@@ -76,6 +76,11 @@ export interface Rule<I extends Inputs = Inputs> {
     says(value: string, days: string, count: number): string;
     readonly hint: string;
   };
+  /**
+   * Of a rule that adds up what records of the book took from its subject: what it cannot see where the subject stands on a shelf,
+   * "pieces cut for other books are not counted". Said with its objection, and among what was not checked.
+   */
+  readonly shared?: string;
   readonly inputs: I;
   check(values: Values<I>, subject: Handle): Iterable<Objection<I>>;
   /** The values it held against limits, as pages show them; asked only when it was judged. */

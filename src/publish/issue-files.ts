@@ -1,13 +1,12 @@
-import { readFileSync } from "node:fs";
-import { join } from "node:path";
 import { composedSchemas } from "../load/compose.ts";
 import { quoted } from "../load/portable.ts";
 import type { JudgedBook } from "../model/book.ts";
 import { reportJson } from "../report/json.ts";
 import { reportOf } from "../report/report.ts";
 import { toolName } from "../root.ts";
+import { bytesOf } from "./file-bytes.ts";
 import { siteFiles } from "./html/index.ts";
-import { hashLines, sha256, withheldName } from "./issue/index.ts";
+import { hashLines, withheldName } from "./issue/index.ts";
 import { publishedPath } from "../model/record.ts";
 import { bookPdf } from "./pdf/index.ts";
 import type { Progress } from "./progress.ts";
@@ -26,9 +25,8 @@ export async function issueFiles(
   const files = new Map<string, Uint8Array | string>();
   const bytes = new Map<string, Uint8Array>();
   for (const file of judged.loaded.files) {
-    const content =
-      file.text === undefined ? readFileSync(join(judged.loaded.dir, file.lies ?? file.path)) : Buffer.from(file.text);
-    if (sha256(content) !== file.sha256)
+    const content = bytesOf(judged.loaded, file);
+    if (content === undefined)
       throw new ChangedWhileBuilding(`${quoted(file.path)} changed while the book was being built; build it again`);
     // Of a form that is not published, only record and hash go out.
     if (isWithheld(file)) continue;

@@ -27,6 +27,7 @@ import { rowLength, testAfterWelding, testDelay } from "./ndt-order.ts";
 import { closedBeforeTest, closedByAnother, concessionHeld, nonconformityState } from "./nonconformities.ts";
 import { openingJudged } from "./openings.ts";
 import { certificatePages } from "./pages.ts";
+import { lengthCut, plateCut } from "./pieces-cut.ts";
 import { postsHeld, stepSignatories } from "./people.ts";
 import { gaugeRange, gaugeRedMark } from "./pressure-gauge.ts";
 import { controllerPressure, limiterPressure } from "./pressure-settings.ts";
@@ -80,6 +81,8 @@ export const rules: readonly Rule[] = [
   procedureQualified,
   jointInProcedure,
   fillerCertified,
+  plateCut,
+  lengthCut,
   partThickness,
   welderQualified,
   repairWelderQualified,

@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import type { JudgedBook } from "../../src/model/book.ts";
-import { judgeBook, publishBook, readBook } from "../../src/pipeline.ts";
+import { judgeBook, layOut, publishBook, readBook } from "../../src/pipeline.ts";
 import { reportHere } from "../../src/report/report.ts";
 import { applyChange, type Change } from "../support/changes.ts";
 import { demoBook, newFindings, sound } from "../support/demo-book.ts";
@@ -186,5 +186,22 @@ describe("its issue", () => {
   test("names no folder of the machine it was made on", () => {
     const texts = [...files].filter(([path]) => /\.(html|json|txt|sha256)$/.test(path));
     expect(texts.filter(([, content]) => Buffer.from(content).includes(dir)).map(([path]) => path)).toEqual([]);
+  });
+});
+
+describe("a balance of what was cut from a certificate on the shelf", () => {
+  test("says that cuts for other books are not counted, with its finding and among what was not checked", async () => {
+    const more = changed({ book: [{ set: "piece-mark:PM-01", at: "/area", to: "5.21 m²" }] });
+    const [finding] = newFindings(more, judged);
+    expect(finding?.rule).toBe("plate-cut");
+    expect(finding?.why).toMatch(/; pieces cut for other books are not counted$/u);
+    const notChecked = async (one: JudgedBook) => {
+      const page = (await layOut(one)).pages.find(({ url }) => url === "not-checked.html");
+      return JSON.stringify(page?.blocks);
+    };
+    expect(await notChecked(judged)).toContain(
+      "pieces cut for other books are not counted, where they stand on a shelf: ",
+    );
+    expect(await notChecked(sound)).not.toContain("other books");
   });
 });

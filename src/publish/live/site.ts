@@ -1,12 +1,11 @@
-import { readFile } from "node:fs/promises";
-import { extname, join } from "node:path";
+import { extname } from "node:path";
 import { composedSchemas } from "../../load/compose.ts";
 import type { JudgedBook } from "../../model/book.ts";
 import type { BookFile } from "../../model/record.ts";
 import { reportJson } from "../../report/json.ts";
 import { reportOf } from "../../report/report.ts";
+import { bytesOf } from "../file-bytes.ts";
 import { siteOnDemand } from "../html/index.ts";
-import { sha256 } from "../issue/index.ts";
 import { findingsPage } from "../outline/finding-blocks.ts";
 import { isWithheld, issuePath, type Publication } from "../publication.ts";
 import type { Answer } from "./server.ts";
@@ -63,7 +62,7 @@ export function liveSite(judged: JudgedBook, publication: Publication): (path: s
       return wordsPage(404, "There is no such page", [
         `The book as it was last saved has no page or file "${path}". The record it belonged to may be gone, or have another number.`,
       ]);
-    const bytes = await bytesOf(judged, file);
+    const bytes = bytesNow(judged, file);
     return bytes === undefined
       ? wordsPage(409, "This file changed just now", [
           `"${file.path}" is not what was judged. The book is judged again; this page renews itself.`,
@@ -72,9 +71,13 @@ export function liveSite(judged: JudgedBook, publication: Publication): (path: s
   };
 }
 
-async function bytesOf({ loaded: { dir } }: JudgedBook, file: BookFile): Promise<Uint8Array | undefined> {
-  const bytes = await readFile(join(dir, file.path)).catch(() => undefined);
-  return bytes !== undefined && sha256(bytes) === file.sha256 ? bytes : undefined;
+/** What can no longer be read is as if it had changed. */
+function bytesNow({ loaded }: JudgedBook, file: BookFile): Uint8Array | undefined {
+  try {
+    return bytesOf(loaded, file);
+  } catch {
+    return undefined;
+  }
 }
 
 async function pdfOf(judged: JudgedBook, publication: Publication): Promise<Uint8Array> {
@@ -82,6 +85,6 @@ async function pdfOf(judged: JudgedBook, publication: Publication): Promise<Uint
   const bytes = new Map<string, Uint8Array>();
   for (const file of judged.loaded.files)
     if (file.role === "original" && !isWithheld(file))
-      bytes.set(issuePath(file), (await bytesOf(judged, file)) ?? new Uint8Array());
+      bytes.set(issuePath(file), bytesNow(judged, file) ?? new Uint8Array());
   return await bookPdf(publication, (path) => bytes.get(path) ?? new Uint8Array());
 }

@@ -5,6 +5,7 @@ import { countSentence, markOf } from "../../model/mark.ts";
 import type { BookRecord } from "../../model/record.ts";
 import type { Block, Text } from "../blocks.ts";
 import type { Page } from "../publication.ts";
+import { shelfOf } from "../../model/shelf.ts";
 import { linkTo, nameOf, plain, recordOf, titleOfOutcome, type Context } from "./context.ts";
 import { reasonsOf } from "./finding-blocks.ts";
 import { listed } from "./listed.ts";
@@ -82,6 +83,7 @@ export function notCheckedPage(context: Context, number: string, section: number
       { type: "paragraph", text: names(unjudged.map((kind) => definitions.kinds.get(kind)?.title ?? kind)) },
       { type: "heading", level: 2, text: "Calculations that apply to nothing here" },
       { type: "paragraph", text: names(idle.map(({ title }) => title)) },
+      ...sharedBlocks(context),
       { type: "heading", level: 2, text: "Records not yet compared with their original by a person" },
       {
         type: "paragraph",
@@ -111,6 +113,29 @@ export function notCheckedPage(context: Context, number: string, section: number
       },
     ],
   };
+}
+
+/** What rules that add up cannot see of what stands on a shelf, where other books may have taken from it. */
+function sharedBlocks(context: Context): Block[] {
+  const { definitions, outcomes, graph } = context.judged;
+  const items = definitions.rules.flatMap(({ id, title, shared }): Text[] => {
+    if (shared === undefined) return [];
+    const subjects = outcomes.flatMap(({ definition, subject, verdict }) => {
+      const record = subject === null ? undefined : graph.byKind.get(subject.kind)?.get(subject.id.split("#")[0] ?? "");
+      const counts = definition === id && verdict !== "not applicable" && record !== undefined;
+      return counts && shelfOf(record.file) !== undefined ? [record] : [];
+    });
+    const records = [...new Set(subjects)].map((record): Text => [linkTo(context, record)]);
+    return records.length === 0
+      ? []
+      : [[`${title}: ${shared}, where they stand on a shelf: `, ...listed(records, shownRecords), "."]];
+  });
+  return items.length === 0
+    ? []
+    : [
+        { type: "heading", level: 2, text: "Taken for other books" },
+        { type: "list", ordered: false, items },
+      ];
 }
 
 /** Whoever is not named has not compared it, and who typed a record alone has not compared it either. */

@@ -1,0 +1,111 @@
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, realpathSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { dirname, join } from "node:path";
+import { afterAll, beforeEach, describe, expect, test } from "vitest";
+import { runIn, runReal } from "../begin/real.ts";
+import { sha256 } from "../../src/model/fingerprint.ts";
+
+const root = join(import.meta.dirname, "../..");
+const made: string[] = [];
+afterAll(() => {
+  for (const dir of made) rmSync(dir, { recursive: true, force: true });
+});
+
+let cwd = "";
+const put = (path: string, content: unknown) => {
+  mkdirSync(dirname(join(cwd, path)), { recursive: true });
+  writeFileSync(join(cwd, path), typeof content === "string" ? content : `${JSON.stringify(content, null, 2)}\n`);
+};
+
+/** The starter's book, with a person on a shelf who is named by the book. */
+beforeEach(() => {
+  cwd = realpathSync(mkdtempSync(join(tmpdir(), "databook-shelf-")));
+  made.push(cwd);
+  cpSync(join(root, "records"), join(cwd, "book"), { recursive: true });
+  const book = JSON.parse(readFileSync(join(cwd, "book/book.json"), "utf8")) as object;
+  put("book/book.json", { ...book, maker: "MAKER", shelves: [{ name: "shop", folder: "../shop" }] });
+  put("shop/maker.json", { kind: "organisation", id: "MAKER", name: "Maker Ltd", attachments: ["SCAN"] });
+  put("shop/scan.json", {
+    kind: "original",
+    id: "SCAN",
+    path: "files/a.txt",
+    sha256: sha256("a"),
+    mediaType: "text/plain",
+    pages: 1,
+    title: "a",
+  });
+  put("shop/files/a.txt", "a");
+});
+
+describe("originals", () => {
+  test("of a book lists those of its shelves that are changed or missing, and writes nothing there", async () => {
+    put("shop/files/new.txt", "new");
+    put("shop/files/a.txt", "b");
+    const { exit, out } = await runReal(cwd, "originals", "book", "--add");
+    expect(exit).toBe(1);
+    expect(out).toContain("changed      shelves/shop/files/a.txt: SCAN records ");
+    expect(out).not.toContain("new.txt");
+    expect(existsSync(join(cwd, "shop/originals"))).toBe(false);
+    rmSync(join(cwd, "shop/files/a.txt"));
+    expect((await runReal(cwd, "originals", "book")).out).toContain(
+      "missing      shelves/shop/files/a.txt: SCAN names it",
+    );
+  });
+
+  test("of a shelf that is named itself records its new files there", async () => {
+    put("shop/files/new.txt", "new");
+    const { exit, out } = await runReal(cwd, "originals", "shop", "--add");
+    expect(out).toContain("added        files/new.txt as NEW");
+    expect(exit).toBe(0);
+    expect(JSON.parse(readFileSync(join(cwd, "shop/originals/added-1.json"), "utf8"))).toMatchObject({
+      kind: "original",
+      records: [{ id: "NEW", path: "files/new.txt", sha256: sha256("new") }],
+    });
+  });
+
+  test("takes no folder without records for a shelf", async () => {
+    put("empty/files/new.txt", "new");
+    const { exit, err } = await runReal(cwd, "originals", "empty", "--add");
+    expect(exit).toBe(2);
+    expect(err).toContain("there is no book.json in the folder");
+  });
+});
+
+test("check prints a fault at its place on the shelf, and what is not reached as a note", async () => {
+  put("shop/maker.json", { kind: "organisation", id: "MAKER", nam: "Maker Ltd" });
+  put("shop/other.json", { kind: "person", id: "X1", nam: "x" });
+  const { out } = await runReal(cwd, "check", "book");
+  expect(out).toMatch(/^shelves\/shop\/maker\.json:4:10 nonconformity record-schema$/m);
+  expect(out).toMatch(/^shelves\/shop\/other\.json:4:10 note record-schema$/m);
+  expect(out).toContain("nothing in this book reaches the record");
+});
+
+test("build writes nothing into a shelf", async () => {
+  const { exit, err } = await runReal(cwd, "build", "book", "--out", "shop/issue");
+  expect(exit).toBe(2);
+  expect(err).toContain('lies inside the shelf "shop"');
+  expect((await runReal(cwd, "build", "book", "--out", "shop")).exit).toBe(2);
+  expect(existsSync(join(cwd, "shop/issue"))).toBe(false);
+});
+
+test("watch judges again when something on a shelf is saved", async () => {
+  const [out, err]: [string[], string[]] = [[], []];
+  let stop: () => void = () => undefined;
+  const stopped = new Promise<void>((resolve) => (stop = resolve));
+  const ended = runIn(
+    { cwd, out, err, interrupted: (failed) => Promise.race([failed, stopped]) },
+    ...["watch", "book", "--port", "18620"],
+  );
+  const until = async (text: string) => {
+    for (let tries = 0; tries < 400 && !out.join("").includes(text); tries++)
+      await new Promise((resolve) => setTimeout(resolve, 50));
+    expect(out.join("")).toContain(text);
+  };
+  await until("open ");
+  // The system needs a moment from being told of a folder to watching it.
+  await new Promise((resolve) => setTimeout(resolve, 1000));
+  put("shop/maker.json", { kind: "organisation", id: "MAKER", name: "Maker Ltd", nam: "x" });
+  await until("shelves/shop/maker.json:5:10 nonconformity");
+  stop();
+  await ended;
+}, 60_000);
