@@ -1,8 +1,10 @@
-import { join } from "node:path";
+import { join, relative } from "node:path";
 import type { LoadedBook } from "../model/book.ts";
-import type { JsonObject } from "../model/json.ts";
+import { isList, isObject, type Json, type JsonObject } from "../model/json.ts";
 import { byCodePoint } from "../model/order.ts";
-import type { Carried } from "./carry/carry.ts";
+import { publishedPath } from "../model/record.ts";
+import { pathNamedBy, shelfOf, type Shelf } from "../model/shelf.ts";
+import type { Carried, CarriedRecord } from "./carry/carry.ts";
 import type { Contents } from "./new-folder.ts";
 import { manyRecords } from "./record-text.ts";
 
@@ -19,11 +21,14 @@ export interface NextBook extends Contents {
 export function nextBook(
   beginning: ReadonlyMap<string, string>,
   { records }: Carried,
-  from: Pick<LoadedBook, "dir" | "files">,
+  from: Pick<LoadedBook, "dir" | "files" | "shelves">,
   schemas: string,
 ): NextBook {
+  // What stands on a shelf stays there for the next book too; a copy of a shelf comes along as such.
+  const away = new Set(standingAway(records, from.shelves));
+  const taken = records.filter((record) => !away.has(record));
   const byFile = new Map<string, { readonly kind: string; readonly values: JsonObject[] }>();
-  for (const { from: record, value } of records) {
+  for (const { from: record, value } of taken) {
     const file = byFile.get(record.file) ?? { kind: record.kind, values: [] };
     file.values.push(value);
     byFile.set(record.file, file);
@@ -31,14 +36,38 @@ export function nextBook(
   const texts = new Map(beginning);
   for (const [path, { kind, values }] of [...byFile].sort(([a], [b]) => byCodePoint(a, b)))
     texts.set(path, manyRecords(kind, `${"../".repeat(path.split("/").length - 1)}${schemas}`, values));
-  const there = new Set(from.files.filter(({ role }) => role === "original").map(({ path }) => path));
-  const named = records.flatMap(({ value }) => (isFile(value["path"]) ? [value["path"]] : []));
+  const there = new Map(from.files.filter(({ role }) => role === "original").map((file) => [file.path, file]));
+  const named = taken.flatMap(({ from: record, value: { path } }) => (isFile(path) ? [pathNamedBy(record, path)] : []));
   return {
     texts,
-    copies: new Map(named.filter((path) => there.has(path)).map((path) => [path, join(from.dir, path)])),
+    copies: new Map(
+      named.flatMap((path) => {
+        const file = there.get(path);
+        if (file === undefined) return [];
+        return [[shelfOf(path) === undefined ? path : publishedPath(file), join(from.dir, file.lies ?? path)] as const];
+      }),
+    ),
     missing: named.filter((path) => !there.has(path)).sort(byCodePoint),
   };
 }
 
 /** Only originals lie in `files/`; a path that leads anywhere else names none. */
 const isFile = (path: unknown): path is string => typeof path === "string" && path.startsWith("files/");
+
+/** Of what comes along, what stays on a shelf that the next book names as well. */
+export function standingAway(
+  records: readonly CarriedRecord[],
+  shelves: readonly Shelf[] = [],
+): readonly CarriedRecord[] {
+  const away = new Set(shelves.flatMap(({ name, copy }) => (copy ? [] : [name])));
+  return records.filter(({ from: { file } }) => away.has(shelfOf(file) ?? ""));
+}
+
+/** The entries of shelves for a book in another folder: the way to each leads from there. */
+export function shelvesFrom(entries: Json | undefined, shelves: readonly Shelf[], dir: string): readonly JsonObject[] {
+  return (isList(entries) ? entries : []).flatMap((entry) => {
+    const shelf = isObject(entry) ? shelves.find(({ name }) => name === entry["name"]) : undefined;
+    if (!isObject(entry) || shelf === undefined) return [];
+    return [shelf.copy ? entry : { ...entry, folder: relative(dir, shelf.dir).replaceAll("\\", "/") }];
+  });
+}

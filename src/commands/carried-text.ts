@@ -1,4 +1,4 @@
-import type { Behind, Carried, LeftValue } from "../begin/carry/carry.ts";
+import type { Behind, Carried, CarriedRecord, LeftValue } from "../begin/carry/carry.ts";
 import { byCodePoint } from "../model/order.ts";
 import { plain } from "../report/plain.ts";
 import { counted } from "../report/words.ts";
@@ -16,6 +16,8 @@ export interface Taken {
   /** Record files of the last book that could not be read. */
   readonly unreadable: readonly string[];
   readonly ended: Ended;
+  /** Carried records that stay on shelves, which the new book names too. */
+  readonly onShelves: readonly CarriedRecord[];
 }
 
 const reasons: readonly (readonly [Behind, string])[] = [
@@ -27,7 +29,7 @@ const reasons: readonly (readonly [Behind, string])[] = [
 ];
 
 /** What came along, what stayed behind, and what has ended since. */
-export function takenText({ from, orderDate, carried, files, missing, unreadable, ended }: Taken): string {
+export function takenText({ from, orderDate, carried, files, missing, unreadable, ended, onShelves }: Taken): string {
   const { records, left, behind, bookLeft } = carried;
   const stayed = reasons.flatMap(([why, words]) => {
     const kinds = kindCounts(behind.filter((one) => one.why === why).map(({ record }) => record.kind));
@@ -36,6 +38,12 @@ export function takenText({ from, orderDate, carried, files, missing, unreadable
   return [
     `came along from ${plain(from)}: ${counted(records.length, "record")}, with ${counted(files, "file")}`,
     `  ${kindCounts(records.map(({ from: record }) => record.kind))}`,
+    ...(onShelves.length === 0
+      ? []
+      : [
+          `  of these ${kindCounts(onShelves.map(({ from: record }) => record.kind))} stay on the shelves, which the new book names too; ` +
+            "what has ended of them is said once a record names them",
+        ]),
     ...list("left out of them", leftLines(left), left.length),
     ...list("files that were not there to be copied", missing.map(plain)),
     `stayed behind: ${counted(behind.length, "record")}`,
@@ -87,7 +95,7 @@ function kindCounts(kinds: readonly string[]): string {
 }
 
 /** The same as values, for `--format json`. */
-export function takenJson({ from, orderDate, carried, files, missing, unreadable, ended }: Taken): object {
+export function takenJson({ from, orderDate, carried, files, missing, unreadable, ended, onShelves }: Taken): object {
   return {
     from,
     orderDate,
@@ -97,6 +105,7 @@ export function takenJson({ from, orderDate, carried, files, missing, unreadable
     left: carried.left,
     behind: carried.behind.map(({ record: { kind, id }, why }) => ({ kind, id, why })),
     bookLeft: carried.bookLeft,
+    onShelves: onShelves.map(({ from: { kind, id } }) => ({ kind, id })),
     unreadable,
     ended: ended.ended,
     unsaid: ended.unsaid,

@@ -1,5 +1,5 @@
 import { carry, type Carried } from "../begin/carry/carry.ts";
-import { nextBook, type NextBook } from "../begin/next.ts";
+import { nextBook, shelvesFrom, type NextBook } from "../begin/next.ts";
 import { guideText } from "../begin/shipped.ts";
 import { starterFiles, type Beginning } from "../begin/starter.ts";
 import { linkRecords } from "../link/graph.ts";
@@ -26,12 +26,15 @@ export async function lastBook(
   return { read, carried: carry(graph, read.kinds, wanted) };
 }
 
-/** The folder of the next book. */
-export function filesOfNext({ read, carried }: Last, beginning: Beginning, sameDesign: boolean): NextBook {
+/** The folder of the next book; `dir` is where it will stand. */
+export function filesOfNext({ read, carried }: Last, dir: string, beginning: Beginning, sameDesign: boolean): NextBook {
   const { serial, ...without } = beginning;
   // Where the design comes along, so does what the number identifies.
   const begun = sameDesign || serial === undefined ? without : beginning;
-  return nextBook(starterFiles(begun, read.kinds, guideText(), carried.book), carried, read, schemaFolder);
+  const book = read.records.find(({ kind }) => kind === "book");
+  const shelves = shelvesFrom(book?.value["shelves"], read.shelves ?? [], dir);
+  const more = { ...carried.book, ...(shelves.length > 0 && { shelves }) };
+  return nextBook(starterFiles(begun, read.kinds, guideText(), more), carried, read, schemaFolder);
 }
 
 /** The last day whose evidence counted in the last book: what comes along is of that day or earlier. */

@@ -1,5 +1,6 @@
 import { basename, resolve } from "node:path";
 import { FolderRefused, refuseTaken, writeNewFolder, type Contents } from "../begin/new-folder.ts";
+import { standingAway } from "../begin/next.ts";
 import { guideText } from "../begin/shipped.ts";
 import { starterFiles, type Beginning } from "../begin/starter.ts";
 import { editorSchemas } from "../load/compose.ts";
@@ -8,6 +9,7 @@ import type { Definitions } from "../model/definitions.ts";
 import { chosen, dayOption } from "./choose.ts";
 import { formatOption, UsageError, type Command, type Effects, type Exit, type Given } from "./command.ts";
 
+import { landingPath } from "../publish/issue/folder.ts";
 import { shownPath } from "./books.ts";
 import { cutOffOf, endedIn, filesOfNext, lastBook, stated } from "./new-from.ts";
 import { tellNew } from "./new-text.ts";
@@ -92,7 +94,7 @@ async function begunFrom(
     profile: stated(last.read, "profile"),
     ...(sameDesign && { title: stated(last.read, "title") }),
   });
-  const { texts, copies, missing } = filesOfNext(last, beginning, sameDesign);
+  const { texts, copies, missing } = filesOfNext(last, await landingPath(dir), beginning, sameDesign);
   effects.progress("writing");
   const whole = new Map([...texts, ...schemasOf(definitions)]);
   await write(dir, { texts: whole, copies });
@@ -104,6 +106,7 @@ async function begunFrom(
     missing,
     unreadable: last.read.unreadable,
     ended: endedIn(dir, effects),
+    onShelves: standingAway(last.carried.records, last.read.shelves),
   });
 }
 

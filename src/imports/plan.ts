@@ -3,6 +3,7 @@ import { atPointer, isObject, type JsonObject } from "../model/json.ts";
 import type { Kind } from "../model/kind.ts";
 import { byCodePoint } from "../model/order.ts";
 import type { BookRecord } from "../model/record.ts";
+import { shelfOf } from "../model/shelf.ts";
 import type { Workbook } from "../sheets/cells.ts";
 import { addRow, type BuiltRecord } from "./build.ts";
 import { emptyObject } from "./built.ts";
@@ -172,6 +173,13 @@ function plannerOf(task: ImportTask) {
         ...built.at,
         message: `the book holds ${built.id} twice`,
         hint: "which of the two is meant is not known: put that right first",
+      });
+    const shelf = before === undefined ? undefined : shelfOf(before.file);
+    if (shelf !== undefined && state !== "unchanged")
+      faults.push({
+        ...built.at,
+        message: `${built.id} stands on the shelf "${shelf}", and the sheet says otherwise`,
+        hint: "correct it on the shelf, where other books read it too; nothing is written there for one book",
       });
     return {
       record: {

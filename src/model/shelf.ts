@@ -8,6 +8,8 @@ export interface Shelf {
   readonly name: string;
   /** Folder it was read from. */
   readonly dir: string;
+  /** That folder is the book's own copy. */
+  readonly copy: boolean;
 }
 
 /** Name of the shelf a file of a book stands on; undefined for the book's own. */

@@ -1,4 +1,14 @@
-import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, realpathSync, rmSync, writeFileSync } from "node:fs";
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  realpathSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { afterAll, beforeEach, describe, expect, test } from "vitest";
@@ -109,3 +119,50 @@ test("watch judges again when something on a shelf is saved", async () => {
   stop();
   await ended;
 }, 60_000);
+
+test("the next book names the same shelves, from where it stands, and takes nothing off them", async () => {
+  const { exit, out } = await runReal(
+    cwd,
+    ...["new", "jobs/next", "--from", "book", "--order-date", "2026-09-01", "--number", "N-2", "--title", "Next"],
+  );
+  expect([exit, out]).toEqual([
+    exit,
+    expect.stringContaining("of these organisation 1 · original 1 stay on the shelves"),
+  ]);
+  expect(JSON.parse(readFileSync(join(cwd, "jobs/next/book.json"), "utf8"))).toMatchObject({
+    maker: "MAKER",
+    shelves: [{ name: "shop", folder: "../../shop" }],
+  });
+  expect(existsSync(join(cwd, "jobs/next/shelves"))).toBe(false);
+  expect((await runReal(cwd, "check", "jobs/next")).out).toContain("shelves/shop/maker.json:1:1 gap missing");
+});
+
+test("the next book of one that holds a copy of a shelf holds that copy too", async () => {
+  mkdirSync(join(cwd, "book/shelves"));
+  renameSync(join(cwd, "shop"), join(cwd, "book/shelves/shop"));
+  await runReal(
+    cwd,
+    ...["new", "next", "--from", "book", "--order-date", "2026-09-01", "--number", "N-2", "--title", "Next"],
+  );
+  expect(readFileSync(join(cwd, "next/files/shelves/shop/a.txt"), "utf8")).toBe("a");
+  const { out } = await runReal(cwd, "check", "next");
+  expect(out).toContain("found: no nonconformities, 6 gaps, no queries, no notes");
+});
+
+test("a sheet that says otherwise than a record on a shelf is refused: nothing is written there for one book", async () => {
+  put("firms.csv", "id,name\nMAKER,Another Ltd\n");
+  const { exit, out } = await runReal(
+    cwd,
+    "import",
+    "firms.csv",
+    "--kind",
+    "organisation",
+    "--book",
+    "book",
+    "--write",
+  );
+  expect(out).toContain('MAKER stands on the shelf "shop", and the sheet says otherwise');
+  expect(exit).toBe(1);
+  expect(existsSync(join(cwd, "book/sheets"))).toBe(false);
+  expect(readFileSync(join(cwd, "shop/maker.json"), "utf8")).toContain("Maker Ltd");
+});
