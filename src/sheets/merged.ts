@@ -2,7 +2,16 @@ import { cellName } from "./addresses.ts";
 import type { Cell, Range } from "./cells.ts";
 import type { SheetBudget } from "./limits.ts";
 import { newNumberList } from "./number-list.ts";
-import { cellFrom, cellWidth, packedCell, rowWidth, type PackedSheet, type TextList } from "./pack.ts";
+import {
+  cellFrom,
+  cellWidth,
+  packedCell,
+  plainContent,
+  type Content,
+  rowWidth,
+  type PackedSheet,
+  type TextList,
+} from "./pack.ts";
 
 type Table = Pick<PackedSheet, "rows" | "cells">;
 
@@ -42,31 +51,30 @@ export function withCovered(
           budget.spend("cells");
           const cell = packed && cellFrom(row, Uint32Array.from(packed), 0, list.texts);
           const seen = inRange(range, row, column, cell);
-          if (seen !== undefined) byColumn.set(column, packedCell(seen, list));
+          if (seen !== undefined) byColumn.set(column, packedCell(column, seen, list));
         }
       }
       held = [...byColumn].sort(([a], [b]) => a - b).map(([, packed]) => packed);
     }
-    rows.push(row, line, hidden, total, held.length);
-    for (const packed of held) cells.push(...packed);
+    rows.push([row, line, hidden, total, held.length]);
+    for (const packed of held) cells.push(packed);
     total += held.length;
   }
   return { rows: rows.done(), cells: cells.done() };
 }
 
 /** What a cell of a merged range is; undefined for a first cell without value, which is blank. */
-function inRange(range: Range, row: number, column: number, cell: Cell | undefined): Omit<Cell, "row"> | undefined {
+function inRange(range: Range, row: number, column: number, cell: Cell | undefined): Content | undefined {
   const [top, left] = [range.rows[0], range.columns[0]];
   if (row === top && column === left) {
     if (cell === undefined) return undefined;
     const note = `stands for the merged range ${range.text}, and is read for this cell alone`;
-    return { ...cell, note: cell.note === undefined ? note : `${cell.note}; ${note}` };
+    return { ...plainContent, ...cell, note: cell.note === undefined ? note : `${cell.note}; ${note}` };
   }
   const hides = cell === undefined ? "" : ", and hides a value of its own";
   return {
-    column,
+    ...plainContent,
     type: "covered",
-    shown: null,
     raw: cell?.raw ?? null,
     format: cell?.format ?? "General",
     fault:

@@ -49,9 +49,27 @@ export function newTextList(): TextList {
   };
 }
 
+/** What a cell holds, wherever it stands. Every field is there, so that a million of them are made fast. */
+export type Content = {
+  readonly [Field in keyof Required<Omit<Cell, "row" | "column">>]: Cell[Field] | undefined;
+} & Pick<Cell, "type" | "shown" | "raw" | "format">;
+
+/** A cell of text that says nothing, to be filled. */
+export const plainContent: Content = {
+  type: "text",
+  shown: null,
+  raw: null,
+  format: "General",
+  figure: undefined,
+  day: undefined,
+  formula: undefined,
+  fault: undefined,
+  note: undefined,
+};
+
 /** A cell as numbers; `cellFrom` is its inverse. */
-export const packedCell = (cell: Omit<Cell, "row">, texts: TextList): readonly number[] => [
-  cell.column,
+export const packedCell = (column: number, cell: Content, texts: TextList): readonly number[] => [
+  column,
   types.indexOf(cell.type),
   texts.place(cell.shown),
   texts.place(cell.raw),

@@ -1,15 +1,15 @@
 import { lastColumn } from "./addresses.ts";
-import type { Cell, Range } from "./cells.ts";
+import type { Range } from "./cells.ts";
 import type { SheetBudget } from "./limits.ts";
 import { withCovered } from "./merged.ts";
 import { newNumberList } from "./number-list.ts";
-import { packedCell, type PackedSheet, type TextList } from "./pack.ts";
+import { packedCell, type Content, type PackedSheet, type TextList } from "./pack.ts";
 
 /** Takes the rows and cells of one sheet in their order. */
 export interface SheetPacker {
   row(row: number, hidden: boolean, line?: number): void;
   /** A cell of the row begun last, right of those before. */
-  cell(cell: Omit<Cell, "row">): void;
+  cell(column: number, content: Content): void;
   done(sheet: {
     readonly name: string;
     readonly hidden: boolean;
@@ -27,7 +27,7 @@ export function newSheetPacker(texts: TextList, budget: SheetBudget): SheetPacke
   let lastUsed = 0;
   const endRow = () => {
     if (begun !== undefined && begun.count > 0)
-      rows.push(begun.row, begun.line, Number(begun.hidden), count - begun.count, begun.count);
+      rows.push([begun.row, begun.line, Number(begun.hidden), count - begun.count, begun.count]);
     begun = undefined;
   };
   return {
@@ -35,13 +35,13 @@ export function newSheetPacker(texts: TextList, budget: SheetBudget): SheetPacke
       endRow();
       begun = { row, hidden, line, count: 0 };
     },
-    cell(cell) {
+    cell(column, content) {
       budget.spend("cells");
-      budget.spend("signs", (cell.raw?.length ?? 0) + (cell.formula?.length ?? 0));
-      cells.push(...packedCell(cell, texts));
+      budget.spend("signs", (content.raw?.length ?? 0) + (content.formula?.length ?? 0));
+      cells.push(packedCell(column, content, texts));
       count++;
       if (begun !== undefined) begun.count++;
-      lastUsed = Math.max(lastUsed, cell.column);
+      lastUsed = Math.max(lastUsed, column);
     },
     done({ name, hidden, merges, hiddenColumns }) {
       endRow();

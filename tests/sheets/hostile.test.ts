@@ -159,6 +159,7 @@ describe("XML that no spreadsheet program writes", () => {
     ["a column beyond the last", '<sheetData><row r="1"><c r="ZZZZ1"/></row></sheetData>', "ZZZZ1", "sheet Log"],
     ["a cell twice", '<sheetData><row r="1"><c r="A1"/><c r="A1"/></row></sheetData>', "A1 out of order", "sheet Log"],
     ["a cell of another row", '<sheetData><row r="1"><c r="A2"/></row></sheetData>', "A2 out of order", "sheet Log"],
+    ["a type that is none", data('<c t="x"><v>1</v></c>'), "the type x", "sheet Log, cell A1"],
     ["a merged range that cannot be", '<mergeCells><mergeCell ref="B2:A1"/></mergeCells>', "no address", "sheet Log"],
   ])("%s", async (_, sheet, words, place) => {
     const found = await raw({ sheet });

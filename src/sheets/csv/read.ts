@@ -1,7 +1,7 @@
 import type { ReadOptions } from "../cells.ts";
 import type { SheetBudget } from "../limits.ts";
 import { mangled } from "../mangled.ts";
-import { newTextList, type PackedWorkbook } from "../pack.ts";
+import { newTextList, plainContent, type PackedWorkbook } from "../pack.ts";
 import { newSheetPacker } from "../packer.ts";
 import { decoded } from "./decode.ts";
 import { delimiterOf } from "./delimiter.ts";
@@ -25,15 +25,7 @@ export function readCsv(bytes: Uint8Array, name: string, options: ReadOptions, b
       if (field === "") continue;
       budget.text(field.length, `line ${begins}`);
       const fault = mangled(field, true);
-      const column = index + 1;
-      sheet.cell({
-        column,
-        type: "text",
-        shown: field,
-        raw: field,
-        format: "@",
-        ...(fault !== undefined && { fault }),
-      });
+      sheet.cell(index + 1, { ...plainContent, shown: field, raw: field, format: "@", fault });
     }
   });
   const packed = sheet.done({

@@ -1,5 +1,5 @@
-import type { Cell } from "../cells.ts";
 import { mangled } from "../mangled.ts";
+import type { Content } from "../pack.ts";
 import { damaged } from "../unreadable.ts";
 import { numberFormat, showsTextAsIs, type NumberFormat } from "./formats.ts";
 import { shownNumber, type ShownNumber } from "./number.ts";
@@ -27,7 +27,7 @@ export interface Setting {
 }
 
 /** Reads what a cell shows; undefined for a blank one. `place` names it should the file be damaged there. */
-export type CellReader = (stored: Stored, place: string) => Omit<Cell, "row" | "column"> | undefined;
+export type CellReader = (stored: Stored, place: string) => Content | undefined;
 
 export function cellReader(setting: Setting): CellReader {
   const formats = new Map<Style, NumberFormat>();
@@ -48,10 +48,20 @@ export function cellReader(setting: Setting): CellReader {
   return (stored, place) => {
     const { type, formula, style } = stored;
     const raw = rawOf(stored, setting.strings, place);
-    const common = { raw, format: style.format, ...(formula !== undefined && { formula }) };
+    const content = ({ type, shown, figure, day, fault, note }: ShownNumber): Content => ({
+      type,
+      shown,
+      raw,
+      format: style.format,
+      figure,
+      day,
+      formula,
+      fault,
+      note,
+    });
     if (raw === null || (raw === "" && type !== "str")) {
       if (formula === undefined) return undefined;
-      return { ...common, type: "text", shown: null, fault: withoutValue };
+      return content({ type: "text", shown: null, fault: withoutValue });
     }
     if (raw === "" && formula === undefined) return undefined;
     const shown =
@@ -59,10 +69,10 @@ export function cellReader(setting: Setting): CellReader {
         ? numberIn(style, raw)
         : type === "d"
           ? isoDay(raw, formatOf(style), style.format)
-          : shownOther(type, raw, style.format);
-    if (formula === undefined) return { ...common, ...struck(shown, style) };
-    if (setting.recalculated) return { ...common, type: shown.type, shown: null, fault: uncertain };
-    return { ...common, ...struck(ofFormula(shown, formula), style) };
+          : shownOther(type, raw, style.format, place);
+    if (formula === undefined) return content(struck(shown, style));
+    if (setting.recalculated) return content({ type: shown.type, shown: null, fault: uncertain });
+    return content(struck(ofFormula(shown, formula), style));
   };
 }
 
@@ -86,10 +96,12 @@ function rawOf({ type, value, inline }: Stored, strings: readonly string[], plac
   return text;
 }
 
-function shownOther(type: string, raw: string, code: string): ShownNumber {
+function shownOther(type: string, raw: string, code: string, place: string): ShownNumber {
   if (type === "b") return { type: "boolean", shown: raw === "1" || raw === "true" ? "TRUE" : "FALSE" };
   if (type === "e")
     return { type: "error", shown: raw, fault: `shows the error ${raw.slice(0, 40)}: correct it in the sheet` };
+  if (type !== "s" && type !== "str" && type !== "inlineStr")
+    throw damaged(`a cell is of the type ${type.slice(0, 20)}, which there is not`, place);
   return shownText(raw, code);
 }
 

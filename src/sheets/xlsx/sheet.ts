@@ -76,7 +76,7 @@ export async function readSheet(
       },
       place,
     );
-    if (content !== undefined) packer.cell({ column, ...content });
+    if (content !== undefined) packer.cell(column, content);
     cell = undefined;
   };
 
