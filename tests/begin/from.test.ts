@@ -8,7 +8,7 @@ import type { JudgedBook } from "../../src/model/book.ts";
 import type { BookRecord } from "../../src/model/record.ts";
 import { judgeBook, readBook } from "../../src/pipeline.ts";
 import { contents, freshFolder, put } from "../publish/issue/folders.ts";
-import { runReal } from "./real.ts";
+import { runReal } from "../support/real.ts";
 
 const kinds = loadKinds(["schemas"]);
 const bookOf = (name: string) => join(import.meta.dirname, "../../demo-data", name, "book");

@@ -9,7 +9,7 @@ import { editorSchemas } from "../../src/load/compose.ts";
 import { loadKinds } from "../../src/load/kinds.ts";
 import { judgeBook, readBook } from "../../src/pipeline.ts";
 import { contents, freshFolder, put } from "../publish/issue/folders.ts";
-import { runReal } from "./real.ts";
+import { runReal } from "../support/real.ts";
 
 const kinds = loadKinds(["schemas"]);
 const { registers, profiles } = shippedDefinitions(kinds);

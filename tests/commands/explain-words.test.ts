@@ -6,7 +6,7 @@ import { engine } from "../../src/commands/engine.ts";
 import { shippedDefinitions } from "../../src/definitions.ts";
 import { loadKinds } from "../../src/load/kinds.ts";
 import { milestones, owners } from "../../src/model/vocabulary.ts";
-import { runReal } from "../begin/real.ts";
+import { runReal } from "../support/real.ts";
 import { boilerBook, demoBook } from "../support/demo-book.ts";
 
 const definitions = shippedDefinitions(loadKinds(["schemas"]));

@@ -1,13 +1,11 @@
 import { createHash } from "node:crypto";
 import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import picocolors from "picocolors";
 import { expect, test } from "vitest";
-import { engine } from "../../src/commands/engine.ts";
-import { runCommandLine } from "../../src/commands/run.ts";
 import { corpus } from "../foreign/hostile.ts";
 import { freshFolder } from "../publish/issue/folders.ts";
 import { interimBook } from "../support/demo-book.ts";
+import { runIn } from "../support/real.ts";
 
 interface Ended {
   readonly exit: number;
@@ -17,19 +15,7 @@ interface Ended {
 /** A command as it is given at a terminal. */
 async function command(cwd: string, ...words: readonly string[]): Promise<Ended> {
   const said: string[] = [];
-  const ink = picocolors.createColors(false);
-  const exit = await runCommandLine(words, {
-    cwd,
-    today: () => "2026-11-30",
-    print: (text) => said.push(text),
-    say: (text) => said.push(text),
-    progress: () => undefined,
-    interrupted: () => Promise.resolve(),
-    ink,
-    sayInk: ink,
-    tool: () => Promise.resolve("t"),
-    loadEngine: () => Promise.resolve(engine),
-  });
+  const { exit } = await runIn({ cwd, out: said, err: said }, ...words);
   return { exit, said: said.join("") };
 }
 

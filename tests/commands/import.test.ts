@@ -2,9 +2,7 @@ import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, 
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
-import { engine } from "../../src/commands/engine.ts";
-import { runCommandLine } from "../../src/commands/run.ts";
-import { noInk } from "../../src/report/text.ts";
+import { runReal } from "../support/real.ts";
 
 let root: string;
 let cwd: string;
@@ -21,21 +19,7 @@ afterAll(() => {
   rmSync(root, { recursive: true, force: true });
 });
 
-async function run(...words: readonly string[]) {
-  const out: string[] = [];
-  const err: string[] = [];
-  const exit = await runCommandLine(words, {
-    cwd,
-    print: (text) => void out.push(text),
-    say: (text) => void err.push(text),
-    progress: () => undefined,
-    ink: noInk,
-    sayInk: noInk,
-    tool: () => Promise.resolve(engine.tool),
-    loadEngine: () => Promise.resolve(engine),
-  });
-  return { exit, out: out.join(""), err: err.join("") };
-}
+const run = (...words: readonly string[]) => runReal(cwd, ...words);
 
 const at = (path: string) => join(cwd, path);
 const read = (path: string) => readFileSync(at(path), "utf8");

@@ -2,9 +2,7 @@ import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } 
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { engine } from "../../src/commands/engine.ts";
-import { runCommandLine } from "../../src/commands/run.ts";
-import { noInk } from "../../src/report/text.ts";
+import { runReal } from "../support/real.ts";
 
 let cwd: string;
 beforeAll(() => {
@@ -15,21 +13,7 @@ afterAll(() => {
   rmSync(cwd, { recursive: true, force: true });
 });
 
-async function run(...words: readonly string[]) {
-  const out: string[] = [];
-  const err: string[] = [];
-  const exit = await runCommandLine(words, {
-    cwd,
-    print: (text) => void out.push(text),
-    say: (text) => void err.push(text),
-    progress: () => undefined,
-    ink: noInk,
-    sayInk: noInk,
-    tool: () => Promise.resolve(engine.tool),
-    loadEngine: () => Promise.resolve(engine),
-  });
-  return { exit, out: out.join(""), err: err.join("") };
-}
+const run = (...words: readonly string[]) => runReal(cwd, ...words);
 
 test("what the book misses is written as a sheet, and read back without a map", async () => {
   expect(await run("sheet", "weld-log", "--owed", "--book", "book")).toMatchObject({

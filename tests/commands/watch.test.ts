@@ -2,7 +2,7 @@ import { cpSync, mkdtempSync, readFileSync, renameSync, rmSync, writeFileSync } 
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { runIn, runReal } from "../begin/real.ts";
+import { runIn, runReal } from "../support/real.ts";
 import { openBrowser } from "../support/browser.ts";
 import type { Ran } from "./fakes.ts";
 

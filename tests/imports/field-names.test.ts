@@ -19,9 +19,8 @@ test("a heading names a field by its path, name or title, whatever stands betwee
 
 test("of fields at several levels the outermost is meant; several at one level are all named", () => {
   expect(meant("material-certificate", "type")).toEqual({ path: "type" });
-  expect(meant("material-certificate", "test")).toMatchObject({
-    several: expect.arrayContaining(["rows[].tensile[].test"]),
-  });
+  const several = meant("material-certificate", "test");
+  expect(several !== undefined && "several" in several && several.several).toContain("rows[].tensile[].test");
 });
 
 test("a row that a closed list of names tells apart is meant by its name alone", () => {
