@@ -24,6 +24,7 @@ import { calendarOf, checkListed, checkPassedOver } from "./milestones.ts";
 import { noteOrphans, openKinds } from "./orphans.ts";
 import { originalsShown, originalsSound } from "./originals.ts";
 import { planOf } from "./plan.ts";
+import { wantPapers } from "./papers.ts";
 import { parametersOf } from "./profile.ts";
 import { readBack } from "./read-back.ts";
 import { judgeRefusals, settleRefusals } from "./refusals.ts";
@@ -105,6 +106,7 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
   stage(court, () => plan.whole.forEach((rule) => applyRule(court, rule, false)));
   const owed = requirements.flatMap((row) => applyRequirement(court, row));
   wantFields(court);
+  wantPapers(court);
   wantLinks(court);
   stage(court, () => checkPassedOver(court, issue, calendar));
 

@@ -24,6 +24,11 @@ export function checkHead(name: string, file: string, schema: JsonObject, shared
     need((textOf(schema, word) ?? "") !== "", `"${word}" is missing; expected a text`);
   need(["each", "group"].includes(textOf(schema, "x-page") ?? ""), '"x-page" is missing; expected "each" or "group"');
   need([undefined, "table"].includes(textOf(schema, "x-paper")), '"x-paper" may only be "table"');
+  const owed = schema["x-transcribes"];
+  need(
+    owed === undefined || (typeof owed === "string" && isMilestone(owed)),
+    `"x-transcribes" is a milestone: ${milestones.join(", ")}`,
+  );
   need(carried(schema), `"x-carry" may only be ${carries.join(", ")}`);
   need(schema["type"] === "object" && isObject(schema["properties"]), 'expected "type": "object" with "properties"');
   for (const property of [...Object.keys(shared), "kind", "$schema"])
