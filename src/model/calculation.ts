@@ -119,6 +119,21 @@ export interface CalculationExample {
   readonly outside?: readonly string[];
 }
 
+/** Limits that a calculation knows of a measurement before it is made. */
+export interface Announcement {
+  /** Kind of the record that will hold the measurement: while none of it names the subject, the limits are announced. */
+  readonly awaits: string;
+  /** What the limits are counted at, for whoever measures. */
+  readonly remark: string;
+  /** Each the least or the most that will be accepted. */
+  readonly limits: readonly AnnouncedLimit[];
+}
+
+/** A value of the calculation by its symbol, or a parameter of the profile in force. */
+export type AnnouncedLimit = { readonly is: "at least" | "at most" } & (
+  { readonly symbol: string } | { readonly parameter: string; readonly means: string }
+);
+
 /** A recomputation: one object from which number, pages, limits, tests and docs come. */
 export interface Calculation {
   readonly id: string;
@@ -134,6 +149,8 @@ export interface Calculation {
   readonly limits: readonly Limit[];
   readonly accept: readonly Acceptance[];
   readonly compared: readonly ComparedResult[];
+  /** What it tells of a measurement that is still to come. */
+  readonly announces?: Announcement;
   /** Input symbol of the value the maker adopted (the sheet's `adopted`). */
   readonly adopted?: string;
   /** A second method, for the page: another formula for a symbol of `steps`. */

@@ -1,5 +1,6 @@
 import { jsonText } from "../report/plain.ts";
 import type { ReportedBook } from "../report/report.ts";
+import type { Announced } from "./announced.ts";
 import type { OwedItem } from "./items.ts";
 import { whoOf, type Asked, type OwedList } from "./list.ts";
 import type { MilestoneDay } from "../model/milestone-days.ts";
@@ -11,6 +12,7 @@ export function owedJson(
   next: MilestoneDay | undefined,
   asked: Asked,
   { groups, accepted, all, listed }: OwedList,
+  announced: readonly Announced[],
 ): string {
   return jsonText({
     tool,
@@ -20,6 +22,7 @@ export function owedJson(
     asked: { until: asked.until ?? null, owner: asked.owner ?? null },
     counts: { all, listed },
     owed: [...groups.flatMap(({ items }) => items), ...accepted].map(itemJson),
+    announced,
   });
 }
 

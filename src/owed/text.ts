@@ -1,11 +1,12 @@
 import { plain } from "../report/plain.ts";
 import { counted } from "../report/words.ts";
+import type { Announced } from "./announced.ts";
 import type { OwedItem } from "./items.ts";
 import type { OwedBy, OwedList } from "./list.ts";
 import { paperWords, thingInFull, whenWords } from "./words.ts";
 
 /** The list as it is pasted into a mail: by who must act, then by day, one line for each thing. Nothing is cut off. */
-export function owedText(list: OwedList, head: readonly string[]): string {
+export function owedText(list: OwedList, head: readonly string[], announced: readonly Announced[] = []): string {
   const { groups, accepted } = list;
   return `${[
     head.join("\n"),
@@ -13,8 +14,19 @@ export function owedText(list: OwedList, head: readonly string[]): string {
     ...(accepted.length === 0
       ? []
       : [["missing and accepted: nobody owes it", ...accepted.map((item) => `  ${lineOf(item)}`)].join("\n")]),
+    ...announced.map(announcedText),
     totalSentence(list),
   ].join("\n\n")}\n`;
+}
+
+/** What a measurement will be held against, for whoever makes it. */
+function announcedText({ thing, title, of, remark, limits }: Announced): string {
+  return [
+    `the ${of} of ${thing}${title === "" ? "" : `, ${title}`} will be asked (${remark})`,
+    ...(limits.length === 0 ? ["what it will be asked cannot be computed yet"] : limits).map((line) => `  ${line}`),
+  ]
+    .map(plain)
+    .join("\n");
 }
 
 function groupText({ who, items }: OwedBy): string {
