@@ -5,6 +5,7 @@ import { reachedOn } from "../link/reach.ts";
 import { answerable } from "../model/exceptions.ts";
 import type { Finding } from "../model/finding.ts";
 import { sha256 } from "../model/fingerprint.ts";
+import { grouped } from "../model/grouped.ts";
 import type { Kind } from "../model/kind.ts";
 import { byCodePoint } from "../model/order.ts";
 import type { Place } from "../model/place.ts";
@@ -70,10 +71,11 @@ export function takeIn(
   const findings: Finding[] = [...named.findings];
   const aside: Finding[] = read.flatMap((one) => one.aside);
   const recordAt = lookUpIn(all);
+  const byAddress = grouped(all, (record) => addressOf(record));
   for (const finding of read.flatMap((one) => one.findings)) {
     const record = recordAt(finding.place);
     // Faults that were not listed one by one name those they are about.
-    const accused = finding.accuses.flatMap((address) => all.filter((one) => addressOf(one) === address));
+    const accused = finding.accuses.flatMap((address) => byAddress.get(address) ?? []);
     if (record === undefined && accused.length === 0) findings.push(finding);
     else if ([record, ...accused].some((one) => one !== undefined && reached.has(one))) findings.push(moved(finding));
     else aside.push(asNote(finding));
