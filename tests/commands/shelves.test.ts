@@ -12,7 +12,7 @@ import {
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { afterAll, beforeEach, describe, expect, test } from "vitest";
-import { runIn, runReal } from "../begin/real.ts";
+import { runIn, runReal } from "../support/real.ts";
 import { sha256 } from "../../src/model/fingerprint.ts";
 
 const root = join(import.meta.dirname, "../..");
