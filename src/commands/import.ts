@@ -6,7 +6,7 @@ import { faultText, planJson, planSentence, planText } from "../imports/plan-tex
 import { mapText } from "../imports/map-text.ts";
 import { planImport, type ImportPlan } from "../imports/plan.ts";
 import { propose, type Proposal } from "../imports/propose.ts";
-import { changedFiles, written } from "../imports/record-files.ts";
+import { changedFiles, fileOfNew, written } from "../imports/record-files.ts";
 import { nearestName } from "../load/nearest.ts";
 import { NotWritten, putFiles, textAt, type FileChange } from "../load/put-files.ts";
 import type { Kind } from "../model/kind.ts";
@@ -138,12 +138,8 @@ async function finish(
   const unsettled = faults.length > 0 || maps.faults.length > 0;
   const records = unsettled ? [] : written(plan, overwrites);
   const texts = new Map<string, string | undefined>();
-  for (const { before } of records)
-    if (before !== undefined) texts.set(before.file, await textAt(join(dir, before.file)));
-  for (const { kind } of records) {
-    const own = `sheets/${mapName}/${kind.name}.json`;
-    if (!texts.has(own)) texts.set(own, await textAt(join(dir, own)));
-  }
+  const files = new Set(records.map(({ before, kind }) => before?.file ?? fileOfNew(mapName, kind.name)));
+  for (const path of files) texts.set(path, await textAt(join(dir, path)));
   const changes: FileChange[] = [...changedFiles(records, mapName, (path) => texts.get(path))].map(([path, after]) => ({
     path,
     before: texts.get(path),

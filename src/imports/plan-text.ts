@@ -1,4 +1,5 @@
 import { isList, type Json } from "../model/json.ts";
+import { grouped } from "../model/grouped.ts";
 import { rowWords, sheetWords } from "../model/imported.ts";
 import type { Kind } from "../model/kind.ts";
 import { placeWords } from "../model/words.ts";
@@ -67,9 +68,8 @@ const leftLines = ({ left }: PlannedRecord) =>
       ];
 
 function bySheet(records: readonly PlannedRecord[]): readonly (readonly [string, readonly number[]])[] {
-  const found = new Map<string, number[]>();
-  for (const { sheet, rows } of records) found.set(`${sheet}, `, [...(found.get(`${sheet}, `) ?? []), ...rows]);
-  return [...found];
+  const found = grouped(records, ({ sheet }) => `${sheet}, `);
+  return [...found].map(([sheet, own]) => [sheet, own.flatMap(({ rows }) => rows)]);
 }
 
 /** "current of run root: 150 A becomes 155 A". */

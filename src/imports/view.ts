@@ -8,6 +8,17 @@ import { said } from "./said.ts";
  * with its `name`.
  */
 export function sheetFields(kind: Kind): ReadonlyMap<string, Field> {
+  const known = views.get(kind);
+  if (known !== undefined) return known;
+  const made = viewOf(kind);
+  views.set(kind, made);
+  return made;
+}
+
+/** A kind is looked at for every record of a sheet. */
+const views = new WeakMap<Kind, ReadonlyMap<string, Field>>();
+
+function viewOf(kind: Kind): ReadonlyMap<string, Field> {
   const properties = kind.row["properties"];
   return new Map(
     [...kind.fields].flatMap(([name, field]) => {

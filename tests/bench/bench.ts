@@ -5,6 +5,7 @@ import { parseArgs } from "node:util";
 import { packageRoot } from "../../src/root.ts";
 import { generateBook, pressureParts, welds, type Growth } from "./generate.ts";
 import { measureBook, taskNames } from "./measure.ts";
+import { measureImports } from "./imports.ts";
 import { measureSheets } from "./sheets.ts";
 import { measureSteam } from "./steam.ts";
 
@@ -46,7 +47,10 @@ if (unknown.length > 0)
 
 for (const name of wanted) {
   if (name === steam) measureSteam(Number(values.runs ?? 15));
-  if (name === sheets) measureSheets(Number(values.runs ?? 3));
+  if (name === sheets) {
+    measureSheets(Number(values.runs ?? 3));
+    await measureImports(Number(values.runs ?? 3));
+  }
   const part = parts.get(name);
   if (part !== undefined) for (const book of part.books) measurePart(book, part);
 }
