@@ -2,6 +2,7 @@ import { cpSync, mkdirSync, mkdtempSync, readFileSync, realpathSync, rmSync, wri
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { loadBook } from "../../src/load/book-files.ts";
 import type { JudgedBook } from "../../src/model/book.ts";
 import { judgeBook, layOut, publishBook, readBook } from "../../src/pipeline.ts";
 import { reportHere } from "../../src/report/report.ts";
@@ -13,7 +14,12 @@ const dir = realpathSync(mkdtempSync(join(tmpdir(), "databook-shelves-")));
 afterAll(() => rmSync(dir, { recursive: true, force: true }));
 
 const { book, shop } = shelved(demoBook, join(dir, "first"));
-const judged = judgeBook(readBook(book));
+/** Without the text of papers: a value that a test changes is not on its paper, which is found beside. */
+const judgeOnly = (at: string) => {
+  const { kinds } = sound.definitions;
+  return judgeBook({ ...loadBook(at, kinds), kinds }, sound.definitions);
+};
+const judged = judgeOnly(book);
 
 /** Judges a fresh copy of book and shelf with changes; `at` of a change on the shelf begins with its folder. */
 function changed(on: { readonly book?: readonly Change[]; readonly shop?: readonly Change[] }): JudgedBook {
@@ -22,14 +28,14 @@ function changed(on: { readonly book?: readonly Change[]; readonly shop?: readon
   cpSync(shop, join(at, "shop"), { recursive: true });
   for (const change of on.book ?? []) applyChange(join(at, "book"), change);
   for (const change of on.shop ?? []) applyChange(join(at, "shop"), change);
-  return judgeBook(readBook(join(at, "book")));
+  return judgeOnly(join(at, "book"));
 }
 const found = (one: JudgedBook) => newFindings(one, judged).map(({ key }) => key);
 
 describe("the demonstration with its common records on a shelf", () => {
   test("is judged as before: nothing of it was lost", () => {
     expect(judged.findings).toEqual([]);
-    expect(judged.counts).toEqual(sound.counts);
+    expect(judgeBook(readBook(book)).counts).toEqual(sound.counts);
     expect(judged.loaded.aside).toEqual([]);
     expect(judged.loaded.records.map(({ kind, id }) => `${kind}:${id}`)).toEqual(
       sound.loaded.records.map(({ kind, id }) => `${kind}:${id}`),
@@ -141,9 +147,11 @@ describe("the demonstration with its common records on a shelf", () => {
 
 describe("its issue", () => {
   let files: ReadonlyMap<string, Uint8Array | string>;
+  let first: JudgedBook;
   let again: JudgedBook;
   beforeAll(async () => {
-    ({ files } = await publishBook(judged));
+    first = judgeBook(readBook(book));
+    ({ files } = await publishBook(first));
     const issue = join(dir, "issue");
     for (const [path, content] of files) {
       const to = path.startsWith("evidence/")
@@ -156,7 +164,7 @@ describe("its issue", () => {
       writeFileSync(join(issue, to), content);
     }
     again = judgeBook(readBook(issue));
-  }, 120_000);
+  }, 300_000);
 
   test("holds each reached record as a file of its own, and the originals of the shelf below its name", () => {
     const paths = [...files.keys()];
@@ -172,16 +180,16 @@ describe("its issue", () => {
   });
 
   test("stands alone: taken as a book it gives the same fingerprint, findings, pages and PDF, byte for byte", async () => {
-    expect(again.fingerprint).toBe(judged.fingerprint);
-    expect(again.findings).toEqual(judged.findings);
-    expect(again.outcomes).toEqual(judged.outcomes);
+    expect(again.fingerprint).toBe(first.fingerprint);
+    expect(again.findings).toEqual(first.findings);
+    expect(again.outcomes).toEqual(first.outcomes);
     const second = (await publishBook(again)).files;
     expect([...second.keys()]).toEqual([...files.keys()]);
     const other = [...files].filter(
       ([path, content]) => !Buffer.from(content).equals(Buffer.from(second.get(path) ?? "")),
     );
     expect(other.map(([path]) => path)).toEqual([]);
-  }, 120_000);
+  }, 300_000);
 
   test("names no folder of the machine it was made on", () => {
     const texts = [...files].filter(([path]) => /\.(html|json|txt|sha256)$/.test(path));
