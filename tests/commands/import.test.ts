@@ -193,7 +193,7 @@ describe("what cannot be used at all is exit 2, and nothing is written", () => {
     const refused = await run("import", "parts.csv", "--book", "book");
     expect(refused).toMatchObject({ exit: 2, err: expect.stringContaining("broken.json cannot be read") as unknown });
   });
-  test("a folder of the book that leads elsewhere, and --overwrite alone", async () => {
+  test("--overwrite without --write", async () => {
     expect((await run("import", "parts.csv", "--book", "book", "--overwrite")).exit).toBe(2);
   });
 });
