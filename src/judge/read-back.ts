@@ -8,6 +8,7 @@ import { digestOf } from "../model/stable.ts";
 import { recordWords } from "../model/titles.ts";
 import { placeWords } from "../model/words.ts";
 import { newReader, type Cited, type NotThere, type Reading } from "../readback/record.ts";
+import type { Transcribed } from "../readback/values.ts";
 import { keyOf, locate, type Court } from "./court.ts";
 import { addFinding } from "./entries.ts";
 
@@ -114,11 +115,19 @@ function messageOf(court: Court, record: BookRecord, cited: Cited, absent: reado
 
 function saidOf({ world }: Court, record: BookRecord, { value }: NotThere): string {
   const { field } = placeWords(world.kinds, record, value.pointer);
-  return `${field === "" ? "value" : field} ${value.value}`;
+  return `${field === "" ? "value" : field} ${spokenValue(value)}`;
 }
+
+/** A value as a sentence says it: of a link the thing and its row, without the signs of our notation. */
+const spokenValue = ({ field, value }: Transcribed): string =>
+  field.type === "link"
+    ? String(value)
+        .replace(/^[a-z-]+:/, "")
+        .replace("#", ", ")
+    : String(value);
 
 function relatedOf({ world }: Court, record: BookRecord, one: NotThere) {
   const { subject, place } = locate(world, record, one.value.pointer);
   const has = one.nearest === undefined ? "" : `; the page has ${one.nearest}`;
-  return { subject, place, message: `${one.value.value} is not there${has}` };
+  return { subject, place, message: `${spokenValue(one.value)} is not there${has}` };
 }
