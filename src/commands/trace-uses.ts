@@ -74,5 +74,7 @@ function placeText(record: BookRecord, kind: Kind | undefined, pointer: string, 
     if (name !== undefined) words.push(`${words.pop() ?? ""} ${name}`);
     way += "[]";
   }
-  return words.length === 0 ? path : words.join(", ");
+  // A field may bear the title of what it holds.
+  const distinct = words.filter((word, at) => word !== words[at - 1]);
+  return distinct.length === 0 ? path : distinct.join(", ");
 }

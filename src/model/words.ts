@@ -47,7 +47,9 @@ export function placeWords(
     fields = field?.fields;
   }
   const short = `${record.id}${rows}`;
-  return { field: names.reverse().join(" of "), of: `${kindWords(kinds, record.kind)} ${short}`, short };
+  // A field may bear the title of what it holds.
+  const distinct = names.filter((name, at) => name !== names[at - 1]);
+  return { field: distinct.reverse().join(" of "), of: `${kindWords(kinds, record.kind)} ${short}`, short };
 }
 
 /** "the nominal thickness of part P03"; "part P03" for a record itself. */

@@ -60,7 +60,7 @@ describe("where a record was used", () => {
 
   test("instruments, originals and batches, as text and as JSON; a record that nothing names says so", () => {
     expect(said("instrument", "PG-03")).toContain("of equipment TQ423-01: gauges A, instrument");
-    expect(said("original", "ORG-PLAN")).toContain("ITP-010: source, original");
+    expect(said("original", "ORG-PLAN")).toContain("ITP-010: original");
     expect(said("batch", "B-2217")).toMatch(/these are about: joint C1, C2/);
     expect(usesJson(judged, recordMeant(judged, "instrument", "PG-03"))).toContainEqual({
       kind: "pressure-test",
