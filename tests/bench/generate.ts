@@ -1,3 +1,4 @@
+import { createHash } from "node:crypto";
 import { cpSync, mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { linkRecords } from "../../src/link/graph.ts";
@@ -46,10 +47,20 @@ const numbers: ReadonlySet<string> = new Set([
   "calculation-sheet/number",
 ]);
 
+/** What the records of copies are read from: a scan, so that no text says the numbers of their originals. */
+const scan = {
+  id: "ORG-COPIES",
+  path: "files/copies.png",
+  bytes: Buffer.from(
+    "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGNoAAAAggCBd81ytgAAAABJRU5ErkJggg==",
+    "base64",
+  ),
+};
+
 /**
  * Writes a large book: a demonstration with what `growth` names copied until it holds at least `joints` joints. Returns
- * how many there are. Ids, links among the copied and numbers get the number of the copy; everything else stays as it
- * is, so the copies are judged like real ones.
+ * how many there are. Ids, links among the copied and numbers get the number of the copy, and their paper is a
+ * scan; everything else stays as it is, so the copies are judged like real ones.
  */
 export function generateBook(from: string, to: string, joints: number, growth: Growth): number {
   rmSync(to, { recursive: true, force: true });
@@ -74,6 +85,7 @@ export function generateBook(from: string, to: string, joints: number, growth: G
   };
   const copyOf = (record: BookRecord, value: Json, pointer: string, tail: string): Json => {
     if (isList(value)) return value.map((one, index) => copyOf(record, one, `${pointer}/${index}`, tail));
+    if (pointer === "/source") return { original: scan.id, page: 1 };
     if (isObject(value))
       return Object.fromEntries(
         Object.entries(value).map(([name, one]) => [name, copyOf(record, one, pointer + pointerStep(name), tail)]),
@@ -83,6 +95,9 @@ export function generateBook(from: string, to: string, joints: number, growth: G
     return typeof value === "string" && (pointer === "/id" || changes(record, pointer)) ? value + tail : value;
   };
 
+  writeFileSync(join(to, scan.path), scan.bytes);
+  mkdirSync(join(to, "copies"));
+  writeFileSync(join(to, "copies", "scan.json"), `${JSON.stringify(scanRecord)}\n`);
   const originals = [...inside].filter(({ kind }) => kind === "joint").length;
   const copies = Math.ceil((joints - originals) / originals);
   for (const kind of [...growth.roots, ...growth.followers]) {
@@ -96,6 +111,18 @@ export function generateBook(from: string, to: string, joints: number, growth: G
   }
   return originals * (copies + 1);
 }
+
+const scanRecord = {
+  kind: "original",
+  id: scan.id,
+  path: scan.path,
+  sha256: createHash("sha256").update(scan.bytes).digest("hex"),
+  title: "Papers of the copies",
+  mediaType: "image/png",
+  pages: 1,
+  signed: false,
+  language: "en",
+};
 
 /** The roots, and what names them or what names these. */
 function copied(
