@@ -14,12 +14,18 @@ export const calibrationInForce = rule({
   inputs: {
     ...ordered,
     calibrations: list(
-      thing("calibrations[]", { certificate: text("certificate"), to: date("validTo"), left: text("asLeft") }),
+      thing("calibrations[]", {
+        certificate: text("certificate"),
+        made: date("date"),
+        to: date("validTo"),
+        left: text("asLeft"),
+      }),
     ),
   },
   *check({ ordered: day, calibrations }, instrument) {
-    if (calibrations.some(({ to, left }) => compareDays(day.day, to.day) <= 0 && left === "within limits")) return;
-    const [last] = [...calibrations].sort((a, b) => compareDays(b.to.day, a.to.day));
+    // A later calibration speaks for the instrument, whatever an earlier one still promised.
+    const [last] = [...calibrations].sort((a, b) => compareDays(b.made.day, a.made.day));
+    if (last !== undefined && compareDays(day.day, last.to.day) <= 0 && last.left === "within limits") return;
     yield {
       at: "calibrations",
       message: `instrument ${instrument.name} is not within a calibration on ${day.day}, the day of the order`,
@@ -46,8 +52,8 @@ function gauge(ordered: string, left = "within limits") {
   return {
     ordered,
     calibrations: [
-      { certificate: "C-1", to: "2026-05-09", left: "within limits" },
-      { certificate: "C-2", to: "2026-11-03", left },
+      { certificate: "C-1", made: "2025-05-10", to: "2026-12-31", left: "within limits" },
+      { certificate: "C-2", made: "2025-11-04", to: "2026-11-03", left },
     ],
   };
 }
