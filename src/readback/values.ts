@@ -1,4 +1,4 @@
-import type { Graph, Link } from "../model/graph.ts";
+import type { Graph } from "../model/graph.ts";
 import { isList, isObject, pointerStep, type Json } from "../model/json.ts";
 import type { Field, Kind } from "../model/kind.ts";
 import type { BookRecord } from "../model/record.ts";
@@ -71,8 +71,11 @@ export function partsOf(
       return ofQuantity(value);
     case "date":
       return ofDate(value);
-    case "link":
-      return ofLink(value, () => namesOf(names.graph.out.get(record)?.get(pointer), names));
+    case "link": {
+      const to = names.graph.out.get(record)?.get(pointer)?.to;
+      // By which names a paper calls a thing that is not in the book, nobody can say; that it is not there is said elsewhere.
+      return to === undefined ? [] : ofLink(value, () => namesOf(to, names));
+    }
     case "text":
       // A choice from our own list is put in the paper's words there; one with figures (135, 3.1) is not.
       return field.options !== undefined && !/\d/.test(value) ? [] : ofText(value);
@@ -82,9 +85,7 @@ export function partsOf(
 }
 
 /** What papers may call the thing a link leads to: any of its own names and numbers. */
-function namesOf(link: Link | undefined, { kinds }: Names): readonly string[] {
-  if (link?.to === undefined) return [];
-  const { value, kind } = link.to;
+function namesOf({ value, kind }: BookRecord, { kinds }: Names): readonly string[] {
   return [...(kinds.get(kind)?.fields ?? [])].flatMap(([name, { type, options }]) => {
     const own = type === "text" && options === undefined && Object.hasOwn(value, name) ? value[name] : undefined;
     return typeof own === "string" && own.length <= longestName ? [own] : [];
