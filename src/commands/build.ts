@@ -5,7 +5,7 @@ import {
   checkTarget,
   refuseSecond,
   refuseShelves,
-  shelfOf,
+  seriesOf,
   writeIssue,
   type Content,
   type Marker,
@@ -51,7 +51,7 @@ export const build: Command = {
     const out = given.options.get("out");
     const results = await resultsBeside(dir);
     const target: Target =
-      out === undefined ? { type: "shelf", root: results } : { type: "folder", dir: resolve(effects.cwd, out) };
+      out === undefined ? { type: "series", root: results } : { type: "folder", dir: resolve(effects.cwd, out) };
     await checkTarget(target, dir);
     const judged = judgeOrSay(dir, effects);
     if (judged === undefined) return 2;
@@ -60,7 +60,7 @@ export const build: Command = {
     const blocked = judged.findings.some(blocks);
     const holds = blocked && judged.state === "final" ? "findings" : "issue";
     const marker = markerOf(judged, holds, effects);
-    await refuseSecond(marker, target, shelfOf(results, marker.number));
+    await refuseSecond(marker, target, seriesOf(results, marker.number));
     effects.progress("publishing");
     const files =
       holds === "issue" ? (await effects.engine.publishBook(judged, effects.progress)).files : findingsFiles(report);

@@ -70,9 +70,9 @@ test("of hostile and damaged files none is recorded that a check would refuse, w
 test("issues and findings reports written inside a book are no part of it", async () => {
   const dir = await book();
   const before = loadBook(dir, kinds);
-  const shelf = { type: "shelf", root: join(dir, "out") } as const;
-  await writeIssue(sampleFiles(), sampleMarker(), shelf, dir);
-  await writeIssue(new Map([["findings.json", "{}"]]), sampleMarker(sampleFiles(), { holds: "findings" }), shelf, dir);
+  const series = { type: "series", root: join(dir, "out") } as const;
+  await writeIssue(sampleFiles(), sampleMarker(), series, dir);
+  await writeIssue(new Map([["findings.json", "{}"]]), sampleMarker(sampleFiles(), { holds: "findings" }), series, dir);
   const after = loadBook(dir, kinds);
   expect(after.files).toEqual(before.files);
   expect(after.findings).toEqual(before.findings);

@@ -4,7 +4,7 @@ import type { Marker } from "./marker.ts";
 import { spellControls } from "../../model/spelled.ts";
 import { putFile } from "./put-file.ts";
 
-/** The page of a book's shelf that leads to its current issue. */
+/** The page of a book's series that leads to its current issue. */
 export const currentName = "current.html";
 
 /** Makes a page that leads to one folder lead to another; leaves one alone that leads elsewhere. */

@@ -5,15 +5,15 @@ import { IssueError } from "./issue-error.ts";
 import type { Marker } from "./marker.ts";
 import { putFile } from "./put-file.ts";
 
-/** Makes `current.html` of a book's shelf lead to this issue; replaced by one rename, so it always leads somewhere. */
-export async function switchCurrent(shelf: string, issue: string, marker: Marker): Promise<void> {
-  const path = join(shelf, currentName);
+/** Makes `current.html` of a book's series lead to this issue; replaced by one rename, so it always leads somewhere. */
+export async function switchCurrent(series: string, issue: string, marker: Marker): Promise<void> {
+  const path = join(series, currentName);
   await refuseOccupied(path);
   const page = currentPage(issue, marker);
   if ((await readText(path)) !== page) await putFile(path, page);
 }
 
-/** Refuses a shelf on which something else stands where `current.html` belongs. */
+/** Refuses a series in which something else stands where `current.html` belongs. */
 export async function refuseOccupied(path: string): Promise<void> {
   const standing = await standingAt(path);
   if (standing === "folder" || standing === "link")
@@ -23,7 +23,7 @@ export async function refuseOccupied(path: string): Promise<void> {
     );
 }
 
-/** Whether `current.html` of a shelf leads to this issue. */
-export async function isCurrent(shelf: string, issue: string): Promise<boolean> {
-  return (await readText(join(shelf, currentName)))?.includes(`"${issue}/index.html"`) === true;
+/** Whether `current.html` of a series leads to this issue. */
+export async function isCurrent(series: string, issue: string): Promise<boolean> {
+  return (await readText(join(series, currentName)))?.includes(`"${issue}/index.html"`) === true;
 }

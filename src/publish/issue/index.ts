@@ -3,4 +3,4 @@ export { IssueError } from "./issue-error.ts";
 export type { Content } from "./hash-list.ts";
 export { withheldName, type Marker } from "./marker.ts";
 export { verifyIssue, type Verification } from "./verify.ts";
-export { checkTarget, refuseSecond, refuseShelves, shelfOf, writeIssue, type Target, type Written } from "./write.ts";
+export { checkTarget, refuseSecond, refuseShelves, seriesOf, writeIssue, type Target, type Written } from "./write.ts";

@@ -27,13 +27,13 @@ export async function refuseReissue(marker: Marker, folders: readonly string[]):
   }
 }
 
-/** The folders on a book's shelf. */
-export async function foldersOn(shelf: string): Promise<readonly string[]> {
-  if ((await standingAt(shelf).catch(() => "other")) !== "folder") return [];
-  const entries = await readdir(shelf, { withFileTypes: true });
+/** The folders in a book's series. */
+export async function foldersIn(series: string): Promise<readonly string[]> {
+  if ((await standingAt(series).catch(() => "other")) !== "folder") return [];
+  const entries = await readdir(series, { withFileTypes: true });
   return entries
     .filter((entry) => entry.isDirectory() && !entry.name.startsWith("."))
-    .map(({ name }) => join(shelf, name))
+    .map(({ name }) => join(series, name))
     .sort();
 }
 

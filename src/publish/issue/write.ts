@@ -5,19 +5,20 @@ import { folderBeside, type Role } from "./beside.ts";
 import { currentName } from "./current-page.ts";
 import { isCurrent, refuseOccupied, switchCurrent } from "./current.ts";
 import { differences } from "./differences.ts";
-import { hasCode, landingPath, standingAt } from "./folder.ts";
+import { hasCode, standingAt } from "./folder.ts";
 import { issueFingerprint, sealIssue, type Content, type SealedIssue } from "./hash-list.ts";
 import { IssueError } from "./issue-error.ts";
 import { clearLeftovers } from "./leftovers.ts";
 import type { Marker } from "./marker.ts";
 import { folderName } from "./portable-path.ts";
-import { foldersOn, refuseReissue } from "./reissue.ts";
+import { foldersIn, refuseReissue } from "./reissue.ts";
+import { openSeries, refuseOccupiedRoot } from "./roots.ts";
 import { earlierAt, nameSome, refuseBook } from "./target.ts";
 import { verifyIssue } from "./verify.ts";
 
-/** Where an issue goes: onto the shelf that keeps all issues of all books, or exactly into one folder. */
+/** Where an issue goes: into the series of its book's issues, or exactly into one folder. */
 export type Target =
-  { readonly type: "shelf"; readonly root: string } | { readonly type: "folder"; readonly dir: string };
+  { readonly type: "series"; readonly root: string } | { readonly type: "folder"; readonly dir: string };
 
 export interface Written {
   /** Folder that holds it. */
@@ -30,7 +31,7 @@ export interface Written {
 type Done = Omit<Written, "fingerprint">;
 
 /**
- * Writes an issue, complete or not at all: aside first, then one rename. On the shelf it is named by revision, state and
+ * Writes an issue, complete or not at all: aside first, then one rename. In the series it is named by revision, state and
  * fingerprint: a final one is never overwritten (equal bytes are success, others an `IssueError`), an interim one with other
  * bytes is replaced, and `current.html` follows last. In a named folder it replaces an earlier issue, and nothing else.
  * `bookDir` is what no named folder may touch.
@@ -46,16 +47,16 @@ export async function writeIssue(
   const done =
     target.type === "folder" || marker.holds === "findings"
       ? await replaceFolder(issue, dir, target, bookDir)
-      : await shelve(issue, dir, target.root);
+      : await putInSeries(issue, dir, target.root);
   return { ...done, fingerprint: issueFingerprint(issue) };
 }
 
 /**
  * Refuses a place no issue may be written to, before any work is done, and mends what an interrupted run left there. What
- * stands on a shelf is compared, so only the shelf itself is looked at.
+ * stands in a series is compared, so only the series itself is looked at.
  */
 export async function checkTarget(target: Target, bookDir: string): Promise<void> {
-  if (target.type === "shelf") {
+  if (target.type === "series") {
     await refuseOccupiedRoot(resolve(target.root));
     return;
   }
@@ -73,14 +74,14 @@ export async function refuseShelves(target: Target, shelves: readonly Shelf[] = 
 }
 
 /** The folder of a book's issues. */
-export const shelfOf = (root: string, number: string): string => resolve(root, folderName(number));
+export const seriesOf = (root: string, number: string): string => resolve(root, folderName(number));
 
 /**
- * Refuses to issue a final revision a second time with other evidence: `shelf` is the folder of the book's issues, wherever
+ * Refuses to issue a final revision a second time with other evidence: `series` is the folder of the book's issues, wherever
  * this one goes. Done before the book is printed, and again when it is written.
  */
-export async function refuseSecond(marker: Marker, target: Target, shelf: string): Promise<void> {
-  await refuseReissue(marker, [...new Set([issueFolder(marker, target), ...(await foldersOn(shelf))])]);
+export async function refuseSecond(marker: Marker, target: Target, series: string): Promise<void> {
+  await refuseReissue(marker, [...new Set([issueFolder(marker, target), ...(await foldersIn(series))])]);
 }
 
 /** The folder an issue or a findings report gets. */
@@ -89,24 +90,24 @@ export function issueFolder(marker: Marker, target: Target): string {
   if (target.type === "folder") return resolve(findings ? `${trimmed(target.dir)}-findings` : target.dir);
   const mark = marker.fingerprint.slice(0, 8);
   const name = findings ? `findings-${mark}` : `${folderName(marker.revision)}-${marker.state}-${mark}`;
-  return join(shelfOf(target.root, marker.number), name);
+  return join(seriesOf(target.root, marker.number), name);
 }
 
 const trimmed = (dir: string) => dir.replace(/[/\\]+$/, "");
 
-async function shelve(issue: SealedIssue, dir: string, root: string): Promise<Done> {
+async function putInSeries(issue: SealedIssue, dir: string, root: string): Promise<Done> {
   const { marker } = issue;
-  const shelf = dirname(dir);
-  await openShelf(dir, root);
-  await refuseOccupied(join(shelf, currentName));
+  const series = dirname(dir);
+  await openSeries(dir, root);
+  await refuseOccupied(join(series, currentName));
   await clearLeftovers(dir);
-  await refuseSecond(marker, { type: "shelf", root }, shelf);
-  const done = await putOnShelf(issue, dir);
-  await switchCurrent(shelf, basename(dir), marker);
+  await refuseSecond(marker, { type: "series", root }, series);
+  const done = await writeInSeries(issue, dir);
+  await switchCurrent(series, basename(dir), marker);
   return done;
 }
 
-async function putOnShelf(issue: SealedIssue, dir: string): Promise<Done> {
+async function writeInSeries(issue: SealedIssue, dir: string): Promise<Done> {
   const standing = await standingAt(dir);
   if (standing === "other" || standing === "link")
     throw new IssueError(
@@ -134,17 +135,17 @@ async function putOnShelf(issue: SealedIssue, dir: string): Promise<Done> {
   );
 }
 
-/** Exchanges an interim issue on the shelf; while that is done, `current.html` leads to a whole copy of the new one. */
+/** Exchanges an interim issue in the series; while that is done, `current.html` leads to a whole copy of the new one. */
 async function replaceInterim(issue: SealedIssue, dir: string): Promise<Done> {
-  const [shelf, name] = [dirname(dir), basename(dir)];
+  const [series, name] = [dirname(dir), basename(dir)];
   const earlier = await earlierAt(dir, "issue");
-  if (earlier === "nothing" || !(await isCurrent(shelf, name))) return exchange(issue, dir, earlier);
+  if (earlier === "nothing" || !(await isCurrent(series, name))) return exchange(issue, dir, earlier);
   const copy = await writeAside(issue, dir, "current");
   try {
-    await switchCurrent(shelf, basename(copy), issue.marker);
+    await switchCurrent(series, basename(copy), issue.marker);
     return await exchange(issue, dir, earlier);
   } finally {
-    await switchCurrent(shelf, name, issue.marker);
+    await switchCurrent(series, name, issue.marker);
     await rm(copy, { recursive: true });
   }
 }
@@ -155,7 +156,7 @@ async function replaceFolder(issue: SealedIssue, dir: string, target: Target, bo
     await checkTarget(target, bookDir);
     await refuseBook(dir, bookDir);
     await refuseReissue(marker, [dir]);
-  } else await openShelf(dir, target.root);
+  } else await openSeries(dir, target.root);
   await clearLeftovers(dir);
   const earlier = await earlierAt(dir, marker.holds);
   if (earlier === "earlier") {
@@ -208,29 +209,6 @@ async function exchange(issue: SealedIssue, dir: string, earlier: "nothing" | "e
   } catch (error) {
     await rm(fresh, { recursive: true, force: true });
     throw error;
-  }
-}
-
-/** Makes the folder of a book's issues, and refuses one that a link leads elsewhere, or a file in its place. */
-async function openShelf(dir: string, root: string): Promise<void> {
-  const shelf = dirname(dir);
-  await refuseOccupiedRoot(resolve(root));
-  await refuseOccupiedRoot(shelf);
-  await mkdir(shelf, { recursive: true });
-  const expected = join(await landingPath(resolve(root)), basename(shelf));
-  if ((await landingPath(shelf)) !== expected)
-    throw new IssueError("target", `"${shelf}" is a link to another place; put a folder there`);
-}
-
-/** Refuses a place for folders in which, or on the way to which, a file stands. */
-async function refuseOccupiedRoot(dir: string): Promise<void> {
-  for (let path = dir; ; path = dirname(path)) {
-    // The dot at the end follows a link to a folder.
-    const standing = await standingAt(`${path}/.`).catch(() => "other" as const);
-    if (standing === "folder") return;
-    if (standing === "other" || (await standingAt(path).catch(() => "nothing")) !== "nothing")
-      throw new IssueError("target", `"${path}" is no folder; move it away, or name another place with --out`);
-    if (dirname(path) === path) return;
   }
 }
 

@@ -29,7 +29,7 @@ test("a disk that fills up leaves no trace and no half issue", async () => {
   await put(root, { "records/book.json": "{}" });
   failing.path = "files/crt-012.pdf";
   await expect(
-    writeIssue(sampleFiles(), sampleMarker(), { type: "shelf", root: join(root, "out") }, join(root, "records")),
+    writeIssue(sampleFiles(), sampleMarker(), { type: "series", root: join(root, "out") }, join(root, "records")),
   ).rejects.toThrow("no space");
   expect(await readdir(join(root, "out/TQ423-01"))).toEqual([]);
 });

@@ -7,7 +7,7 @@ import {
   checkTarget,
   IssueError,
   refuseSecond,
-  shelfOf,
+  seriesOf,
   verifyIssue,
   writeIssue,
   type Marker,
@@ -21,8 +21,8 @@ async function place() {
   const root = await freshFolder();
   const book = join(root, "records");
   await put(book, { "book.json": "{}", "issue.json": "{}" });
-  const shelf = { type: "shelf", root: join(root, "out") } as const;
-  return { root, book, shelf, issue: join(root, "out/TQ423-01", `0-final-${mark}`) };
+  const series = { type: "series", root: join(root, "out") } as const;
+  return { root, book, series, issue: join(root, "out/TQ423-01", `0-final-${mark}`) };
 }
 
 /** Number of a process that has ended. */
@@ -47,10 +47,10 @@ const findings: ReadonlyMap<string, string> = new Map([
 ]);
 const findingsMarker = (): Marker => sampleMarker(sampleFiles(), { holds: "findings" });
 
-describe("on the shelf", () => {
+describe("in the series", () => {
   test("an issue stands whole under revision, state and fingerprint, and current.html leads to it", async () => {
-    const { book, shelf, issue, root } = await place();
-    expect(await writeIssue(sampleFiles(), sampleMarker(), shelf, book)).toMatchObject({
+    const { book, series, issue, root } = await place();
+    expect(await writeIssue(sampleFiles(), sampleMarker(), series, book)).toMatchObject({
       dir: issue,
       outcome: "written",
     });
@@ -62,10 +62,10 @@ describe("on the shelf", () => {
   });
 
   test("the same bytes again are success and change nothing", async () => {
-    const { book, shelf, issue, root } = await place();
-    await writeIssue(sampleFiles(), sampleMarker(), shelf, book);
+    const { book, series, issue, root } = await place();
+    await writeIssue(sampleFiles(), sampleMarker(), series, book);
     const before = await contents(root);
-    expect(await writeIssue(sampleFiles(), sampleMarker(), shelf, book)).toMatchObject({
+    expect(await writeIssue(sampleFiles(), sampleMarker(), series, book)).toMatchObject({
       dir: issue,
       outcome: "unchanged",
     });
@@ -73,75 +73,75 @@ describe("on the shelf", () => {
   });
 
   test("other bytes under the same name are refused, and named", async () => {
-    const { book, shelf, issue } = await place();
-    await writeIssue(sampleFiles(), sampleMarker(), shelf, book);
+    const { book, series, issue } = await place();
+    await writeIssue(sampleFiles(), sampleMarker(), series, book);
     await put(issue, { "joint/r-L1.html": "touched", "notes.txt": "mine" });
     const before = await contents(issue);
-    const error = await refusal(writeIssue(sampleFiles(), sampleMarker(), shelf, book));
+    const error = await refusal(writeIssue(sampleFiles(), sampleMarker(), series, book));
     expect(error.code).toBe("differs");
     expect(error.message).toContain("joint/r-L1.html differs, notes.txt is extra");
     expect(await contents(issue)).toEqual(before);
   });
 
   test("a new revision stands beside the earlier one, and current.html follows", async () => {
-    const { book, shelf, issue, root } = await place();
-    await writeIssue(sampleFiles(), sampleMarker(), shelf, book);
+    const { book, series, issue, root } = await place();
+    await writeIssue(sampleFiles(), sampleMarker(), series, book);
     const before = await contents(issue);
-    await writeIssue(sampleFiles(), sampleMarker(sampleFiles(), { revision: "1" }), shelf, book);
+    await writeIssue(sampleFiles(), sampleMarker(sampleFiles(), { revision: "1" }), series, book);
     expect(await contents(issue)).toEqual(before);
     expect((await contents(join(root, "out/TQ423-01")))["current.html"]).toContain(`url=1-final-${mark}/`);
   });
 
   test("current.html escapes what the records say", async () => {
-    const { book, shelf, root } = await place();
-    await writeIssue(sampleFiles(), sampleMarker(sampleFiles(), { number: `A"><script>` }), shelf, book);
+    const { book, series, root } = await place();
+    await writeIssue(sampleFiles(), sampleMarker(sampleFiles(), { number: `A"><script>` }), series, book);
     const current = (await contents(join(root, "out/A-script")))["current.html"];
     expect(current).toContain("A&quot;&gt;&lt;script&gt;");
     expect(current).not.toContain("<script>");
   });
 
   test("what interrupted runs left is removed, whatever they wrote; what a running process holds is not", async () => {
-    const { book, shelf, issue, root } = await place();
+    const { book, series, issue, root } = await place();
     const parent = join(root, "out/TQ423-01");
     const dead = `.databook-writing-0-final-${mark}-${ended()}-0a1b2cAbCdEf`;
     const alive = `.databook-writing-0-final-${mark}-${process.ppid}-0a1b2cAbCdEf`;
     const earlierRun = `.databook-writing-0-final-${mark}-${process.pid}-0a1b2cAbCdEf`;
     const other = `.databook-writing-1-final-${mark}-${ended()}-0a1b2cAbCdEf`;
     for (const name of [dead, alive, earlierRun, other]) await put(parent, { [`${name}/index.html`]: "half" });
-    await writeIssue(sampleFiles(), sampleMarker(), shelf, book);
+    await writeIssue(sampleFiles(), sampleMarker(), series, book);
     const left = (await readdir(parent)).filter((name) => name.startsWith("."));
     expect(left).toEqual([alive]);
     expect((await verifyIssue(issue)).sound).toBe(true);
   });
 
   test("two runs at once give one issue", async () => {
-    const { book, shelf, issue, root } = await place();
-    const both = await Promise.all([1, 2].map(() => writeIssue(sampleFiles(), sampleMarker(), shelf, book)));
+    const { book, series, issue, root } = await place();
+    const both = await Promise.all([1, 2].map(() => writeIssue(sampleFiles(), sampleMarker(), series, book)));
     expect(both.map(({ outcome }) => outcome).sort()).toEqual(["unchanged", "written"]);
     expect((await verifyIssue(issue)).sound).toBe(true);
     expect((await readdir(join(root, "out/TQ423-01"))).filter((name) => name.startsWith("."))).toEqual([]);
   });
 
-  test("a shelf that a link leads elsewhere is refused", async () => {
-    const { book, shelf, root } = await place();
+  test("a series that a link leads elsewhere is refused", async () => {
+    const { book, series, root } = await place();
     await mkdir(join(root, "out"));
     await symlink(book, join(root, "out/TQ423-01"));
     const before = await contents(book);
-    expect((await refusal(writeIssue(sampleFiles(), sampleMarker(), shelf, book))).message).toContain("is a link");
+    expect((await refusal(writeIssue(sampleFiles(), sampleMarker(), series, book))).message).toContain("is a link");
     expect(await contents(book)).toEqual(before);
   });
 
-  test("a shelf inside the book's folder is fine", async () => {
+  test("a series inside the book's folder is fine", async () => {
     const { book } = await place();
-    const shelf = { type: "shelf", root: join(book, "out") } as const;
-    const { dir } = await writeIssue(sampleFiles(), sampleMarker(), shelf, book);
+    const series = { type: "series", root: join(book, "out") } as const;
+    const { dir } = await writeIssue(sampleFiles(), sampleMarker(), series, book);
     expect((await verifyIssue(dir)).sound).toBe(true);
   });
 
   test("a path that leaves the issue is refused before anything is written", async () => {
-    const { book, shelf, root } = await place();
+    const { book, series, root } = await place();
     const before = await contents(root);
-    const error = await refusal(writeIssue(sampleFiles({ "../../escaped.html": "x" }), sampleMarker(), shelf, book));
+    const error = await refusal(writeIssue(sampleFiles({ "../../escaped.html": "x" }), sampleMarker(), series, book));
     expect(error.code).toBe("path");
     expect(await contents(root)).toEqual(before);
   });
@@ -150,11 +150,11 @@ describe("on the shelf", () => {
 describe("a final revision is issued once", () => {
   const other = sampleFiles({ "evidence/book.json": `{"kind":"book","other":true}\n` });
 
-  test("with other evidence it is refused on the shelf; both fingerprints are named, nothing is left", async () => {
-    const { book, shelf, root } = await place();
-    await writeIssue(sampleFiles(), sampleMarker(), shelf, book);
+  test("with other evidence it is refused in the series; both fingerprints are named, nothing is left", async () => {
+    const { book, series, root } = await place();
+    await writeIssue(sampleFiles(), sampleMarker(), series, book);
     const before = await contents(root);
-    const error = await refusal(writeIssue(other, sampleMarker(other), shelf, book));
+    const error = await refusal(writeIssue(other, sampleMarker(other), series, book));
     expect(error.code).toBe("issued");
     expect(error.message).toContain(`evidence fingerprint ${sampleMarker().fingerprint}`);
     expect(error.message).toContain(`evidence fingerprint ${sampleMarker(other).fingerprint}`);
@@ -171,11 +171,11 @@ describe("a final revision is issued once", () => {
     expect(await writeIssue(other, next, folder(dir), book)).toMatchObject({ outcome: "replaced" });
   });
 
-  test("the shelf is asked also where the issue goes elsewhere", async () => {
-    const { book, shelf, root } = await place();
-    await writeIssue(sampleFiles(), sampleMarker(), shelf, book);
+  test("the series is asked also where the issue goes elsewhere", async () => {
+    const { book, series, root } = await place();
+    await writeIssue(sampleFiles(), sampleMarker(), series, book);
     const target = folder(join(root, "elsewhere"));
-    const shelfHere = shelfOf(shelf.root, "TQ423-01");
+    const shelfHere = seriesOf(series.root, "TQ423-01");
     expect((await refusal(refuseSecond(sampleMarker(other), target, shelfHere))).code).toBe("issued");
     await refuseSecond(sampleMarker(), target, shelfHere);
     await refuseSecond(sampleMarker(other, { revision: "1" }), target, shelfHere);
@@ -195,11 +195,11 @@ describe("a final revision is issued once", () => {
   });
 });
 
-describe("an interim issue on the shelf", () => {
+describe("an interim issue in the series", () => {
   test("with other bytes is replaced, and current.html leads to a whole issue at every moment", async () => {
-    const { book, shelf, root } = await place();
+    const { book, series, root } = await place();
     const parent = join(root, "out/TQ423-01");
-    await writeIssue(sampleFiles({ "old.html": "old" }), interim(), shelf, book);
+    await writeIssue(sampleFiles({ "old.html": "old" }), interim(), series, book);
     const seen: boolean[] = [];
     let running = true;
     const watch = (async () => {
@@ -212,7 +212,7 @@ describe("an interim issue on the shelf", () => {
       }
     })();
     for (let n = 0; n < 10; n++)
-      expect(await writeIssue(sampleFiles({ "n.html": String(n) }), interim(), shelf, book)).toMatchObject({
+      expect(await writeIssue(sampleFiles({ "n.html": String(n) }), interim(), series, book)).toMatchObject({
         dir: join(parent, `0-interim-${mark}`),
         outcome: "replaced",
       });
@@ -225,18 +225,18 @@ describe("an interim issue on the shelf", () => {
   });
 
   test("one that somebody put a file into is refused, and named", async () => {
-    const { book, shelf, root } = await place();
-    await writeIssue(sampleFiles(), interim(), shelf, book);
+    const { book, series, root } = await place();
+    await writeIssue(sampleFiles(), interim(), series, book);
     await put(join(root, "out/TQ423-01", `0-interim-${mark}`), { "notes.txt": "mine" });
-    const error = await refusal(writeIssue(sampleFiles({ "x.html": "x" }), interim(), shelf, book));
+    const error = await refusal(writeIssue(sampleFiles({ "x.html": "x" }), interim(), series, book));
     expect(error.message).toContain("notes.txt");
   });
 
   test("a run that ended half-way is mended by the next, whatever its stage", async () => {
-    const { book, shelf, root } = await place();
+    const { book, series, root } = await place();
     const parent = join(root, "out/TQ423-01");
     const name = `0-interim-${mark}`;
-    await writeIssue(sampleFiles(), interim(), shelf, book);
+    await writeIssue(sampleFiles(), interim(), series, book);
     const before = await contents(join(parent, name));
     const tail = `${name}-${ended()}-0a1b2cAbCdEf`;
     await rename(join(parent, name), join(parent, `.databook-aside-${tail}`));
@@ -253,9 +253,9 @@ describe("an interim issue on the shelf", () => {
 
 describe("what an issue folder is like", () => {
   test("it has the mode the user's folders have", async () => {
-    const { book, shelf, issue, root } = await place();
+    const { book, series, issue, root } = await place();
     await mkdir(join(root, "usual"));
-    await writeIssue(sampleFiles(), sampleMarker(), shelf, book);
+    await writeIssue(sampleFiles(), sampleMarker(), series, book);
     expect(statSync(issue).mode).toBe(statSync(join(root, "usual")).mode);
     expect(statSync(join(issue, "joint")).mode).toBe(statSync(join(root, "usual")).mode);
   });
@@ -263,10 +263,10 @@ describe("what an issue folder is like", () => {
   test.each(["out", "out/TQ423-01", `out/TQ423-01/0-final-${mark}`])(
     "a file in the place of %s is a clear refusal and leaves nothing",
     async (path) => {
-      const { book, shelf, root } = await place();
+      const { book, series, root } = await place();
       await put(root, { [path]: "a file" });
       const before = await contents(root);
-      const error = await refusal(writeIssue(sampleFiles(), sampleMarker(), shelf, book));
+      const error = await refusal(writeIssue(sampleFiles(), sampleMarker(), series, book));
       expect(error.message).toContain(`"${join(root, path)}" is `);
       expect(error.message).toContain("move it away");
       expect(await contents(root)).toEqual(before);
@@ -274,15 +274,15 @@ describe("what an issue folder is like", () => {
   );
 
   test("a folder in the place of current.html is a clear refusal before anything is written", async () => {
-    const { book, shelf, root } = await place();
+    const { book, series, root } = await place();
     await mkdir(join(root, "out/TQ423-01/current.html"), { recursive: true });
-    expect((await refusal(writeIssue(sampleFiles(), sampleMarker(), shelf, book))).message).toContain("current.html");
+    expect((await refusal(writeIssue(sampleFiles(), sampleMarker(), series, book))).message).toContain("current.html");
     expect(await readdir(join(root, "out/TQ423-01"))).toEqual(["current.html"]);
   });
 
   test("a number without a letter or digit still gives a folder", async () => {
-    const { book, shelf } = await place();
-    const { dir } = await writeIssue(sampleFiles(), interim({ number: "帳", revision: "" }), shelf, book);
+    const { book, series } = await place();
+    const { dir } = await writeIssue(sampleFiles(), interim({ number: "帳", revision: "" }), series, book);
     expect(dir).toMatch(/out\/unnamed-[0-9a-f]{8}\/unnamed-e3b0c442-interim-[0-9a-f]{8}$/);
   });
 });
@@ -379,17 +379,17 @@ describe("in a named folder", () => {
 });
 
 describe("findings report of a final issue that did not pass", () => {
-  test("stands beside the issues on the shelf, replaces its like, and touches neither issue nor current.html", async () => {
-    const { book, shelf, issue, root } = await place();
-    await writeIssue(sampleFiles(), sampleMarker(), shelf, book);
+  test("stands beside the issues in the series, replaces its like, and touches neither issue nor current.html", async () => {
+    const { book, series, issue, root } = await place();
+    await writeIssue(sampleFiles(), sampleMarker(), series, book);
     const before = {
       issue: await contents(issue),
       current: (await contents(join(root, "out/TQ423-01")))["current.html"],
     };
-    const first = await writeIssue(findings, findingsMarker(), shelf, book);
+    const first = await writeIssue(findings, findingsMarker(), series, book);
     expect(first).toMatchObject({ dir: join(root, "out/TQ423-01", `findings-${mark}`), outcome: "written" });
     const changed = new Map([...findings, ["findings.json", "[]"]]);
-    expect(await writeIssue(changed, findingsMarker(), shelf, book)).toMatchObject({ outcome: "replaced" });
+    expect(await writeIssue(changed, findingsMarker(), series, book)).toMatchObject({ outcome: "replaced" });
     expect((await contents(first.dir))["findings.json"]).toBe("[]");
     const after = {
       issue: await contents(issue),
