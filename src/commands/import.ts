@@ -1,23 +1,22 @@
 import { createHash } from "node:crypto";
-import { readFile, stat } from "node:fs/promises";
-import { basename, dirname, join, resolve } from "node:path";
+import { basename, join, resolve } from "node:path";
 import { mapSchema, readMaps, type ReadMaps } from "../imports/read-maps.ts";
 import { faultText, planJson, planSentence, planText } from "../imports/plan-text.ts";
 import { mapText } from "../imports/map-text.ts";
-import { planImport, type ImportPlan } from "../imports/plan.ts";
+import type { ImportPlan } from "../imports/import-plan.ts";
+import { planImport } from "../imports/plan.ts";
 import { propose, type Proposal } from "../imports/propose.ts";
 import { changedFiles, fileOfNew, written } from "../imports/record-files.ts";
 import { nearestName } from "../load/nearest.ts";
 import { NotWritten, putFiles, textAt, type FileChange } from "../load/put-files.ts";
 import type { Kind } from "../model/kind.ts";
-import { hasCode, standingAt } from "../publish/issue/folder.ts";
 import { jsonText, plain } from "../report/plain.ts";
 import { packageRoot } from "../root.ts";
 import { isSheetFault, type Workbook } from "../sheets/cells.ts";
-import { usualSheetLimits } from "../sheets/limits.ts";
 import { readSheetFile } from "../sheets/read.ts";
 import { bookFolder, readOrSay } from "./books.ts";
 import { formatOption, UsageError, type Command, type Effects, type Exit, type Given } from "./command.ts";
+import { bytesOf, nameOfMap } from "./import-file.ts";
 
 const delimiters: ReadonlyMap<string, "," | ";" | "\t"> = new Map([
   ["comma", ","],
@@ -228,46 +227,4 @@ function kindNamed(name: string | undefined, kinds: ReadonlyMap<string, Kind>): 
     [...kinds.values()].filter(({ derived }) => !derived).map((one) => one.name),
   );
   throw new UsageError(`there is no kind "${name}" to import${near === undefined ? "" : `; nearest: ${near}`}`);
-}
-
-/** A map is named like its file, in portable signs. */
-function nameOfMap(given: string | undefined, file: string): string {
-  if (given !== undefined) {
-    if (/^[A-Za-z0-9][A-Za-z0-9._-]{0,79}$/.test(given) && !given.endsWith(".")) return given.replace(/\.json$/, "");
-    throw new UsageError(`"${given}" is no name of a map: letters, digits, points, hyphens and underscores`);
-  }
-  const name = file
-    .replace(/\.[^.]*$/, "")
-    .normalize("NFKD")
-    .replaceAll(/[^A-Za-z0-9]+/g, "-")
-    .replaceAll(/^-+|-+$/g, "")
-    .toLowerCase()
-    .slice(0, 60);
-  return name === "" ? "sheet" : name;
-}
-
-async function bytesOf(file: string): Promise<{ readonly bytes: Buffer; readonly openElsewhere: boolean }> {
-  const shown = basename(file);
-  try {
-    const { size } = await stat(file).catch((error: unknown) => {
-      if (hasCode(error, "ENOENT", "ENOTDIR")) throw new UsageError(`there is no file "${file}"`);
-      throw error;
-    });
-    if (size > usualSheetLimits.bytes)
-      throw new UsageError(
-        `${shown} has ${Math.ceil(size / 2 ** 20)} MB; at most ${usualSheetLimits.bytes / 2 ** 20} are read: save the sheet that is wanted alone`,
-      );
-    const bytes = await readFile(file);
-    // Programs leave such a file beside one that they hold open.
-    const owners = [`~$${shown}`, `~$${shown.slice(2)}`, `.~lock.${shown}#`].map((name) => join(dirname(file), name));
-    const standing = await Promise.all(owners.map((path) => standingAt(path).catch(() => "nothing" as const)));
-    return { bytes, openElsewhere: standing.some((one) => one === "other") };
-  } catch (error) {
-    if (hasCode(error, "EISDIR")) throw new UsageError(`"${shown}" is a folder; name a workbook or a CSV file`);
-    if (hasCode(error, "EBUSY", "EACCES", "EPERM"))
-      throw new UsageError(
-        `${shown} cannot be read: it is open in another program, or not yours to read; close it there and try again`,
-      );
-    throw error;
-  }
 }

@@ -6,7 +6,7 @@ import { placeWords } from "../model/words.ts";
 import { stablePath } from "../model/stable.ts";
 import type { ImportFault } from "./faults.ts";
 import type { Change } from "./overlay.ts";
-import type { ImportPlan, PlannedRecord } from "./plan.ts";
+import type { ImportPlan, PlannedRecord } from "./import-plan.ts";
 import { said } from "./said.ts";
 
 /** A fault of a sheet at its place: "weld-log.xlsx, Shell, row 14, column C “Thickness”: …". */

@@ -1,7 +1,8 @@
 import type { Json } from "../model/json.ts";
 import { columnName } from "../sheets/addresses.ts";
 import type { Cell, Row } from "../sheets/cells.ts";
-import { cellValue, textOf, type CellValue, type ColumnReading } from "./cell-value.ts";
+import { cellValue, textOf } from "./cell-value.ts";
+import type { CellValue, ColumnReading } from "./read-cell.ts";
 import type { CellAt, ImportFault } from "./faults.ts";
 import type { FieldPath } from "./field-path.ts";
 import type { MappedColumn, Matched } from "./matched.ts";

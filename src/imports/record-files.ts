@@ -4,7 +4,7 @@ import { isList, isObject, type Json, type JsonObject } from "../model/json.ts";
 import { grouped } from "../model/grouped.ts";
 import { byCodePoint } from "../model/order.ts";
 import { isShelved } from "./conflicts.ts";
-import type { ImportPlan, PlannedRecord } from "./plan.ts";
+import type { ImportPlan, PlannedRecord } from "./import-plan.ts";
 
 /** File of the records that a map made new. */
 export const fileOfNew = (mapName: string, kind: string): string => `sheets/${mapName}/${kind}.json`;

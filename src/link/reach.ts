@@ -1,3 +1,4 @@
+import { grouped } from "../model/grouped.ts";
 import type { Kind } from "../model/kind.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { foldAlike } from "./alike.ts";
@@ -72,12 +73,6 @@ function groupBy(
   records: readonly BookRecord[],
   keys: (record: BookRecord) => readonly string[],
 ): ReadonlyMap<string, readonly BookRecord[]> {
-  const groups = new Map<string, BookRecord[]>();
-  for (const record of records)
-    for (const key of keys(record)) {
-      const group = groups.get(key);
-      if (group === undefined) groups.set(key, [record]);
-      else group.push(record);
-    }
-  return groups;
+  const pairs = records.flatMap((record) => keys(record).map((key) => ({ key, record })));
+  return new Map([...grouped(pairs, ({ key }) => key)].map(([key, own]) => [key, own.map(({ record }) => record)]));
 }

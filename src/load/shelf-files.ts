@@ -1,21 +1,19 @@
 import { existsSync } from "node:fs";
 import { join, relative } from "node:path";
-import { linkRecords } from "../link/graph.ts";
 import { reachedOn } from "../link/reach.ts";
 import { answerable } from "../model/exceptions.ts";
 import type { Finding } from "../model/finding.ts";
 import { sha256 } from "../model/fingerprint.ts";
 import { grouped } from "../model/grouped.ts";
 import type { Kind } from "../model/kind.ts";
-import { byCodePoint } from "../model/order.ts";
 import type { Place } from "../model/place.ts";
 import { addressOf, type BookFile, type BookRecord } from "../model/record.ts";
 import { pathNamedBy, shelvesFolder } from "../model/shelf.ts";
-import { canonicalText, canonicalValue } from "./canonical.ts";
 import { findingOf } from "./file-rules.ts";
 import { readFolder, type FolderRecords, type LyingOriginal } from "./folder-files.ts";
-import { quoted } from "./portable.ts";
 import { inTheWay, shelvesOf, type NamedShelf } from "./shelf-list.ts";
+import { asNote, copyRead, linkNotes, notOnShelf } from "./shelf-notes.ts";
+import { canonicalFiles, lookUpIn, movedBy } from "./shelf-places.ts";
 import { isMarker, listBook } from "./walk.ts";
 
 /** What a book takes from its shelves. */
@@ -169,106 +167,8 @@ function readShelf(
   };
 }
 
-interface Placed {
-  readonly file: string;
-  readonly value: BookRecord["value"];
-  readonly text: string;
-}
-
-/** The file each reached record gets; of two that bear one id on one shelf the second is numbered. */
-function canonicalFiles(
-  reached: readonly BookRecord[],
-  kinds: ReadonlyMap<string, Kind>,
-): ReadonlyMap<BookRecord, Placed> {
-  const taken = new Map<string, number>();
-  const inOrder = [...reached].sort((a, b) => byCodePoint(a.file, b.file) || byCodePoint(a.pointer, b.pointer));
-  return new Map(
-    inOrder.map((record) => {
-      const stem = pathNamedBy(record, `${record.kind}/r-${record.id}`);
-      const count = (taken.get(stem) ?? 0) + 1;
-      taken.set(stem, count);
-      const value = canonicalValue(record, kinds.get(record.kind));
-      const file = `${stem}${count === 1 ? "" : `_${count}`}.json`;
-      return [record, { file, value, text: canonicalText(value) }];
-    }),
-  );
-}
-
-/** Findings about reached records, at the file those get. */
-function movedBy(placed: ReadonlyMap<BookRecord, Placed>): (finding: Finding) => Finding {
-  const recordAt = lookUpIn(placed.keys());
-  const moved = ({ file, pointer, ...rest }: Place): Place => {
-    const record = recordAt({ file, pointer });
-    const to = record === undefined ? undefined : placed.get(record);
-    if (record === undefined || to === undefined) return { file, pointer, ...rest };
-    return { file: to.file, pointer: pointer.slice(record.pointer.length) };
-  };
-  return (finding) => ({
-    ...finding,
-    place: moved(finding.place),
-    related: finding.related.map((one) => ({ ...one, place: moved(one.place) })),
-  });
-}
-
-/** Finds the record a place lies in. */
-function lookUpIn(records: Iterable<BookRecord>): (place: Place) => BookRecord | undefined {
-  const nameOf = (file: string, pointer: string) => `${file}\n${pointer}`;
-  const byPlace = new Map([...records].map((record) => [nameOf(record.file, record.pointer), record]));
-  // A record is a file, or a row of the one list of a file.
-  return ({ file, pointer }) =>
-    byPlace.get(nameOf(file, "")) ?? byPlace.get(nameOf(file, pointer.split("/", 3).join("/")));
-}
-
 /** Printed paths of the files an original's record names. */
 function meantBy(record: BookRecord): readonly string[] {
   const { path } = record.value;
   return record.kind === "original" && typeof path === "string" ? [pathNamedBy(record, path)] : [];
 }
-
-const asNote = (finding: Finding): Finding => ({
-  ...finding,
-  severity: "note",
-  why: `${finding.why}; nothing in this book reaches the record`,
-  accuses: [],
-});
-
-/** What is wrong with links and ids of records that are not reached, each a note. */
-function linkNotes(
-  own: readonly BookRecord[],
-  shelved: readonly BookRecord[],
-  unreached: ReadonlySet<BookRecord>,
-  kinds: ReadonlyMap<string, Kind>,
-): readonly Finding[] {
-  if (unreached.size === 0) return [];
-  const recordAt = lookUpIn(unreached);
-  return linkRecords([...own, ...shelved], kinds)
-    .findings.filter(({ place, related }) =>
-      [place, ...related.map((one) => one.place)].some((one) => recordAt(one) !== undefined),
-    )
-    .map(asNote);
-}
-
-function notOnShelf(record: BookRecord, kinds: ReadonlyMap<string, Kind>): Finding {
-  const title = (kinds.get(record.kind)?.title ?? record.kind).toLowerCase();
-  const [, name = ""] = record.file.split("/");
-  return findingOf({
-    rule: "shelf-holds",
-    place: { file: record.file, pointer: record.pointer },
-    name: `${record.kind}:${record.id}`,
-    message: `the shelf "${name}" holds the ${title} "${record.id}"`,
-    why: "a book, its issue and the exceptions of one job are that job's own; on a shelf none of them counts",
-    hint: "move it into the book it belongs to; a shelf is named in the book.json of each book that uses it",
-  });
-}
-
-const copyRead = ({ name, beside = "" }: NamedShelf): Finding => ({
-  ...findingOf({
-    rule: "shelf-folder",
-    place: { file: `${shelvesFolder}/${name}`, pointer: "" },
-    name: "copy",
-    message: `the copy of the shelf "${name}" in the book is read, not the folder ${quoted(beside)}`,
-    why: "a book that holds a copy of a shelf stands by itself",
-    hint: `remove ${shelvesFolder}/${name}/ to read the folder again`,
-  }),
-  severity: "note",
-});

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { faultText, planText } from "../../src/imports/plan-text.ts";
-import { planImport, type ImportPlan } from "../../src/imports/plan.ts";
+import type { ImportPlan } from "../../src/imports/import-plan.ts";
+import { planImport } from "../../src/imports/plan.ts";
 import { mapSchema, readMaps } from "../../src/imports/read-maps.ts";
 import { loadKinds } from "../../src/load/kinds.ts";
 import type { Json, JsonObject } from "../../src/model/json.ts";

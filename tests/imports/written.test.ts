@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { cellValue, type ColumnReading } from "../../src/imports/cell-value.ts";
+import { cellValue } from "../../src/imports/cell-value.ts";
+import type { ColumnReading } from "../../src/imports/read-cell.ts";
 import { headingOf } from "../../src/imports/heading.ts";
 import { joinCell, splitCell } from "../../src/imports/split.ts";
 import { fill, foldId, templateOf } from "../../src/imports/template.ts";
