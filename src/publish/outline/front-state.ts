@@ -27,10 +27,10 @@ export function awaitedBlocks(context: Context): Block[] {
       title: "What is there and what is missing, by the milestone that makes it due",
       columns: [
         { head: "Milestone", align: "left", width: 2 },
-        { head: "Day", align: "left", width: 2 },
         { head: "Evidence there", align: "number", width: 1.4 },
         { head: "Missing", align: "number", width: 1 },
         { head: "Checks that wait", align: "number", width: 1.4 },
+        { head: "Day", align: "left", width: 2 },
       ],
       groups: inFives(where.milestones.map((one) => milestoneRow(one, waits))),
     },
@@ -49,13 +49,13 @@ function milestoneRow({ milestone, asked, there, missing }: MilestoneState, wait
   return {
     cells: [
       { type: "text", text: [milestone === null ? "at once" : termOf(milestone.name)] },
+      { type: "number", text: asked === 0 ? "none asked" : `${there} of ${asked}` },
+      { type: "number", text: String(missing) },
+      { type: "number", text: String(milestone === null ? 0 : (waits.get(milestone.name) ?? 0)) },
       {
         type: "text",
         text: [milestone?.reached === true ? { type: "whole", text: day } : { type: "soft", text: day }],
       },
-      { type: "number", text: `${there} of ${asked}` },
-      { type: "number", text: String(missing) },
-      { type: "number", text: String(milestone === null ? 0 : (waits.get(milestone.name) ?? 0)) },
     ],
   };
 }
