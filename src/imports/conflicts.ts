@@ -1,6 +1,5 @@
 import { isList, isObject, type Json, type JsonObject } from "../model/json.ts";
 import type { BookRecord } from "../model/record.ts";
-import { shelvesFolder } from "../model/shelf.ts";
 import type { Change } from "./overlay.ts";
 import { said } from "./said.ts";
 
@@ -17,8 +16,6 @@ export function conflictsOf(
     if (changes.length === 0) return [];
     const { imported, transcription, signatures } = record.value;
     const reasons: string[] = [];
-    if (isShelved(record))
-      reasons.push("it stands on a shelf, which a sheet of this book never changes: change it there");
     const replaces = changes.some(({ before }) => before !== undefined);
     if (!isObject(imported)) {
       if (replaces) reasons.push("its values were typed, not imported");
@@ -34,9 +31,6 @@ export function conflictsOf(
     return reasons;
   };
 }
-
-/** Whether a record is one of a shelf's, and not the book's own. */
-export const isShelved = ({ file }: Pick<BookRecord, "file">): boolean => file.startsWith(`${shelvesFolder}/`);
 
 function comparedBy(transcription: Json | undefined): string | undefined {
   if (!isObject(transcription)) return undefined;

@@ -3,7 +3,7 @@ import { placesOf } from "../load/places.ts";
 import { isList, isObject, type Json, type JsonObject } from "../model/json.ts";
 import { grouped } from "../model/grouped.ts";
 import { byCodePoint } from "../model/order.ts";
-import { isShelved } from "./conflicts.ts";
+import { shelfOf } from "../model/shelf.ts";
 import type { ImportPlan, PlannedRecord } from "./import-plan.ts";
 
 /** File of the records that a map made new. */
@@ -14,7 +14,7 @@ export function written({ records }: ImportPlan, overwrites: boolean): readonly 
   return records.filter(
     ({ state, before, value }) =>
       (state !== "conflict" || overwrites) &&
-      !(before !== undefined && isShelved(before)) &&
+      !(before !== undefined && shelfOf(before.file) !== undefined) &&
       (before === undefined || JSON.stringify(before.value) !== JSON.stringify(withHead(before.value, value))),
   );
 }

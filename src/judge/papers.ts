@@ -29,8 +29,8 @@ export function wantPapers(court: Court): void {
 }
 
 function hasPaper({ value }: BookRecord, filed: ReadonlySet<unknown>): boolean {
-  const { source, sources, imported } = value;
+  const { source, imported } = value;
+  // Papers of single fields are no paper of the others.
   if (isObject(source) && source["original"] !== undefined) return true;
-  if (isObject(sources) && Object.keys(sources).length > 0) return true;
   return isObject(imported) && filed.has(imported["sha256"]);
 }
