@@ -16,6 +16,8 @@ export interface BuiltRecord {
   readonly object: BuiltObject;
   /** Row it was first met in, for messages. */
   readonly at: CellAt;
+  /** Whether any of its rows says more than its id. */
+  says: boolean;
 }
 
 /**

@@ -1,4 +1,5 @@
 import { nearestName } from "../load/nearest.ts";
+import { nearestField } from "./field-names.ts";
 import type { Field } from "../model/kind.ts";
 import { parsePath, type Step } from "../model/path.ts";
 
@@ -125,13 +126,11 @@ function end(
 }
 
 function unknown(name: string, of: string, fields: ReadonlyMap<string, Field> | undefined): PathFault {
-  const near = nearestName(name, fields?.keys() ?? []);
+  const near = nearestField(name, fields ?? new Map<string, Field>());
   return {
     message: `${of} has no field "${name}"`,
     hint:
-      near === undefined
-        ? `its fields are ${[...(fields?.keys() ?? [])].slice(0, 12).join(", ") || "none"}`
-        : `nearest: "${near}"`,
+      near === undefined ? `its fields are ${[...(fields?.keys() ?? [])].join(", ") || "none"}` : `nearest: "${near}"`,
   };
 }
 

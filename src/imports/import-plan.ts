@@ -26,9 +26,16 @@ export interface ImportPlan {
   readonly gone: readonly BookRecord[];
   readonly faults: readonly ImportFault[];
   readonly notes: readonly ImportFault[];
-  readonly skipped: readonly { readonly sheet: string; readonly rows: readonly number[] }[];
+  readonly skipped: readonly LeftOut[];
   /** Rows that were read. */
   readonly rows: number;
+}
+
+/** Rows that become nothing. */
+export interface LeftOut {
+  readonly sheet: string;
+  readonly rows: readonly number[];
+  readonly why: string;
 }
 
 export interface PlannedRecord {

@@ -51,7 +51,7 @@ export function planText(plan: ImportPlan, file: string, kinds: ReadonlyMap<stri
     lines.push(
       `gone       ${record.kind} ${record.id}, read before from ${sheetWords(record.value["imported"]) ?? file}: no row is about it any more; it stays in the book`,
     );
-  for (const { sheet, rows } of plan.skipped) lines.push(`left out   ${sheet}, ${rowWords(rows)}: as the map says`);
+  for (const { sheet, rows, why } of plan.skipped) lines.push(`left out   ${sheet}, ${rowWords(rows)}: ${why}`);
   for (const { sheet, row, column, message } of plan.notes)
     lines.push(`note       ${sheet}, row ${row ?? ""}, column ${column ?? ""}: ${message}`);
   return lines.map((line) => `${line}\n`).join("");

@@ -3,7 +3,7 @@ import type { Workbook } from "../sheets/cells.ts";
 import { addRow, type BuiltRecord } from "./build.ts";
 import { emptyObject } from "./built.ts";
 import type { CellAt, ImportFault } from "./faults.ts";
-import type { ImportPlan, ImportTask, PlannedRecord } from "./import-plan.ts";
+import type { ImportPlan, ImportTask, LeftOut, PlannedRecord } from "./import-plan.ts";
 import { matchColumns } from "./matched.ts";
 import { plannerOf } from "./planner.ts";
 import { readRows } from "./read-rows.ts";
@@ -14,7 +14,7 @@ import { tableOf } from "./table.ts";
 export function planImport(task: ImportTask): ImportPlan {
   const faults: ImportFault[] = [];
   const notes: ImportFault[] = [];
-  const skipped: { sheet: string; rows: readonly number[] }[] = [];
+  const skipped: LeftOut[] = [];
   const built = new Map<string, BuiltRecord>();
   let rows = 0;
   for (const map of task.maps) {
@@ -31,7 +31,7 @@ export function planImport(task: ImportTask): ImportPlan {
     const read = readRows(table, map, matched, task.workbook.form === "csv");
     faults.push(...read.faults);
     notes.push(...read.notes);
-    if (read.skipped.length > 0) skipped.push({ sheet: sheet.name, rows: read.skipped });
+    if (read.skipped.length > 0) skipped.push({ sheet: sheet.name, rows: read.skipped, why: "as the map says" });
     rows += read.rows.length;
     const spelled = new Map<string, { readonly text: string; readonly row: number }>();
     for (const one of read.rows) {
@@ -56,15 +56,20 @@ export function planImport(task: ImportTask): ImportPlan {
         continue;
       }
       spelled.set(key, before ?? { text: one.spelled, row: one.row });
-      const record = known ?? { id: one.id, map, sheet: sheet.name, rows: [], object: emptyObject(), at };
+      const record = known ?? { id: one.id, map, sheet: sheet.name, rows: [], object: emptyObject(), at, says: false };
       if (known === undefined) built.set(key, record);
       if (record.sheet === sheet.name) record.rows.push(one.row);
+      record.says ||= one.says;
       faults.push(...addRow(record, one, map, sheet.name));
     }
   }
   const planner = plannerOf(task);
   const records: PlannedRecord[] = [];
   for (const one of built.values()) {
+    if (!one.says && planner.isUnknown(one)) {
+      skipped.push({ sheet: one.sheet, rows: one.rows, why: "nothing stands there beside what its id is made of" });
+      continue;
+    }
     const planned = planner.plan(one);
     faults.push(...planned.faults);
     records.push(planned.record);

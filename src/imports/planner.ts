@@ -96,7 +96,9 @@ export function plannerOf(task: ImportTask) {
       return kinds.has(kind) && isObject(imported) && imported["map"] === task.mapName && !built.has(`${kind}:${id}`);
     });
   };
-  return { plan, gone };
+  /** Whether the book holds no such record yet. */
+  const isUnknown = ({ id, map }: BuiltRecord) => !known.has(`${map.kind.name}:${id}`);
+  return { plan, gone, isUnknown };
 }
 
 /** Fields a map writes. */

@@ -26,6 +26,8 @@ export interface RowRead {
   /** The id before it was folded to the alphabet of ids. */
   readonly spelled: string;
   readonly writes: readonly Write[];
+  /** Whether a cell says anything beside those of which the id is made: a total does not. */
+  readonly says: boolean;
 }
 
 export interface RowsRead {
@@ -46,10 +48,10 @@ export function readRows(table: Table, map: SheetMap, matched: Matched, csv: boo
   const readings = new Map(matched.columns.map((column) => [column, readingOf(column, map, csv)]));
   const idColumn = matched.columns.find(({ to }) => to.text === "id");
   const idTemplate = map.id ?? templateOf(`{${idColumn?.key ?? ""}}`);
-  const relevant = new Set([
-    ...matched.columns.map(({ column }) => column),
-    ...("fault" in idTemplate ? [] : headingsOf(idTemplate)).flatMap((name) => matched.byName.get(name)?.column ?? []),
-  ]);
+  const ofId = new Set(
+    ("fault" in idTemplate ? [] : headingsOf(idTemplate)).flatMap((name) => matched.byName.get(name)?.column ?? []),
+  );
+  const relevant = new Set([...matched.columns.map(({ column }) => column), ...ofId]);
   for (const row of table.rows) {
     const cells = new Map(row.cells.map((cell) => [cell.column, cell]));
     const cellOf = (heading: string) => {
@@ -71,6 +73,7 @@ export function readRows(table: Table, map: SheetMap, matched: Matched, csv: boo
       ...(column !== undefined && { column: columnName(column.column), heading: column.text }),
     });
     const writes: Write[] = [];
+    let says = false;
     for (const column of matched.columns) {
       const cell = cells.get(column.column);
       const reading = readings.get(column);
@@ -79,6 +82,7 @@ export function readRows(table: Table, map: SheetMap, matched: Matched, csv: boo
       if (read.fault !== undefined) faults.push({ ...at(column), ...read.fault });
       else if (read.values.length > 0) {
         writes.push({ to: column.to, values: read.values, at: at(column) });
+        says ||= !ofId.has(column.column);
         if (cell.note !== undefined) notes.push({ ...at(column), message: cell.note, hint: "" });
       }
     }
@@ -99,7 +103,7 @@ export function readRows(table: Table, map: SheetMap, matched: Matched, csv: boo
     }
     if (faults.length === found) {
       const spelled = "fault" in idTemplate ? id : fill(idTemplate, others, false);
-      rows.push({ row: row.row, id: id.text, spelled: "text" in spelled ? spelled.text : id.text, writes });
+      rows.push({ row: row.row, id: id.text, spelled: "text" in spelled ? spelled.text : id.text, writes, says });
     }
   }
   return { rows, faults, skipped, notes };

@@ -71,10 +71,22 @@ const twoRows = shop(
 );
 
 describe("a shop's own sheet of certificates", () => {
+  test("a row with nothing beside what its id is made of is no record, and is said", () => {
+    const { skip: _, ...map } = certificates;
+    const made = plan(shop(row("12", "3.1"), row("Summe")), map);
+    expect(faults(made)).toEqual([]);
+    expect(made.records.map(({ id }) => id)).toEqual(["CRT-012"]);
+    expect(made.skipped).toEqual([
+      { sheet: "Werkstoffe", rows: [4], why: "nothing stands there beside what its id is made of" },
+    ]);
+    // Of a record the book has, such a row is a row about it.
+    expect(plan(shop(row("12")), map, asBook(plan(shop(row("12", "3.1")), map))).skipped).toEqual([]);
+  });
+
   test("two rows are one record, digits as they stand, decimal commas and dates as declared", () => {
     const made = plan(twoRows, certificates);
     expect(faults(made)).toEqual([]);
-    expect(made.skipped).toEqual([{ sheet: "Werkstoffe", rows: [5] }]);
+    expect(made.skipped).toEqual([{ sheet: "Werkstoffe", rows: [5], why: "as the map says" }]);
     const [record] = made.records;
     expect(record).toMatchObject({ id: "CRT-012", state: "new", rows: [3, 4] });
     expect(record?.value).toEqual({
