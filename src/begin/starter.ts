@@ -38,19 +38,23 @@ export function starterFiles(
     ...later.map((name) => ({ name })),
   ];
   const day = ordered !== undefined && ordered > cutOff ? ordered : cutOff;
+  const known: JsonObject = {
+    id: "BOOK",
+    format: 1,
+    number,
+    title,
+    profile,
+    register: register.id,
+    ...(ordered !== undefined && { orderDate: ordered }),
+  };
   return new Map([
     ["README.md", guide.replaceAll("{{schemas}}", schemas)],
     [
       "book.json",
       oneRecord("book", schemas, {
-        id: "BOOK",
-        format: 1,
-        number,
-        title,
-        profile,
-        register: register.id,
-        ...(ordered !== undefined && { orderDate: ordered }),
-        ...more,
+        ...known,
+        // What was asked for now stands over what the last book says.
+        ...Object.fromEntries(Object.entries(more).filter(([name]) => !Object.hasOwn(known, name))),
       }),
     ],
     [

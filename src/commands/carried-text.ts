@@ -11,6 +11,8 @@ export interface Taken {
   readonly orderDate: string;
   readonly carried: Carried;
   readonly files: number;
+  /** Maps of the shop's sheets, by path. */
+  readonly maps: readonly string[];
   /** Files of carried originals that were not there. */
   readonly missing: readonly string[];
   /** Record files of the last book that could not be read. */
@@ -29,7 +31,8 @@ const reasons: readonly (readonly [Behind, string])[] = [
 ];
 
 /** What came along, what stayed behind, and what has ended since. */
-export function takenText({ from, orderDate, carried, files, missing, unreadable, ended, onShelves }: Taken): string {
+export function takenText(taken: Taken): string {
+  const { from, orderDate, carried, files, maps, missing, unreadable, ended, onShelves } = taken;
   const { records, left, behind, bookLeft } = carried;
   const stayed = reasons.flatMap(([why, words]) => {
     const kinds = kindCounts(behind.filter((one) => one.why === why).map(({ record }) => record.kind));
@@ -44,6 +47,7 @@ export function takenText({ from, orderDate, carried, files, missing, unreadable
           `  of these ${kindCounts(onShelves.map(({ from: record }) => record.kind))} stay on the shelves, which the new book names too; ` +
             "what has ended of them is said once a record names them",
         ]),
+    ...(maps.length === 0 ? [] : [`  what the shop's sheets call things: ${maps.map(plain).join(", ")}`]),
     ...list("left out of them", leftLines(left), left.length),
     ...list("files that were not there to be copied", missing.map(plain)),
     `stayed behind: ${counted(behind.length, "record")}`,
@@ -95,12 +99,14 @@ function kindCounts(kinds: readonly string[]): string {
 }
 
 /** The same as values, for `--format json`. */
-export function takenJson({ from, orderDate, carried, files, missing, unreadable, ended, onShelves }: Taken): object {
+export function takenJson(taken: Taken): object {
+  const { from, orderDate, carried, files, maps, missing, unreadable, ended, onShelves } = taken;
   return {
     from,
     orderDate,
     carried: carried.records.map(({ from: { kind, id }, value }) => ({ kind, id: value["id"] ?? id })),
     files,
+    maps,
     missing,
     left: carried.left,
     behind: carried.behind.map(({ record: { kind, id }, why }) => ({ kind, id, why })),

@@ -105,6 +105,7 @@ export const importSheet: Command = {
       maps: maps.maps,
       mapName,
       records: read.records,
+      kinds: read.kinds,
     });
     const task = { dir, name, mapName, mapFile, known, mapText, maps, proposal: proposal?.proposal, plan };
     return finish(task, given, effects, read.kinds, overwrites, writes);

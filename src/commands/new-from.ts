@@ -1,6 +1,7 @@
 import { carry, type Carried } from "../begin/carry/carry.ts";
 import { nextBook, shelvesFrom, type NextBook } from "../begin/next.ts";
 import { guideText } from "../begin/shipped.ts";
+import { shopMaps } from "../begin/shop-maps.ts";
 import { starterFiles, type Beginning } from "../begin/starter.ts";
 import { linkRecords } from "../link/graph.ts";
 import { schemaFolder } from "../load/own-schemas.ts";
@@ -11,6 +12,8 @@ import { UsageError, type Effects, type ReadBook } from "./command.ts";
 export interface Last {
   readonly read: ReadBook;
   readonly carried: Carried;
+  /** Maps of sheets, by their path in a book. */
+  readonly maps: ReadonlyMap<string, string>;
 }
 
 /** Reads the last book and decides what comes along; undefined where it cannot be read, which was said. */
@@ -23,7 +26,7 @@ export async function lastBook(
   const read = readOrSay(dir, effects);
   if (read === undefined) return undefined;
   const { graph } = linkRecords(read.records, read.kinds);
-  return { read, carried: carry(graph, read.kinds, wanted) };
+  return { read, carried: carry(graph, read.kinds, wanted), maps: await shopMaps(dir) };
 }
 
 /** The folder of the next book; `dir` is where it will stand. */

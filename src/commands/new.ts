@@ -46,7 +46,7 @@ export const begin: Command = {
       "that is not given: dataCutOff in issue.json, raised as the job goes on.",
     `${schemaFolder}/ is no part of the evidence. check notes when it is of another version than the program; --schemas renews it.`,
     "--from takes whole, with their originals, the records that stand for themselves: people, firms, procedures, qualifications, " +
-      "instruments, approvals (x-carry in the schemas). Evidence of that job stays behind, and whoever its order alone named. Said at " +
+      "instruments, approvals (x-carry in the schemas); and the maps of the shop's sheets (imports/). Evidence of that job stays behind, and whoever its order alone named. Said at " +
       "the end: what came along, what stayed, what has ended by the day of the order, and of what nobody can say it.",
     "--same-design takes field by field what was decided before anything was made: nothing measured, stamped, dated or signed, no " +
       "number of that job, no paper, and of the plan the steps without their results.",
@@ -97,12 +97,13 @@ async function begunFrom(
   const { texts, copies, missing } = filesOfNext(last, await landingPath(dir), beginning, sameDesign);
   effects.progress("writing");
   const whole = new Map([...texts, ...schemasOf(definitions)]);
-  await write(dir, { texts: whole, copies });
+  await write(dir, { texts: whole, copies: new Map([...copies, ...last.maps]) });
   return tellNew(dir, beginning, whole, options.get("format"), effects, {
     from: shownPath(last.read.dir, effects.cwd),
     orderDate: ordered,
     carried: last.carried,
     files: copies.size,
+    maps: [...last.maps.keys()],
     missing,
     unreadable: last.read.unreadable,
     ended: endedIn(dir, effects),

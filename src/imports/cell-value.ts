@@ -1,8 +1,8 @@
-import { parseTarget } from "../link/target.ts";
 import { nearestName } from "../load/nearest.ts";
 import type { Field } from "../model/kind.ts";
 import type { Cell } from "../sheets/cells.ts";
 import { blank, fault, value, type CellValue, type ColumnReading } from "./read-cell.ts";
+import { linkValue } from "./written-link.ts";
 import { fill } from "./template.ts";
 import { dateOfCell, readDate } from "./written-date.ts";
 import { readNumber } from "./written-number.ts";
@@ -109,14 +109,7 @@ function link(
   others: (heading: string) => string | undefined,
 ): CellValue {
   const made = formed(said, reading, others, true);
-  if (made.type !== "value" || typeof made.value !== "string") return made;
-  const target = parseTarget(made.value, field.targets ?? []);
-  return "expected" in target
-    ? fault(
-        `"${made.value}" is no link of this field; expected ${target.expected}`,
-        'say under "form" of the column how the number is made of the cell, such as "L-{}", or give the word its meaning under "words"',
-      )
-    : made;
+  return made.type === "value" && typeof made.value === "string" ? linkValue(made.value, field, reading.kindsOf) : made;
 }
 
 function formed(

@@ -16,6 +16,7 @@ export interface ImportTask {
   /** Name of the maps' file, which records remember. */
   readonly mapName: string;
   readonly records: readonly BookRecord[];
+  readonly kinds: ReadonlyMap<string, Kind>;
 }
 
 /** What would become of the rows of a sheet. */

@@ -4,11 +4,20 @@ import { addRow, type BuiltRecord } from "./build.ts";
 import { emptyObject } from "./built.ts";
 import type { CellAt, ImportFault } from "./faults.ts";
 import type { ImportPlan, ImportTask, LeftOut, PlannedRecord } from "./import-plan.ts";
-import { matchColumns } from "./matched.ts";
+import type { SheetMap } from "./map.ts";
+import { matchColumns, type Matched } from "./matched.ts";
 import { plannerOf } from "./planner.ts";
+import type { KindsOf } from "./read-cell.ts";
 import { readRows } from "./read-rows.ts";
+import { idsOf, type Known } from "./row-id.ts";
 import { sheetOf } from "./sheet-of.ts";
-import { tableOf } from "./table.ts";
+import { tableOf, type Table } from "./table.ts";
+
+interface TableRead {
+  readonly map: SheetMap;
+  readonly table: Table;
+  readonly matched: Matched;
+}
 
 /** Compares a sheet with the book: a value, nothing is written. */
 export function planImport(task: ImportTask): ImportPlan {
@@ -17,18 +26,22 @@ export function planImport(task: ImportTask): ImportPlan {
   const skipped: LeftOut[] = [];
   const built = new Map<string, BuiltRecord>();
   let rows = 0;
-  for (const map of task.maps) {
+  const tables = task.maps.flatMap((map) => {
     const sheet = sheetOf(task.workbook, map.sheet);
     if ("message" in sheet) {
       faults.push(sheet);
-      continue;
+      return [];
     }
     const table = tableOf(sheet, map.head);
     faults.push(...table.faults);
-    if (table.columns.length === 0) continue;
+    if (table.columns.length === 0) return [];
     const matched = matchColumns(table, map);
     faults.push(...matched.faults);
-    const read = readRows(table, map, matched, task.workbook.form === "csv");
+    return [{ map, sheet, table, matched }];
+  });
+  const known: Known = { csv: task.workbook.form === "csv", kindsOf: kindsByIds(task, tables) };
+  for (const { map, sheet, table, matched } of tables) {
+    const read = readRows(table, map, matched, known);
     faults.push(...read.faults);
     notes.push(...read.notes);
     if (read.skipped.length > 0) skipped.push({ sheet: sheet.name, rows: read.skipped, why: "as the map says" });
@@ -76,6 +89,27 @@ export function planImport(task: ImportTask): ImportPlan {
   }
   records.sort((a, b) => byCodePoint(a.kind.name, b.kind.name) || byCodePoint(a.id, b.id));
   return { records, gone: planner.gone(built), faults: inSheetOrder(faults, task.workbook), notes, skipped, rows };
+}
+
+/**
+ * Which kinds have an id: of the records of the book, and of the rows that are read; looked up when first asked for. A scan
+ * is often called like the record that was read from it: by the id alone the record is meant.
+ */
+function kindsByIds(task: ImportTask, tables: readonly TableRead[]): KindsOf {
+  let kinds: Map<string, Set<string>> | undefined;
+  const found = () => {
+    const made = new Map<string, Set<string>>();
+    const add = (id: string, kind: string) => void made.set(id, (made.get(id) ?? new Set()).add(kind));
+    for (const { id, kind } of task.records) add(id, kind);
+    for (const { table, map, matched } of tables) for (const id of idsOf(table, map, matched)) add(id, map.kind.name);
+    return made;
+  };
+  const comesWithOthers = (kind: string) => task.kinds.get(kind)?.carry === "named";
+  return (id) => {
+    const all = [...((kinds ??= found()).get(id) ?? [])];
+    const own = all.filter((kind) => !comesWithOthers(kind));
+    return new Set(own.length > 0 ? own : all);
+  };
 }
 
 /** By sheet, row and column, as a person goes through them. */

@@ -2,6 +2,9 @@ import type { Json } from "../model/json.ts";
 import type { Reading } from "./map.ts";
 import type { Template } from "./template.ts";
 
+/** The kinds under which the book, or a row of the workbook, has an id. */
+export type KindsOf = (id: string) => ReadonlySet<string>;
+
 /** How the cells of one column are read. */
 export interface ColumnReading extends Reading {
   /** Of the map or the heading. */
@@ -11,6 +14,7 @@ export interface ColumnReading extends Reading {
   readonly asShown: boolean;
   /** Every cell is text: what a spreadsheet made of it before it was saved cannot be told from its type. */
   readonly csv: boolean;
+  readonly kindsOf: KindsOf;
 }
 
 /** What came of reading a cell in a field. */

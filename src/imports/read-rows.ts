@@ -7,9 +7,10 @@ import type { CellAt, ImportFault } from "./faults.ts";
 import type { FieldPath } from "./field-path.ts";
 import type { MappedColumn, Matched } from "./matched.ts";
 import type { SheetMap } from "./map.ts";
+import { idSource, isSkipped, rowTexts, type Known } from "./row-id.ts";
 import { splitCell } from "./split.ts";
 import type { Table, TableColumn } from "./table.ts";
-import { fill, headingsOf, templateOf } from "./template.ts";
+import { fill, headingsOf } from "./template.ts";
 
 /** One value of one row of a sheet, and where in its record it belongs. */
 export interface Write {
@@ -39,29 +40,21 @@ export interface RowsRead {
 }
 
 /** Reads the rows of a table by its map; what cannot be read is said, cell by cell. */
-export function readRows(table: Table, map: SheetMap, matched: Matched, csv: boolean): RowsRead {
+export function readRows(table: Table, map: SheetMap, matched: Matched, known: Known): RowsRead {
   const sheet = table.sheet.name;
   const rows: RowRead[] = [];
   const faults: ImportFault[] = [];
   const notes: ImportFault[] = [];
   const skipped: number[] = [];
-  const readings = new Map(matched.columns.map((column) => [column, readingOf(column, map, csv)]));
-  const idColumn = matched.columns.find(({ to }) => to.text === "id");
-  const idTemplate = map.id ?? templateOf(`{${idColumn?.key ?? ""}}`);
+  const readings = new Map(matched.columns.map((column) => [column, readingOf(column, map, known)]));
+  const { column: idColumn, template: idTemplate } = idSource(map, matched);
   const ofId = new Set(
     ("fault" in idTemplate ? [] : headingsOf(idTemplate)).flatMap((name) => matched.byName.get(name)?.column ?? []),
   );
   const relevant = new Set([...matched.columns.map(({ column }) => column), ...ofId]);
   for (const row of table.rows) {
     const cells = new Map(row.cells.map((cell) => [cell.column, cell]));
-    const cellOf = (heading: string) => {
-      const column = matched.byName.get(heading);
-      return column === undefined ? undefined : cells.get(column.column);
-    };
-    const others = (heading: string) => {
-      const cell = cellOf(heading);
-      return cell === undefined || map.reading.words.get(textOf(cell)) === "" ? undefined : plainText(cell);
-    };
+    const { cellOf, others } = rowTexts(cells, map, matched);
     if (isSkipped(map, cellOf)) {
       skipped.push(row.row);
       continue;
@@ -96,7 +89,7 @@ export function readRows(table: Table, map: SheetMap, matched: Matched, csv: boo
       const made = fill(value, others, to.field.type === "link");
       // A value made of cells that are blank is not there.
       if ("blank" in made) continue;
-      const read = "fault" in made ? made : setValue(made.text, to, map);
+      const read = "fault" in made ? made : setValue(made.text, to, map, known);
       if ("fault" in read)
         faults.push({ ...at(), message: `${to.text}: ${read.fault}`, hint: 'correct "set" in the map' });
       else writes.push({ to, values: [read.value], at: at() });
@@ -125,7 +118,7 @@ function idFault(id: ReturnType<typeof fill>): Pick<ImportFault, "message" | "hi
   };
 }
 
-function readingOf(column: MappedColumn, map: SheetMap, csv: boolean): ColumnReading {
+function readingOf(column: MappedColumn, map: SheetMap, { csv, kindsOf }: Known): ColumnReading {
   const unit = column.map.unit ?? column.unit;
   return {
     ...map.reading,
@@ -134,6 +127,7 @@ function readingOf(column: MappedColumn, map: SheetMap, csv: boolean): ColumnRea
     columnWords: column.map.words,
     asShown: column.map.asShown,
     csv,
+    kindsOf,
   };
 }
 
@@ -168,7 +162,12 @@ function readCell(
   return { values };
 }
 
-function setValue(text: string, to: FieldPath, map: SheetMap): { readonly value: Json } | { readonly fault: string } {
+function setValue(
+  text: string,
+  to: FieldPath,
+  map: SheetMap,
+  { kindsOf }: Known,
+): { readonly value: Json } | { readonly fault: string } {
   const cell: Cell = { row: 0, column: 0, type: "text", shown: text, raw: text, format: "@" };
   const reading: ColumnReading = {
     decimal: ".",
@@ -176,24 +175,12 @@ function setValue(text: string, to: FieldPath, map: SheetMap): { readonly value:
     columnWords: new Map(),
     asShown: true,
     csv: false,
+    kindsOf,
   };
   const read = cellValue(cell, to.field, reading, () => undefined);
   if (read.type === "value") return { value: read.value };
   return { fault: read.type === "fault" ? read.fault : "it is blank" };
 }
-
-/** Text of a cell for an id: a number as it is shown. */
-function plainText(cell: Cell): string | undefined {
-  if (cell.fault !== undefined) return undefined;
-  if (cell.type === "date") return cell.day;
-  return cell.type === "number" ? (cell.figure ?? textOf(cell)) : textOf(cell);
-}
-
-const isSkipped = ({ skip }: SheetMap, cellOf: (heading: string) => Cell | undefined) =>
-  [...skip].some(([heading, texts]) => {
-    const cell = cellOf(heading);
-    return texts.has(cell === undefined ? "" : textOf(cell));
-  });
 
 const hasText = (row: Row, columns: ReadonlySet<number>) =>
   row.cells.some((cell) => textOf(cell) !== "" && columns.has(cell.column));

@@ -170,6 +170,19 @@ describe("what nobody can say is said", () => {
     expect(isList(taken["unsaid"]) && taken["unsaid"].length).toBeGreaterThan(0);
   });
 
+  test("maps of the shop's sheets come along as they are; a register that is asked for stands over that of the last book", async () => {
+    const cwd = await freshFolder();
+    expect((await runReal(cwd, "new", "old", "--register", "shell-boiler", "--order-date", "2026-01-12")).exit).toBe(0);
+    await put(join(cwd, "old"), { "imports/parts.json": '{ "kind": "part" }\n', "imports/notes.txt": "none" });
+    const words = ["--order-date", "2026-11-20", "--register", "unfired-vessel", "--profile", "ped-en-13445"];
+    const ran = await runReal(cwd, "new", "next", "--from", "old", ...words);
+    expect(ran.out).toContain("what the shop's sheets call things: imports/parts.json\n");
+    expect(await readFile(join(cwd, "next", "imports", "parts.json"), "utf8")).toBe('{ "kind": "part" }\n');
+    expect(Object.keys(await contents(join(cwd, "next", "imports")))).toEqual(["parts.json"]);
+    const book = JSON.parse(await readFile(join(cwd, "next", "book.json"), "utf8")) as JsonObject;
+    expect(book).toMatchObject({ register: "unfired-vessel", profile: "ped-en-13445" });
+  });
+
   test("options that lack another are refused before anything is read or written", async () => {
     const cwd = await freshFolder();
     const from = ["--from", bookOf("air-receiver")];

@@ -64,6 +64,7 @@ for (const book of ["boiler", "air-receiver", "air-receiver-interim"])
         maps: read.maps,
         mapName: "x",
         records: [],
+        kinds,
       });
       expect(plan.faults).toEqual([]);
       const back = new Map(plan.records.map(({ id, value }) => [id, canonical(value)]));

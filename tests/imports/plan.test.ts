@@ -23,6 +23,7 @@ function plan(book: Workbook, map: Json, records: readonly BookRecord[] = []): I
     maps: read.maps,
     mapName: "shop",
     records,
+    kinds,
   });
 }
 
@@ -332,5 +333,44 @@ describe("a map that does not fit is refused at its place", () => {
     ["[]", "the list holds no map"],
   ])("%s", (text, message) => {
     expect(said(text).join("\n")).toContain(message);
+  });
+});
+
+describe("a link of many kinds is written by the id alone", () => {
+  const steps = {
+    kind: "inspection-step",
+    sheet: "Plan",
+    id: "ITP-{Step}",
+    columns: { Step: { to: "step" }, Papers: { to: "records", split: "," } },
+  };
+  const logs = { kind: "weld-log", sheet: "Log", id: "WL-{Seam}", columns: { Seam: { to: "joint" } } };
+  const plans = workbook(
+    sheet("Plan", [
+      ["Step", "Papers"],
+      [number("10"), "WL-C2, VT-01"],
+    ]),
+    sheet("Log", [["Seam"], ["C2"]]),
+  );
+  const one = (kind: string, id: string): BookRecord => ({
+    kind,
+    id,
+    file: `${kind}.json`,
+    pointer: "",
+    value: { id },
+    faulty: false,
+  });
+
+  test("found in the book and in other sheets of the workbook; a scan of the same name is not meant", () => {
+    const made = plan(plans, [steps, logs], [one("ndt-report", "VT-01"), one("original", "VT-01")]);
+    expect(faults(made)).toEqual([]);
+    expect(made.records[0]?.value["records"]).toEqual(["weld-log:WL-C2", "ndt-report:VT-01"]);
+  });
+
+  test("what nobody has, and what several have, is a finding of the cell", () => {
+    expect(faults(plan(plans, [steps, logs])).join("\n")).toContain(
+      'Plan, row 2, column B "Papers": "VT-01" is no link of this field: neither the book nor this workbook has a record of that id',
+    );
+    const several = plan(plans, [steps, logs], [one("ndt-report", "VT-01"), one("document", "VT-01")]);
+    expect(faults(several).join("\n")).toContain('"VT-01" may be "document:VT-01" or "ndt-report:VT-01"');
   });
 });

@@ -64,7 +64,14 @@ describe("dates written as text", () => {
   });
 });
 
-const plainReading: ColumnReading = { decimal: ",", words, columnWords: words, asShown: false, csv: false };
+const plainReading: ColumnReading = {
+  decimal: ",",
+  words,
+  columnWords: words,
+  asShown: false,
+  csv: false,
+  kindsOf: (id) => new Set({ "WL-L1": ["weld-log"], C2: ["joint", "repair"] }[id] ?? []),
+};
 const cell = (given: Given): Cell => ({
   row: 2,
   column: 1,
@@ -101,6 +108,8 @@ describe("what a cell says in a field", () => {
     ["weld-log", "runs[].layer", "Root", {}, "root"],
     ["weld-log", "joint", "1.2", { form: "L-{}" }, "L-1.2"],
     ["dimension-check", "rows[].nominal", "0,85 [1]", {}, "0.85"],
+    ["inspection-step", "records[]", "WL-L1", {}, "weld-log:WL-L1"],
+    ["inspection-step", "records[]", "joint:C9", {}, "joint:C9"],
   ])(
     "%s %s",
     (kind, path, given, { form, ...reading }: { form?: string } & Partial<Omit<ColumnReading, "form">>, expected) => {
@@ -125,6 +134,8 @@ describe("what a cell says in a field", () => {
     ["material-certificate", "statesCompliance", "x", /neither yes nor no/],
     ["material-certificate", "pages", "2,5", /no whole number/],
     ["weld-log", "joint", "l 1", /no link/],
+    ["inspection-step", "records[]", "C2", /may be "joint:C2" or "repair:C2"/],
+    ["inspection-step", "records[]", "C9", /neither the book nor this workbook/],
     ["part", "name", { type: "error", shown: "#N/A", fault: "shows the error #N/A" } as const, /#N\/A/],
   ])("%s %s %j is a finding of the cell", (kind, path, given, message) => {
     expect(readAs(kind, path, given)).toMatch(message);
