@@ -29,6 +29,7 @@ const calculated = [
 ];
 
 const designedBy = [
+  "figures-adopted",
   ...calculated.flatMap((id) => [id, `${id}/inputs`, `${id}/results`]),
   "test-stress",
   "part-stress",

@@ -1,10 +1,13 @@
 import type { Computed, Done, Judged, Waiting } from "../model/book.ts";
 import type { Calculation, Comparison } from "../model/calculation.ts";
+import { addressOf } from "../model/record.ts";
+import { stablePath } from "../model/stable.ts";
 import { conclude, endStage, type Court, type DraftOutcome } from "../judge/court.ts";
 import { holds, subjectsOf, type Case } from "../judge/subjects.ts";
 import { clear, mergeTrail, newTrail, readsOf } from "../judge/trail.ts";
 import { calculationKey, type Pending } from "../judge/world.ts";
 import { compareCopies } from "./copies.ts";
+import { figuresDigest } from "./figures.ts";
 import { bindAll, type BoundCalculation } from "./inputs.ts";
 import { judgeRun, nothingAgainst, type Judgement } from "./judge-run.ts";
 import { without } from "./rests.ts";
@@ -83,6 +86,7 @@ function apply(court: Court, calculation: Calculation, one: Case): Applied {
     state: "done",
     ...common,
     steps: done.steps,
+    figures: figuresDigest(calculation, subjectName(world, one), bound, done),
     accept: done.accept.map(({ of, left, right, holds: held }) => ({
       acceptance: of,
       left,
@@ -105,6 +109,12 @@ function apply(court: Court, calculation: Calculation, one: Case): Applied {
     return { ...base, done: { ...pendingOf(outcome, one, open), known: result }, computed: waiting, outcome: at };
   if (isOpen(outcome)) return { ...base, done: pendingOf(outcome, one, open), computed: waiting, outcome: at };
   return { ...base, done: result, computed: result, outcome: at };
+}
+
+/** What it was done for, named so that a row before it changes nothing. */
+function subjectName({ kinds }: Court["world"], { record, pointer }: Case): string {
+  const kind = kinds.get(record.kind);
+  return `${addressOf(record)} ${kind === undefined ? pointer : stablePath(kind, record.value, pointer)}`.trimEnd();
 }
 
 const marginOf = ({ relation }: Comparison, left: number, right: number) =>

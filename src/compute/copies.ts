@@ -9,7 +9,8 @@ import { disagreement } from "./agree.ts";
 import { bindAlone } from "./inputs.ts";
 import type { Original } from "./sheet-case.ts";
 import { pairWith, statedIn, type Stated } from "./pairs.ts";
-import { copiedOtherwise, disagrees, outcomeOf, sheetKind } from "./sheet-findings.ts";
+import { adoptedBy, sheetKind } from "./adoption.ts";
+import { copiedOtherwise, disagrees, outcomeOf } from "./sheet-findings.ts";
 
 /**
  * Compares values of records with the sheets that copy them, before anything is computed from them: a value that sheets
@@ -49,7 +50,8 @@ function originalsOf(court: Court, calculations: readonly Calculation[]): Iterab
     const id = sheet.value["calculation"];
     const calculation = typeof id === "string" ? byId.get(id) : undefined;
     const start = calculation === undefined ? null : subjectOf(court, calculation, sheet);
-    if (calculation === undefined || start === null) continue;
+    // A sheet that adopts ours has seen no value of its own: it speaks for none.
+    if (calculation === undefined || start === null || adoptedBy(sheet) !== undefined) continue;
     const stated = statedIn(sheet, "inputs");
     for (const one of [...stated, ...adoptedAlone(calculation, sheet, stated)])
       noteCopy(court, originals, { sheet, calculation, start, stated: one });

@@ -8,6 +8,7 @@ import { thePlace } from "../model/words.ts";
 import { keyOf, locate, type DefinitionName } from "../judge/court.ts";
 import { digestOfReads, mergeTrail, newTrail, type Trail } from "../judge/trail.ts";
 import type { World } from "../judge/world.ts";
+import { adoptionRule } from "./adoption.ts";
 import type { Disagreement } from "./agree.ts";
 import type { Pair } from "./pairs.ts";
 import type { Original, SheetCase } from "./sheet-case.ts";
@@ -18,14 +19,12 @@ function named(means: string): string {
   return name.includes(",") ? `${name},` : name;
 }
 
-/** Kind of the maker's own paper about a calculation. */
-export const sheetKind = "calculation-sheet";
-
 export const agreement = ownChoice(
   "a recorded value agrees within half a unit of its last digit on the unsafe side, one whole unit on the safe side",
 );
 
 export const sheetRules: readonly BuiltIn[] = [
+  adoptionRule,
   {
     id: "sheet-compared",
     title: "Every calculation sheet is compared with the recomputation",

@@ -1,6 +1,6 @@
 import type { Calculation } from "../model/calculation.ts";
-import type { ComparedValue, Computed, Done } from "../model/book.ts";
-import type { Finding, Outcome } from "../model/finding.ts";
+import type { ComparedValue, Computed, Done, MakerSheet } from "../model/book.ts";
+import type { Finding, Outcome, Subject } from "../model/finding.ts";
 import { grouped } from "../model/grouped.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { placeWords } from "../model/words.ts";
@@ -10,7 +10,8 @@ import { clear, newTrail, noteRead } from "../judge/trail.ts";
 import { caseName, compare, type Sheet } from "./sheet-comparison.ts";
 import type { SheetCase } from "./sheet-case.ts";
 import { adoptedPair, pairOf, statedIn, type Pair, type Stated } from "./pairs.ts";
-import { comparisonOf, incomplete, notCompared, sheetKind } from "./sheet-findings.ts";
+import { adoptedBy, judgeAdoption, sheetKind } from "./adoption.ts";
+import { comparisonOf, incomplete, notCompared } from "./sheet-findings.ts";
 
 export { sheetRules } from "./sheet-findings.ts";
 
@@ -26,18 +27,24 @@ export function compareSheets(
   seen: Set<object>,
 ): ReadonlyMap<SheetCase, Computed["sheets"]> {
   const sheets: Sheet[] = [];
-  const found = new Map<SheetCase, { readonly record: BookRecord; readonly values: readonly ComparedValue[] }[]>();
-  const add = (of: SheetCase, record: BookRecord, values: readonly ComparedValue[]) =>
-    found.set(of, [...(found.get(of) ?? []), { record, values }]);
+  const found = new Map<SheetCase, readonly MakerSheet[]>();
+  const add = (of: SheetCase, record: BookRecord, values: readonly ComparedValue[], adopts?: string) =>
+    found.set(of, [...(found.get(of) ?? []), { record, values, ...(adopts !== undefined && { adopts }) }]);
   for (const of of cases)
     for (const record of sheetsOf(court, of)) {
-      if ("pending" in of.done) {
+      const adopts = adoptedBy(record);
+      if (adopts !== undefined) {
+        if ("pending" in of.done && of.done.notApplicable) continue;
+        conclude(court, comparisonOf(of.calculation, "results"), recordOf(record), newTrail(), [], false);
+        judgeAdoption(court, of, record, adopts);
+        add(of, record, [], adopts);
+      } else if ("pending" in of.done) {
         // Made for something it does not apply to: said with the sheets that nothing was compared with.
         if (of.done.notApplicable) continue;
         const trail = newTrail();
         trail.doubts.push(...of.done.findings);
         trail.absences.push(...of.done.absences);
-        conclude(court, comparisonOf(of.calculation, "results"), { kind: record.kind, id: record.id }, trail, []);
+        conclude(court, comparisonOf(of.calculation, "results"), recordOf(record), trail, []);
         for (const one of statedOn(record)) if (!isKnown(of.calculation, one)) sayUnknown(court, of, record, one);
         // What does not rest on what is waited for is compared all the same.
         if (of.done.known !== undefined) sheets.push({ record, of, ...pairsIn(of.done.known, record), values: [] });
@@ -56,6 +63,8 @@ export function compareSheets(
   for (const { of, record, values } of sheets) add(of, record, values);
   return found;
 }
+
+const recordOf = ({ kind, id }: BookRecord): Subject => ({ kind, id });
 
 function sheetsOf(court: Court, { calculation, subject, pointer }: SheetCase): readonly BookRecord[] {
   const links = court.world.graph.back.get(addressOf(subject, pointer)) ?? [];
@@ -93,8 +102,7 @@ function pairsOf(court: Court, computed: Done, of: SheetCase, record: BookRecord
   const trail = newTrail();
   noteRead(court.world, trail, record, "/inputs", undefined);
   const missing = leftOut(court, computed, of, record, statedOn(record), unknown);
-  const subject = { kind: record.kind, id: record.id };
-  conclude(court, comparisonOf(of.calculation, "inputs"), subject, trail, clear(trail) ? missing : []);
+  conclude(court, comparisonOf(of.calculation, "inputs"), recordOf(record), trail, clear(trail) ? missing : []);
   return { record, of, inputs, results, values: [] };
 }
 

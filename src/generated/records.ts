@@ -405,7 +405,7 @@ export interface Book extends RecordProperties {
 }
 
 /**
- * The maker's paper for one calculation of one thing: what went in, what came out, what was adopted.
+ * The maker's paper for one calculation of one thing: what went in, what came out, what was adopted. A maker without such papers may adopt the recomputation of this book instead, by its digest and the signature of the designer.
  */
 export interface CalculationSheet extends RecordProperties {
   /**
@@ -470,6 +470,10 @@ export interface CalculationSheet extends RecordProperties {
    * Value chosen for manufacture.
    */
   adopted?: string;
+  /**
+   * Digest of the recomputed figures that the designer has looked at and signs for, as check prints it; instead of figures of an own sheet.
+   */
+  adopts?: string;
 }
 
 /**

@@ -1,4 +1,4 @@
-import type { Missing } from "../model/book.ts";
+import type { Missing, MissingPart } from "../model/book.ts";
 import { atPointer, isList as isJsonList, isObject, type Json, type JsonObject } from "../model/json.ts";
 import type { Field, Kind } from "../model/kind.ts";
 import { parsePath, type Step } from "../model/path.ts";
@@ -19,24 +19,27 @@ export function owedRows(
 ): readonly RecordToWrite[] {
   const taken = new Set(records.filter((record) => record.kind === kind.name).map(({ id }) => id));
   const rows = new Map<string, RecordToWrite>();
-  for (const { target } of missing) {
-    const id =
-      target?.startsWith(`${kind.name}:`) === true ? target.slice(kind.name.length + 1).split(/[#@]/)[0] : undefined;
+  const asked = missing.flatMap(({ parts, ...one }): readonly MissingPart[] =>
+    one.kind !== kind.name || ("explained" in one.became && one.target === null) ? [] : (parts ?? [one]),
+  );
+  for (const { target } of asked) {
+    const id = target === null ? undefined : target.slice(kind.name.length + 1).split(/[#@]/)[0];
     if (id !== undefined && !taken.has(id)) rows.set(id, { value: { id }, known: true });
   }
-  const incomplete = new Set<BookRecord>();
-  for (const one of missing) {
-    if ("explained" in one.became) continue;
-    if (one.kind === null && one.at !== null && one.at.record.kind === kind.name) incomplete.add(one.at.record);
-    if (one.kind !== kind.name || one.target !== null) continue;
+  for (const one of asked) {
+    if (one.target !== null) continue;
     const known = knownOf(kind, one, kinds);
     const count = one.short === undefined ? 1 : one.short.atLeast - one.short.found;
     for (let n = 0; n < count; n++) {
       // A record that links name by the very id that would be proposed is taken to be the one that is missing here.
       const id = proposedId(kind, one, taken);
-      rows.set(id, { value: { id, ...known }, known: true, proposesId: true });
+      rows.set(id, { value: { id, ...known, ...one.adoptable?.fields }, known: true, proposesId: true });
     }
   }
+  const incomplete = new Set<BookRecord>();
+  for (const { kind: whole, at, became } of missing)
+    if (whole === null && at !== null && at.record.kind === kind.name && !("explained" in became))
+      incomplete.add(at.record);
   return [...rows.values(), ...[...incomplete].map(({ value }) => ({ value: withoutHead(value), known: true }))];
 }
 
@@ -44,7 +47,7 @@ const withoutHead = (value: JsonObject): JsonObject =>
   Object.fromEntries(Object.entries(value).filter(([name]) => name !== "kind" && name !== "$schema"));
 
 /** What is known of a record that is missing: the link it is looked for by, and what it is filtered by. */
-function knownOf(kind: Kind, { at, step }: Missing, kinds: ReadonlyMap<string, Kind>): JsonObject {
+function knownOf(kind: Kind, { at, step }: MissingPart, kinds: ReadonlyMap<string, Kind>): JsonObject {
   const known: Record<string, Json> = {};
   const [back, ...filters] = parsePath(step).steps;
   if (back?.type === "back" && at !== null) put(known, kind.fields, back.field, linkTo(kind, back.field, at, kinds));
@@ -135,7 +138,7 @@ const typed = (field: Field | undefined, value: string): Json => {
 };
 
 /** An id nobody bears: initials of the kind, the thing it is about, and what it is filtered by. */
-function proposedId(kind: Kind, { at, step }: Missing, taken: Set<string>): string {
+function proposedId(kind: Kind, { at, step }: MissingPart, taken: Set<string>): string {
   const initials = kind.name
     .split("-")
     .map((word) => word.charAt(0).toUpperCase())

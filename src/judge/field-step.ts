@@ -28,7 +28,7 @@ export function takeField(
   const anchors = stepOn(at, name);
   const owed =
     field.required ||
-    field.due !== undefined ||
+    (field.due !== undefined && (field.unless === undefined || isWithout(at, field.unless))) ||
     isCovered(coverage, anchors) ||
     isCovered(coverage, stepOn(at, name + filtersOf(rest)));
   if (required && !owed)
@@ -41,6 +41,11 @@ export function takeField(
     anchors,
   };
 }
+
+/** Whether it is known of where the field stands that another one does not stand beside it. */
+const isWithout = ({ anchors }: Standing, name: string): boolean =>
+  anchors.at(-1)?.text === "" &&
+  (anchors.at(-1)?.conditions ?? []).some(({ path, exists }) => path === name && exists === false);
 
 /** Behind a link, at what it names; anywhere else where it is. */
 export function through(

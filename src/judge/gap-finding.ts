@@ -8,6 +8,7 @@ import type { Milestone } from "../model/vocabulary.ts";
 import { recordWords } from "../model/titles.ts";
 import { placeWords } from "../model/words.ts";
 import { isElsewhere, type Owner } from "../model/vocabulary.ts";
+import { adoptable } from "../compute/adoption.ts";
 import { nearest } from "../link/graph.ts";
 import type { Gap } from "./absences.ts";
 import { whatIs } from "./absent-words.ts";
@@ -50,6 +51,7 @@ const askedBy = ({ wants }: Gap) =>
 export function missingOf(world: World, gap: Gap, due: Milestone, became: Absent): Omit<Missing, "absences"> {
   const { absence, wants } = gap;
   const asked = askedBy(gap);
+  const figures = adoptable(world, absence);
   return {
     key: gapKey(world, gap),
     at: absence.owner,
@@ -67,6 +69,7 @@ export function missingOf(world: World, gap: Gap, due: Milestone, became: Absent
     basis: asked?.basis ?? owed,
     register: [...new Set(wants.flatMap((want) => want.requirement ?? []))],
     became,
+    ...(figures !== undefined && { adoptable: figures }),
   };
 }
 
@@ -140,6 +143,9 @@ function hintOf(world: World, absence: Absence, owner: Owner): string {
     return `${owner} to add the record, or to correct the link${near.length > 0 ? `; nearest: ${said}` : ""}`;
   }
   const what = whatIs(world, absence);
+  const figures = adoptable(world, absence);
+  if (figures !== undefined)
+    return `${owner} to add the ${what} from its original; or to look at the recomputed figures (${figures.said}), and to adopt them by a signature for ${figures.digest}`;
   if (isElsewhere(owner)) return `ask the ${owner} for the ${what}, and enter it from the original`;
   if (kind !== null) return `${owner} to add the ${what} from its original`;
   return `${owner} to enter it from the original; if there is none, to ask for it, or to record a waiver with its ground`;

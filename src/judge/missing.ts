@@ -2,6 +2,7 @@ import type { Absent, Missing } from "../model/book.ts";
 import { grouped } from "../model/grouped.ts";
 import { byCodePoint } from "../model/order.ts";
 import type { Gap } from "./absences.ts";
+import { partsOf } from "./missing-parts.ts";
 import { dueOf, gapKey, missingOf } from "./gap-finding.ts";
 import type { Calendar } from "./milestones.ts";
 import type { World } from "./world.ts";
@@ -29,6 +30,13 @@ export function missingIn(
       const became = first === undefined ? undefined : results.get(first);
       if (first === undefined || became === undefined) return [];
       const keys = same.flatMap((gap) => (absences.get(gap) ?? []).map(([key]) => key));
-      return [{ ...missingOf(world, first, dueOf(first, calendar), became), absences: keys.sort(byCodePoint) }];
+      const parts = first.absence.owner === null ? partsOf(world, same) : [];
+      return [
+        {
+          ...missingOf(world, first, dueOf(first, calendar), became),
+          absences: keys.sort(byCodePoint),
+          ...(parts.length > 0 && { parts }),
+        },
+      ];
     });
 }

@@ -13,8 +13,13 @@ export function wantPapers(court: Court): void {
   const { graph, kinds, ledger } = court.world;
   const filed = new Set([...(graph.byKind.get("original")?.values() ?? [])].map(({ value }) => value["sha256"]));
   for (const record of graph.records) {
-    const due = kinds.get(record.kind)?.transcribes;
-    if (due === undefined || hasPaper(record, filed) || ledger.doubts(addressOf(record, "/source")).length > 0)
+    const { transcribes: due, transcribesUnless: unless } = kinds.get(record.kind) ?? {};
+    if (
+      due === undefined ||
+      (unless !== undefined && record.value[unless] !== undefined) ||
+      hasPaper(record, filed) ||
+      ledger.doubts(addressOf(record, "/source")).length > 0
+    )
       continue;
     court.wants.push({
       absence: missingField(record, "", "source"),

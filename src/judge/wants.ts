@@ -29,7 +29,9 @@ function wantIn(
     const member = Object.hasOwn(value, name) ? value[name] : undefined;
     const inner = pointer + pointerStep(name);
     if (member === undefined || (isList(member) && member.length === 0)) {
-      if (field.due === undefined || court.world.ledger.doubts(addressOf(record, inner)).length > 0) continue;
+      const instead = field.unless !== undefined && Object.hasOwn(value, field.unless);
+      if (field.due === undefined || instead || court.world.ledger.doubts(addressOf(record, inner)).length > 0)
+        continue;
       court.wants.push({
         absence: missingField(record, pointer, name),
         by: null,

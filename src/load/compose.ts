@@ -1,4 +1,4 @@
-import type { JsonObject } from "../model/json.ts";
+import { isObject, type JsonObject } from "../model/json.ts";
 import { isCarry, type Kind } from "../model/kind.ts";
 import { isMilestone } from "../model/vocabulary.ts";
 import { fieldsOf } from "./fields.ts";
@@ -20,10 +20,12 @@ export function composeKind(name: string, from: SchemaFile): Kind {
   const description = textOf(schema, "description") ?? "";
   const required = ["id", ...texts(schema, "required")];
   const closed = { type: "object", additionalProperties: false };
-  const row: JsonObject = { title, description, ...closed, required, properties };
+  const apart = exclusive(objectOf(own, "properties"));
+  const row: JsonObject = { title, description, ...closed, required, ...apart, properties };
   const label = textOf(schema, "x-label");
   const unprinted = textOf(schema, "x-unprinted");
   const transcribes = textOf(schema, "x-transcribes");
+  const unless = textOf(schema, "x-unless");
   return {
     name,
     title,
@@ -35,6 +37,7 @@ export function composeKind(name: string, from: SchemaFile): Kind {
     ...(label !== undefined && { label }),
     ...(unprinted !== undefined && { unprinted }),
     ...(transcribes !== undefined && isMilestone(transcribes) && { transcribes }),
+    ...(unless !== undefined && { transcribesUnless: unless }),
     columns: texts(schema, "x-columns"),
     fields: fieldsOf(row),
     derived: false,
@@ -43,10 +46,21 @@ export function composeKind(name: string, from: SchemaFile): Kind {
       description,
       ...closed,
       required: ["kind", ...required],
+      ...apart,
       properties: { ...envelopeProperties(name), ...properties },
     },
     row,
   };
+}
+
+/** What may not stand beside a field that takes its place, as the dialect says it: editors show it as the loader does. */
+function exclusive(properties: JsonObject): JsonObject {
+  const entries = Object.entries(properties).flatMap(([name, property]) => {
+    const replaced = isObject(property) ? texts(property, "x-replaces") : [];
+    if (replaced.length === 0) return [];
+    return [[name, { properties: Object.fromEntries(replaced.map((one) => [one, false])) }] as const];
+  });
+  return entries.length === 0 ? {} : { dependentSchemas: Object.fromEntries(entries) };
 }
 
 const envelopeProperties = (kind: string): JsonObject => ({

@@ -114,6 +114,15 @@ export const explainers: Readonly<Record<string, (fault: FaultCase) => FaultWord
     message: `${name} holds one entry twice, at ${param(error, "j")} and ${param(error, "i")} counted from 0`,
     hint: "remove one of them",
   }),
+  "false schema": ({ kind, value, pointer, name }) => {
+    const own = pointer.slice(1);
+    const by = [...kind.fields.values()].find(({ replaces = [] }) => replaces.includes(own))?.name ?? "";
+    return {
+      accuses: [pointer, pointerStep(by)],
+      message: `${name} stands beside ${nameAt(kind, value, pointerStep(by))}, which takes its place; expected one of the two`,
+      hint: `leave out ${name}, or ${nameAt(kind, value, pointerStep(by))}`,
+    };
+  },
   propertyNames: ({ name, error }) => ({
     message: `${name} has the name ${quoted(param(error, "propertyName"))}, which is not of the form expected`,
     hint: 'write a place in the record, such as "/thickness"',

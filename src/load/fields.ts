@@ -26,6 +26,8 @@ function fieldOf(name: string, schema: JsonObject, required: boolean): Field {
   const belongs = texts(schema, "x-belongs");
   const acts = texts(schema, "x-acts").filter(isOwner);
   const unprinted = textOf(schema, "x-unprinted");
+  const unless = textOf(schema, "x-unless");
+  const replaces = texts(schema, "x-replaces");
   const items = schema["items"];
   return {
     name,
@@ -41,6 +43,8 @@ function fieldOf(name: string, schema: JsonObject, required: boolean): Field {
     ...(low !== undefined && high !== undefined && { plausible: [low, high] as const }),
     ...(closedBy.length > 0 && { closedBy }),
     ...(due !== undefined && isMilestone(due) && { due }),
+    ...(unless !== undefined && { unless }),
+    ...(replaces.length > 0 && { replaces }),
     ...(instead !== undefined && { instead: `book.${instead}` }),
     ...((date === "event" || date === "limit" || date === "plan") && { date }),
     ...(rowKey !== undefined && { rowKey }),

@@ -91,6 +91,8 @@ const annotations: ReadonlySet<string> = new Set([
     "acts",
     "type",
     "transcribes",
+    "unless",
+    "replaces",
     "unprinted",
   ].map((word) => `x-${word}`),
 ]);

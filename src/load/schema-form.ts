@@ -29,6 +29,11 @@ export function checkHead(name: string, file: string, schema: JsonObject, shared
     owed === undefined || (typeof owed === "string" && isMilestone(owed)),
     `"x-transcribes" is a milestone: ${milestones.join(", ")}`,
   );
+  const unless = textOf(schema, "x-unless");
+  need(
+    unless === undefined || (owed !== undefined && Object.hasOwn(objectOf(schema, "properties"), unless)),
+    '"x-unless" is a property of the kind, beside "x-transcribes"',
+  );
   need(carried(schema), `"x-carry" may only be ${carries.join(", ")}`);
   need(schema["type"] === "object" && isObject(schema["properties"]), 'expected "type": "object" with "properties"');
   for (const property of [...Object.keys(shared), "kind", "$schema"])
@@ -63,6 +68,8 @@ function checkObject(schema: JsonObject, path: string, refuse: Refuse): void {
     if (isObject(property)) {
       if ((textOf(property, "description") ?? "") === "") refuse(inner, "has no description");
       checkValue(property, inner, refuse);
+      for (const one of [...texts(property, "x-replaces"), textOf(property, "x-unless") ?? name])
+        if (!Object.hasOwn(properties, one)) refuse(inner, `names "${one}", which is no property beside it`);
     }
   }
   for (const [name, property] of Object.entries(objectOf(schema, "patternProperties")))

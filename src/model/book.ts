@@ -3,6 +3,7 @@ import type { Acceptance, Calculation, CalculationStep, Limit } from "./calculat
 import type { Definitions } from "./definitions.ts";
 import type { Finding, Outcome, Verdict } from "./finding.ts";
 import type { Graph } from "./graph.ts";
+import type { JsonObject } from "./json.ts";
 import type { Locator } from "./place.ts";
 import type { TextsByPath } from "./page-text.ts";
 import type { Measure } from "./quantity.ts";
@@ -112,7 +113,15 @@ interface Applied {
   readonly inputs: ReadonlyMap<string, BoundInput>;
   readonly limits: readonly JudgedLimit[];
   /** Sheets of the maker, with what was compared of each; nothing was while the result waits. */
-  readonly sheets: readonly { readonly record: BookRecord; readonly values: readonly ComparedValue[] }[];
+  readonly sheets: readonly MakerSheet[];
+}
+
+/** A sheet of the maker about one calculation. */
+export interface MakerSheet {
+  readonly record: BookRecord;
+  readonly values: readonly ComparedValue[];
+  /** Where it states no figures and adopts ours, the digest it was signed for: nothing of it is compared. */
+  readonly adopts?: string;
 }
 
 export interface Done extends Applied {
@@ -120,6 +129,8 @@ export interface Done extends Applied {
   readonly steps: readonly ComputedStep[];
   readonly accept: readonly JudgedAcceptance[];
   readonly crossCheck?: Judged & { readonly value: number };
+  /** Digest of inputs, results and verdict: what a designer signs for who adopts them. */
+  readonly figures: string;
   /** Places each input rests on, by its symbol; by "" those that all of it rests on. */
   readonly reads: ReadonlyMap<string, ReadonlySet<Address>>;
 }
@@ -206,6 +217,22 @@ export interface Missing {
   /** Titles of the rows of the register that ask for it. */
   readonly register: readonly string[];
   readonly became: Absent;
+  /** Of a missing sheet, or its figures: the recomputed ones that may be adopted in its place. */
+  readonly adoptable?: Adoptable;
+  /** Of a kind of which there is no record at all: each of them that is asked for. */
+  readonly parts?: readonly MissingPart[];
+}
+
+/** One of several records that one gap is about. */
+export type MissingPart = Pick<Missing, "at" | "step" | "target" | "short" | "adoptable">;
+
+/** Figures that a designer may adopt by signing for their digest. */
+export interface Adoptable {
+  readonly digest: string;
+  /** The figures that matter, in words. */
+  readonly said: string;
+  /** What a sheet that adopts them says, as far as the book knows it: all but who signs, and when. */
+  readonly fields: JsonObject;
 }
 
 /** A book after judging: a value; publishing only prints it. */

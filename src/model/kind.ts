@@ -35,6 +35,8 @@ export interface Kind {
   readonly unprinted?: string;
   /** Milestone from which the paper is owed that a record of this kind copies. */
   readonly transcribes?: Milestone;
+  /** Field of a record that owes no such paper. */
+  readonly transcribesUnless?: string;
   /** Derived kinds (heat) are made from other records and never read from files. */
   readonly derived: boolean;
   /** Composed JSON Schemas, closed at every level: a file holding one record, and a row of `records`. */
@@ -69,6 +71,10 @@ export interface Field {
   readonly closedBy?: readonly string[];
   /** Milestone at which the field is owed. */
   readonly due?: Milestone;
+  /** Field beside it that frees it from being owed. */
+  readonly unless?: string;
+  /** Fields beside it whose place it takes: they may not stand there too. */
+  readonly replaces?: readonly string[];
   /** Path of the value that counts where a record states none. */
   readonly instead?: string;
   readonly date?: "event" | "limit" | "plan";

@@ -38,6 +38,7 @@ export function reportJson(report: Report, since?: Since): string {
       rejected: counts.rejected,
       answered: counts.answered,
     },
+    adopted: report.adopted,
     findings: report.findings.map(findingJson),
     ...(since !== undefined && { since: sinceJson(since) }),
   });

@@ -1,3 +1,4 @@
+import { adoptedIn, type Adopted } from "../model/adopted.ts";
 import type { Counts, JudgedBook } from "../model/book.ts";
 import type { Finding, Related } from "../model/finding.ts";
 import { sheetPlaces, type SheetAt } from "../model/imported.ts";
@@ -29,6 +30,8 @@ export interface Report {
   readonly tool: string;
   readonly book: ReportedBook;
   readonly counts: Counts;
+  /** Calculations of which the maker adopts our figures. */
+  readonly adopted: Adopted;
   /** By file, line, rule and key, in code-point order. */
   readonly findings: readonly Placed[];
 }
@@ -71,6 +74,7 @@ function reportWith(judged: JudgedBook, tool: string, findings: readonly Finding
     tool,
     book: reportedBook(judged),
     counts,
+    adopted: adoptedIn(judged),
     findings: placeFindings(findings, loaded.locator, {
       spoken: (name) => spokenOutcome({ titles, kinds: definitions.kinds }, name),
       sheetAt: sheetPlaces(loaded.records),

@@ -1,5 +1,6 @@
 import { describeBasis } from "../model/basis.ts";
 import { excerpt, plain } from "./plain.ts";
+import { adoptedSentence } from "../model/adopted.ts";
 import type { Placed, Report } from "./report.ts";
 import { counted, foundSentence, groups, judgedSentence, owners, releaseSentence } from "./words.ts";
 
@@ -64,6 +65,7 @@ export function summaryText(report: Report, ink: Ink = noInk): string {
       `evidence ${book.fingerprint.slice(0, 16)}`,
     `found: ${foundSentence(counts)}`,
     judgedSentence(counts),
+    ...(report.adopted.calculations === 0 ? [] : [adoptedSentence(report.adopted)]),
     ...(toAct.length === 0 ? [] : [`to act: ${toAct.join(", ")}`]),
     ink.bold(releaseSentence(report)),
   ].join("\n");

@@ -45,6 +45,16 @@ export const owedToRules: readonly Requirement[] = [
       ),
     ),
   ),
+  owed(
+    "adoption-signed",
+    "The designer’s signature for the figures that a sheet adopts",
+    "calculation-sheet",
+    [{ path: "adopts", exists: true }],
+    'signatures[role="design"].date',
+    "design-approved",
+    "design",
+    commonPractice("who adopts figures that another has calculated signs for them, on a day"),
+  ),
   ...methods.map(([id, title, method]) =>
     owed(
       `joint-${id}`,

@@ -141,7 +141,7 @@ export const dateOrders: readonly Rule[] = orders.map(({ id, title, kind, first,
   }),
 );
 
-const afterTheOrder: readonly (readonly [kind: string, path: string])[] = [
+const afterTheOrder: readonly (readonly [kind: string, path: string, unless?: string])[] = [
   ["weld-log", "fitUp.date"],
   ["ndt-report", "date"],
   ["repair", "date"],
@@ -152,17 +152,18 @@ const afterTheOrder: readonly (readonly [kind: string, path: string])[] = [
   ["pressure-test", "date"],
   ["piece-mark", "cut"],
   ["nonconformity-report", "raised"],
-  ["calculation-sheet", "date"],
+  ["calculation-sheet", "date", "adopts"],
   ["declaration", "date"],
 ];
 
 /** Work on the equipment does not begin before it was ordered. */
-export const afterOrder: readonly Rule[] = afterTheOrder.map(([kind, path]) =>
+export const afterOrder: readonly Rule[] = afterTheOrder.map(([kind, path, unless]) =>
   rule({
     id: `${kind}-after-order`,
     title: `${AKind(kind)} is dated after the order`,
     basis: ownChoice("what is made for an order is not made before it"),
     kind,
+    ...(unless !== undefined && { when: [{ path: unless, exists: false }] }),
     severity: "nonconformity",
     owner: "document control",
     against: {

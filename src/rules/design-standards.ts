@@ -44,6 +44,7 @@ export const sheetStandardDeclared = rule({
   title: "A sheet calculates by a standard that the design declares",
   basis: ownChoice("who designs to one standard and calculates by another says so, and for what"),
   kind: "calculation-sheet",
+  when: [{ path: "adopts", exists: false }],
   severity: "query",
   owner: "design",
   inputs: {

@@ -135,12 +135,10 @@ interface Pair {
 
 const revisions = ["drawing", "document", "procedure", "welding-procedure"];
 const pairs: readonly Pair[] = [
-  ...["calculation-sheet", ...revisions.map((kind) => `${kind}#revisions`)].map((kind) => ({
-    kind,
-    did: "prepared and checked",
-    first: "preparedBy",
-    second: "checkedBy",
-  })),
+  ...[
+    { kind: "calculation-sheet", when: [{ path: "adopts", exists: false }] },
+    ...revisions.map((kind) => ({ kind: `${kind}#revisions` })),
+  ].map((one) => ({ ...one, did: "prepared and checked", first: "preparedBy", second: "checkedBy" })),
   ...transcribed.map((kind) => ({
     kind,
     did: "typed and compared",

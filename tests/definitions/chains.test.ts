@@ -1,6 +1,7 @@
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { chains, shippedDefinitions } from "../../src/definitions.ts";
+import { sheetRules } from "../../src/compute/sheets.ts";
 import { pathOf } from "../../src/judge/bind.ts";
 import { checkPath } from "../../src/judge/check-paths.ts";
 import { resultChecks } from "../../src/judge/result-checks.ts";
@@ -11,6 +12,7 @@ const definitions = shippedDefinitions(loadKinds([join(import.meta.dirname, "../
 const ids = new Set([
   ...definitions.rules.map(({ id }) => id),
   ...definitions.calculations.flatMap(({ id }) => [id, `${id}/inputs`, `${id}/results`]),
+  ...sheetRules.map(({ id }) => id),
   ...resultChecks(definitions.kinds).map(({ id }) => id),
   ...definitions.registers.flatMap(({ requirements }) => requirements.map(({ id }) => id)),
 ]);

@@ -64,6 +64,8 @@ describe("the shipped kinds", () => {
         "instead",
         "unprinted",
         "transcribes",
+        "unless",
+        "replaces",
         "page",
         "label",
         "columns",

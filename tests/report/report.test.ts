@@ -186,6 +186,7 @@ test("json: the contract, field by field", () => {
       rejected: 0,
       answered: 1,
     },
+    adopted: { calculations: 0, unsigned: 0 },
     findings: [
       {
         key: "welder-qualified|joint:L1|W07",

@@ -108,6 +108,8 @@ const words = [
   "instead",
   "unprinted",
   "transcribes",
+  "unless",
+  "replaces",
   "due",
   "date",
   "row-key",

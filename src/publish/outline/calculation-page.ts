@@ -99,13 +99,15 @@ const said: Readonly<Record<Mark, string>> = {
 };
 
 function underOf(context: Context, computed: Done): Text {
-  const sheets = computed.sheets.flatMap(({ record, values }): Text => [
-    " The maker’s sheet ",
+  const sheets = computed.sheets.flatMap(({ record, values, adopts }): Text => [
+    adopts === undefined ? " The maker’s sheet " : " It is adopted by sheet ",
     linkTo(context, record),
-    `: ${countSentence(
-      values.map(({ verdict }) => verdict),
-      (count) => counted(count, "compared value"),
-    )}.`,
+    adopts !== undefined
+      ? ": nothing independent stands beside it."
+      : `: ${countSentence(
+          values.map(({ verdict }) => verdict),
+          (count) => counted(count, "compared value"),
+        )}.`,
   ]);
   return [`${resultSentence(computed)}The calculation ${said[markOf(computed.outcome)]}.`, ...sheets];
 }
@@ -113,10 +115,10 @@ function underOf(context: Context, computed: Done): Text {
 function underOfWaiting(context: Context, { outcome, sheets: waiting }: Waiting): Text {
   return [
     `The calculation ${said[markOf(outcome)]}: there is no result.`,
-    ...waiting.flatMap(({ record }): Text => [
-      " The maker’s sheet ",
+    ...waiting.flatMap(({ record, adopts }): Text => [
+      adopts === undefined ? " The maker’s sheet " : " The sheet that adopts it, ",
       linkTo(context, record),
-      " waits with it: nothing of it is compared.",
+      adopts === undefined ? " waits with it: nothing of it is compared." : ", waits with it.",
     ]),
   ];
 }

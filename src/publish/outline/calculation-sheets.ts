@@ -1,11 +1,15 @@
+import { isAdopted } from "../../model/adopted.ts";
 import type { ComparedValue, Computed } from "../../model/book.ts";
 import { symbolDisplay } from "../../model/formula/typeset.ts";
 import type { Block, Cell, Row } from "../blocks.ts";
 import { formsOf } from "./calculation-symbols.ts";
 import { linkTo, markOf, plain, subjectLink, targetOf, worst, type Context } from "./context.ts";
+import { adoptionBlock, adoptionMark, toAdopt } from "./adoption.ts";
 import { plainTable, wordsCell } from "./plain-table.ts";
 
 const noSheet = "The book holds no sheet of the maker for this calculation.";
+const adoptedOnly =
+  "The maker adopts this recomputation. Nothing independent stands beside it, so nothing is compared.";
 const notCompared = "Nothing of the maker’s sheet is compared while there is no result to compare it with.";
 const apart = "The recomputation takes no value from the maker’s sheet. Inputs and results are compared one by one.";
 
@@ -14,13 +18,16 @@ const sheetsHeading = (said: string): Block[] => [
   { type: "paragraph", text: [said] },
 ];
 
-/** The maker's sheets beside the recomputation, a table for each. */
+/** The maker's sheets beside the recomputation, a table for each that states figures of its own. */
 export function sheets(context: Context, computed: Computed, next: () => string): Block[] {
-  if (computed.sheets.length === 0) return sheetsHeading(noSheet);
-  if (computed.state === "waiting") return sheetsHeading(notCompared);
+  const own = computed.sheets.filter(({ adopts }) => adopts === undefined);
+  const adopting = adoptionBlock(context, computed);
+  if (computed.sheets.length === 0) return sheetsHeading(`${noSheet}${toAdopt(context, computed)}`);
+  if (own.length === 0) return [...sheetsHeading(adoptedOnly), ...adopting];
+  if (computed.state === "waiting") return [...sheetsHeading(notCompared), ...adopting];
   return [
     ...sheetsHeading(apart),
-    ...computed.sheets.map(({ record, values }): Block => {
+    ...own.map(({ record, values }): Block => {
       const group = (sort: string) => values.filter((one) => one.sort === sort);
       return {
         type: "table",
@@ -66,14 +73,16 @@ export function sheets(context: Context, computed: Computed, next: () => string)
         ],
       };
     }),
+    ...adopting,
   ];
 }
 
 /** The maker's sheets of one calculation, a row for each: how much of them agrees. */
 export function sheetsOfAll(context: Context, all: readonly Computed[], next: () => string): Block[] {
   const rows = all.flatMap((computed) =>
-    computed.sheets.map(({ record, values }): Row => {
+    computed.sheets.map(({ record, values, adopts }): Row => {
       const agree = (sort: ComparedValue["sort"]): Cell => {
+        if (adopts !== undefined) return wordsCell("adopted");
         const group = values.filter((one) => one.sort === sort);
         const good = group.filter(({ verdict }) => verdict === "passed").length;
         if (computed.state === "waiting") return wordsCell("not compared");
@@ -89,7 +98,12 @@ export function sheetsOfAll(context: Context, all: readonly Computed[], next: ()
           wordsCell(values.find(({ sort }) => sort === "adopted")?.recorded ?? ""),
           {
             type: "mark",
-            mark: computed.state === "waiting" ? markOf(computed.outcome) : worst(values.map(({ verdict }) => verdict)),
+            mark:
+              adopts !== undefined
+                ? adoptionMark(context, record)
+                : computed.state === "waiting"
+                  ? markOf(computed.outcome)
+                  : worst(values.map(({ verdict }) => verdict)),
           },
         ],
       };
@@ -105,7 +119,15 @@ export function sheetsOfAll(context: Context, all: readonly Computed[], next: ()
     Adopted: 1.5,
     Verdict: 1.5,
   };
-  return [...sheetsHeading(apart), plainTable(next(), "The maker’s sheets against the recomputation", heads, rows)];
+  const adopted = all.filter(isAdopted).length;
+  const beside =
+    adopted === 0
+      ? ""
+      : ` Of ${adopted} ${adopted === 1 ? "subject" : "subjects"} the maker adopts the recomputation: nothing independent stands beside it, and the verdict says whether it is signed for these figures.`;
+  return [
+    ...sheetsHeading(`${apart}${beside}`),
+    plainTable(next(), "The maker’s sheets against the recomputation", heads, rows),
+  ];
 }
 
 function recomputedCell({ recomputed, unit }: ComparedValue): Cell {

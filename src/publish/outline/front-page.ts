@@ -4,6 +4,7 @@ import { addressOf, type BookRecord } from "../../model/record.ts";
 import { pathNamedBy } from "../../model/shelf.ts";
 import type { Block, ContentsEntry, Text } from "../blocks.ts";
 import type { Page } from "../publication.ts";
+import { adoptedBlocks } from "./adoption.ts";
 import { inWords } from "./chain-block.ts";
 import { nameOf, plain, type Context } from "./context.ts";
 import { linkOf, signatureBlock } from "./evidence-blocks.ts";
@@ -36,6 +37,7 @@ export function frontPage(
       ...awaitedBlocks(context),
       ...stateBlocks(context),
       ...exceptionBlocks(context),
+      ...adoptedBlocks(context),
       ...reportBlocks(context),
       ...equipment.flatMap((one) => [
         { type: "heading", level: 2, text: "The equipment and its limits" } satisfies Block,

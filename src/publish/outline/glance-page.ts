@@ -1,3 +1,4 @@
+import { isAdopted } from "../../model/adopted.ts";
 import type { Computed, Done, JudgedAcceptance, Waiting } from "../../model/book.ts";
 import { byCodePoint } from "../../model/order.ts";
 import { countSentence } from "../../model/mark.ts";
@@ -66,6 +67,9 @@ export function glancePages(context: Context, next: () => string, section: numbe
             wide: true,
             remark: [
               "A row for each acceptance, and for each calculation without a result; the margin is in percent of what must be. A measured value stands beside the least it must be.",
+              ...(about.some(isAdopted)
+                ? [" Where the maker adopts the recomputation, nothing independent stands beside it."]
+                : []),
             ],
           },
         ];
@@ -89,9 +93,10 @@ function partCell(context: Context, computed: Computed, opens: boolean): Cell {
   };
 }
 
-function nameOfComputed(context: Context, { calculation, subject, pointer }: Computed): string {
+function nameOfComputed(context: Context, computed: Computed): string {
+  const { calculation, subject, pointer } = computed;
   const row = rowOf(context, subject, pointer);
-  return row === undefined ? calculation.title : `${calculation.title}, ${row}`;
+  return `${calculation.title}${row === undefined ? "" : `, ${row}`}${isAdopted(computed) ? " (recomputation adopted)" : ""}`;
 }
 
 /** A calculation without a result has its row too: no value, and why. */

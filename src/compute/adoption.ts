@@ -1,0 +1,139 @@
+import { adoptionCheck } from "../model/adopted.ts";
+import { commonPractice } from "../model/basis.ts";
+import type { Adoptable, ComputedStep, Done } from "../model/book.ts";
+import type { BuiltIn } from "../model/definitions.ts";
+import type { Finding } from "../model/finding.ts";
+import { printFigure } from "../model/print-number.ts";
+import type { BookRecord } from "../model/record.ts";
+import { unitLabel } from "../model/units.ts";
+import { placeWords } from "../model/words.ts";
+import { pathOf } from "../judge/bind.ts";
+import { conclude, keyOf, locate, type Court } from "../judge/court.ts";
+import { follow } from "../judge/follow.ts";
+import { startAt } from "../judge/hit.ts";
+import { clear, digestOfReads, newTrail, noteAddress, noteRead } from "../judge/trail.ts";
+import type { Absence, World } from "../judge/world.ts";
+import { calculationKey } from "../judge/world.ts";
+import { placesBehind } from "./rests.ts";
+import { isSealed } from "./seal.ts";
+import type { SheetCase } from "./sheet-case.ts";
+
+/** Kind of the maker's own paper about a calculation. */
+export const sheetKind = "calculation-sheet";
+
+/** Who signs for figures that are adopted, and where a sheet says on which day. */
+const adoptionRole = "design";
+const adoptionSigned = pathOf(`signatures[role="${adoptionRole}"].date`);
+
+const basis = commonPractice("a designer signs for figures, and signs again for others");
+
+export const adoptionRule: BuiltIn = {
+  id: adoptionCheck,
+  title: "A sheet that adopts the recomputation is signed for its figures",
+  severity: "gap",
+  basis,
+};
+
+/** Digest of the figures that a sheet adopts instead of stating its own; undefined of any other sheet. */
+export function adoptedBy(sheet: Pick<BookRecord, "value">): string | undefined {
+  const { adopts } = sheet.value;
+  return typeof adopts === "string" ? adopts : undefined;
+}
+
+/** Judges whether a sheet is signed, and for the figures the recomputation gives now. Waits where there are none. */
+export function judgeAdoption(court: Court, of: SheetCase, sheet: BookRecord, adopts: string): void {
+  const { world } = court;
+  const trail = newTrail();
+  noteRead(world, trail, sheet, "/id", sheet.id);
+  noteRead(world, trail, sheet, "/adopts", adopts);
+  const objections: Finding[] = [];
+  if ("pending" in of.done) {
+    trail.doubts.push(...of.done.findings);
+    trail.absences.push(...of.done.absences);
+  } else {
+    const { done } = of;
+    for (const { step } of done.steps)
+      for (const address of placesBehind(done, step.symbol)) noteAddress(world, trail, address, "");
+    if (clear(trail) && adopts !== done.figures) objections.push(otherFigures(world, of, done, sheet, adopts));
+  }
+  follow(world, adoptionSigned, startAt(world, sheet, ""), trail, true);
+  const subject = { kind: sheet.kind, id: sheet.id };
+  const named = { id: adoptionRule.id, basis, owner: of.calculation.owner ?? "design", follows: true };
+  conclude(court, named, subject, trail, objections);
+}
+
+function otherFigures(world: World, of: SheetCase, done: Done, sheet: BookRecord, adopts: string): Finding {
+  const other = [...world.computed.values()].find((one): one is Done => "figures" in one && one.figures === adopts);
+  const slip = !isSealed(adopts)
+    ? `sheet ${sheet.id} adopts "${adopts}", which is mistyped: its last sign does not belong to the others`
+    : other !== undefined
+      ? `sheet ${sheet.id} is signed for the figures of ${spoken(world, other)}, not of ${spoken(world, done)}`
+      : undefined;
+  const { subject, place } = locate(world, sheet, "/adopts");
+  const trail = newTrail();
+  noteRead(world, trail, sheet, "/adopts", `${adopts} ${done.figures}`);
+  return {
+    // Other figures of several sheets mostly have one cause, and are looked at and signed for together.
+    key: slip === undefined ? `${adoptionRule.id}|book|other figures` : keyOf(adoptionRule.id, sheet, "digest"),
+    rule: adoptionRule.id,
+    severity: "gap",
+    verdict: "not judged",
+    subject,
+    place,
+    message:
+      slip ??
+      `sheet ${sheet.id} is signed for other figures of ${spoken(world, done)}: for ${adopts}; now it is ${done.figures}, with ${figuresWords(done)}`,
+    why:
+      slip === undefined
+        ? "the digest of the figures is another than the one that was signed for; it does not tell which of them changed"
+        : `the figures are ${figuresWords(done)}, and their digest is ${done.figures}`,
+    hint: "design to look at the figures, and to sign for the digest they have now; or to put right what changed them",
+    basis,
+    owner: of.calculation.owner ?? "design",
+    due: null,
+    digest: digestOfReads(world, trail),
+    related: [],
+    waiting: [],
+    exception: null,
+    accuses: [],
+  };
+}
+
+const spoken = (world: World, { calculation, subject, pointer }: Done): string =>
+  `"${calculation.title}" of ${placeWords(world.kinds, subject, pointer).of}`;
+
+/** The results that a sheet of the maker would be compared with, in words: "required thickness 4.63 mm". */
+export function figuresWords({ calculation, steps }: Done): string {
+  const wanted = new Set(calculation.compared.map(({ symbol }) => symbol));
+  const compared = steps.filter(({ step }) => wanted.has(step.symbol));
+  return (compared.length > 0 ? compared : steps.slice(-1)).map(inWords).join(", ");
+}
+
+function inWords({ step, value }: ComputedStep): string {
+  const [name = ""] = step.means.split(/[;:,]/);
+  return `${name} ${step.options?.[value] ?? `${printFigure(value, 5)} ${unitLabel(step.unit)}`.trim()}`;
+}
+
+/** What could be adopted in the place of something absent: of a sheet, or of the figures of one. */
+export function adoptable(world: World, { owner, kind, step, filters }: Absence): Adoptable | undefined {
+  if (owner === null) return undefined;
+  const { record, pointer } = owner;
+  const [, asked = ""] = /^\[calculation="([^"]*)"\]$/.exec(filters) ?? [];
+  const link = world.graph.out.get(record)?.get("/subject");
+  const { calculation } = record.value;
+  const isMissing = kind === sheetKind && step === `<${sheetKind}:subject>`;
+  const isEmpty = record.kind === sheetKind && (step === "inputs" || step === "results");
+  const key = isMissing
+    ? calculationKey(asked, record, pointer)
+    : isEmpty && typeof calculation === "string" && link?.to !== undefined
+      ? calculationKey(calculation, link.to, link.toPointer ?? "")
+      : "";
+  const found = world.computed.get(key);
+  if (found === undefined || "pending" in found) return undefined;
+  const { figures } = found;
+  return {
+    digest: figures,
+    said: figuresWords(found),
+    fields: { adopts: figures, signatures: [{ role: adoptionRole }] },
+  };
+}
