@@ -6,7 +6,7 @@ import type { FieldPath } from "./field-path.ts";
 import { nearestField } from "./field-names.ts";
 import type { ColumnMap, SheetMap } from "./map.ts";
 import { headingsOf } from "./template.ts";
-import type { Table, TableColumn } from "./table.ts";
+import { behindGap, type Table, type TableColumn } from "./table.ts";
 
 /** A column of a sheet whose meaning is known. */
 export interface MappedColumn extends TableColumn {
@@ -38,7 +38,15 @@ export function matchColumns(table: Table, map: SheetMap): Matched {
     ...map.skip.keys(),
   ];
   for (const name of inForms) taken.add(name);
-  const columns = table.columns.flatMap((column): MappedColumn[] => {
+  const second = secondTable(table, map, taken);
+  if (second !== undefined)
+    say(
+      second,
+      "a second table seems to begin here: the column before it has no heading",
+      'give each table a sheet of its own, or name the headings of the other table under "ignore" of the map',
+    );
+  const own = second === undefined ? table.columns : table.columns.filter(({ column }) => column < second.column);
+  const columns = own.flatMap((column): MappedColumn[] => {
     const name = [column.key, column.name].find((one) => map.columns.has(one) && !used.has(one));
     if (name === undefined) {
       const isKnown = [column.key, column.name].some((one) => map.ignore.has(one) || taken.has(one));
@@ -46,27 +54,27 @@ export function matchColumns(table: Table, map: SheetMap): Matched {
       return [];
     }
     used.add(name);
-    const own = map.columns.get(name);
-    if (own?.to === undefined) {
-      if (own !== undefined)
+    const said = map.columns.get(name);
+    if (said?.to === undefined) {
+      if (said !== undefined)
         say(column, `what "${column.key}" means is not settled`, unknownHint(column.name, map.fields));
       return [];
     }
-    const { to } = own;
+    const { to } = said;
     if (
       to.field.type === "quantity" &&
-      own.unit !== undefined &&
+      said.unit !== undefined &&
       column.unit !== undefined &&
-      own.unit !== column.unit
+      said.unit !== column.unit
     ) {
       say(
         column,
-        `the heading has the unit ${column.unit}, the map ${own.unit}`,
+        `the heading has the unit ${column.unit}, the map ${said.unit}`,
         "correct the map, or take its unit out",
       );
       return [];
     }
-    return [{ ...column, to, map: own }];
+    return [{ ...column, to, map: said }];
   });
   const known = [...byName.keys()];
   for (const name of [...new Set([...map.columns.keys(), ...taken])]) {
@@ -84,6 +92,20 @@ export function matchColumns(table: Table, map: SheetMap): Matched {
     });
   }
   return { columns, byName, faults };
+}
+
+/**
+ * Where another table begins beside the one of the map: behind an empty column, where the map gives no heading a meaning. One
+ * whose headings are all ignored is settled.
+ */
+function secondTable(table: Table, map: SheetMap, taken: ReadonlySet<string>): TableColumn | undefined {
+  const first = behindGap(table);
+  if (first === undefined) return undefined;
+  const behind = table.columns.filter(({ column }) => column >= first.column);
+  const names = behind.map(({ key, name }) => [key, name]);
+  const isUsed = names.some((one) => one.some((name) => taken.has(name) || map.columns.get(name)?.to !== undefined));
+  const isSettled = names.every((one) => one.some((name) => map.ignore.has(name)));
+  return isUsed || isSettled ? undefined : first;
 }
 
 /** What to do with a heading that nobody knows. */

@@ -8,7 +8,7 @@ import { fieldOfHeading, namedFields, type NamedField } from "./field-names.ts";
 import { fieldPath, isPathFault } from "./field-path.ts";
 import { unknownHint } from "./matched.ts";
 import { kindOfOwn, ownMaps } from "./own-maps.ts";
-import { secondTable, tableOf, type Table } from "./table.ts";
+import { tableOf, type Table } from "./table.ts";
 import { sheetFields } from "./view.ts";
 
 /** Maps as they would be written for sheets that have none, and what a person has to settle. */
@@ -81,8 +81,6 @@ function proposeSheet(sheet: Sheet, workbook: Workbook, kinds: readonly Kind[], 
   const known = namedFields(fields);
   const faults: ImportFault[] = [];
   const unknown: ImportFault[] = [];
-  const second = secondTable(table);
-  if (second !== undefined) faults.push({ ...second, row: head });
   const columns: [string, JsonObject][] = [];
   const paths = new Map<number, string>();
   const taken = new Map<string, string>();

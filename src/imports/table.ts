@@ -65,21 +65,14 @@ function unheaded(sheet: Sheet, rows: readonly Row[], headed: ReadonlySet<number
     }));
 }
 
-/**
- * Where a second table seems to begin beside the first: behind an empty column more headings follow. Said where nobody has
- * settled yet what the headings mean.
- */
-export function secondTable({ sheet, columns }: Table): ImportFault | undefined {
-  for (const [at, column] of columns.entries()) {
+/** The first column behind one in which nothing stands, heading or value: a second table may begin there. */
+export function behindGap({ columns, rows }: Table): TableColumn | undefined {
+  const holds = (column: number) =>
+    rows.some(({ cells }) => cells.some((cell) => cell.column === column && textOf(cell) !== ""));
+  return columns.find((column, at) => {
     const before = columns[at - 1];
-    if (before === undefined || column.column - before.column < 2) continue;
-    return {
-      sheet: sheet.name,
-      column: columnName(column.column),
-      heading: column.text,
-      message: `a second table seems to begin here: the column before it has no heading`,
-      hint: 'give each table a sheet of its own, or name the headings of the other table under "ignore" of the map',
-    };
-  }
-  return undefined;
+    if (before === undefined) return false;
+    for (let between = before.column + 1; between < column.column; between++) if (!holds(between)) return true;
+    return false;
+  });
 }

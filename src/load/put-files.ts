@@ -1,5 +1,5 @@
 import { randomBytes } from "node:crypto";
-import { link, mkdir, readFile, realpath, rename, rm, writeFile } from "node:fs/promises";
+import { link, mkdir, readFile, realpath, rename, rm, rmdir, writeFile } from "node:fs/promises";
 import { basename, dirname, join, sep } from "node:path";
 
 /** A file of a book as it is to be, and as it was read; undefined where there was none. */
@@ -22,15 +22,14 @@ export async function putFiles(dir: string, changes: readonly FileChange[]): Pro
   const root = await realpath(dir);
   const run = `${process.pid}-${randomBytes(4).toString("hex")}`;
   const aside: string[] = [];
+  const folders: string[] = [];
   const done: FileChange[] = [];
+  let busyWith = "";
   const asideOf = (path: string) => join(dir, dirname(path), `.${basename(path)}-${run}`);
   try {
     for (const { path, after } of changes) {
-      const folder = join(dir, dirname(path));
-      await mkdir(folder, { recursive: true });
-      const lands = await realpath(folder);
-      if (lands !== root && !lands.startsWith(root + sep))
-        throw new NotWritten(`"${dirname(path)}" leads out of the book; put a folder in its place`);
+      busyWith = path;
+      folders.push(...(await foldersFor(join(dir, dirname(path)), root, dirname(path))));
       aside.push(asideOf(path));
       await writeFile(asideOf(path), after, { flag: "wx" });
     }
@@ -38,6 +37,7 @@ export async function putFiles(dir: string, changes: readonly FileChange[]): Pro
       if ((await textAt(join(dir, path))) !== before)
         throw new NotWritten(`"${path}" was changed meanwhile; nothing was written, run it again`);
     for (const change of changes) {
+      busyWith = change.path;
       await rename(asideOf(change.path), join(dir, change.path));
       done.push(change);
     }
@@ -45,10 +45,43 @@ export async function putFiles(dir: string, changes: readonly FileChange[]): Pro
     for (const { path, before } of done.reverse())
       if (before === undefined) await rm(join(dir, path), { force: true });
       else await writeFile(join(dir, path), before);
-    throw error;
-  } finally {
     for (const path of aside) await rm(path, { force: true });
+    // One that holds something meanwhile stays.
+    for (const folder of folders.reverse()) await rmdir(folder).catch(() => undefined);
+    throw heldElsewhere(error, busyWith) ?? error;
   }
+}
+
+/** Makes the folders that are missing, and gives them, outer ones first. Throws `NotWritten` where the way leads out of the book. */
+async function foldersFor(folder: string, root: string, shown: string): Promise<readonly string[]> {
+  const missing: string[] = [];
+  for (let at = folder; ; at = dirname(at)) {
+    const lands = await realpath(at).catch((error: unknown) => {
+      if (hasCode(error, "ENOENT")) return undefined;
+      throw error;
+    });
+    if (lands === undefined) {
+      missing.unshift(at);
+      continue;
+    }
+    if (lands !== root && !lands.startsWith(root + sep))
+      throw new NotWritten(`"${shown}" leads out of the book; put a folder in its place`);
+    break;
+  }
+  for (const one of missing) await mkdir(one);
+  return missing;
+}
+
+const hasCode = (error: unknown, ...codes: readonly string[]): boolean =>
+  error instanceof Error && "code" in error && typeof error.code === "string" && codes.includes(error.code);
+
+/** A file that another program holds, or that is not ours to write, in words; undefined where something else is wrong. */
+function heldElsewhere(error: unknown, path = ""): NotWritten | undefined {
+  return hasCode(error, "EBUSY", "EPERM", "EACCES")
+    ? new NotWritten(
+        `"${path}" cannot be written: another program holds it, or it is not yours to write; nothing was written, close it there and run it again`,
+      )
+    : undefined;
 }
 
 /** The text of a file, or undefined where there is none. */
@@ -56,7 +89,7 @@ export async function textAt(path: string): Promise<string | undefined> {
   try {
     return await readFile(path, "utf8");
   } catch (error) {
-    if (error instanceof Error && "code" in error && error.code === "ENOENT") return undefined;
+    if (hasCode(error, "ENOENT")) return undefined;
     throw error;
   }
 }
@@ -69,7 +102,7 @@ export async function putNew(path: string, content: Uint8Array): Promise<void> {
     // Renaming would replace what stands there; a link does not.
     await link(aside, path);
   } catch (error) {
-    if (error instanceof Error && "code" in error && error.code === "EEXIST")
+    if (hasCode(error, "EEXIST"))
       throw new NotWritten(`"${basename(path)}" is there already; move it away, or name another file`);
     throw error;
   } finally {

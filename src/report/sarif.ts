@@ -49,13 +49,15 @@ export function reportSarif(report: Report, titles: readonly RuleTitle[]): strin
   });
 }
 
-function result({ finding, position, related }: Placed, ruleIndex: number) {
+function result({ finding, position, sheet, related }: Placed, ruleIndex: number) {
   const { subject } = finding;
   return {
     ruleId: finding.rule,
     ruleIndex,
     level: levels[finding.severity],
-    message: { text: `${finding.message}\nwhy: ${finding.why}\nhint: ${finding.hint}` },
+    message: {
+      text: `${finding.message}\nwhy: ${finding.why}\nhint: ${finding.hint}${sheet === undefined ? "" : `\nsheet: ${sheet}`}`,
+    },
     locations: [
       {
         physicalLocation: physical(finding.place.file, position),
@@ -64,10 +66,10 @@ function result({ finding, position, related }: Placed, ruleIndex: number) {
         }),
       },
     ],
-    relatedLocations: related.map(({ related: other, position: at }, id) => ({
+    relatedLocations: related.map(({ related: other, position: at, sheet: from }, id) => ({
       id,
       physicalLocation: physical(other.place.file, at),
-      message: { text: other.message },
+      message: { text: from === undefined ? other.message : `${other.message} (${from})` },
     })),
     partialFingerprints: { "findingKey/v1": finding.key },
     // An empty list says that nothing was suppressed; leaving it out would say that nobody knows.
@@ -81,6 +83,7 @@ function result({ finding, position, related }: Placed, ruleIndex: number) {
       owner: finding.owner,
       due: finding.due,
       digest: finding.digest,
+      ...(sheet !== undefined && { sheet }),
     },
   };
 }

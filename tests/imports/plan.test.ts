@@ -117,6 +117,23 @@ describe("a shop's own sheet of certificates", () => {
     });
   });
 
+  test("a changed file in which a row says the same leaves its values, and where it stands now is remembered", () => {
+    const book = asBook(plan(twoRows, certificates));
+    const moved: Workbook = {
+      ...twoRows,
+      sheets: twoRows.sheets.map((one) => ({
+        ...one,
+        rows: one.rows.map((row) => ({ ...row, row: row.row > 2 ? row.row + 4 : row.row })),
+      })),
+    };
+    const [again] = plan(moved, certificates, book).records;
+    expect([again?.state, again?.changes]).toEqual(["unchanged", []]);
+    const { imported: before, ...values } = book[0]?.value ?? {};
+    const { imported: after, ...same } = again?.value ?? {};
+    expect(same).toEqual(values);
+    expect(isObject(after) && after).toEqual({ ...(isObject(before) ? before : {}), row: 7, rows: [7, 8] });
+  });
+
   test("again it is unchanged; a changed cell is shown with both values; a row that is gone is listed", () => {
     const book = asBook(plan(twoRows, certificates));
     expect(plan(twoRows, certificates, book).records.map(({ state }) => state)).toEqual(["unchanged"]);
@@ -372,5 +389,30 @@ describe("a link of many kinds is written by the id alone", () => {
     );
     const several = plan(plans, [steps, logs], [one("ndt-report", "VT-01"), one("document", "VT-01")]);
     expect(faults(several).join("\n")).toContain('"VT-01" may be "document:VT-01" or "ndt-report:VT-01"');
+  });
+});
+
+describe("two tables side by side", () => {
+  const map = { kind: "part", id: "{Pos}", columns: { Name: { to: "name" } } };
+  const beside = workbook(
+    sheet("Parts", [
+      ["Pos", "Name", "", "Welder", "Since"],
+      ["P01", "shell", "", "W07", "2019"],
+    ]),
+  );
+
+  test("are said at every import, until the map settles the second", () => {
+    expect(faults(plan(beside, map))).toEqual([
+      'shop.xlsx, Parts, row 1, column D "Welder": a second table seems to begin here: the column before it has no heading\n' +
+        '  hint   give each table a sheet of its own, or name the headings of the other table under "ignore" of the map',
+    ]);
+    expect(faults(plan(beside, { ...map, ignore: ["Welder", "Since"] }))).toEqual([]);
+  });
+
+  test("a gap before a heading that the map knows is no second table", () => {
+    const gap = { ...map, columns: { Name: { to: "name" }, Since: { to: "remarks" } } };
+    expect(faults(plan(beside, gap))).toEqual([
+      expect.stringContaining('column D "Welder": the heading "Welder" is not known'),
+    ]);
   });
 });

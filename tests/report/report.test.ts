@@ -51,6 +51,13 @@ describe("text", () => {
       findings: [{ sheet: "weld-log.xlsx, Shell, row 14" }],
     });
     expect(reportHtml(said)).toContain("<dt>sheet</dt><dd>weld-log.xlsx, Shell, row 14</dd>");
+    const sarif = JSON.parse(reportSarif(said, [])) as { readonly runs: readonly { readonly results: unknown }[] };
+    expect(sarif.runs[0]?.results).toMatchObject([
+      {
+        message: { text: expect.stringMatching(/\nsheet: weld-log\.xlsx, Shell, row 14$/) as unknown },
+        properties: { sheet: "weld-log.xlsx, Shell, row 14" },
+      },
+    ]);
   });
 
   test("of many related places the first dozen is shown, and how many more there are", () => {
