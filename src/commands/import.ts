@@ -9,7 +9,10 @@ import { propose, type Proposal } from "../imports/propose.ts";
 import { changedFiles, fileOfNew, written } from "../imports/record-files.ts";
 import { nearestName } from "../load/nearest.ts";
 import { NotWritten, putFiles, textAt, type FileChange } from "../load/put-files.ts";
+import { uncomparedBy, type Rewritten, type Uncompared } from "../imports/uncompared.ts";
 import type { Kind } from "../model/kind.ts";
+import type { BookRecord } from "../model/record.ts";
+import { recordWords } from "../model/titles.ts";
 import { jsonText, plain } from "../report/plain.ts";
 import { packageRoot } from "../root.ts";
 import { isSheetFault, type Workbook } from "../sheets/cells.ts";
@@ -34,7 +37,8 @@ export const importSheet: Command = {
     kind: { value: "KIND", means: "at the first import: what the rows are, where the headings leave a doubt" },
     write: { means: "write what is shown; without it nothing is written" },
     overwrite: {
-      means: "with --write: conflicts too; a comparison made of the former values is then taken out of the record",
+      means:
+        "with --write: conflicts too; what a person compared with the original of the former values is then taken out of the comparison",
     },
     delimiter: {
       value: "SIGN",
@@ -107,8 +111,20 @@ export const importSheet: Command = {
       records: read.records,
       kinds: read.kinds,
     });
-    const task = { dir, name, mapName, mapFile, known, mapText, maps, proposal: proposal?.proposal, plan };
-    return finish(task, given, effects, read.kinds, overwrites, writes);
+    const task = {
+      records: read.records,
+      kinds: read.kinds,
+      dir,
+      name,
+      mapName,
+      mapFile,
+      known,
+      mapText,
+      maps,
+      proposal: proposal?.proposal,
+      plan,
+    };
+    return finish(task, given, effects, overwrites, writes);
   },
 };
 
@@ -122,21 +138,20 @@ interface Task {
   readonly maps: ReadMaps;
   readonly proposal: Proposal | undefined;
   readonly plan: ImportPlan;
+  readonly records: readonly BookRecord[];
+  readonly kinds: ReadonlyMap<string, Kind>;
 }
 
-async function finish(
-  task: Task,
-  given: Given,
-  effects: Effects,
-  kinds: ReadonlyMap<string, Kind>,
-  overwrites: boolean,
-  writes: boolean,
-): Promise<Exit> {
-  const { dir, name, mapName, mapFile, known, mapText, maps, proposal, plan } = task;
+async function finish(task: Task, given: Given, effects: Effects, overwrites: boolean, writes: boolean): Promise<Exit> {
+  const { dir, name, mapName, mapFile, known, mapText, maps, proposal, plan, kinds } = task;
   const unknown = maps.maps.length === 0 ? (proposal?.unknown ?? []) : [];
   const faults = [...(proposal?.faults ?? []), ...unknown, ...plan.faults];
   const unsettled = faults.length > 0 || maps.faults.length > 0;
-  const records = unsettled ? [] : written(plan, overwrites);
+  const planned = unsettled ? [] : written(plan, overwrites);
+  const uncompared = uncomparedBy(planned, task.records);
+  // An original that the sheet itself writes keeps what it says: the digests tell that it is out of date.
+  const own = new Set(planned.map(({ before }) => before));
+  const records = [...planned, ...withoutComparison(uncompared, kinds).filter(({ before }) => !own.has(before))];
   const texts = new Map<string, string | undefined>();
   const files = new Set(records.map(({ before, kind }) => before?.file ?? fileOfNew(mapName, kind.name)));
   for (const path of files) texts.set(path, await textAt(join(dir, path)));
@@ -173,19 +188,27 @@ async function finish(
     if (!unsettled || proposal === undefined) effects.print(plainLines(planText(plan, name, kinds)));
     effects.print(faultsOfMap(maps) + faults.map((fault) => `${plainLines(faultText(name, fault))}\n`).join(""));
     effects.print(`${planSentence({ ...plan, faults })}\n`);
-    if (overwrites && writes)
-      for (const { kind, id, before, value } of conflicts)
-        if (
-          JSON.stringify(before?.value["transcription"]) !== JSON.stringify(value["transcription"]) &&
-          records.length > 0
-        )
-          effects.print(`${kind.name} ${id}: its comparison was taken out; the new values are to be compared\n`);
+    if (writes) effects.print(uncompared.map((one) => uncomparedText(one, kinds)).join(""));
     for (const path of done) effects.print(`written    ${path}\n`);
     if (unsettled) effects.print("no record is written while anything cannot be read or is not settled\n");
     else if (!writes && changes.length > 0) effects.print("nothing is written yet; to write it: --write\n");
   }
   const open = conflicts.length > 0 && !(overwrites && writes);
   return unsettled || open ? 1 : 0;
+}
+
+/** Records of originals that lose the comparison of what is overwritten. */
+const withoutComparison = (uncompared: readonly Uncompared[], kinds: ReadonlyMap<string, Kind>): readonly Rewritten[] =>
+  uncompared.flatMap(({ original, value }) => {
+    const kind = kinds.get(original.kind);
+    return kind === undefined || value === undefined ? [] : [{ kind, id: original.id, before: original, value }];
+  });
+
+function uncomparedText({ original, records, value }: Uncompared, kinds: ReadonlyMap<string, Kind>): string {
+  const names = records.map(({ kind, id }) => recordWords(kinds, { kind: kind.name, id })).join(", ");
+  return value === undefined
+    ? `the comparison of original ${original.id}, which stands on a shelf, says nothing of ${names} any more: the new values are to be compared\n`
+    : `the comparison of ${names} was taken out of original ${original.id}: the new values are to be compared\n`;
 }
 
 async function put(dir: string, changes: readonly FileChange[]): Promise<void> {

@@ -1,6 +1,7 @@
 import { build } from "./build.ts";
 import { check } from "./check.ts";
 import type { Command } from "./command.ts";
+import { compared } from "./compared.ts";
 import { explain } from "./explain.ts";
 import { importSheet } from "./import.ts";
 import { begin } from "./new.ts";
@@ -23,5 +24,6 @@ export const commands: readonly Command[] = [
   trace,
   explain,
   originals,
+  compared,
   verify,
 ];

@@ -94,23 +94,6 @@ export interface RecordProperties {
     date?: string;
   }[];
   /**
-   * Who typed the record from its original and who compared the two.
-   */
-  transcription?: {
-    /**
-     * Person who typed it.
-     */
-    enteredBy?: string;
-    /**
-     * Person, other than who typed it, who compared it with the original.
-     */
-    comparedBy?: string;
-    /**
-     * Day it was compared.
-     */
-    date?: string;
-  };
-  /**
    * Sheet the record was imported from, written by the import; the next import of the sheet compares with it.
    */
   imported?: {
@@ -2930,6 +2913,33 @@ export interface Original extends RecordProperties {
    * Whether the file bears a digital signature.
    */
   signed?: boolean;
+  /**
+   * Who typed the records that were read from it, and who compared them with it: once for all of them.
+   */
+  transcription?: {
+    /**
+     * Whoever typed the records, or took them from a sheet.
+     *
+     * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+     */
+    enteredBy?: string[];
+    /**
+     * Person, other than who typed them, who compared them with the original.
+     */
+    comparedBy?: string;
+    /**
+     * Day they were compared.
+     */
+    date?: string;
+    /**
+     * SHA-256 of the file they were compared with; of another file the comparison says nothing. Written by the command compared.
+     */
+    sha256?: string;
+    /**
+     * Each record that was compared, behind the digest of the values it takes from this original: another digest says that they were changed since. Written by the command compared.
+     */
+    records?: string[];
+  };
 }
 
 /**

@@ -1,20 +1,31 @@
-import { isList, isObject, type Json, type JsonObject } from "../model/json.ts";
+import { comparisonsOf, statementOf } from "../model/comparison.ts";
+import { isList, isObject, type JsonObject } from "../model/json.ts";
+import type { Kind } from "../model/kind.ts";
+import { originalsAmong } from "../model/read-from.ts";
 import type { BookRecord } from "../model/record.ts";
 import type { Change } from "./overlay.ts";
 import { said } from "./said.ts";
+import { takesTheSame } from "./uncompared.ts";
 
 /**
  * Why a sheet may not change a record without being told to: somebody has answered for the values since. Empty where nobody
- * has. `digest` is that of the fields the maps write, as the book holds them.
+ * has. `after` is the record as it would be, `digest` that of the fields the maps write, as the book holds them.
  */
 export function conflictsOf(
   records: readonly BookRecord[],
   mapName: string,
-): (record: BookRecord, changes: readonly Change[], digest: string) => readonly string[] {
+): (
+  kind: Kind,
+  record: BookRecord,
+  after: JsonObject,
+  changes: readonly Change[],
+  digest: string,
+) => readonly string[] {
   const cited = citations(records);
-  return (record, changes, digest) => {
+  const originals = originalsAmong(records);
+  return (kind, record, after, changes, digest) => {
     if (changes.length === 0) return [];
-    const { imported, transcription, signatures } = record.value;
+    const { imported, signatures } = record.value;
     const reasons: string[] = [];
     const replaces = changes.some(({ before }) => before !== undefined);
     if (!isObject(imported)) {
@@ -22,30 +33,19 @@ export function conflictsOf(
     } else if (imported["map"] !== mapName) {
       if (replaces) reasons.push(`its values were imported by the map ${said(imported["map"])}`);
     } else if (imported["fields"] !== digest) reasons.push("its values were changed by hand since they were imported");
-    const compared = comparedBy(transcription);
-    if (compared !== undefined) reasons.push(`it was compared by ${compared}`);
+    for (const { original, state } of comparisonsOf(record, kind, originals)) {
+      // A comparison that no longer stands for the record protects nothing.
+      if ((state !== "compared" && state !== "alone") || takesTheSame(record, after, kind, original, originals))
+        continue;
+      const { by, date } = statementOf(original);
+      reasons.push(`it was compared with original ${original.id} by ${by}${date === "" ? "" : ` on ${date}`}`);
+    }
     const signed = isList(signatures) ? signatures.flatMap((one) => (isObject(one) ? [said(one["person"])] : [])) : [];
     if (signed.length > 0) reasons.push(`it was signed by ${signed.join(", ")}`);
     const by = cited.get(`${record.kind}:${record.id}`) ?? [];
     if (by.length > 0) reasons.push(`an exception rests on it: ${by.join(", ")}`);
     return reasons;
   };
-}
-
-function comparedBy(transcription: Json | undefined): string | undefined {
-  if (!isObject(transcription)) return undefined;
-  const { comparedBy: by, date } = transcription;
-  return typeof by === "string" ? `${by}${typeof date === "string" ? ` on ${date}` : ""}` : undefined;
-}
-
-/** A record without the comparison that was made of its former values. */
-export function uncompared(value: JsonObject): JsonObject {
-  const { transcription, ...others } = value;
-  if (!isObject(transcription)) return value;
-  const { comparedBy: _by, date: _date, ...rest } = transcription;
-  return Object.keys(rest).length === 0
-    ? others
-    : Object.fromEntries(Object.entries(value).map(([name, one]) => [name, name === "transcription" ? rest : one]));
 }
 
 /** Exceptions by the records whose findings they answer. */

@@ -4,7 +4,7 @@ import type { Kind } from "../model/kind.ts";
 import type { BookRecord } from "../model/record.ts";
 import { shelfOf } from "../model/shelf.ts";
 import type { BuiltRecord } from "./build.ts";
-import { conflictsOf, uncompared } from "./conflicts.ts";
+import { conflictsOf } from "./conflicts.ts";
 import type { ImportFault } from "./faults.ts";
 import type { FieldPath } from "./field-path.ts";
 import type { ImportTask, PlannedRecord } from "./import-plan.ts";
@@ -36,7 +36,8 @@ export function plannerOf(task: ImportTask) {
     const laid = lay(old, built.object, sheetFields(kind));
     const isOwn = isObject(before?.value["imported"]) && before.value["imported"]["map"] === task.mapName;
     const digest = before === undefined ? "" : fieldsDigest(old, paths);
-    const reasons = before === undefined ? [] : conflicts(before, laid.changes, digest);
+    const whole = fromView(kind, laid.value);
+    const reasons = before === undefined ? [] : conflicts(kind, before, whole, laid.changes, digest);
     const state =
       before === undefined
         ? "new"
@@ -55,7 +56,6 @@ export function plannerOf(task: ImportTask) {
       map: task.mapName,
       fields: fieldsDigest(laid.value, paths),
     };
-    const whole = fromView(kind, laid.value);
     const named = new Map(Object.entries({ ...whole, id: built.id, ...(remembers && { imported }) }));
     const value = inOrder(named, kind.fields);
     const faults = [...laid.faults, ...formFaults(kind, value, laid, built, before)];
@@ -83,7 +83,7 @@ export function plannerOf(task: ImportTask) {
         conflicts: reasons,
         left: isOwn ? [...laid.left, ...emptied(old, laid, paths)] : [],
         ...(before !== undefined && { before }),
-        value: state === "conflict" ? uncompared(value) : value,
+        value,
       },
       faults,
     };

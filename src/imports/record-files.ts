@@ -5,6 +5,7 @@ import { grouped } from "../model/grouped.ts";
 import { byCodePoint } from "../model/order.ts";
 import { shelfOf } from "../model/shelf.ts";
 import type { ImportPlan, PlannedRecord } from "./import-plan.ts";
+import type { Rewritten } from "./uncompared.ts";
 
 /** File of the records that a map made new. */
 export const fileOfNew = (mapName: string, kind: string): string => `sheets/${mapName}/${kind}.json`;
@@ -34,7 +35,7 @@ function withHead(before: JsonObject, value: JsonObject): JsonObject {
  * elsewhere is changed where it stands, and nothing else of that file. `textOf` gives a file of the book as it is.
  */
 export function changedFiles(
-  records: readonly PlannedRecord[],
+  records: readonly Rewritten[],
   mapName: string,
   textOf: (file: string) => string | undefined,
 ): ReadonlyMap<string, string> {
@@ -50,7 +51,7 @@ export function changedFiles(
   );
 }
 
-function ownFile(text: string | undefined, kind: string, records: readonly PlannedRecord[]): string {
+function ownFile(text: string | undefined, kind: string, records: readonly Rewritten[]): string {
   const root = text === undefined ? undefined : parseJson(text);
   const known: readonly Json[] = isObject(root) && isList(root["records"]) ? root["records"] : [];
   const byId = new Map<string, Json>();
@@ -64,7 +65,7 @@ function ownFile(text: string | undefined, kind: string, records: readonly Plann
 }
 
 /** A text with records exchanged where they stand, in the indentation of their line. */
-function spliced(text: string, records: readonly PlannedRecord[]): string {
+function spliced(text: string, records: readonly Rewritten[]): string {
   const places = placesOf(text);
   const cuts = records
     .flatMap(({ before, value }) => {

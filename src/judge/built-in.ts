@@ -1,6 +1,7 @@
 import { linkRules } from "../link/graph.ts";
 import { sheetRules } from "../compute/sheets.ts";
 import type { BuiltIn } from "../model/definitions.ts";
+import { comparisonRules } from "./comparisons.ts";
 import { exceptionRules } from "./exceptions.ts";
 import { fieldRules } from "./fields.ts";
 import { gapRules } from "./gap-finding.ts";
@@ -20,6 +21,7 @@ export const builtInRules: readonly BuiltIn[] = [
   ...linkRules,
   ...fieldRules,
   ...originalRules,
+  ...comparisonRules,
   ...exceptionRules,
   ...profileRules,
   ...registerRules,

@@ -17,6 +17,8 @@ export interface Want {
   readonly due: Milestone | null;
   readonly basis: Basis;
   readonly owner: Owner;
+  /** What to do about it, where that is not to enter it from an original. */
+  readonly hint?: string;
   /** Title of the register's row; such a row gives the gap its basis. */
   readonly requirement?: string;
 }

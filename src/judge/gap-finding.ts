@@ -90,7 +90,7 @@ export function gapFinding(world: World, gap: Gap, due: Milestone): Finding {
     place: at?.place ?? { file: "book.json", pointer: "" },
     message: messageOf(world, gap),
     why: whyOf(gap, due),
-    hint: hintOf(world, absence, owner),
+    hint: asked?.hint ?? hintOf(world, absence, owner),
     basis: asked?.basis ?? owed,
     owner,
     due: due === "now" ? null : due,

@@ -9,6 +9,7 @@ import { ProgramError } from "../model/program-error.ts";
 import { addressOf, publishedPath, type BookRecord } from "../model/record.ts";
 import { foldAbsences } from "./absences.ts";
 import { withAnswers } from "./answered.ts";
+import { judgeComparisons, wantComparisons, type Comparisons } from "./comparisons.ts";
 import { endStage, newCourt, stage, type Court } from "./court.ts";
 import { addFinding, findingOf } from "./entries.ts";
 import { prepareExceptions } from "./exceptions.ts";
@@ -91,6 +92,8 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
     originalsShown(court, loaded.files);
     saySuspects(court, suspects, (kind) => !isException(kind), issue);
   });
+  let comparisons: Comparisons = new Map();
+  stage(court, () => void (comparisons = judgeComparisons(court)));
   let read: JudgedBook["readBack"] = new Map();
   stage(court, () => void (read = loaded.texts === undefined ? read : readBack(court, loaded.texts())));
   stage(court, () => applyAgainst(court, plan.against));
@@ -107,6 +110,7 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
   const owed = requirements.flatMap((row) => applyRequirement(court, row));
   wantFields(court);
   wantPapers(court);
+  wantComparisons(court, comparisons);
   wantLinks(court);
   stage(court, () => checkPassedOver(court, issue, calendar));
 
@@ -150,6 +154,7 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
     missing: missingIn(court.world, gaps, of, results, calendar),
     refusals: settleRefusals(court, refusals),
     readBack: read,
+    comparisons,
     counts: countsOf(findings, outcomes),
     fingerprint,
     exceptions: exceptions.map(({ record, answers: own }) => ({

@@ -1,6 +1,6 @@
 import { isObject, type JsonObject } from "../model/json.ts";
 import { isCarry, type Kind } from "../model/kind.ts";
-import { isMilestone } from "../model/vocabulary.ts";
+import { isMilestone, milestones, type Milestone } from "../model/vocabulary.ts";
 import { fieldsOf } from "./fields.ts";
 import { inline, objectOf, textOf, texts, type SchemaFile } from "./inline.ts";
 
@@ -24,7 +24,8 @@ export function composeKind(name: string, from: SchemaFile): Kind {
   const row: JsonObject = { title, description, ...closed, required, ...apart, properties };
   const label = textOf(schema, "x-label");
   const unprinted = textOf(schema, "x-unprinted");
-  const transcribes = textOf(schema, "x-transcribes");
+  const transcribes = milestoneOf(schema, "x-transcribes");
+  const compared = milestoneOf(schema, "x-compared") ?? notBefore(transcribes, "final-inspection");
   const unless = textOf(schema, "x-unless");
   return {
     name,
@@ -36,7 +37,8 @@ export function composeKind(name: string, from: SchemaFile): Kind {
     carry: isCarry(schema["x-carry"]) ? schema["x-carry"] : "never",
     ...(label !== undefined && { label }),
     ...(unprinted !== undefined && { unprinted }),
-    ...(transcribes !== undefined && isMilestone(transcribes) && { transcribes }),
+    ...(transcribes !== undefined && { transcribes }),
+    ...(compared !== undefined && { compared }),
     ...(unless !== undefined && { transcribesUnless: unless }),
     columns: texts(schema, "x-columns"),
     fields: fieldsOf(row),
@@ -61,6 +63,18 @@ function exclusive(properties: JsonObject): JsonObject {
     return [[name, { properties: Object.fromEntries(replaced.map((one) => [one, false])) }] as const];
   });
   return entries.length === 0 ? {} : { dependentSchemas: Object.fromEntries(entries) };
+}
+
+function milestoneOf(schema: JsonObject, word: string): Milestone | undefined {
+  const text = textOf(schema, word);
+  return text !== undefined && isMilestone(text) ? text : undefined;
+}
+
+/** The later of two milestones in their usual order; none where the first is not given. */
+function notBefore(one: Milestone | undefined, other: Milestone): Milestone | undefined {
+  if (one === undefined) return undefined;
+  const rank = (milestone: Milestone) => (milestone === "now" ? -1 : milestones.indexOf(milestone));
+  return rank(one) > rank(other) ? one : other;
 }
 
 const envelopeProperties = (kind: string): JsonObject => ({

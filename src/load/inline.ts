@@ -93,6 +93,7 @@ const annotations: ReadonlySet<string> = new Set([
     "transcribes",
     "unless",
     "replaces",
+    "compared",
     "unprinted",
   ].map((word) => `x-${word}`),
 ]);

@@ -24,14 +24,16 @@ export function checkHead(name: string, file: string, schema: JsonObject, shared
     need((textOf(schema, word) ?? "") !== "", `"${word}" is missing; expected a text`);
   need(["each", "group"].includes(textOf(schema, "x-page") ?? ""), '"x-page" is missing; expected "each" or "group"');
   need([undefined, "table"].includes(textOf(schema, "x-paper")), '"x-paper" may only be "table"');
-  const owed = schema["x-transcribes"];
-  need(
-    owed === undefined || (typeof owed === "string" && isMilestone(owed)),
-    `"x-transcribes" is a milestone: ${milestones.join(", ")}`,
-  );
+  for (const word of ["x-transcribes", "x-compared"]) {
+    const owed = schema[word];
+    need(
+      owed === undefined || (typeof owed === "string" && isMilestone(owed)),
+      `"${word}" is a milestone: ${milestones.join(", ")}`,
+    );
+  }
   const unless = textOf(schema, "x-unless");
   need(
-    unless === undefined || (owed !== undefined && Object.hasOwn(objectOf(schema, "properties"), unless)),
+    unless === undefined || (schema["x-transcribes"] !== undefined && Object.hasOwn(objectOf(schema, "properties"), unless)),
     '"x-unless" is a property of the kind, beside "x-transcribes"',
   );
   need(carried(schema), `"x-carry" may only be ${carries.join(", ")}`);

@@ -1,5 +1,6 @@
 import type { Basis } from "./basis.ts";
 import type { Acceptance, Calculation, CalculationStep, Limit } from "./calculation.ts";
+import type { Comparison } from "./comparison.ts";
 import type { Definitions } from "./definitions.ts";
 import type { Finding, Outcome, Verdict } from "./finding.ts";
 import type { Graph } from "./graph.ts";
@@ -265,6 +266,8 @@ export interface JudgedBook {
   readonly refusals: ReadonlyMap<Address, Refusal>;
   /** What became of reading the values of each record back from its paper; none where that was not done. */
   readonly readBack: ReadonlyMap<Address, ReadBack>;
+  /** How the comparison by a second person stands, of each record that was read from an original. */
+  readonly comparisons: ReadonlyMap<Address, readonly Comparison[]>;
   readonly counts: Counts;
   /** Full SHA-256 of the evidence. */
   readonly fingerprint: string;

@@ -37,6 +37,8 @@ export interface Kind {
   readonly transcribes?: Milestone;
   /** Field of a record that owes no such paper. */
   readonly transcribesUnless?: string;
+  /** Milestone from which the original that a record of this kind names is to have been compared with it by a second person. */
+  readonly compared?: Milestone;
   /** Derived kinds (heat) are made from other records and never read from files. */
   readonly derived: boolean;
   /** Composed JSON Schemas, closed at every level: a file holding one record, and a row of `records`. */

@@ -1,7 +1,7 @@
 import { commonPractice, fromMemory, ownChoice, type Basis } from "../model/basis.ts";
 import type { Condition } from "../model/input.ts";
 import type { Requirement } from "../model/requirement.ts";
-import { asksFor, takenFromOriginal, transcribed, treated } from "./testing-conditions.ts";
+import { asksFor, treated } from "./testing-conditions.ts";
 import type { Milestone, Owner } from "../model/vocabulary.ts";
 
 const testing = fromMemory("EN 13445-5", "2021", "extent and evidence of testing");
@@ -29,22 +29,6 @@ const methods: readonly (readonly [string, string, string])[] = [
 
 /** What the rules need of records that their schemas leave open, because not every record of the kind has it. */
 export const owedToRules: readonly Requirement[] = [
-  ...transcribed.flatMap((kind) =>
-    (["enteredBy", "comparedBy"] as const).map((by) =>
-      owed(
-        `${kind}-${by === "enteredBy" ? "entered" : "compared"}`,
-        by === "enteredBy"
-          ? `Who typed each ${kind.replaceAll("-", " ").replace(/^ndt/, "NDT")} from its original`
-          : `Who compared each ${kind.replaceAll("-", " ").replace(/^ndt/, "NDT")} with its original`,
-        kind,
-        [takenFromOriginal],
-        `transcription.${by}`,
-        "final-inspection",
-        "document control",
-        ownChoice("nobody sees the own slip: two people, two looks; whoever is not named has not looked"),
-      ),
-    ),
-  ),
   owed(
     "adoption-signed",
     "The designer’s signature for the figures that a sheet adopts",

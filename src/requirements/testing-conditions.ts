@@ -14,20 +14,3 @@ export const visualCertified: readonly Condition[] = [
   { path: "method", equals: "VT" },
   { path: "profile.visualTesterCertificate", equals: "required" },
 ];
-
-/** A record that was taken from an original. */
-export const takenFromOriginal: Condition = { path: "source", exists: true };
-
-/** Kinds whose records are typed from papers, and compared with them by a second person. */
-export const transcribed = [
-  "material-certificate",
-  "weld-log",
-  "ndt-report",
-  "dimension-check",
-  "pressure-test",
-  "safety-valve",
-  "fitting",
-  "tube-end-group",
-  "welder-qualification",
-  "instrument",
-] as const;

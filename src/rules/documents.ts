@@ -2,7 +2,6 @@ import { fromMemory, ownChoice } from "../model/basis.ts";
 import { canPrecede, type DateValue } from "../model/dates.ts";
 import { anyOf, date, list, text, thing, things, type Condition, type Handle, type Thing } from "../model/input.ts";
 import { rule, type Objection, type Rule } from "../model/rule.ts";
-import { takenFromOriginal, transcribed } from "../requirements/testing-conditions.ts";
 import { AKind, kindName } from "./words.ts";
 
 const basis = fromMemory("EN ISO 3834-2", "2021", "control of documents: the revision in use is the one in force");
@@ -125,41 +124,24 @@ export const repairProcedureInForce = rule({
   examples: examples("welding procedure"),
 });
 
-interface Pair {
-  readonly kind: string;
-  readonly did: string;
-  readonly first: string;
-  readonly second: string;
-  readonly when?: readonly Condition[];
-}
-
 const revisions = ["drawing", "document", "procedure", "welding-procedure"];
-const pairs: readonly Pair[] = [
-  ...[
-    { kind: "calculation-sheet", when: [{ path: "adopts", exists: false }] },
-    ...revisions.map((kind) => ({ kind: `${kind}#revisions` })),
-  ].map((one) => ({ ...one, did: "prepared and checked", first: "preparedBy", second: "checkedBy" })),
-  ...transcribed.map((kind) => ({
-    kind,
-    did: "typed and compared",
-    first: "transcription.enteredBy",
-    second: "transcription.comparedBy",
-    when: [takenFromOriginal],
-  })),
-];
 
-/** Whoever prepared or typed something does not check it; where one of the two is not named, nobody has. */
-export const checkedByAnother: readonly Rule[] = pairs.map(({ kind, did, first, second, when }) => {
+/** Whoever prepared something does not check it; where one of the two is not named, nobody has. */
+export const checkedByAnother: readonly Rule[] = [
+  { kind: "calculation-sheet", when: [{ path: "adopts", exists: false }] },
+  ...revisions.map((kind) => ({ kind: `${kind}#revisions` })),
+].map(({ kind, when }: { readonly kind: string; readonly when?: readonly Condition[] }) => {
   const [name = ""] = kind.split("#");
+  const did = "prepared and checked";
   return rule({
-    id: `${name}-${second.startsWith("transcription") ? "compared" : "checked"}-by-another`,
+    id: `${name}-checked-by-another`,
     title: `${AKind(name)} is ${did} by two people`,
     basis: ownChoice("nobody sees the own slip: two people, two looks"),
     kind,
     ...(when !== undefined && { when }),
     severity: "query",
     owner: "document control",
-    inputs: { first: text(first), second: text(second) },
+    inputs: { first: text("preparedBy"), second: text("checkedBy") },
     *check({ first: one, second: other }, subject) {
       if (one === other)
         yield {

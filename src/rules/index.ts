@@ -4,6 +4,7 @@ import { declarationBodyNumber, declarationCertificates, moduleFitsCategory } fr
 import { afterOrder, dateOrders } from "./dates.ts";
 import { certificateValid, declarationLast, declarationStandard } from "./declaration.ts";
 import { dimensionWithin } from "./dimensions.ts";
+import { comparedByAnother } from "./comparison.ts";
 import { checkedByAnother, drawingInForce, repairProcedureInForce, testProcedureInForce } from "./documents.ts";
 import { feedPumpDuty } from "./feed-pump.ts";
 import { burnerHeatInput, fittingPressure, fittingTemperature, limiterFailsSafe, limiterLocks } from "./fittings.ts";
@@ -154,6 +155,7 @@ export const rules: readonly Rule[] = [
   testProcedureInForce,
   repairProcedureInForce,
   ...checkedByAnother,
+  comparedByAnother,
   stepOrder,
   stepTimes,
   stepSigned,

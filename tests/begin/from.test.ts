@@ -4,6 +4,7 @@ import { beforeAll, describe, expect, test } from "vitest";
 import { loadKinds } from "../../src/load/kinds.ts";
 import { isList, isObject, type Json, type JsonObject } from "../../src/model/json.ts";
 import type { Field, Kind } from "../../src/model/kind.ts";
+import { statementOf } from "../../src/model/comparison.ts";
 import type { JudgedBook } from "../../src/model/book.ts";
 import type { BookRecord } from "../../src/model/record.ts";
 import { judgeBook, readBook } from "../../src/pipeline.ts";
@@ -48,7 +49,7 @@ describe.each(["air-receiver", "boiler"])("the next job after the %s's", (name) 
       const whole = kinds.get(kind)?.carry;
       expect([kind, whole === "always" || whole === "named"]).toEqual([kind, true]);
       const before = known.get(`${kind}:${id}`)?.value;
-      expect(withoutSheet(value)).toEqual(withoutSheet(before ?? {}));
+      expect(alone(value)).toEqual(alone(before ?? {}));
     }
     const hashes = (judged: JudgedBook) =>
       new Map(judged.loaded.files.filter(({ role }) => role === "original").map(({ path, sha256 }) => [path, sha256]));
@@ -56,6 +57,16 @@ describe.each(["air-receiver", "boiler"])("the next job after the %s's", (name) 
     expect(fresh.size).toBeGreaterThan(10);
     for (const [path, hash] of fresh) expect(old.get(path)).toBe(hash);
     expect(fresh.size).toBe(next.graph.byKind.get("original")?.size);
+  });
+
+  test("each original is compared with what came along whole, as it was, and with nothing else", () => {
+    for (const { next } of [plain, design]) {
+      const states = [...next.comparisons.values()].flat().map(({ state }) => state);
+      expect(new Set(states)).toEqual(new Set(["compared"]));
+      expect(states.length).toBeGreaterThan(30);
+      for (const original of next.graph.byKind.get("original")?.values() ?? [])
+        for (const address of statementOf(original).records.keys()) expect(next.comparisons.has(address)).toBe(true);
+    }
   });
 
   test("evidence of the old job, its order and its client stay behind", () => {
@@ -98,7 +109,6 @@ describe.each(["air-receiver", "boiler"])("the next job after the %s's", (name) 
       expect(dated.map(({ path }) => `${record.id} ${path}`)).toEqual([]);
       for (const name of ["mark", "measuredThickness", "measuredDiameters", "source", "sources", "signatures"])
         expect([record.id, name, record.value[name]]).toEqual([record.id, name, undefined]);
-      expect(record.value["transcription"]).toBeUndefined();
     }
     expect(
       [...(next.graph.byKind.get("equipment")?.values() ?? [])].map(({ id, value }) => [id, value["serial"]]),
@@ -201,7 +211,8 @@ describe("what nobody can say is said", () => {
 
 const text = (value: Json | undefined) => (typeof value === "string" ? value : "none");
 
-const withoutSheet = ({ imported: _, ...value }: JsonObject) => value;
+/** Without the sheet it came from, and the comparison, which speaks of others too. */
+const alone = ({ imported: _, transcription: _comparison, ...value }: JsonObject) => value;
 
 /** Every written value of a record that is no list or object, with its field. */
 function* leaves(record: BookRecord, kind: Kind | undefined) {

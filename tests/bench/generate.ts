@@ -5,7 +5,9 @@ import { linkRecords } from "../../src/link/graph.ts";
 import { loadBook } from "../../src/load/book-files.ts";
 import { loadKinds } from "../../src/load/kinds.ts";
 import type { Link } from "../../src/model/graph.ts";
-import { atPointer, isList, isObject, pointerStep, type Json } from "../../src/model/json.ts";
+import { linesByOriginal } from "../../src/model/comparison.ts";
+import { originalsAmong } from "../../src/model/read-from.ts";
+import { atPointer, isList, isObject, pointerStep, type Json, type JsonObject } from "../../src/model/json.ts";
 import { type BookRecord } from "../../src/model/record.ts";
 import { packageRoot } from "../../src/root.ts";
 
@@ -97,9 +99,10 @@ export function generateBook(from: string, to: string, joints: number, growth: G
 
   writeFileSync(join(to, scan.path), scan.bytes);
   mkdirSync(join(to, "copies"));
-  writeFileSync(join(to, "copies", "scan.json"), `${JSON.stringify(scanRecord)}\n`);
-  const originals = [...inside].filter(({ kind }) => kind === "joint").length;
-  const copies = Math.ceil((joints - originals) / originals);
+  const joined = [...inside].filter(({ kind }) => kind === "joint").length;
+  const copies = Math.ceil((joints - joined) / joined);
+  const originals = originalsAmong([asRecord("original", scanRecord)]);
+  const lines: string[] = [];
   for (const kind of [...growth.roots, ...growth.followers]) {
     const own = [...inside].filter((record) => record.kind === kind);
     mkdirSync(join(to, "copies", kind), { recursive: true });
@@ -107,10 +110,26 @@ export function generateBook(from: string, to: string, joints: number, growth: G
       const number = String(copy).padStart(4, "0");
       const records = own.map((record) => copyOf(record, record.value, "", `.${number}`));
       writeFileSync(join(to, "copies", kind, `${number}.json`), `${JSON.stringify({ kind, records }, null, 2)}\n`);
+      const read = records.filter(isObject).map((value) => asRecord(kind, value));
+      lines.push(...(linesByOriginal(read, kinds, originals).get(scan.id) ?? []));
     }
   }
-  return originals * (copies + 1);
+  // Whoever typed and compared the records of the book did the copies too.
+  const [one] = [...(graph.byKind.get("original")?.values() ?? [])].map(({ value }) => value["transcription"]);
+  const done = isObject(one) ? { ...one, sha256: scanRecord.sha256, records: lines } : undefined;
+  const filed = { ...scanRecord, ...(done !== undefined && { transcription: done }) };
+  writeFileSync(join(to, "copies", "scan.json"), `${JSON.stringify(filed)}\n`);
+  return joined * (copies + 1);
 }
+
+const asRecord = (kind: string, value: JsonObject): BookRecord => ({
+  kind,
+  id: typeof value["id"] === "string" ? value["id"] : "",
+  file: "",
+  pointer: "",
+  value,
+  faulty: false,
+});
 
 const scanRecord = {
   kind: "original",

@@ -30,7 +30,7 @@ const shopWide: Readonly<Record<string, string>> = {
 };
 
 /** What belongs to the copy of a paper in one book, not to the thing. */
-const ofTheBook = ["source", "transcription", "attachments", "specimen"];
+const ofTheBook = ["source", "attachments", "specimen"];
 
 /** Fields that two values both state, and state differently; of a list with a key only rows that stand in both. */
 function differences(a: Json | undefined, b: Json | undefined, keys: ReadonlyMap<string, string>, at = ""): string[] {

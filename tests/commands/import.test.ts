@@ -39,6 +39,11 @@ const map = {
   columns: { Benennung: { to: "name" }, Wanddicke: { to: "nominalThickness" }, Menge: { to: "quantity" } },
   ignore: ["Zuletzt geprüft"],
 };
+/** One grey point. */
+const picture = Buffer.from(
+  "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGNoAAAAggCBd81ytgAAAABJRU5ErkJggg==",
+  "base64",
+);
 const putMap = (change: object = {}) => {
   put("book/imports/parts.json", JSON.stringify({ ...map, ...change }, null, 2));
 };
@@ -123,23 +128,39 @@ describe("with a map", () => {
       file,
       read(file).replace(
         '"nominalThickness": "8.0 mm"',
-        '"nominalThickness": "8.1 mm",\n      "transcription": {"comparedBy": "P-02"}',
+        '"nominalThickness": "8.1 mm",\n      "source": {"original": "LIST"}',
       ),
     );
+    put(
+      "book/people.json",
+      '{"kind": "person", "records": [{"id": "P-01", "name": "A. One"}, {"id": "P-02", "name": "B. Two"}]}',
+    );
+    mkdirSync(at("book/files"));
+    writeFileSync(at("book/files/list.png"), picture);
+    await run("originals", "book", "--add");
+    const compare = ["compared", "LIST", "--by", "P-02", "--typed-by", "P-01", "--on", "2026-07-01", "--book", "book"];
+    const compared = await run(...compare, "--write");
+    expect(compared).toMatchObject({ exit: 0, err: "" });
+    expect(compared.out).toContain("compared     LIST, 1 record: part P01");
+    const original = "book/originals/added-1.json";
+    expect(read(original)).toMatch(/"[0-9a-f]{16} part:P01"/);
     put("parts.csv", parts("1;Mantel;8,2;1;", "2;Boden;10,5;2;"));
     const shown = await run("import", "parts.csv", "--book", "book", "--write");
     expect(shown.exit).toBe(1);
     expect(shown.out).toContain("conflict   parts, row 2  part P01");
     expect(shown.out).toContain("nominal thickness: 8.1 mm becomes 8.2 mm");
     expect(shown.out).toContain("its values were changed by hand since they were imported");
-    expect(shown.out).toContain("it was compared by P-02");
+    expect(shown.out).toContain("it was compared with original LIST by P-02 on 2026-07-01");
     expect(read(file)).toContain("8.1 mm");
     expect(read(file)).toContain("10.5 mm");
     const over = await run("import", "parts.csv", "--book", "book", "--write", "--overwrite");
     expect(over.exit).toBe(0);
-    expect(over.out).toContain("part P01: its comparison was taken out");
+    expect(over.out).toContain("the comparison of part P01 was taken out of original LIST");
     expect(read(file)).toContain("8.2 mm");
-    expect(read(file)).not.toContain("P-02");
+    expect(JSON.parse(read(original))).toMatchObject({
+      records: [{ id: "LIST", transcription: { enteredBy: ["P-01"] } }],
+    });
+    expect(read(original)).not.toContain("P-02");
   });
   test("a row that is gone is listed, and its record stays", async () => {
     putMap();

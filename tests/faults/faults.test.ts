@@ -23,6 +23,8 @@ interface Fault {
   readonly changes: readonly Change[];
   /** The papers do not say the same: records are read back from them. */
   readonly papers?: true;
+  /** What is changed was not compared again. */
+  readonly asCompared?: true;
   readonly expect?: {
     readonly rule: string;
     readonly severity: string;
@@ -56,9 +58,12 @@ const resultOf = (fault: Named) => {
   return known;
 };
 
-function judgeFault({ name, changes, papers, expect: wanted }: Named) {
+function judgeFault({ name, changes, papers, asCompared, expect: wanted }: Named) {
   const [book, before] = bookOf(name);
-  const { judged, fatal, lineOf } = judgeChanged(book, answered(book, changes), papers);
+  const { judged, fatal, lineOf } = judgeChanged(book, answered(book, changes), {
+    withPapers: papers === true,
+    asCompared: asCompared === true,
+  });
   const isNote = wanted?.severity === "note";
   // A note must come alone too; beside a finding that blocks, notes are told apart by it.
   const found: readonly Finding[] =

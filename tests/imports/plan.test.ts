@@ -1,9 +1,12 @@
 import { describe, expect, test } from "vitest";
 import { faultText, planText } from "../../src/imports/plan-text.ts";
+import { uncomparedBy } from "../../src/imports/uncompared.ts";
 import type { ImportPlan } from "../../src/imports/import-plan.ts";
 import { planImport } from "../../src/imports/plan.ts";
 import { mapSchema, readMaps } from "../../src/imports/read-maps.ts";
 import { loadKinds } from "../../src/load/kinds.ts";
+import { linesByOriginal } from "../../src/model/comparison.ts";
+import { originalsAmong } from "../../src/model/read-from.ts";
 import type { Json, JsonObject } from "../../src/model/json.ts";
 import { isObject } from "../../src/model/json.ts";
 import type { BookRecord } from "../../src/model/record.ts";
@@ -163,10 +166,17 @@ describe("a shop's own sheet of certificates", () => {
     expect(reasons((value) => ({ ...value, issued: "2026-01-13" }))).toEqual([
       ["conflict", "its values were changed by hand since they were imported"],
     ]);
-    const compared = { enteredBy: "P-01", comparedBy: "P-02", date: "2026-02-01" };
-    expect(reasons((value) => ({ ...value, transcription: compared }))).toEqual([
-      ["conflict", "it was compared by P-02 on 2026-02-01"],
+    const scan: BookRecord = { kind: "original", id: "ORG-012", file: "o.json", pointer: "", value: {}, faulty: false };
+    const hash = "a".repeat(64);
+    const sourced = (value: JsonObject) => ({ ...value, source: { original: "ORG-012" } });
+    const lines = linesByOriginal(asBook(made, sourced), kinds, originalsAmong([scan])).get("ORG-012") ?? [];
+    const comparison = { enteredBy: ["P-01"], comparedBy: "P-02", date: "2026-02-01", sha256: hash, records: lines };
+    const paper = { ...scan, value: { id: "ORG-012", sha256: hash, transcription: comparison } };
+    expect(reasons(sourced, paper)).toEqual([
+      ["conflict", "it was compared with original ORG-012 by P-02 on 2026-02-01"],
     ]);
+    // What was compared once and changed since protects nothing.
+    expect(reasons((value) => ({ ...sourced(value), pages: 3 }), paper)).toEqual([["changed"]]);
     expect(reasons((value) => ({ ...value, signatures: [{ role: "supplier", person: "P-03" }] }))).toEqual([
       ["conflict", "it was signed by P-03"],
     ]);
@@ -179,12 +189,15 @@ describe("a shop's own sheet of certificates", () => {
       faulty: false,
     };
     expect(reasons((value) => value, waiver)).toEqual([["conflict", "an exception rests on it: waiver WV-01"]]);
-    const [overwritten] = plan(
-      other,
-      certificates,
-      asBook(made, (value) => ({ ...value, transcription: compared })),
-    ).records;
-    expect(overwritten?.value["transcription"]).toEqual({ enteredBy: "P-01" });
+    const book = [...asBook(made, sourced), paper];
+    const gone = uncomparedBy(plan(other, certificates, book).records, book);
+    expect(gone.map(({ original, value }) => [original.id, value?.["transcription"]])).toEqual([
+      ["ORG-012", { enteredBy: ["P-01"] }],
+    ]);
+    const shelved = [...asBook(made, sourced), { ...paper, file: "shelves/shop/original/r-ORG-012.json" }];
+    expect(uncomparedBy(plan(other, certificates, shelved).records, shelved).map(({ value }) => value)).toEqual([
+      undefined,
+    ]);
   });
 
   test("a typed record is filled up, and never changed without being told to", () => {

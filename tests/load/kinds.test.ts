@@ -66,6 +66,7 @@ describe("the shipped kinds", () => {
         "transcribes",
         "unless",
         "replaces",
+        "compared",
         "page",
         "label",
         "columns",

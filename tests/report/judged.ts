@@ -158,6 +158,7 @@ export function judgedBook({
     fingerprint: createHash("sha256").update(JSON.stringify(files)).digest("hex"),
     refusals: new Map(),
     readBack: new Map(),
+    comparisons: new Map(),
     exceptions: [],
   };
 }

@@ -110,6 +110,7 @@ const words = [
   "transcribes",
   "unless",
   "replaces",
+  "compared",
   "due",
   "date",
   "row-key",

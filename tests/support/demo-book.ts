@@ -8,6 +8,7 @@ import type { JudgedBook } from "../../src/model/book.ts";
 import { blocks, type Finding } from "../../src/model/finding.ts";
 import { judgeBook, readBook } from "../../src/pipeline.ts";
 import { applyChange, type Change } from "./changes.ts";
+import { comparedAnew } from "./compared.ts";
 
 export const demoBook = join(import.meta.dirname, "../../demo-data/air-receiver/book");
 export const interimBook = join(import.meta.dirname, "../../demo-data/air-receiver-interim/book");
@@ -46,9 +47,14 @@ export interface JudgedCopy {
 
 /**
  * Judges a copy of a book with changes made to its files. The copy is as before afterwards. Its records are read back from
- * their papers only `withPapers`: a change elsewhere stands for a paper that says the same.
+ * their papers only `withPapers`, and their comparisons stand as they were made only when `asCompared`: a change elsewhere stands
+ * for a paper that says the same, and was compared.
  */
-export function judgeChanged(book: string, changes: readonly Change[], withPapers = false): JudgedCopy {
+export function judgeChanged(
+  book: string,
+  changes: readonly Change[],
+  { withPapers = false, asCompared = false }: { readonly withPapers?: boolean; readonly asCompared?: boolean } = {},
+): JudgedCopy {
   const dir = copyOf(book);
   const touched = new Set<string>();
   try {
@@ -64,7 +70,12 @@ export function judgeChanged(book: string, changes: readonly Change[], withPaper
       return /^[[{]$/.test(text(line)) ? `${text(line)} ${text(line + 1)}` : text(line);
     };
     if (loaded.fatal.length > 0) return { judged: null, fatal: loaded.fatal, lineOf };
-    const read = { ...loaded, ...(withPapers && { texts: textsOfBook(loaded) }), kinds: definitions.kinds };
+    const read = {
+      ...loaded,
+      ...(withPapers && { texts: textsOfBook(loaded) }),
+      ...(!asCompared && { records: comparedAnew(loaded.records, definitions.kinds) }),
+      kinds: definitions.kinds,
+    };
     return { judged: judgeBook(read, definitions), fatal: [], lineOf };
   } finally {
     for (const file of touched) restore(book, dir, file);

@@ -212,10 +212,7 @@ const mutations: readonly Mutation[] = [
   (files, dice) => {
     const record = anyRecord(files, dice);
     if (!isHolder(record) || Array.isArray(record)) return "nothing";
-    record[among(dice, ["remarks", "source", "attachments", "signatures", "transcription"])] = among(
-      dice,
-      strange,
-    )(dice);
+    record[among(dice, ["remarks", "source", "attachments", "signatures", "imported"])] = among(dice, strange)(dice);
     return "a common field is strange";
   },
 ];

@@ -4,6 +4,7 @@ import type { Field, Kind } from "../../model/kind.ts";
 import { byCodePoint } from "../../model/order.ts";
 import { addressOf, type BookRecord } from "../../model/record.ts";
 import { idOf, numberField } from "../starter.ts";
+import { withComparisons } from "./compared.ts";
 import { kept, type Keeping } from "./keep.ts";
 import { keptLinks, namedBy, namedRows, ofThatOrder } from "./select.ts";
 
@@ -80,7 +81,9 @@ export function carry(graph: Graph, kinds: ReadonlyMap<string, Kind>, { sameDesi
     });
     if (records.length === there.size)
       return {
-        records: records.sort((a, b) => byCodePoint(a.from.kind, b.from.kind) || byCodePoint(a.from.id, b.from.id)),
+        records: withComparisons(records, kinds).toSorted(
+          (a, b) => byCodePoint(a.from.kind, b.from.kind) || byCodePoint(a.from.id, b.from.id),
+        ),
         ...bookValues(all, kinds, there, graph),
         left,
         behind: all.flatMap((record) =>

@@ -3,6 +3,7 @@ import { isList, isObject } from "../../model/json.ts";
 import { addressOf, type BookRecord } from "../../model/record.ts";
 import { issuePath } from "../publication.ts";
 import type { Block, Note } from "../blocks.ts";
+import { comparedWords, comparisonNotes } from "./comparison-words.ts";
 import { linkTo, nameOf, plain, type Context } from "./context.ts";
 import { listed } from "./listed.ts";
 import { fileOf, originalState } from "./original-file.ts";
@@ -12,19 +13,21 @@ export function sourceNotes(context: Context, record: BookRecord): Note[] {
   const notes: Note[] = [{ lead: "Source", text: [{ type: "code", text: context.source(record) }] }];
   const sheet = sheetWords(record.value["imported"]);
   if (sheet !== undefined) notes.push({ lead: "Sheet", text: [sheet] });
-  const original = linkOf(context, record, "/source/original");
+  const source = linkOf(context, record, "/source/original");
   const page = isObject(record.value["source"]) ? record.value["source"]["page"] : undefined;
-  if (original !== undefined)
+  comparisonsIn(context, record).forEach((comparison, index) => {
+    const { original } = comparison;
     notes.push({
       lead: "Original",
       text: [
         linkTo(context, original),
-        ...(page === undefined ? [] : [`, page ${plain(page)}${lastPage(record)}`]),
-        ...compared(context, record),
-        ...readBackWords(context, record),
+        ...(page === undefined || original !== source ? [] : [`, page ${plain(page)}${lastPage(record)}`]),
+        comparedWords(context, comparison),
+        ...(index === 0 ? readBackWords(context, record) : []),
       ],
     });
-  return notes;
+  });
+  return [...notes, ...comparisonNotes(context, record)];
 }
 
 const lastPage = ({ value: { source } }: BookRecord) =>
@@ -47,23 +50,11 @@ function readBackWords({ judged }: Context, record: BookRecord): string[] {
   }
 }
 
-function compared(context: Context, record: BookRecord): string[] {
-  const { transcription } = record.value;
-  const by = isObject(transcription) ? plain(transcription["comparedBy"]) : "";
-  if (!isObject(transcription) || by === "") return [". Not yet compared with the data by a person"];
-  const who = linkOf(context, record, "/transcription/comparedBy");
-  const name = who === undefined ? by : `${plain(who.value["name"])} (${who.id})`;
-  if (by === transcription["enteredBy"]) return [`. Typed and compared by ${name} alone`];
-  return [
-    `, compared with the data by ${name}${transcription["date"] === undefined ? "" : ` on ${plain(transcription["date"])}`}`,
-  ];
-}
+const comparisonsIn = ({ judged }: Context, record: BookRecord) => judged.comparisons.get(addressOf(record)) ?? [];
 
-function comparedSentence(context: Context, record: BookRecord): string {
-  if (!isObject(record.value["source"])) return "";
-  return compared(context, record)
-    .join("")
-    .replace(/^[,.] /, "");
+function comparedWith(context: Context, record: BookRecord, original: BookRecord): string {
+  const comparison = comparisonsIn(context, record).find((one) => one.original === original);
+  return comparison === undefined ? "" : comparedWords(context, comparison).replace(/^[,.] /, "");
 }
 
 export function linkOf(context: Context, record: BookRecord, pointer: string): BookRecord | undefined {
@@ -87,7 +78,7 @@ export function scanBlocks(context: Context, record: BookRecord): Block[] {
         context,
         original,
         typeof page === "number" && isSource ? page : undefined,
-        comparedSentence(context, record),
+        comparedWith(context, record, original),
       );
     }),
   ];

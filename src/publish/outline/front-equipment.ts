@@ -14,9 +14,7 @@ export function equipmentFacts(context: Context, equipment: BookRecord): Block[]
     const value = equipment.value[field];
     if (
       value === undefined ||
-      ["id", "remarks", "source", "sources", "attachments", "signatures", "transcription", "imported", "kind"].includes(
-        field,
-      )
+      ["id", "remarks", "source", "sources", "attachments", "signatures", "imported", "kind"].includes(field)
     )
       return [];
     if (isObject(value) && fields !== undefined)

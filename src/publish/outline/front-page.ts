@@ -6,6 +6,7 @@ import type { Block, ContentsEntry, Text } from "../blocks.ts";
 import type { Page } from "../publication.ts";
 import { adoptedBlocks } from "./adoption.ts";
 import { inWords } from "./chain-block.ts";
+import { comparedSentence } from "./comparison-words.ts";
 import { nameOf, plain, type Context } from "./context.ts";
 import { linkOf, signatureBlock } from "./evidence-blocks.ts";
 import { findingsPage } from "./finding-blocks.ts";
@@ -171,7 +172,7 @@ function holdings(context: Context): Block[] {
     {
       type: "paragraph",
       text: [
-        `${held} and ${counted(loaded.files.filter(({ role }) => role === "record").length, "record file")} were held against each other and against the loaded rules. ${bookSentence(context)} `,
+        `${held} and ${counted(loaded.files.filter(({ role }) => role === "record").length, "record file")} were held against each other and against the loaded rules. ${bookSentence(context)} ${comparedSentence(context)} `,
         { type: "link", to: { page: "not-checked.html" }, text: "What was not checked" },
         " is listed too.",
       ],

@@ -1,11 +1,11 @@
 import { resultChecks } from "../../judge/result-checks.ts";
 import type { Outcome } from "../../model/finding.ts";
-import { isObject, type Json } from "../../model/json.ts";
 import { countSentence, markOf } from "../../model/mark.ts";
 import type { BookRecord } from "../../model/record.ts";
 import type { Block, Text } from "../blocks.ts";
 import type { Page } from "../publication.ts";
 import { shelfOf } from "../../model/shelf.ts";
+import { comparedCount } from "./comparison-words.ts";
 import { linkTo, nameOf, plain, recordOf, titleOfOutcome, type Context } from "./context.ts";
 import { reasonsOf } from "./finding-blocks.ts";
 import { listed } from "./listed.ts";
@@ -23,8 +23,7 @@ export function notCheckedPage(context: Context, number: string, section: number
     ...definitions.calculations.map(({ appliesTo }) => appliesTo.kind.split("#")[0]),
   ]);
   const unjudged = [...graph.byKind.keys()].filter((kind) => !judgedKinds.has(kind) && kind !== "heat");
-  const taken = graph.records.filter((record) => record.value["source"] !== undefined);
-  const uncompared = taken.filter(({ value }) => !isCompared(value["transcription"]));
+  const { read, open: uncompared } = comparedCount(context);
   const applied = new Set(context.judged.computed.map(({ calculation }) => calculation.id));
   const idle = definitions.calculations.filter(({ id }) => !applied.has(id));
   // A part without an acceptance of its own was drawn, but its strength was not recomputed.
@@ -88,12 +87,12 @@ export function notCheckedPage(context: Context, number: string, section: number
       {
         type: "paragraph",
         text:
-          taken.length === 0
+          read === 0
             ? ["No record names an original it was taken from."]
             : uncompared.length === 0
-              ? [`None: a person is named for each of ${counted(taken.length, "record")} taken from an original.`]
+              ? [`None: a person is named for each of ${counted(read, "record")} taken from an original.`]
               : [
-                  `${uncompared.length} of ${counted(taken.length, "record")} taken from an original: `,
+                  `${uncompared.length} of ${counted(read, "record")} taken from an original, or changed since they were compared: `,
                   ...listed(
                     uncompared.map((record) => [linkTo(context, record)]),
                     shownRecords,
@@ -136,13 +135,6 @@ function sharedBlocks(context: Context): Block[] {
         { type: "heading", level: 2, text: "Taken for other books" },
         { type: "list", ordered: false, items },
       ];
-}
-
-/** Whoever is not named has not compared it, and who typed a record alone has not compared it either. */
-function isCompared(transcription: Json | undefined): boolean {
-  if (!isObject(transcription)) return false;
-  const { comparedBy, enteredBy } = transcription;
-  return typeof comparedBy === "string" && comparedBy !== "" && comparedBy !== enteredBy;
 }
 
 const shownRecords = 100;
