@@ -3,7 +3,6 @@ import { commonPractice } from "../model/basis.ts";
 import type { Adoptable, ComputedStep, Done } from "../model/book.ts";
 import type { BuiltIn } from "../model/definitions.ts";
 import type { Finding } from "../model/finding.ts";
-import { printFigure } from "../model/print-number.ts";
 import type { BookRecord } from "../model/record.ts";
 import { unitLabel } from "../model/units.ts";
 import { placeWords } from "../model/words.ts";
@@ -14,7 +13,6 @@ import { startAt } from "../judge/hit.ts";
 import { clear, digestOfReads, newTrail, noteAddress, noteRead } from "../judge/trail.ts";
 import type { Absence, World } from "../judge/world.ts";
 import { calculationKey } from "../judge/world.ts";
-import { placesBehind } from "./rests.ts";
 import { isSealed } from "./seal.ts";
 import type { SheetCase } from "./sheet-case.ts";
 
@@ -52,8 +50,8 @@ export function judgeAdoption(court: Court, of: SheetCase, sheet: BookRecord, ad
     trail.absences.push(...of.done.absences);
   } else {
     const { done } = of;
-    for (const { step } of done.steps)
-      for (const address of placesBehind(done, step.symbol)) noteAddress(world, trail, address, "");
+    // It is signed for the inputs too: where one is doubted, so is what was signed.
+    for (const places of done.reads.values()) for (const address of places) noteAddress(world, trail, address, "");
     if (clear(trail) && adopts !== done.figures) objections.push(otherFigures(world, of, done, sheet, adopts));
   }
   follow(world, adoptionSigned, startAt(world, sheet, ""), trail, true);
@@ -111,7 +109,7 @@ export function figuresWords({ calculation, steps }: Done): string {
 
 function inWords({ step, value }: ComputedStep): string {
   const [name = ""] = step.means.split(/[;:,]/);
-  return `${name} ${step.options?.[value] ?? `${printFigure(value, 5)} ${unitLabel(step.unit)}`.trim()}`;
+  return `${name} ${step.options?.[value] ?? `${Number(value.toPrecision(5))} ${unitLabel(step.unit)}`.trim()}`;
 }
 
 /** What could be adopted in the place of something absent: of a sheet, or of the figures of one. */
@@ -132,6 +130,7 @@ export function adoptable(world: World, { owner, kind, step, filters }: Absence)
   if (found === undefined || "pending" in found) return undefined;
   const { figures } = found;
   return {
+    of: spoken(world, found),
     digest: figures,
     said: figuresWords(found),
     fields: { adopts: figures, signatures: [{ role: adoptionRole }] },

@@ -8,11 +8,12 @@ import type { Milestone } from "../model/vocabulary.ts";
 import { recordWords } from "../model/titles.ts";
 import { placeWords } from "../model/words.ts";
 import { isElsewhere, type Owner } from "../model/vocabulary.ts";
-import { adoptable } from "../compute/adoption.ts";
+import { adoptable, sheetKind } from "../compute/adoption.ts";
 import { nearest } from "../link/graph.ts";
 import type { Gap } from "./absences.ts";
 import { whatIs } from "./absent-words.ts";
 import { locate } from "./court.ts";
+import { partsOf } from "./missing-parts.ts";
 import type { Calendar } from "./milestones.ts";
 import type { Absence, World } from "./world.ts";
 
@@ -80,6 +81,7 @@ export function gapFinding(world: World, gap: Gap, due: Milestone): Finding {
   const at = absence.owner === null ? null : locate(world, absence.owner.record, absence.owner.pointer);
   const key = gapKey(world, gap);
   const owner = asked?.owner ?? "document control";
+  const figures = absence.owner === null ? figuresIn(world, gap) : [];
   const found = absence.short?.found.map((record) => addressOf(record)) ?? [];
   return {
     key,
@@ -95,7 +97,7 @@ export function gapFinding(world: World, gap: Gap, due: Milestone): Finding {
     owner,
     due: due === "now" ? null : due,
     digest: digestOf([key, ...found.sort()].join(" ")),
-    related: relatedOf(world, absence, at?.place),
+    related: [...relatedOf(world, absence, at?.place), ...figures],
     waiting: [],
     exception: null,
     accuses: [],
@@ -146,9 +148,20 @@ function hintOf(world: World, absence: Absence, owner: Owner): string {
   const figures = adoptable(world, absence);
   if (figures !== undefined)
     return `${owner} to add the ${what} from its original; or to look at the recomputed figures (${figures.said}), and to adopt them by a signature for ${figures.digest}`;
+  if (absence.owner === null && kind === sheetKind)
+    return `${owner} to add the ${what} from its original; or design to look at recomputed figures, where any are listed, and to adopt them by a signature for the digest of each`;
   if (isElsewhere(owner)) return `ask the ${owner} for the ${what}, and enter it from the original`;
   if (kind !== null) return `${owner} to add the ${what} from its original`;
   return `${owner} to enter it from the original; if there is none, to ask for it, or to record a waiver with its ground`;
+}
+
+/** Of a kind of which there is no record: what may be adopted instead, each with the digest to sign for. */
+function figuresIn(world: World, gap: Gap): Finding["related"] {
+  return partsOf(world, [gap]).flatMap(({ at, adoptable: figures }) => {
+    if (at === null || figures === undefined) return [];
+    const { subject, place } = locate(world, at.record, at.pointer);
+    return [{ subject, place, message: `${figures.of}: ${figures.said}; digest ${figures.digest}` }];
+  });
 }
 
 /** All links that name an absent record. */

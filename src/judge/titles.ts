@@ -1,3 +1,4 @@
+import { sheetRules } from "../compute/sheets.ts";
 import type { Definitions } from "../model/definitions.ts";
 import { resultChecks } from "./result-checks.ts";
 
@@ -5,6 +6,8 @@ import { resultChecks } from "./result-checks.ts";
 export function titlesOf({ rules, calculations, facts, kinds, registers }: Definitions): ReadonlyMap<string, string> {
   const requirements = registers.flatMap((one) => one.requirements);
   return new Map(
-    [...rules, ...calculations, ...facts, ...resultChecks(kinds), ...requirements].map(({ id, title }) => [id, title]),
+    [...rules, ...calculations, ...facts, ...resultChecks(kinds), ...requirements, ...sheetRules].map(
+      ({ id, title }) => [id, title],
+    ),
   );
 }

@@ -229,6 +229,8 @@ export type MissingPart = Pick<Missing, "at" | "step" | "target" | "short" | "ad
 
 /** Figures that a designer may adopt by signing for their digest. */
 export interface Adoptable {
+  /** "\"Wall of a shell\" of part P01". */
+  readonly of: string;
   readonly digest: string;
   /** The figures that matter, in words. */
   readonly said: string;

@@ -1,4 +1,4 @@
-import type { Missing } from "../model/book.ts";
+import type { Adoptable, Missing } from "../model/book.ts";
 import type { Finding } from "../model/finding.ts";
 import { milestoneDays, type MilestoneDay } from "../model/milestone-days.ts";
 import { recordWords } from "../model/titles.ts";
@@ -47,6 +47,8 @@ export interface OwedItem {
   readonly paperOf: readonly Party[];
   /** What stands in the way, or has accepted it, in words. */
   readonly because: readonly string[];
+  /** Recomputed figures that the designer may adopt in its place, by a signature for the digest of each. */
+  readonly adoptable: readonly Omit<Adoptable, "fields">[];
 }
 
 /**
@@ -85,6 +87,9 @@ function ofMissing(
     planned: at === null ? null : plannedIn(book, at.record),
     original: at === null || missing.kind !== null ? null : originalAt(book, at, field),
     because: exception === null ? explained : [`accepted by ${spoken(book, exception)}`],
+    adoptable: (missing.parts ?? [missing]).flatMap(({ adoptable }) =>
+      adoptable === undefined ? [] : [{ of: adoptable.of, digest: adoptable.digest, said: adoptable.said }],
+    ),
   };
 }
 
@@ -105,6 +110,7 @@ function ofFinding(book: Book, days: readonly MilestoneDay[], finding: Finding):
     planned: at === null ? null : plannedIn(book, at.record),
     original: at === null ? null : originalAt(book, at, null),
     because: exception === null ? [] : [`accepted by ${spoken(book, exception)}`],
+    adoptable: [],
   };
 }
 

@@ -27,7 +27,21 @@ export function owedJson(
 }
 
 function itemJson(item: OwedItem) {
-  const { standing, what, thing, title, says, owner, parties, milestone, planned, original, paperOf, because } = item;
+  const {
+    standing,
+    what,
+    thing,
+    title,
+    says,
+    owner,
+    parties,
+    milestone,
+    planned,
+    original,
+    paperOf,
+    because,
+    adoptable,
+  } = item;
   return {
     who: whoOf(item),
     owner,
@@ -44,5 +58,6 @@ function itemJson(item: OwedItem) {
     original,
     paperOf,
     because,
+    adoptable,
   };
 }

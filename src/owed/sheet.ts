@@ -1,7 +1,7 @@
 import type { ColumnToWrite, SheetToWrite } from "../sheets/cells.ts";
 import type { OwedItem } from "./items.ts";
 import type { OwedList } from "./list.ts";
-import { milestoneWords } from "./words.ts";
+import { adoptWords, milestoneWords } from "./words.ts";
 
 const columns: readonly (ColumnToWrite & { readonly of: (item: OwedItem) => string })[] = [
   { heading: "Who must act", of: ({ owner }) => owner },
@@ -33,6 +33,11 @@ const columns: readonly (ColumnToWrite & { readonly of: (item: OwedItem) => stri
   { heading: "Page", of: ({ original }) => (original?.page == null ? "" : String(original.page)) },
   { heading: "File", of: ({ original }) => original?.path ?? "" },
   { heading: "Paper of", of: ({ paperOf }) => paperOf.map(({ name }) => name).join("; ") },
+  {
+    heading: "Or adopt",
+    note: "Recomputed figures that the designer may adopt in its place, by a signature for their digest.",
+    of: ({ adoptable }) => adoptable.map(adoptWords).join("; "),
+  },
   { heading: "Why", of: ({ because }) => because.join("; ") },
 ];
 

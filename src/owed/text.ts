@@ -3,7 +3,7 @@ import { counted } from "../report/words.ts";
 import type { Announced } from "./announced.ts";
 import type { OwedItem } from "./items.ts";
 import type { OwedBy, OwedList } from "./list.ts";
-import { paperWords, thingInFull, whenWords } from "./words.ts";
+import { adoptWords, paperWords, thingInFull, whenWords } from "./words.ts";
 
 /** The list as it is pasted into a mail: by who must act, then by day, one line for each thing. Nothing is cut off. */
 export function owedText(list: OwedList, head: readonly string[], announced: readonly Announced[] = []): string {
@@ -35,10 +35,16 @@ function groupText({ who, items }: OwedBy): string {
     `${plain(who)}: ${items.length}`,
     ...whens.flatMap((when) => [
       `  ${plain(when)}`,
-      ...items.filter((item) => whenWords(item) === when).map((item) => `    ${lineOf(item)}`),
+      ...items
+        .filter((item) => whenWords(item) === when)
+        .flatMap((item) => [`    ${lineOf(item)}`, ...adoptLines(item)]),
     ]),
   ].join("\n");
 }
+
+/** What a designer may sign for instead, a line for each. */
+const adoptLines = ({ adoptable }: OwedItem): readonly string[] =>
+  adoptable.map((one) => `      ${plain(adoptWords(one))}`);
 
 /** What, for which thing; then the paper, and what stands in the way. */
 function lineOf(item: OwedItem): string {

@@ -30,3 +30,7 @@ export function paperWords({ original, paperOf }: OwedItem): string {
 
 /** "joint C2", "part 1, Shell course 1": the thing and its title. */
 export const thingInFull = ({ thing, title }: OwedItem): string => (title === "" ? thing : `${thing}, ${title}`);
+
+/** "or adopt "Wall of a shell" of part P01 by 7K3M-Q2PX-9D4T: required thickness 4.63 mm". */
+export const adoptWords = ({ of, digest, said }: OwedItem["adoptable"][number]): string =>
+  `or adopt ${of} by ${digest}: ${said}`;

@@ -85,6 +85,11 @@ const always: readonly Kind[] = [
     inputs: list(sheetRow, { rowKey: "symbol" }),
     results: list(sheetRow, { rowKey: "symbol" }),
     adopted: quantity("any"),
+    adopts: text(),
+    signatures: list(
+      object({ role: oneOf(["design", "checker"], { required: true }), person: text(), date: event({ due: "now" }) }),
+      { rowKey: "role" },
+    ),
   }),
   kind("reference-table", {
     table: text({ required: true }),

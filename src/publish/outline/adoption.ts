@@ -3,7 +3,7 @@ import type { Computed } from "../../model/book.ts";
 import { isList, isObject } from "../../model/json.ts";
 import { addressOf, type BookRecord } from "../../model/record.ts";
 import type { Block, Mark, Text } from "../blocks.ts";
-import { linkTo, markOf, plain, worst, type Context } from "./context.ts";
+import { linkTo, markOf, pageOfComputed, plain, titleOfComputed, worst, type Context } from "./context.ts";
 import { linkOf } from "./evidence-blocks.ts";
 import { reasonsOf } from "./finding-blocks.ts";
 
@@ -22,6 +22,25 @@ export function adoptionBlock(context: Context, computed: Computed): Block[] {
     return [{ text, mark: adoptionMark(context, record), ...(because.length > 0 && { because }) }];
   });
   return items.length === 0 ? [] : [{ type: "judged", items }];
+}
+
+/** On the page of such a sheet: why nothing of it is compared, and where the figures stand. */
+export function adoptingBlocks(context: Context, sheet: BookRecord): Block[] {
+  const computed = context.judged.computed.find(({ sheets }) =>
+    sheets.some(({ record, adopts }) => record === sheet && adopts !== undefined),
+  );
+  if (computed === undefined) return [];
+  const to = { page: pageOfComputed(context, computed) };
+  return [
+    {
+      type: "paragraph",
+      text: [
+        "This sheet states no figures of its own. It adopts those of ",
+        { type: "link", to, text: titleOfComputed(context, computed) },
+        ": there is nothing to compare, and nothing independent stands beside them.",
+      ],
+    },
+  ];
 }
 
 const nowWords = (computed: Computed, adopts: string): string =>

@@ -1,4 +1,5 @@
 import { resultChecks } from "../../judge/result-checks.ts";
+import { builtInRules } from "../../judge/built-in.ts";
 import type { Basis } from "../../model/basis.ts";
 import type { Computed, Judged, JudgedBook } from "../../model/book.ts";
 import type { Chain } from "../../model/chain.ts";
@@ -75,6 +76,7 @@ export function contextOf(judged: JudgedBook, chains: readonly Chain[]): Context
         ...definitions.calculations,
         ...definitions.facts,
         ...resultChecks(definitions.kinds),
+        ...builtInRules,
         ...definitions.registers.flatMap((one) => one.requirements),
       ].map(({ id, basis }) => [id, basis]),
     ),

@@ -125,7 +125,9 @@ export function signatureBlock(context: Context, record: BookRecord): Block[] {
         const person = linkOf(context, record, `/signatures/${index}/person`);
         const name =
           person === undefined ? plain(one["person"]) : `${plain(person.value["name"]) || person.id} (${person.id})`;
-        return [{ for: plain(one["role"]), that: "signed the original", date: plain(one["date"]), by: name }];
+        const that =
+          typeof record.value["adopts"] === "string" ? "signed for the figures adopted" : "signed the original";
+        return [{ for: plain(one["role"]), that, date: plain(one["date"]), by: name }];
       }),
     },
   ];

@@ -4,6 +4,7 @@ import { addressOf, type BookRecord } from "../../model/record.ts";
 import { countSentence, tallyOf, type Tally } from "../../model/mark.ts";
 import type { Block, Cell, Column, Mark, Row, TableBlock, Text } from "../blocks.ts";
 import type { Page } from "../publication.ts";
+import { adoptingBlocks } from "./adoption.ts";
 import { chainBlock, linkOutcomes } from "./chain-block.ts";
 import { extraBlocks } from "./extras.ts";
 import { kindOf, labelOf, linkTo, markOf, targetOf, worst, type Context } from "./context.ts";
@@ -198,6 +199,7 @@ function recordPageBlocks(context: Context, record: BookRecord, next: Numbering)
     ...before,
     ...(chained ? [{ type: "heading", level: 2, text: "As recorded" } satisfies Block] : []),
     ...recordBlocks(context, record, next, "", skip),
+    ...adoptingBlocks(context, record),
     ...after,
     ...computedBlocks(context, record),
     ...(chained || judged ? besides(context, record, chained) : judgedBlock(context, record)),
