@@ -1,4 +1,5 @@
 import { counted, owners } from "./words.ts";
+import { foldNotes } from "./fold-notes.ts";
 import { plain } from "./plain.ts";
 import type { Placed, Report } from "./report.ts";
 import type { Since } from "./since.ts";
@@ -10,7 +11,10 @@ interface ByOwner {
   readonly lines: readonly string[];
 }
 
-/** Every finding on one line, grouped by who must act: whoever has most to do first; notes and what is answered last. */
+/**
+ * Every finding on one line, grouped by who must act: whoever has most to do first; notes and what is answered last. Many
+ * notes of one check are one line.
+ */
 export function shortText(report: Report, ink: Ink = noInk): string {
   const open = report.findings.filter(({ finding }) => finding.exception === null);
   const lifted = report.findings.filter(({ finding }) => finding.exception !== null);
@@ -18,7 +22,7 @@ export function shortText(report: Report, ink: Ink = noInk): string {
   return sections(
     [
       ...grouped(
-        open.map((placed) => ({ placed, line: lineOf(placed) })),
+        foldNotes(open).map((placed) => ({ placed, line: lineOf(placed) })),
         owners(report.findings),
       ),
       ...(answered.length === 0 ? [] : [{ owner: "answered by an exception", lines: answered }]),

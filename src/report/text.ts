@@ -1,6 +1,7 @@
 import { describeBasis } from "../model/basis.ts";
 import { excerpt, plain } from "./plain.ts";
 import { adoptedSentence } from "../model/adopted.ts";
+import { foldNotes } from "./fold-notes.ts";
 import type { Placed, Report } from "./report.ts";
 import { counted, foundSentence, groups, judgedSentence, owners, releaseSentence } from "./words.ts";
 
@@ -51,7 +52,9 @@ function waitingText(waiting: readonly string[]): string {
 /** The whole report for a terminal: findings by severity, then what they add up to. Ends with a line end. */
 export function reportText(report: Report, ink: Ink = noInk): string {
   const listed = groups(report.findings).map(({ title, findings }) =>
-    [ink.bold(`${title} (${findings.length})`), ...findings.map((placed) => findingText(placed, ink))].join("\n\n"),
+    [ink.bold(`${title} (${findings.length})`), ...foldNotes(findings).map((placed) => findingText(placed, ink))].join(
+      "\n\n",
+    ),
   );
   return `${[...listed, summaryText(report, ink)].join("\n\n")}\n`;
 }
