@@ -8,6 +8,7 @@ import { gapRules } from "./gap-finding.ts";
 import { historyRules } from "./history.ts";
 import { milestoneRules } from "./milestones.ts";
 import { originalRules } from "./originals.ts";
+import { onePaperRules } from "./one-paper.ts";
 import { orphanRules } from "./orphans.ts";
 import { profileRules } from "./profile.ts";
 import { readBackRules } from "./read-back.ts";
@@ -21,6 +22,7 @@ export const builtInRules: readonly BuiltIn[] = [
   ...linkRules,
   ...fieldRules,
   ...originalRules,
+  ...onePaperRules,
   ...comparisonRules,
   ...exceptionRules,
   ...profileRules,

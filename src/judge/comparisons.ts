@@ -1,5 +1,6 @@
 import { ownChoice } from "../model/basis.ts";
 import { comparisonsOf, statementOf, type Comparison, type ComparisonState } from "../model/comparison.ts";
+import type { JudgedBook } from "../model/book.ts";
 import type { BuiltIn } from "../model/definitions.ts";
 import type { Finding } from "../model/finding.ts";
 import { addTo } from "../model/grouped.ts";
@@ -31,15 +32,16 @@ type Stale = Map<BookRecord, { readonly record: BookRecord; readonly state: Comp
  * Holds each comparison with an original against what was read from it: one finding for each original of which values, or the
  * file, are others than those compared. A record nobody has compared is none, but owed in its time.
  */
-export function judgeComparisons(court: Court): Comparisons {
+export function judgeComparisons(court: Court, readBack: JudgedBook["readBack"]): Comparisons {
   const { graph, kinds, ledger } = court.world;
+  const inPlace = inPlaceOf(court, readBack);
   const originals = originalsAmong(graph.byKind.get("original")?.values() ?? []);
   const found = new Map<Address, readonly Comparison[]>();
   const stale: Stale = new Map();
   for (const record of graph.records) {
     if (ledger.doubts(addressOf(record, "/source")).length > 0) continue;
     const kind = kinds.get(record.kind);
-    const comparisons = comparisonsOf(record, kind, originals);
+    const comparisons = comparisonsOf(record, kind, originals).map((one) => inPlace(record, one));
     if (comparisons.length === 0) continue;
     found.set(addressOf(record), comparisons);
     for (const { original, state } of comparisons) {
@@ -52,6 +54,19 @@ export function judgeComparisons(court: Court): Comparisons {
   }
   for (const [original, records] of stale) say(court, original, records);
   return found;
+}
+
+const parameter = "comparisonByReading";
+
+/** Where the profile allows it, what the file's own text holds throughout is as good as compared. */
+function inPlaceOf(court: Court, readBack: JudgedBook["readBack"]) {
+  const allows = court.world.parameters.get(parameter);
+  return (record: BookRecord, comparison: Comparison): Comparison => {
+    if (allows?.value !== "allowed" || comparison.state === "compared") return comparison;
+    if (readBack.get(addressOf(record))?.whole.includes(comparison.original.id) !== true) return comparison;
+    court.used.set(`parameter ${parameter} of the profile`, allows.basis);
+    return { ...comparison, state: "read back" };
+  };
 }
 
 const spoken: Readonly<Record<"changed" | "left out", string>> = {
@@ -106,13 +121,18 @@ function say(
   });
 }
 
+/** Originals from which some record was read, by a link or as the sheet it was imported from. */
+export const readFromIn = (comparisons: Comparisons): ReadonlySet<BookRecord> =>
+  new Set([...comparisons.values()].flatMap((all) => all.map(({ original }) => original)));
+
 /** Registers the comparison of every original from which records were read that owe one, and nobody has made it. */
 export function wantComparisons(court: Court, comparisons: Comparisons): void {
   const { graph, kinds, ledger } = court.world;
   for (const record of graph.records) {
     const { compared: due, transcribesUnless: unless } = kinds.get(record.kind) ?? {};
     if (due === undefined || (unless !== undefined && record.value[unless] !== undefined)) continue;
-    for (const { original } of comparisons.get(addressOf(record)) ?? []) {
+    for (const { original, state } of comparisons.get(addressOf(record)) ?? []) {
+      if (state === "read back") continue;
       if (ledger.doubts(addressOf(original, "/transcription")).length > 0) continue;
       for (const [pointer, name] of lacking(original))
         court.wants.push({

@@ -9,7 +9,7 @@ import { ProgramError } from "../model/program-error.ts";
 import { addressOf, publishedPath, type BookRecord } from "../model/record.ts";
 import { foldAbsences } from "./absences.ts";
 import { withAnswers } from "./answered.ts";
-import { judgeComparisons, wantComparisons, type Comparisons } from "./comparisons.ts";
+import { judgeComparisons, readFromIn, wantComparisons, type Comparisons } from "./comparisons.ts";
 import { endStage, newCourt, stage, type Court } from "./court.ts";
 import { addFinding, findingOf } from "./entries.ts";
 import { prepareExceptions } from "./exceptions.ts";
@@ -23,9 +23,10 @@ import { answerable } from "../model/exceptions.ts";
 import { missingIn } from "./missing.ts";
 import { calendarOf, checkListed, checkPassedOver } from "./milestones.ts";
 import { noteOrphans, openKinds } from "./orphans.ts";
+import { onePaperEach } from "./one-paper.ts";
 import { originalsShown, originalsSound } from "./originals.ts";
 import { planOf } from "./plan.ts";
-import { wantPapers } from "./papers.ts";
+import { wantPapers, wantRowPapers } from "./papers.ts";
 import { parametersOf } from "./profile.ts";
 import { readBack } from "./read-back.ts";
 import { judgeRefusals, settleRefusals } from "./refusals.ts";
@@ -92,10 +93,11 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
     originalsShown(court, loaded.files);
     saySuspects(court, suspects, (kind) => !isException(kind), issue);
   });
-  let comparisons: Comparisons = new Map();
-  stage(court, () => void (comparisons = judgeComparisons(court)));
   let read: JudgedBook["readBack"] = new Map();
+  stage(court, () => onePaperEach(court));
   stage(court, () => void (read = loaded.texts === undefined ? read : readBack(court, loaded.texts())));
+  let comparisons: Comparisons = new Map();
+  stage(court, () => void (comparisons = judgeComparisons(court, read)));
   stage(court, () => applyAgainst(court, plan.against));
   stage(court, () => plan.within.forEach((rule) => applyRule(court, rule, true)));
   let refusals: JudgedBook["refusals"] = new Map();
@@ -110,6 +112,7 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
   const owed = requirements.flatMap((row) => applyRequirement(court, row));
   wantFields(court);
   wantPapers(court);
+  wantRowPapers(court);
   wantComparisons(court, comparisons);
   wantLinks(court);
   stage(court, () => checkPassedOver(court, issue, calendar));
@@ -121,7 +124,7 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
   const waiting = waitingByFinding(court, settled);
   stage(court, () => checkBases(court, book, definitions, requirements, settled));
   addStillWaiting(court, waiting, titles);
-  noteOrphans(court, openKinds(court.world, gaps));
+  noteOrphans(court, openKinds(court.world, gaps), readFromIn(comparisons));
   const quiet = new Set(
     gaps.filter((gap) => !("finding" in (results.get(gap) ?? {}))).map((gap) => gapKey(court.world, gap)),
   );

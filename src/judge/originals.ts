@@ -1,6 +1,7 @@
 import { ownChoice, published, type Basis } from "../model/basis.ts";
 import type { BuiltIn } from "../model/definitions.ts";
 import type { Finding } from "../model/finding.ts";
+import { byCodePoint } from "../model/order.ts";
 import type { OriginalFault } from "../model/original.ts";
 import { ProgramError } from "../model/program-error.ts";
 import { addressOf, type BookFile, type BookRecord } from "../model/record.ts";
@@ -67,35 +68,66 @@ export function originalsSound(court: Court, files: readonly BookFile[]): void {
         hint: fault.hint,
       });
   }
+  const unnamed: string[] = [];
   for (const [path, { nature, sha256 }] of present) {
     if (named.has(path)) continue;
-    const fault = nature?.fault?.sort === "form" ? nature.fault : undefined;
-    const rule = fault === undefined ? "original-recorded" : "original-form";
-    const { severity, basis: own } = builtIn(rule);
-    addFinding(court, {
-      key: `${rule}|${path}`,
-      rule,
-      severity,
-      verdict: "failed",
-      subject: null,
-      place: { file: path, pointer: "" },
-      ...(fault === undefined
-        ? {
-            message: `${path} has no original record`,
-            why: "no record names this file, so no page shows it",
-            hint: "run originals --add, then link it from the record it proves; or move it out of files/",
-          }
-        : ofForm(path, fault)),
-      basis: own,
-      owner: "document control",
-      due: null,
-      digest: digestOf(fault === undefined ? path : `${path}${sha256}`),
-      related: [],
-      waiting: [],
-      exception: null,
-      accuses: [],
-    });
+    if (nature?.fault?.sort !== "form") unnamed.push(path);
+    else sayFile(court, "original-form", path, ofForm(path, nature.fault), `${path}${sha256}`);
   }
+  sayUnnamed(court, unnamed.sort(byCodePoint));
+}
+
+const shown = 12;
+
+/** Files no record names: papers come by the folder, so one note lists them. */
+function sayUnnamed(court: Court, paths: readonly string[]): void {
+  const [first] = paths;
+  if (first === undefined) return;
+  const more = paths.length > shown ? ` and ${paths.length - shown} more` : "";
+  sayFile(
+    court,
+    "original-recorded",
+    first,
+    {
+      message:
+        paths.length === 1
+          ? `${first} has no original record`
+          : `${paths.length} files have no original record: ${paths.slice(0, shown).join(", ")}${more}`,
+      why:
+        paths.length === 1
+          ? "no record names this file, so no page shows it"
+          : "no record names them, so no page shows them",
+      hint: "run originals --add, then link it from the record it proves; or move it out of files/",
+    },
+    paths.join("\n"),
+  );
+}
+
+function sayFile(
+  court: Court,
+  rule: string,
+  path: string,
+  words: Pick<Finding, "message" | "why" | "hint">,
+  about: string,
+): void {
+  const { severity, basis: own } = builtIn(rule);
+  addFinding(court, {
+    key: `${rule}|${path}`,
+    rule,
+    severity,
+    verdict: "failed",
+    subject: null,
+    place: { file: path, pointer: "" },
+    ...words,
+    basis: own,
+    owner: "document control",
+    due: null,
+    digest: digestOf(about),
+    related: [],
+    waiting: [],
+    exception: null,
+    accuses: [],
+  });
 }
 
 /** Asks about originals that are whole but cannot be shown: a person may decide that the file beside the book is enough. */

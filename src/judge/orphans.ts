@@ -2,7 +2,7 @@ import { ownChoice } from "../model/basis.ts";
 import type { BuiltIn, Definitions } from "../model/definitions.ts";
 import type { Field, Kind } from "../model/kind.ts";
 import { pointerStep } from "../model/json.ts";
-import { addressOf } from "../model/record.ts";
+import { addressOf, type BookRecord } from "../model/record.ts";
 import { digestOf, fieldOfPointer } from "../model/stable.ts";
 import { fieldOfLink } from "../link/graph.ts";
 import type { Gap } from "./absences.ts";
@@ -32,6 +32,8 @@ export function namedKinds(definitions: Pick<Definitions, "kinds">): ReadonlySet
 /** Records that follow one another (the steps of a plan) have a last one, which nothing names. */
 function isSequence(kind: Kind | undefined): boolean {
   return [...(kind?.fields.values() ?? [])].some((field) => {
+    // Every record may have attachments, so that an original may too.
+    if (field.name === "attachments") return false;
     const targets = field.targets ?? field.item?.targets ?? [];
     return targets.length === 1 && targets[0] === kind?.name;
   });
@@ -72,15 +74,24 @@ function fieldOfStep(world: World, owner: NonNullable<Gap["absence"]["owner"]>, 
 }
 
 /** A note for every record that nothing names, unless something of its kind is missing or named wrongly: then it waits. */
-export function noteOrphans(court: Court, waitingKinds: ReadonlySet<string>): void {
+export function noteOrphans(court: Court, waitingKinds: ReadonlySet<string>, readFrom: ReadonlySet<BookRecord>): void {
   const { world } = court;
   for (const kind of namedKinds(world.definitions)) {
     if (waitingKinds.has(kind)) continue;
+    const unnamed: BookRecord[] = [];
     for (const record of world.graph.byKind.get(kind)?.values() ?? []) {
+      if (readFrom.has(record)) continue;
       const others = (world.graph.back.get(addressOf(record)) ?? []).filter(
         (link) => link.from !== record && world.kinds.get(link.from.kind)?.derived !== true,
       );
-      if (others.length > 0) continue;
+      if (others.length === 0) unnamed.push(record);
+    }
+    // Papers come by the folder: one list says which of them were never used.
+    if (kind === "original" && unnamed.length > 1) {
+      sayOriginals(court, unnamed);
+      continue;
+    }
+    for (const record of unnamed) {
       const { subject, place } = locate(world, record, "");
       addFinding(court, {
         key: keyOf("record-used", record, ""),
@@ -103,4 +114,36 @@ export function noteOrphans(court: Court, waitingKinds: ReadonlySet<string>): vo
       });
     }
   }
+}
+
+const shown = 12;
+
+function sayOriginals(court: Court, unnamed: readonly BookRecord[]): void {
+  const { world } = court;
+  const [first] = unnamed;
+  if (first === undefined) return;
+  const ids = unnamed.map(({ id }) => id);
+  const more = ids.length > shown ? ` and ${ids.length - shown} more` : "";
+  addFinding(court, {
+    key: keyOf("record-used", null, "originals"),
+    rule: "record-used",
+    severity: "note",
+    verdict: "failed",
+    subject: null,
+    place: locate(world, first, "").place,
+    message: `nothing in the book names ${ids.length} originals: ${ids.slice(0, shown).join(", ")}${more}`,
+    why: "no link of any record leads to them, and none was imported from them",
+    hint: "name each as the source of what was read from it; the command originals proposes which record it belongs to",
+    basis,
+    owner: "document control",
+    due: null,
+    digest: digestOf(ids.join(" ")),
+    related: unnamed.slice(0, 20).map((record) => {
+      const { subject, place } = locate(world, record, "");
+      return { subject, place, message: "nothing names it" };
+    }),
+    waiting: [],
+    exception: null,
+    accuses: [],
+  });
 }

@@ -1,5 +1,6 @@
 import { ownChoice } from "../model/basis.ts";
-import { isObject } from "../model/json.ts";
+import type { Graph } from "../model/graph.ts";
+import { isList, isObject } from "../model/json.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { kindWords } from "../model/titles.ts";
 import { missingField } from "./absent.ts";
@@ -31,6 +32,55 @@ export function wantPapers(court: Court): void {
       owner: "document control",
     });
   }
+}
+
+/** Registers the papers of rows that each copy one, such as calibrations, as far as the record names fewer pages than it has rows. */
+export function wantRowPapers(court: Court): void {
+  const { graph, kinds, ledger } = court.world;
+  for (const record of graph.records)
+    for (const [name, { item, title }] of kinds.get(record.kind)?.fields ?? []) {
+      const rows = record.value[name];
+      if (item?.transcribes === undefined || !isList(rows) || rows.length < 2) continue;
+      // Without any paper the record itself owes one, and that is said.
+      if (!isObject(record.value["source"]) || ledger.doubts(addressOf(record, "/source")).length > 0) continue;
+      const found = rowPapers(graph, record, name, rows.length);
+      if (found.length >= rows.length) continue;
+      const step = `${name}[].original`;
+      court.wants.push({
+        absence: {
+          key: `${addressOf(record)}|${step} at least ${rows.length}`,
+          name: `original of ${name} at least ${rows.length}`,
+          owner: { record, pointer: "" },
+          step,
+          filters: "",
+          kind: null,
+          target: null,
+          short: { found, atLeast: rows.length },
+        },
+        by: null,
+        due: item.transcribes,
+        basis: ownChoice(`each of the ${title.toLowerCase()} copies a paper of its own`),
+        owner: "document control",
+        hint: `name the paper of each in sources, by its place such as /${name}/1, or cite all the pages of one`,
+      });
+    }
+}
+
+/** The originals of rows: those they name themselves, and of the record's own as many as it cites pages of it. */
+function rowPapers(graph: Graph, record: BookRecord, name: string, rows: number): readonly BookRecord[] {
+  const links = graph.out.get(record);
+  const to = (pointer: string) => links?.get(`${pointer}/original`)?.to;
+  const own = Array.from({ length: rows }, (_, index) => to(`/sources/~1${name}~1${index}`));
+  const named = own.flatMap((one) => one ?? []);
+  const whole = to("/source");
+  if (whole === undefined) return named;
+  const { source } = record.value;
+  const [page, last] = isObject(source) ? [source["page"], source["to"]] : [];
+  const all = whole.value["pages"];
+  const pages =
+    typeof page !== "number" ? (typeof all === "number" ? all : 1) : typeof last === "number" ? last - page + 1 : 1;
+  const left = Math.max(0, Math.min(rows - named.length, pages));
+  return [...named, ...Array.from({ length: left }, () => whole)];
 }
 
 function hasPaper({ value }: BookRecord, filed: ReadonlySet<unknown>): boolean {

@@ -50,6 +50,14 @@ export function readBack(court: Court, texts: TextsByPath): ReadonlyMap<Address,
   return results;
 }
 
+/** Of a paper read from two of its pages, both must hold what is taken from them. */
+function wholeOf(readings: readonly Reading[]): readonly string[] {
+  const isWhole = ({ state, values, absent, passed }: Reading) =>
+    state === "read" && values.length > 0 && absent.length === 0 && passed === 0;
+  const ids = new Set(readings.map(({ cited }) => cited.original.id));
+  return [...ids].filter((id) => readings.filter(({ cited }) => cited.original.id === id).every(isWhole));
+}
+
 const worst = ["unread", "no text", "recognised", "read"] as const;
 
 function togetherOf(readings: readonly Reading[]): ReadBack {
@@ -60,6 +68,7 @@ function togetherOf(readings: readonly Reading[]): ReadBack {
     values: readings.reduce((sum, { values }) => sum + values.length, 0),
     absent: readings.reduce((sum, { absent }) => sum + absent.length, 0),
     ...(why !== undefined && { why }),
+    whole: wholeOf(readings),
   };
 }
 

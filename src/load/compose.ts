@@ -24,6 +24,7 @@ export function composeKind(name: string, from: SchemaFile): Kind {
   const row: JsonObject = { title, description, ...closed, required, ...apart, properties };
   const label = textOf(schema, "x-label");
   const unprinted = textOf(schema, "x-unprinted");
+  const number = textOf(schema, "x-number");
   const transcribes = milestoneOf(schema, "x-transcribes");
   const compared = milestoneOf(schema, "x-compared") ?? notBefore(transcribes, "final-inspection");
   const unless = textOf(schema, "x-unless");
@@ -39,6 +40,7 @@ export function composeKind(name: string, from: SchemaFile): Kind {
     ...(unprinted !== undefined && { unprinted }),
     ...(transcribes !== undefined && { transcribes }),
     ...(compared !== undefined && { compared }),
+    ...(number !== undefined && { number }),
     ...(unless !== undefined && { transcribesUnless: unless }),
     columns: texts(schema, "x-columns"),
     fields: fieldsOf(row),

@@ -28,6 +28,7 @@ function fieldOf(name: string, schema: JsonObject, required: boolean): Field {
   const unprinted = textOf(schema, "x-unprinted");
   const unless = textOf(schema, "x-unless");
   const replaces = texts(schema, "x-replaces");
+  const transcribes = textOf(schema, "x-transcribes");
   const items = schema["items"];
   return {
     name,
@@ -51,6 +52,7 @@ function fieldOf(name: string, schema: JsonObject, required: boolean): Field {
     ...(isCarry(schema["x-carry"]) && { carry: schema["x-carry"] }),
     ...(acts.length > 0 && { acts }),
     ...(unprinted !== undefined && { unprinted }),
+    ...(transcribes !== undefined && isMilestone(transcribes) && { transcribes }),
     ...(type === "object" && { fields: fieldsOf(schema) }),
     ...(type === "list" && isObject(items) && { item: fieldOf(name, items, false) }),
   };

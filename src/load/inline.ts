@@ -94,6 +94,7 @@ const annotations: ReadonlySet<string> = new Set([
     "unless",
     "replaces",
     "compared",
+    "number",
     "unprinted",
   ].map((word) => `x-${word}`),
 ]);

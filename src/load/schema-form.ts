@@ -33,7 +33,8 @@ export function checkHead(name: string, file: string, schema: JsonObject, shared
   }
   const unless = textOf(schema, "x-unless");
   need(
-    unless === undefined || (schema["x-transcribes"] !== undefined && Object.hasOwn(objectOf(schema, "properties"), unless)),
+    unless === undefined ||
+      (schema["x-transcribes"] !== undefined && Object.hasOwn(objectOf(schema, "properties"), unless)),
     '"x-unless" is a property of the kind, beside "x-transcribes"',
   );
   need(carried(schema), `"x-carry" may only be ${carries.join(", ")}`);
@@ -50,9 +51,9 @@ export function checkKind(kind: Kind, file: string, kinds: ReadonlyMap<string, K
   checkObject(kind.row, "", (path, what) => {
     throw new ProgramError(`${file}: ${path === "" ? "the record" : path} ${what}`);
   });
-  for (const path of [...kind.columns, ...(kind.label === undefined ? [] : [kind.label])])
-    if (fieldAt(kind, path) === undefined)
-      throw new ProgramError(`${file}: "${path}" of x-columns or x-label is no field of ${kind.name}`);
+  for (const path of [kind.label, kind.number, ...kind.columns])
+    if (path !== undefined && fieldAt(kind, path) === undefined)
+      throw new ProgramError(`${file}: "${path}" of x-columns, x-label or x-number is no field of ${kind.name}`);
   checkTargets(kind.row, "", file, kinds);
 }
 
@@ -106,6 +107,9 @@ function checkValue(schema: JsonObject, path: string, refuse: Refuse): void {
   const due = textOf(schema, "x-due");
   if (due !== undefined && !isMilestone(due))
     refuse(path, `is due at "${due}", which is no milestone; there are ${milestones.join(", ")}`);
+  const paper = textOf(schema, "x-transcribes");
+  if (paper !== undefined && (!isMilestone(paper) || type !== "object" || !path.endsWith("[]")))
+    refuse(path, 'has "x-transcribes", which only rows of a list may have, with a milestone');
   const strangers = texts(schema, "x-acts").filter((one) => !isOwner(one));
   if (strangers.length > 0 || (schema["x-acts"] !== undefined && named !== "link"))
     refuse(path, `has an "x-acts" that no link may have; expected a link, and some of ${owners.join(", ")}`);

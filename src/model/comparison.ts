@@ -9,9 +9,10 @@ import { digestOf } from "./stable.ts";
  * How the comparison with an original by a second person stands for one record that was read from it.
  *
  * compared: as it is now · nobody: nobody is named · alone: who typed it, or nobody says who did · left out: it is not among
- * the records that were compared · changed: its values were changed since · other file: the original was another file then.
+ * the records that were compared · changed: its values were changed since · other file: the original was another file then ·
+ * read back: no person's comparison stands, and the profile of the book lets the file's own text do in its place.
  */
-export type ComparisonState = "compared" | "nobody" | "alone" | "left out" | "changed" | "other file";
+export type ComparisonState = "compared" | "nobody" | "alone" | "left out" | "changed" | "other file" | "read back";
 
 export interface Comparison {
   readonly original: BookRecord;

@@ -37,6 +37,8 @@ export interface Kind {
   readonly transcribes?: Milestone;
   /** Field of a record that owes no such paper. */
   readonly transcribesUnless?: string;
+  /** Path of what numbers the paper a record copies: two with different ones are no records of one paper. */
+  readonly number?: string;
   /** Milestone from which the original that a record of this kind names is to have been compared with it by a second person. */
   readonly compared?: Milestone;
   /** Derived kinds (heat) are made from other records and never read from files. */
@@ -82,6 +84,8 @@ export interface Field {
   readonly date?: "event" | "limit" | "plan";
   /** What the next job takes along, where that is not what it takes of the record. */
   readonly carry?: Carry;
+  /** Of the rows of a list: milestone from which the paper is owed that each of them copies. */
+  readonly transcribes?: Milestone;
   /** Why no paper shows it: it is not read back from one. */
   readonly unprinted?: string;
   /** Of a list of objects: the property that identifies a row. */

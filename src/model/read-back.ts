@@ -10,4 +10,6 @@ export interface ReadBack {
   /** Of them, those that are not there. */
   readonly absent: number;
   readonly why?: string;
+  /** Ids of the originals of which every value that is looked for stands in the file's own text, on the page that is cited. */
+  readonly whole: readonly string[];
 }

@@ -23,6 +23,15 @@ export const quality = {
     cautious: "high",
     basis: commonPractice("some codes leave visual testers outside the certification of personnel"),
   },
+  comparisonByReading: {
+    value: "not allowed",
+    means:
+      "whether values read back from a paper's own text stand in place of the second person who compares: allowed, or not allowed",
+    cautious: "high",
+    basis: commonPractice(
+      "two people, two looks: a program reads no choices and no sentences, and trusts the file's own text",
+    ),
+  },
   testingDelayExempt: {
     value: "none",
     means: "material groups whose welds need no rest before they are tested for cracks, or none",

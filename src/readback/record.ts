@@ -29,6 +29,8 @@ export interface Reading {
   readonly why?: string;
   readonly values: readonly Transcribed[];
   readonly absent: readonly NotThere[];
+  /** Values taken from there that were not looked for, because something is wrong with them already. */
+  readonly passed: number;
 }
 
 /** Reads papers for one book: each page is laid out once. */
@@ -56,30 +58,36 @@ export function newReader(names: Names, textOf: (original: BookRecord) => Origin
     ranges.set(name, made);
     return made;
   };
-  const readOne = (cited: Cited, values: readonly Transcribed[]): Reading => {
+  const readOne = (cited: Cited, values: readonly Transcribed[], passed: number): Reading => {
     const text = textOf(cited.original);
-    if (text === undefined) return { cited, state: "unread", why: "there is no file to read", values, absent: [] };
-    if ("none" in text) return { cited, state: "unread", why: text.none, values, absent: [] };
+    if (text === undefined)
+      return { cited, state: "unread", why: "there is no file to read", values, absent: [], passed };
+    if ("none" in text) return { cited, state: "unread", why: text.none, values, absent: [], passed };
     const shown = text.pages.slice(cited.from - 1, cited.to);
-    if (shown.every(({ words }) => words.length === 0)) return { cited, state: "no text", values, absent: [] };
+    if (shown.every(({ words }) => words.length === 0)) return { cited, state: "no text", values, absent: [], passed };
     const state = shown.some(({ unseen }) => unseen) ? "recognised" : "read";
     const on = pages(cited, text);
     const missing = values.filter(({ parts }) => !parts.every((part) => stands(part, on)));
-    return { cited, state, values, absent: missing.map((value) => near(value, on, values, missing)) };
+    return { cited, state, values, absent: missing.map((value) => near(value, on, values, missing)), passed };
   };
   return {
     read(record, passed) {
       const cited = citedBy(record, names);
       if (cited.length === 0) return [];
       const bySource = new Map<Cited, Transcribed[]>();
+      const passedOver = new Map<Cited, number>();
       for (const value of transcribedValues(record, names)) {
         const source = sourceOf(value.pointer, cited);
-        if (source === undefined || passed(value.pointer)) continue;
+        if (source === undefined) continue;
+        if (passed(value.pointer)) {
+          passedOver.set(source, (passedOver.get(source) ?? 0) + 1);
+          continue;
+        }
         const list = bySource.get(source);
         if (list === undefined) bySource.set(source, [value]);
         else list.push(value);
       }
-      return [...bySource].map(([source, values]) => readOne(source, values));
+      return [...bySource].map(([source, values]) => readOne(source, values, passedOver.get(source) ?? 0));
     },
   };
 }

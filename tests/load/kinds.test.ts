@@ -67,6 +67,7 @@ describe("the shipped kinds", () => {
         "unless",
         "replaces",
         "compared",
+        "number",
         "page",
         "label",
         "columns",

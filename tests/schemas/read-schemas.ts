@@ -111,6 +111,7 @@ const words = [
   "unless",
   "replaces",
   "compared",
+  "number",
   "due",
   "date",
   "row-key",

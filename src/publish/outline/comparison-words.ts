@@ -27,6 +27,10 @@ export function comparedWords(context: Context, { original, state }: Comparison)
       return `. Compared by ${made}, but not with this record`;
     case "changed":
       return `. Compared by ${made}, and changed since: to be compared again`;
+    case "read back":
+      return by === ""
+        ? ". Not compared by a person: the profile lets the file's own text, read back, stand in place of that"
+        : `. Not as ${made} compared it: the profile lets the file's own text, read back, stand in place of that`;
     case "other file":
       return `. What ${made} compared was another file`;
   }
@@ -68,7 +72,12 @@ export function comparisonNotes(context: Context, original: BookRecord): Note[] 
   const text: Text = [
     `${counted(read.length, "record was", "records were")} read from it${typed === "" ? "" : `, ${typed}`}`,
   ];
-  if (by === "") return [{ lead: "Comparison", text: [...text, "; not yet compared by a second person."] }];
+  const instead = read.filter(({ comparison }) => comparison.state === "read back").length;
+  const allowed =
+    instead === 0
+      ? ""
+      : ` Of ${instead} the profile lets the file's own text, read back, stand in place of a second person.`;
+  if (by === "") return [{ lead: "Comparison", text: [...text, `; not yet compared by a second person.${allowed}`] }];
   const open = read.filter(({ comparison }) => comparison.state !== "compared");
   const made = `${personName(context, by)}${date === "" ? "" : ` on ${date}`}`;
   if (open.length === 0) return [{ lead: "Comparison", text: [...text, `, all compared with it by ${made}.`] }];
@@ -82,27 +91,37 @@ export function comparisonNotes(context: Context, original: BookRecord): Note[] 
           open.map(({ record }) => [nameOf(context, record)]),
           shownNames,
         ),
-        ".",
+        `.${allowed}`,
       ],
     },
   ];
 }
 
 /** How many of the records that were read from an original stand as a second person compared them. */
-export function comparedCount({ judged }: Context): { readonly read: number; readonly open: readonly BookRecord[] } {
+export function comparedCount({ judged }: Context): {
+  readonly read: number;
+  readonly open: readonly BookRecord[];
+  /** Of these the file's own text stands in place of the person, wholly or for one of their originals. */
+  readonly byReading: readonly BookRecord[];
+} {
   const read = judged.graph.records.filter((record) => judged.comparisons.has(addressOf(record)));
-  const open = read.filter((record) =>
-    (judged.comparisons.get(addressOf(record)) ?? []).some(({ state }) => state !== "compared"),
-  );
-  return { read: read.length, open };
+  const states = (record: BookRecord) => (judged.comparisons.get(addressOf(record)) ?? []).map(({ state }) => state);
+  const open = read.filter((record) => states(record).some((state) => state !== "compared" && state !== "read back"));
+  const byReading = read.filter((record) => !open.includes(record) && states(record).includes("read back"));
+  return { read: read.length, open, byReading };
 }
 
 /** The same as a sentence. */
 export function comparedSentence(context: Context): string {
-  const { read, open } = comparedCount(context);
+  const { read, open, byReading } = comparedCount(context);
   if (read === 0) return "No record names an original it was read from, so none was compared with one.";
   const records = counted(read, "record");
-  return open.length === 0
-    ? `A second person compared each of the ${records} that were read from originals.`
-    : `A second person compared ${read - open.length} of the ${records} that were read from originals, as they stand.`;
+  const done = read - open.length - byReading.length;
+  const person =
+    done === read
+      ? `A second person compared each of the ${records} that were read from originals.`
+      : `A second person compared ${done} of the ${records} that were read from originals, as they stand.`;
+  return byReading.length === 0
+    ? person
+    : `${person} Of ${byReading.length} the profile lets the file's own text, read back, stand in place of that: choices and sentences in them nobody compared.`;
 }

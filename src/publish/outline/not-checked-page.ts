@@ -23,7 +23,7 @@ export function notCheckedPage(context: Context, number: string, section: number
     ...definitions.calculations.map(({ appliesTo }) => appliesTo.kind.split("#")[0]),
   ]);
   const unjudged = [...graph.byKind.keys()].filter((kind) => !judgedKinds.has(kind) && kind !== "heat");
-  const { read, open: uncompared } = comparedCount(context);
+  const { read, open: uncompared, byReading } = comparedCount(context);
   const applied = new Set(context.judged.computed.map(({ calculation }) => calculation.id));
   const idle = definitions.calculations.filter(({ id }) => !applied.has(id));
   // A part without an acceptance of its own was drawn, but its strength was not recomputed.
@@ -90,7 +90,11 @@ export function notCheckedPage(context: Context, number: string, section: number
           read === 0
             ? ["No record names an original it was taken from."]
             : uncompared.length === 0
-              ? [`None: a person is named for each of ${counted(read, "record")} taken from an original.`]
+              ? [
+                  byReading.length === 0
+                    ? `None: a person is named for each of ${counted(read, "record")} taken from an original.`
+                    : `A person is named for ${read - byReading.length} of ${counted(read, "record")} taken from an original; for the others the file's own text stands in place of that.`,
+                ]
               : [
                   `${uncompared.length} of ${counted(read, "record")} taken from an original, or changed since they were compared: `,
                   ...listed(
@@ -100,6 +104,21 @@ export function notCheckedPage(context: Context, number: string, section: number
                   ".",
                 ],
       },
+      ...(byReading.length === 0
+        ? []
+        : [
+            {
+              type: "paragraph",
+              text: [
+                "Read back from the file's own text in place of that, as the profile allows; no program looked for choices and sentences in them: ",
+                ...listed(
+                  byReading.map((record) => [linkTo(context, record)]),
+                  shownRecords,
+                ),
+                ".",
+              ],
+            } satisfies Block,
+          ]),
       ...readBackBlocks(context),
       { type: "heading", level: 2, text: "Files" },
       {

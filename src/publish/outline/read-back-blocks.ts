@@ -14,7 +14,8 @@ const unreadBecause: Readonly<Record<Exclude<ReadBack["state"], "read">, string>
 
 /** What was read back from the text of originals, and what could not be. */
 export function readBackBlocks(context: Context): Block[] {
-  const { readBack, graph } = context.judged;
+  const { judged } = context;
+  const { readBack, graph } = judged;
   const all = [...readBack.values()];
   const items: Text[] = (["recognised", "no text", "unread"] as const).flatMap((state) => {
     const records = [...readBack].flatMap(([address, read]) => {
@@ -41,7 +42,11 @@ export function readBackBlocks(context: Context): Block[] {
       ? "Nothing was read back from the text of originals."
       : `${counted(values, "value")} of ${counted(all.filter(({ state }) => state === "read").length, "record")} were looked for ` +
         `on the pages they were taken from, of ${counted(cites, "record")} that cite an original. This trusts the file's own text: ` +
-        "it finds slips of typing, and does not replace the person who compares.";
+        `it finds slips of typing, and ${
+          judged.parameters.get("comparisonByReading")?.value === "allowed"
+            ? "stands in place of the person who compares where nobody did, as the profile allows."
+            : "does not replace the person who compares."
+        }`;
   return [
     { type: "heading", level: 2, text: "Read back from the papers" },
     { type: "paragraph", text: [sentence] },
