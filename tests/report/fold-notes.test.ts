@@ -24,7 +24,7 @@ const placed = (id: string, severity: Severity = "note", rule = "used", exceptio
     exception,
     accuses: [],
   },
-  position: { line: Number(id), column: 1 },
+  position: { line: Number(id), column: 1, length: 1 },
   line: undefined,
   sheet: undefined,
   related: [],
