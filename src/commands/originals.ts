@@ -2,6 +2,7 @@ import { reviewOriginals, type OriginalsReview } from "../load/originals-review.
 import { jsonText, plain } from "../report/plain.ts";
 import { counted } from "../report/words.ts";
 import { bookFolder, readOwnFolder } from "./books.ts";
+import { linkSources, proposalsFor, proposalText } from "./original-links.ts";
 import { bookArgument, formatOption, UsageError, type Command } from "./command.ts";
 
 export const originals: Command = {
@@ -10,12 +11,17 @@ export const originals: Command = {
   arguments: [bookArgument],
   options: {
     add: { means: "write records, with hash, title and page count, for files that no record names" },
+    link: {
+      means:
+        "with --add: where a file's name speaks of one record, and of no other, and that names no original, make it the record's source",
+    },
     rename: { means: "with --add: give files whose names are not portable the names that are proposed" },
     format: formatOption(["text", "json"]),
   },
   help: [
     "New records go into a file of their own, originals/added-<n>.json, with the file's name as title; what each file shows is for " +
-      "you to state. A hash that was recorded is never overwritten: a file that was replaced on purpose gets a record of its own. A " +
+      "you to state. Where the name holds the id, number or mark of a record, that record is proposed; of several all are named, and which is " +
+      "meant is for you to say. --link writes the proposal as the record's source, with its page where the file has only one. A hash that was recorded is never overwritten: a file that was replaced on purpose gets a record of its own. A " +
       "file that lies under another name is known by its hash, and its record follows it.",
     "Said and not recorded: a file that is empty, has the bytes of another, has no form that is published, cannot be shown or " +
       "counted, or whose name some system cannot hold (unless --rename is given). What systems leave behind, such as .DS_Store and Thumbs.db, is passed over.",
@@ -24,16 +30,31 @@ export const originals: Command = {
     "Exit 0: every file is recorded as it is. Exit 1: a file is changed, missing or not recorded.",
   ],
   async run(given, effects) {
-    const [adds, renames] = [given.options.has("add"), given.options.has("rename")];
+    const [adds, renames, links] = ["add", "rename", "link"].map((name) => given.options.has(name));
+    if (links && !adds) throw new UsageError("--link goes with --add; without it nothing is written");
     if (renames && !adds) throw new UsageError("--rename goes with --add; without it nothing is written or renamed");
     const dir = await bookFolder(given.arguments[0], effects);
     const read = await readOwnFolder(dir, effects);
     if (read === undefined) return 2;
     const review = await reviewOriginals(read);
-    const done = adds ? await carryOut(dir, review, renames) : nothing;
+    const proposals = proposalsFor(review, read);
+    const done = adds ? await carryOut(dir, review, renames === true) : nothing;
+    const linked = links ? await linkSources(dir, read, proposals, done.recorded) : [];
     if (given.options.get("format") === "json")
-      effects.print(jsonText({ tool: effects.engine.tool, format: 1, ...done, ...review }));
-    else effects.print(reviewText(review, done, adds));
+      effects.print(
+        jsonText({
+          tool: effects.engine.tool,
+          format: 1,
+          ...done,
+          linked: linked.map(({ original }) => original),
+          ...review,
+          proposals,
+        }),
+      );
+    else
+      effects.print(
+        reviewText(review, done, adds === true) + proposalText(proposals, linked, read.kinds, links === true),
+      );
     const open =
       review.changed.length +
       review.missing.length +
