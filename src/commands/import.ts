@@ -5,9 +5,8 @@ import { faultText, planJson, planSentence, planText } from "../imports/plan-tex
 import { mapText } from "../imports/map-text.ts";
 import type { ImportPlan } from "../imports/import-plan.ts";
 import { planImport } from "../imports/plan.ts";
-import { propose, type Proposal } from "../imports/propose.ts";
+import { propose, type Proposal, type WantedKinds } from "../imports/propose.ts";
 import { changedFiles, fileOfNew, written } from "../imports/record-files.ts";
-import { nearestName } from "../load/nearest.ts";
 import { NotWritten, putFiles, textAt, type FileChange } from "../load/put-files.ts";
 import { uncomparedBy, type Rewritten, type Uncompared } from "../imports/uncompared.ts";
 import type { Kind } from "../model/kind.ts";
@@ -20,6 +19,7 @@ import { readSheetFile } from "../sheets/read.ts";
 import { bookFolder, readOrSay } from "./books.ts";
 import { formatOption, UsageError, type Command, type Effects, type Exit, type Given } from "./command.ts";
 import { bytesOf, nameOfMap } from "./import-file.ts";
+import { wantedKinds } from "./wanted-kinds.ts";
 
 const delimiters: ReadonlyMap<string, "," | ";" | "\t"> = new Map([
   ["comma", ","],
@@ -34,7 +34,11 @@ export const importSheet: Command = {
   options: {
     book: { value: "DIR", means: "folder of the book; the one around here, or records/, if not given" },
     map: { value: "NAME", means: "map of the sheet, imports/NAME.json in the book; named like the file if not given" },
-    kind: { value: "KIND", means: "at the first import: what the rows are, where the headings leave a doubt" },
+    kind: {
+      value: "KIND",
+      means:
+        "at the first import: what the rows are, where the headings leave a doubt; of several sheets SHEET=KIND, with commas",
+    },
     write: { means: "write what is shown; without it nothing is written" },
     overwrite: {
       means:
@@ -89,10 +93,12 @@ export const importSheet: Command = {
     }
     for (const left of workbook.leftOut) effects.say(`${name}: ${plain(left)}: not read\n`);
     const mapName = nameOfMap(given.options.get("map"), name);
-    const kind = kindNamed(given.options.get("kind"), read.kinds);
     const mapFile = `imports/${mapName}.json`;
     const known = await textAt(join(dir, mapFile));
-    const proposal = known === undefined ? proposed(workbook, read.kinds, kind) : undefined;
+    const proposal =
+      known === undefined
+        ? proposed(workbook, read.kinds, wantedKinds(given.options.get("kind"), workbook, read.kinds))
+        : undefined;
     const mapText = known ?? proposal?.text ?? "";
     const maps: ReadMaps =
       mapText === ""
@@ -234,21 +240,10 @@ const plainLines = (text: string): string => text.split("\n").map(plain).join("\
 function proposed(
   workbook: Workbook,
   kinds: ReadonlyMap<string, Kind>,
-  kind: Kind | undefined,
+  wanted: WantedKinds,
 ): { readonly proposal: Proposal; readonly text: string } {
-  const proposal = propose(workbook, kinds, kind);
+  const proposal = propose(workbook, kinds, wanted);
   const [one, ...more] = proposal.maps;
   if (one === undefined) return { proposal, text: "" };
   return { proposal, text: mapText(more.length === 0 ? one : proposal.maps) };
-}
-
-function kindNamed(name: string | undefined, kinds: ReadonlyMap<string, Kind>): Kind | undefined {
-  if (name === undefined) return undefined;
-  const kind = kinds.get(name);
-  if (kind !== undefined && !kind.derived) return kind;
-  const near = nearestName(
-    name,
-    [...kinds.values()].filter(({ derived }) => !derived).map((one) => one.name),
-  );
-  throw new UsageError(`there is no kind "${name}" to import${near === undefined ? "" : `; nearest: ${near}`}`);
 }

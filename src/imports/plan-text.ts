@@ -53,7 +53,9 @@ export function planText(plan: ImportPlan, file: string, kinds: ReadonlyMap<stri
     );
   for (const { sheet, rows, why } of plan.skipped) lines.push(`left out   ${sheet}, ${rowWords(rows)}: ${why}`);
   for (const { sheet, row, column, message } of plan.notes)
-    lines.push(`note       ${sheet}, row ${row ?? ""}, column ${column ?? ""}: ${message}`);
+    lines.push(
+      `note       ${[sheet, ...(row === undefined ? [] : [`row ${row}`]), ...(column === undefined ? [] : [`column ${column}`])].join(", ")}: ${message}`,
+    );
   return lines.map((line) => `${line}\n`).join("");
 }
 

@@ -39,6 +39,16 @@ export function planImport(task: ImportTask): ImportPlan {
     faults.push(...matched.faults);
     return [{ map, sheet, table, matched }];
   });
+  const mapped = new Set(tables.map(({ sheet }) => sheet.name));
+  for (const { name, hidden, rows: held } of task.workbook.sheets)
+    if (
+      task.maps.length > 0 &&
+      !hidden &&
+      held.length > 0 &&
+      !mapped.has(name) &&
+      faults.every(({ sheet }) => sheet !== name)
+    )
+      notes.push({ sheet: name, message: "no map is about this sheet: it is not read", hint: "" });
   const known: Known = { csv: task.workbook.form === "csv", kindsOf: kindsByIds(task, tables) };
   for (const { map, sheet, table, matched } of tables) {
     const read = readRows(table, map, matched, known);
@@ -108,7 +118,7 @@ function kindsByIds(task: ImportTask, tables: readonly TableRead[]): KindsOf {
   return (id) => {
     const all = [...((kinds ??= found()).get(id) ?? [])];
     const own = all.filter((kind) => !comesWithOthers(kind));
-    return new Set(own.length > 0 ? own : all);
+    return { all: new Set(all), meant: new Set(own.length > 0 ? own : all) };
   };
 }
 

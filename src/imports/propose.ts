@@ -23,17 +23,30 @@ export interface Proposal {
   readonly grounds: readonly string[];
 }
 
+/** Kinds that somebody named: one for all rows, or by sheet. */
+export interface WantedKinds {
+  readonly all?: Kind;
+  readonly bySheet: ReadonlyMap<string, Kind>;
+}
+
 /** Rows among which the headings are looked for. */
 const headRows = 30;
 
 /** Proposes the maps of a workbook: what its headings name is matched, what its cells prove is declared, the rest is left open. */
-export function propose(workbook: Workbook, kinds: ReadonlyMap<string, Kind>, wanted: Kind | undefined): Proposal {
+export function propose(
+  workbook: Workbook,
+  kinds: ReadonlyMap<string, Kind>,
+  { all: wanted, bySheet }: WantedKinds,
+): Proposal {
   const own = kindOfOwn(workbook, kinds);
-  if (own !== undefined && (wanted === undefined || wanted === own))
+  if (own !== undefined && bySheet.size === 0 && (wanted === undefined || wanted === own))
     return { maps: ownMaps(own, workbook), own: true, faults: [], unknown: [], grounds: [] };
   const candidates = wanted === undefined ? [...kinds.values()].filter(({ derived }) => !derived) : [wanted];
   const sheets = workbook.sheets.filter(({ hidden, rows }) => !hidden && rows.length > 0);
-  const all = sheets.map((sheet) => proposeSheet(sheet, workbook, candidates, sheets.length > 1));
+  const all = sheets.map((sheet) => {
+    const named = bySheet.get(sheet.name);
+    return proposeSheet(sheet, workbook, named === undefined ? candidates : [named], sheets.length > 1);
+  });
   const maps = all.flatMap(({ maps: one }) => one);
   const faults = all.flatMap((one) => one.faults);
   // Of several sheets those that fit no kind are passed over; of one sheet, or of none that fits, it is said.

@@ -2,8 +2,8 @@ import type { Json } from "../model/json.ts";
 import type { Reading } from "./map.ts";
 import type { Template } from "./template.ts";
 
-/** The kinds under which the book, or a row of the workbook, has an id. */
-export type KindsOf = (id: string) => ReadonlySet<string>;
+/** The kinds under which the book, or a row of the workbook, has an id; and those that are meant where it stands alone. */
+export type KindsOf = (id: string) => { readonly all: ReadonlySet<string>; readonly meant: ReadonlySet<string> };
 
 /** How the cells of one column are read. */
 export interface ColumnReading extends Reading {

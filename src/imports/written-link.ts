@@ -1,21 +1,24 @@
 import { parseTarget } from "../link/target.ts";
 import type { Field } from "../model/kind.ts";
 import { fault, value, type CellValue, type KindsOf } from "./read-cell.ts";
+import { foldId } from "./template.ts";
 
 /**
- * A link as it is written. Where a field may name several kinds, a shop writes the id alone: it is taken where exactly one of
+ * A link as it is written, in small letters too where a record has the id they make. Where a field may name several kinds, a shop writes the id alone: it is taken where exactly one of
  * these kinds has a record of that id, in the book or in the workbook.
  */
 export function linkValue(written: string, { targets = [] }: Field, kindsOf: KindsOf): CellValue {
   const target = parseTarget(written, targets);
   if (!("expected" in target)) return value(written);
+  const folded = foldedLink(written, targets, kindsOf);
+  if (folded !== undefined) return value(folded);
   if (targets.length < 2 || written.includes(":"))
     return fault(
       `"${written}" is no link of this field; expected ${shortened(target.expected)}`,
       'say under "form" of the column how the number is made of the cell, such as "L-{}", or give the word its meaning under "words"',
     );
   const id = /^[^#@]*/.exec(written)?.[0] ?? "";
-  const meant = [...kindsOf(id)]
+  const meant = [...kindsOf(id).meant]
     .map((kind) => `${kind}:${written}`)
     .filter((one) => !("expected" in parseTarget(one, targets)))
     .sort();
@@ -31,6 +34,13 @@ export function linkValue(written: string, { targets = [] }: Field, kindsOf: Kin
       'write which is meant, or give the word its meaning under "words" of the map',
     );
   return value(one);
+}
+
+/** `Bowlthorne` for BOWLTHORNE: a text that is no id, but makes one that a record it may name has. */
+function foldedLink(written: string, targets: readonly string[], kindsOf: KindsOf): string | undefined {
+  const id = targets.length === 1 ? foldId(written) : undefined;
+  const target = id === undefined ? undefined : parseTarget(id, targets);
+  return target !== undefined && !("expected" in target) && kindsOf(target.id).all.has(target.kind) ? id : undefined;
 }
 
 /** The first few forms of many. */

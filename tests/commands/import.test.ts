@@ -49,6 +49,19 @@ const putMap = (change: object = {}) => {
 };
 
 describe("a first import", () => {
+  test("of a workbook proposes a map for each sheet whose kind is named, and says which sheet there is not", async () => {
+    cpSync("tests/rebuild/sheets/ndt.xlsx", at("ndt.xlsx"));
+    const kinds = "Reports=ndt-report,NCR=nonconformity-report";
+    await run("import", "ndt.xlsx", "--book", "book", "--kind", kinds, "--write");
+    const maps = JSON.parse(read("book/imports/ndt.json")) as readonly { readonly [name: string]: unknown }[];
+    expect(maps.map(({ kind, sheet, head }) => [kind, sheet, head])).toEqual([
+      ["ndt-report", "Reports", 3],
+      ["nonconformity-report", "NCR", 1],
+    ]);
+    const wrong = await run("import", "ndt.xlsx", "--book", "book", "--map", "m", "--kind", "NDT=ndt-report");
+    expect([wrong.exit, wrong.err]).toEqual([2, expect.stringContaining('no sheet "NDT"') as unknown]);
+  });
+
   test("proposes a map, says what it could not settle, and writes the map alone", async () => {
     put("parts.csv", "Id,Name,Nominal thickness [mm],Prüfer\r\nP01,Shell,8.0,Huber\r\n");
     const shown = await run("import", "parts.csv", "--book", "book", "--kind", "part");

@@ -53,7 +53,7 @@ for (const book of ["boiler", "air-receiver", "air-receiver-interim"])
         () => [],
       );
       const workbook = book === inBytes ? await readBack(sheets) : asWritten(sheets);
-      const proposal = propose(workbook, kinds, undefined);
+      const proposal = propose(workbook, kinds, { bySheet: new Map() });
       expect(proposal.faults).toEqual([]);
       const read = readMaps("imports/x.json", JSON.stringify(proposal.maps), kinds, schema);
       expect(read.faults).toEqual([]);

@@ -429,3 +429,21 @@ describe("two tables side by side", () => {
     ]);
   });
 });
+
+test("a sheet of the workbook that no map is about is said, and not passed over", () => {
+  const map = { kind: "part", sheet: "Parts", id: "{Pos}", columns: { Name: { to: "name" } } };
+  const parts = sheet("Parts", [
+    ["Pos", "Name"],
+    ["P01", "shell"],
+  ]);
+  const made = plan(
+    workbook(parts, sheet("Scrap", [["Heat"], ["4711"]]), { ...sheet("Old", [["x"]]), hidden: true }),
+    map,
+  );
+  expect(made.notes.map((note) => [note.sheet, note.message])).toEqual([
+    ["Scrap", "no map is about this sheet: it is not read"],
+  ]);
+  expect(planText(made, "shop.xlsx", kinds)).toContain(
+    "note       Scrap: no map is about this sheet: it is not read\n",
+  );
+});

@@ -70,7 +70,10 @@ const plainReading: ColumnReading = {
   columnWords: words,
   asShown: false,
   csv: false,
-  kindsOf: (id) => new Set({ "WL-L1": ["weld-log"], C2: ["joint", "repair"] }[id] ?? []),
+  kindsOf: (id) => {
+    const all = new Set({ "WL-L1": ["weld-log"], C2: ["joint", "repair"], BOWLTHORNE: ["organisation"] }[id] ?? []);
+    return { all, meant: all };
+  },
 };
 const cell = (given: Given): Cell => ({
   row: 2,
@@ -110,6 +113,7 @@ describe("what a cell says in a field", () => {
     ["dimension-check", "rows[].nominal", "0,85 [1]", {}, "0.85"],
     ["inspection-step", "records[]", "WL-L1", {}, "weld-log:WL-L1"],
     ["inspection-step", "records[]", "joint:C9", {}, "joint:C9"],
+    ["material-certificate", "mill", "Bowlthorne", {}, "BOWLTHORNE"],
   ])(
     "%s %s",
     (kind, path, given, { form, ...reading }: { form?: string } & Partial<Omit<ColumnReading, "form">>, expected) => {
@@ -135,6 +139,7 @@ describe("what a cell says in a field", () => {
     ["material-certificate", "pages", "2,5", /no whole number/],
     ["weld-log", "joint", "l 1", /no link/],
     ["inspection-step", "records[]", "C2", /may be "joint:C2" or "repair:C2"/],
+    ["material-certificate", "mill", "Bowlthorn", /no link/],
     ["inspection-step", "records[]", "C9", /neither the book nor this workbook/],
     ["part", "name", { type: "error", shown: "#N/A", fault: "shows the error #N/A" } as const, /#N\/A/],
   ])("%s %s %j is a finding of the cell", (kind, path, given, message) => {

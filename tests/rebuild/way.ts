@@ -20,7 +20,7 @@ import { fillIn } from "./fill.ts";
 
 const here = import.meta.dirname;
 
-/** The shop's workbooks, in the order they are taken in: what a sheet names is there before it. */
+/** The shop's workbooks, in the order they are taken in: what a sheet names by the id alone is there before it. */
 export const workbooks = ["certificates", "parts", "weld-log", "ndt", "valve-and-test"] as const;
 /** Taken in last: its plan names what is typed and signed. */
 export const lastWorkbook = "dimensions";
@@ -64,7 +64,6 @@ export async function rebuild(scans: readonly string[], root: string): Promise<W
   await run("originals", "originals", "tq423", "--add");
   const take = (name: string) =>
     run(`import ${name}`, "import", join(here, "sheets", `${name}.xlsx`), "--book", "tq423", "--write");
-  for (const name of workbooks) await take(name);
   for (const path of jsonFiles(join(here, "typed"))) {
     const target = join(book, path);
     const after = parsed(readFileSync(join(here, "typed", path), "utf8"));
@@ -73,6 +72,7 @@ export async function rebuild(scans: readonly string[], root: string): Promise<W
     writeFileSync(target, `${JSON.stringify(after, null, 2)}\n`);
     typed.set(path, newLeaves(before, after));
   }
+  for (const name of workbooks) await take(name);
   // The maker has no calculation papers: the designer signs for what is recomputed here.
   await run("sheet", "sheet", "calculation-sheet", "--owed", "--book", "tq423", "--out", "calculations.xlsx");
   const signed = await fillIn(join(cwd, "calculations.xlsx"), { signatures: { Person: "R1", Date: "2026-07-14" } });
