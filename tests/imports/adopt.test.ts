@@ -25,7 +25,7 @@ const planOf = (written: readonly SheetToWrite[]) => {
   const workbook = asWritten(written);
   const { maps } = readMaps(
     "imports/x.json",
-    JSON.stringify(propose(workbook, kinds, undefined).maps),
+    JSON.stringify(propose(workbook, kinds, { bySheet: new Map() }).maps),
     kinds,
     mapSchema("schemas"),
   );

@@ -2,12 +2,12 @@ import { readFileSync } from "node:fs";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { blocks } from "../../src/model/finding.ts";
 import type { JudgedBook } from "../../src/model/book.ts";
-import type { JsonObject } from "../../src/model/json.ts";
+import { isList, type JsonObject } from "../../src/model/json.ts";
 import { judgeBook, readBook } from "../../src/pipeline.ts";
 import { demoBook } from "../support/demo-book.ts";
 import { differences, saidOf, scansOf } from "./compare.ts";
 import { explanations, unexplained } from "./explained.ts";
-import { lastWorkbook, rebuild, remove, workbooks, type Way } from "./way.ts";
+import { lastWorkbook, newLeaves, rebuild, remove, shopMaps, workbooks, type Way } from "./way.ts";
 
 // The workbooks were written by openpyxl, XlsxWriter and LibreOffice Calc, with a shop's own headings (shop.py, tabs.py).
 let way: Way;
@@ -45,6 +45,14 @@ describe("the receiver's book from the shop's six workbooks, its scans and the b
     const count = [...way.typed.values()].reduce((sum, one) => sum + one, 0);
     expect(count).toBeLessThan(300);
     expect(readFileSync("README.md", "utf8")).toContain(`**${count} values**`);
+  });
+
+  test("the shop's maps have as many entries as README says", () => {
+    const maps = [...shopMaps().values()].flatMap((one) => (isList(one) ? one : [one]));
+    const entries = maps.reduce<number>((sum, one) => sum + 1 + newLeaves(undefined, one), 0);
+    expect(readFileSync("README.md", "utf8").replaceAll(/\s+/g, " ")).toContain(
+      `they are ${maps.length}, with **${entries} entries**`,
+    );
   });
 
   test("every outcome is that of the receiver's own book, but for those that are listed with their reason", () => {

@@ -158,7 +158,11 @@ class Tab:
         made["id"] = self.id
         if self.lists:
             made["group"] = [one[:-2] for one in self.lists]
-        made.update({"decimal": ",", "dates": "day-month-year"})
+        texts = [cell for line in self.table()[2] for cell in line if isinstance(cell, str)]
+        if any(re.search(r"\d,\d", text) and re.match(r"[<>]?-?\d", text) for text in texts):
+            made["decimal"] = ","
+        if any(re.match(r"\d\d\.\d\d\.\d{4}", text) for text in texts):
+            made["dates"] = "day-month-year"
         if self.offset:
             made["offset"] = self.offset
         made["columns"] = {key(col): col.entry() for col in self.cols if col.to and not col.fn or col.to and col.fn}
