@@ -48,6 +48,7 @@ function inline(context: PageContext, part: Inline): Html {
 
 const classOf: Readonly<Record<Mark, string>> = {
   passed: "passed",
+  computed: "kept",
   failed: "failed",
   rejected: "failed",
   "on record": "kept",

@@ -1,6 +1,7 @@
 import type { CalculationSheet } from "../../src/generated/records.ts";
 import { basisText } from "./sheet-basis.ts";
 import type { BoundInput, ComputedStep, Done } from "../../src/model/book.ts";
+import type { Calculation } from "../../src/model/calculation.ts";
 import { addressOf } from "../../src/model/record.ts";
 import { roundDown, roundNearest, roundUp } from "../../src/model/print-number.ts";
 import { stablePath } from "../../src/model/stable.ts";
@@ -13,9 +14,19 @@ import type { JudgedBook } from "../../src/model/book.ts";
 export function sheetsOf(judged: JudgedBook): readonly CalculationSheet[] {
   const sheeted = judged.computed
     .filter((one) => one.state === "done")
-    .filter(({ calculation, subject }) => isOfPaper(calculation.id, subject.kind))
+    .filter(({ calculation, subject }) => isOfPaper(calculation, subject.kind))
     .sort((a, b) => added.indexOf(a.calculation.id) - added.indexOf(b.calculation.id));
-  return sheeted.map((computed, index) => sheetOf(judged, computed, `CAL-${String(index + 1).padStart(3, "0")}`));
+  return asNumbered(sheeted).map((computed, index) =>
+    sheetOf(judged, computed, `CAL-${String(index + 1).padStart(3, "0")}`),
+  );
+}
+
+/** The hold was written up before the openings: its sheet keeps its number, whatever its inputs rest on. */
+function asNumbered(sheeted: readonly Done[]): readonly Done[] {
+  const isHold = ({ calculation }: Done) => calculation.id === "pressure-hold";
+  const others = sheeted.filter((one) => !isHold(one));
+  const openings = others.findIndex(({ calculation }) => calculation.id === "shell-opening");
+  return [...others.slice(0, openings), ...sheeted.filter(isHold), ...others.slice(openings)];
 }
 
 /** Calculations that were added last: their sheets are numbered after all others. */
@@ -28,8 +39,12 @@ const added: readonly string[] = [
 ];
 /** Values that logs and certificates state themselves need no paper of their own. */
 const withoutPaper: ReadonlySet<string> = new Set(["carbon-equivalent", "heat-input", "hold-drift"]);
-const isOfPaper = (calculation: string, kind: string) =>
-  !withoutPaper.has(calculation) && kind !== "tube-end-group" && kind !== "fitting";
+/** What only states limits stands in the plan of the test, and is no calculation a designer signs. */
+const isOfPaper = ({ id, announces, accept }: Calculation, kind: string) =>
+  !withoutPaper.has(id) &&
+  (announces === undefined || accept.length > 0) &&
+  kind !== "tube-end-group" &&
+  kind !== "fitting";
 
 function sheetOf(judged: JudgedBook, computed: Done, id: string): CalculationSheet {
   const { calculation, subject, pointer, inputs, steps } = computed;

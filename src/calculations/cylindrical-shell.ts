@@ -73,6 +73,7 @@ export const cylindricalShell = calculation({
     { left: "ea", relation: ">", right: "'0 mm'", means: "a thickness is left after allowances" },
   ],
   accept: [wall.thickEnough, wall.measuredEnough],
+  announces: wall.announces,
   compared: [
     { symbol: "e", unsafe: "low" },
     { symbol: "ereq", unsafe: "low" },

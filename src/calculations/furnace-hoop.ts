@@ -1,4 +1,5 @@
 import { furnaceHoopExamples } from "./furnace-hoop-examples.ts";
+import { leastMeasured } from "./shared/wall.ts";
 import { meanDiameter } from "./functions/external-pressure.ts";
 import { hoopSecondMoment, meanOfSpans, sectionAtHoop } from "./functions/hoop.ts";
 import { steelModulus } from "./functions/modulus.ts";
@@ -188,6 +189,7 @@ export const furnaceHoop = calculation({
     { symbol: "I", unsafe: "high" },
   ],
   adopted: "en",
+  announces: leastMeasured,
   crossCheck: {
     means: "collapse of a ring, 3·E·I/R³ with R = d/2, under the load p·L times the safety factor",
     symbol: "Ireq",

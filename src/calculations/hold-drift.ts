@@ -57,7 +57,12 @@ export const holdDrift = calculation({
       means: "volume of the water: of the equipment when full",
       unsafe: "high",
     },
-    pn: { path: "calculation(pressure-hold).pn", unit: "bar", means: "pressure needed at the top", display: "p_need" },
+    pn: {
+      path: "equipment.calculation(test-limits).pn",
+      unit: "bar",
+      means: "pressure needed at the top",
+      display: "p_need",
+    },
     gap: { path: "profile.maxReadingGap", unit: "min", means: "longest time between two readings", display: "t_gap" },
     hA: { path: "calculation(pressure-hold).hA", unit: "bar", means: "water head on gauge A", display: "Δ_A" },
     hB: { path: "calculation(pressure-hold).hB", unit: "bar", means: "water head on gauge B", display: "Δ_B" },

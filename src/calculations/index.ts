@@ -18,7 +18,9 @@ import { reliefCapacity } from "./relief-capacity.ts";
 import { saturation } from "./saturation.ts";
 import { steamRelief } from "./steam-relief.ts";
 import { steamSafetyValve } from "./steam-safety-valve.ts";
+import { testLimits } from "./test-limits.ts";
 import { testPressure } from "./test-pressure.ts";
+import { testedLength } from "./tested-length.ts";
 import { testStress } from "./test-stress.ts";
 import { torisphericalEnd } from "./torispherical-end.ts";
 import { tubeTemperature } from "./tube-temperature.ts";
@@ -33,6 +35,7 @@ import { stayedFlatPlate } from "./stayed-flat-plate.ts";
 import { tubeHole } from "./tube-hole.ts";
 import { tubeNest } from "./tube-nest.ts";
 import { unreinforcedOpening } from "./unreinforced-opening.ts";
+import { valveBenchLimits, valveSettings } from "./valve-limits.ts";
 import { wallReduction } from "./wall-reduction.ts";
 import type { Calculation } from "../model/calculation.ts";
 
@@ -62,12 +65,16 @@ export const calculations: readonly Calculation[] = [
   stay,
   stayTube,
   testPressure,
+  testLimits,
   testStress,
   furnaceTest,
   chamberTest,
   accessTubeTest,
   pressureHold,
   holdDrift,
+  testedLength,
+  valveSettings,
+  valveBenchLimits,
   gasSafetyValve,
   reliefCapacity,
   heatBalance,

@@ -27,21 +27,15 @@ export const pressureHold = calculation({
   inputs: {
     medium: { path: "medium", unit: "1", means: "test medium", options: testMedia },
     readings: { path: "readings[]", unit: "rows", means: "time-stamped readings of both gauges", rows: reading },
-    PT: {
-      path: "equipment.calculation(test-pressure).PT",
+    pn: {
+      path: "equipment.calculation(test-limits).pn",
       unit: "bar",
-      means: "required test pressure, at the top",
-      display: "P_T",
-    },
-    PTs: {
-      path: "equipment.testPressure",
-      unit: "bar",
-      means: "specified test pressure, at the top",
-      display: "P_T,spec",
+      means: "pressure needed at the top",
+      display: "p_need",
     },
     PTr: { path: "testPressure", unit: "bar", means: "test pressure stated as held, at the top", display: "P_T,held" },
     PTu: {
-      path: "equipment.calculation(test-pressure).PTu",
+      path: "equipment.calculation(test-limits).pu",
       unit: "bar",
       means: "highest test pressure, at the top",
       display: "P_T,max",
@@ -56,17 +50,17 @@ export const pressureHold = calculation({
       means: "lowest water temperature permitted",
       display: "T_min",
     },
-    kL: {
-      path: "profile.testGaugeRangeLeast",
-      unit: "1",
-      means: "least range as a multiple of the test pressure",
-      display: "k_L",
+    FSl: {
+      path: "equipment.calculation(test-limits).FSl",
+      unit: "bar",
+      means: "least end of the scale of a gauge",
+      display: "FS_min",
     },
-    kM: {
-      path: "profile.testGaugeRangeMost",
-      unit: "1",
-      means: "greatest range as a multiple of the test pressure",
-      display: "k_M",
+    Sm: {
+      path: "equipment.calculation(test-limits).Sm",
+      unit: "bar",
+      means: "greatest span of the scale of a gauge",
+      display: "S_max",
     },
   },
   functions: [
@@ -90,14 +84,6 @@ export const pressureHold = calculation({
     },
     ...spanAndHead("A"),
     ...spanAndHead("B"),
-    {
-      symbol: "pn",
-      unit: "bar",
-      means: "pressure needed at the top",
-      formula: "max(PT, PTs)",
-      display: "p_need",
-      round: { decimals: 2, direction: "up" },
-    },
     {
       symbol: "th",
       unit: "min",

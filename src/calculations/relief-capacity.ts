@@ -45,6 +45,13 @@ export const reliefCapacity = calculation({
     },
   ],
   compared: [{ symbol: "Qs", unsafe: "high" }],
+  announces: [
+    {
+      awaits: "book.safety-valve.certifiedCapacity",
+      remark: "certified capacities of all valves together",
+      limits: [{ symbol: "Q", is: "at least" }],
+    },
+  ],
   examples: [
     {
       source: "worked by hand: 1980 + 1950, the lower of each pair",

@@ -85,6 +85,13 @@ export const steamRelief = calculation({
     { symbol: "Qs", unsafe: "high" },
     { symbol: "Qn", unsafe: "low" },
   ],
+  announces: [
+    {
+      awaits: "book.safety-valve.certifiedCapacity",
+      remark: "certified capacities of all valves together",
+      limits: [{ symbol: "Qn", is: "at least" }],
+    },
+  ],
   examples: [
     {
       source: "worked by hand: 2100 + 2050, the lower of each pair, against the output",

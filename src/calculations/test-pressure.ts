@@ -111,24 +111,6 @@ export const testPressure = calculation({
     { symbol: "PT", unsafe: "low" },
   ],
   adopted: "PTs",
-  announces: {
-    awaits: "pressure-test",
-    remark: "pressures at the top: a gauge below it reads more by the column of the test medium",
-    limits: [
-      { symbol: "PT", is: "at least" },
-      { symbol: "PTs", is: "at least" },
-      { symbol: "PTu", is: "at most" },
-      { parameter: "holdMinutes", means: "time at the test pressure", is: "at least" },
-      { parameter: "maxReadingGap", means: "time between two readings", is: "at most" },
-      { parameter: "minWaterTemperature", means: "temperature of the test medium", is: "at least" },
-      {
-        parameter: "testGaugeRangeLeast",
-        means: "range of a gauge as a multiple of the test pressure",
-        is: "at least",
-      },
-      { parameter: "testGaugeRangeMost", means: "range of a gauge as a multiple of the test pressure", is: "at most" },
-    ],
-  },
   examples: [
     {
       source: "worked by hand: 1.25·13·170/137.8 against 1.43·13; the stress ratio governs",

@@ -1,7 +1,7 @@
 import { knuckleThickness, whereThin } from "./functions/knuckle.ts";
 import { least, thicknessReading } from "./functions/parts.ts";
 import { en13445, torisphericalLimits } from "./shared/torispherical-limits.ts";
-import { corrodedBore } from "./shared/wall.ts";
+import { corrodedBore, leastMeasured } from "./shared/wall.ts";
 import { torisphericalExamples } from "./torispherical-end-examples.ts";
 import { derivedFrom } from "../model/basis.ts";
 import { calculation } from "../model/calculation.ts";
@@ -197,6 +197,7 @@ export const torisphericalEnd = calculation({
     { symbol: "ereq", unsafe: "low" },
   ],
   adopted: "en",
+  announces: leastMeasured,
   crossCheck: {
     means: "thick-walled sphere: the crown thickness at which the hoop stress at the bore equals f·z",
     symbol: "es",

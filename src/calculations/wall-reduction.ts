@@ -70,6 +70,15 @@ export const wallReduction = calculation({
       round: { decimals: 2, direction: "nearest" },
     },
   ],
+  announces: [
+    {
+      awaits: "insideAfter",
+      limits: [
+        { symbol: "εmin", is: "at least" },
+        { symbol: "εmax", is: "at most" },
+      ],
+    },
+  ],
   limits: [
     { left: "j", relation: "<=", right: "1", means: "the end is expanded", wrong: "the end is not expanded" },
     { left: "s", relation: "<=", right: "'2 mm'", means: "the hole belongs to this tube: at most 2 mm wider" },

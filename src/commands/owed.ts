@@ -3,7 +3,7 @@ import { nearestIds } from "../link/alike.ts";
 import { NotWritten, putNew } from "../load/put-files.ts";
 import type { JudgedBook } from "../model/book.ts";
 import { milestoneDays } from "../model/milestone-days.ts";
-import { announcedIn } from "../owed/announced.ts";
+import { announcedOf } from "../owed/announced.ts";
 import { owedItems, type OwedItem } from "../owed/items.ts";
 import { owedJson } from "../owed/json.ts";
 import { nextMilestone, owedList, ownersIn, type Asked } from "../owed/list.ts";
@@ -38,8 +38,8 @@ export const owed: Command = {
       "can be pasted into a mail. It is what check counts as gaps and as not due.",
     "A milestone's day is its reached in issue.json: after the data cut-off it is a planned day. Whoever acts is a role, with the " +
       "firm or person that a record names for it; the paper is the original that the record names as its source.",
-    "Text and JSON end with what calculations announce: the limits that a measurement will be held against, computed for this " +
-      "vessel before it is made.",
+    "What is measured comes with the limits it will be held against, computed for this vessel before it is made, for as long as the " +
+      "measurement itself is owed: at the end of text and JSON, in the last column of a sheet.",
     "Exit 0: the list was made, whatever it holds. Exit 2: the book cannot be judged at all.",
   ],
   async run(given, effects) {
@@ -52,9 +52,9 @@ export const owed: Command = {
     if (judged === undefined) return 2;
     const items = owedItems(judged);
     const asked = askedFor(judged, items, given.options.get("until"), given.options.get("owner"));
-    const announced = announcedIn(judged);
     const list = owedList(items, milestoneDays(judged.issue), asked);
-    if (format === "csv" || format === "xlsx") return await putSheet(owedSheet(list), format, out, effects);
+    const announced = announcedOf(judged, list);
+    if (format === "csv" || format === "xlsx") return await putSheet(owedSheet(list, announced), format, out, effects);
     effects.print(
       format === "json"
         ? owedJson(effects.engine.tool, reportedBook(judged), nextMilestone(judged), asked, list, announced)

@@ -74,7 +74,12 @@ function apply(court: Court, calculation: Calculation, one: Case): Applied {
     bound === null || done === null
       ? nothingAgainst
       : judgeRun(world, { calculation, record, pointer, trail: open.size === 0 ? trail : sound }, bound, done);
-  const named = { id: calculation.id, basis: calculation.basis, owner: calculation.owner ?? "design" };
+  const named = {
+    id: calculation.id,
+    basis: calculation.basis,
+    owner: calculation.owner ?? "design",
+    states: calculation.announces !== undefined && calculation.accept.length === 0,
+  };
   const outcome = conclude(court, named, subject, trail, judgement.findings, applies);
   const base = { calculation, subject: record, pointer };
   const common = { ...base, outcome, ...resultsOf(outcome, judgement, bound, done), sheets: [] };

@@ -50,6 +50,8 @@ export interface DefinitionName {
   readonly owner: Owner;
   /** It compares what follows from a value with our own: while that is disputed, a difference tells nothing more. */
   readonly follows?: boolean;
+  /** It states limits and holds nothing against them. */
+  readonly states?: boolean;
 }
 
 export const newCourt = (world: World): Court => ({
@@ -78,7 +80,7 @@ export function conclude(
   applies = true,
 ): DraftOutcome {
   const outcome = draft(court, definition, subject, trail, objections, applies);
-  if (outcome.verdict === "passed" || outcome.verdict === "failed")
+  if (outcome.verdict === "passed" || outcome.verdict === "computed" || outcome.verdict === "failed")
     for (const [name, basis] of trail.bases) court.used.set(name, basis);
   court.outcomes.push(outcome);
   return outcome;
@@ -130,7 +132,7 @@ function draft(
   }
   const findings = objections.map(({ key }) => key);
   const against = objections.filter(({ severity }) => severity !== "note");
-  if (against.length === 0) return { ...base, verdict: "passed", findings };
+  if (against.length === 0) return { ...base, verdict: definition.states === true ? "computed" : "passed", findings };
   if (against.some(({ verdict }) => verdict === "failed")) return { ...base, verdict: "failed", findings };
   return { ...base, verdict: "not judged", findings, because: finding(against.map(({ key }) => key)) };
 }

@@ -8,6 +8,7 @@ import type { Finding } from "../model/finding.ts";
 import { ProgramError } from "../model/program-error.ts";
 import { addressOf, publishedPath, type BookRecord } from "../model/record.ts";
 import { foldAbsences } from "./absences.ts";
+import { announcedIn } from "./announced.ts";
 import { withAnswers } from "./answered.ts";
 import { judgeComparisons, readFromIn, wantComparisons, type Comparisons } from "./comparisons.ts";
 import { endStage, newCourt, stage, type Court } from "./court.ts";
@@ -138,6 +139,7 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
       sayReopened(court.world, answers, withWaiting(findingOf(court.world, entry), waiting)),
     ),
   );
+  const missing = missingIn(court.world, gaps, of, results, calendar);
   return {
     loaded,
     definitions,
@@ -154,7 +156,8 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
     computed: computed.map(({ computed: one, outcome }) => ({ ...one, outcome: outcomes[outcome] ?? one.outcome })),
     owed: owed.map((one) => settleOwed(court, one, outcomes)),
     absent: new Map([...of].flatMap(([key, gap]) => [[key, results.get(gap)] as const].flatMap(known))),
-    missing: missingIn(court.world, gaps, of, results, calendar),
+    missing,
+    announced: announcedIn(court.world, definitions, missing, findings),
     refusals: settleRefusals(court, refusals),
     readBack: read,
     comparisons,

@@ -6,6 +6,7 @@ import { ProgramError } from "../model/program-error.ts";
 import type { Rule } from "../model/rule.ts";
 import { pathOf } from "./bind.ts";
 import { checkCalculationInputs, checkConditions, checkInputs } from "./check-inputs.ts";
+import { checkAnnounced } from "./check-announced.ts";
 import { checkNames } from "./check-names.ts";
 import { checkPath } from "./check-paths.ts";
 import { answerable } from "../model/exceptions.ts";
@@ -47,7 +48,7 @@ export function planOf(definitions: Definitions): Plan {
   const note = (what: string, list: readonly string[]) => problems.push(...list.map((text) => `${what}: ${text}`));
   const rules = definitions.rules.map((rule) => {
     const facts = checkInputs(definitions, coverage, rule.kind, rule.inputs, rule.when ?? []);
-    note(`rule ${rule.id}`, facts.problems);
+    note(`rule ${rule.id}`, [...facts.problems, ...checkAnnounced(definitions, coverage, rule.kind, rule)]);
     return {
       rule,
       facts,
@@ -57,7 +58,11 @@ export function planOf(definitions: Definitions): Plan {
   });
   const calculations = definitions.calculations.map((calculation) => {
     const facts = checkCalculationInputs(definitions, coverage, calculation);
-    note(`calculation ${calculation.id}`, [...facts.problems, ...checkCalculation(calculation)]);
+    const announced = checkAnnounced(definitions, coverage, calculation.appliesTo.kind, {
+      ...calculation.appliesTo,
+      ...calculation,
+    });
+    note(`calculation ${calculation.id}`, [...facts.problems, ...checkCalculation(calculation), ...announced]);
     return { calculation, needs: facts.calculations };
   });
   noteRegisters(definitions, coverage, note);

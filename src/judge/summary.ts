@@ -19,6 +19,7 @@ export function countsOf(findings: readonly Finding[], outcomes: readonly Outcom
     notDue: count("not due"),
     notApplicable: count("not applicable"),
     passed: count("passed"),
+    computed: count("computed"),
     failed: count("failed"),
     rejected: count("rejected"),
     answered: count("answered"),

@@ -31,7 +31,8 @@ export function checkBases(
   if (book.value["requireVerifiedBasis"] !== true) return;
   const judged = new Set<string>();
   for (const { definition, verdict } of outcomes)
-    if (verdict === "passed" || verdict === "failed") judged.add(definition.split("/")[0] ?? "");
+    if (verdict === "passed" || verdict === "computed" || verdict === "failed")
+      judged.add(definition.split("/")[0] ?? "");
   const inUse = [
     ...basesOf(definitions, requirements).filter(({ id }) => judged.has(id)),
     ...[...court.used].map(([name, basis]) => ({ name, basis })),

@@ -1,3 +1,4 @@
+import type { LimitSense } from "./announcement.ts";
 import type { Basis } from "./basis.ts";
 import type { Acceptance, Calculation, CalculationStep, Limit } from "./calculation.ts";
 import type { Comparison } from "./comparison.ts";
@@ -176,6 +177,8 @@ export interface Counts {
   readonly notDue: number;
   readonly notApplicable: number;
   readonly passed: number;
+  /** Limits computed, and nothing held against them: no check. */
+  readonly computed: number;
   readonly failed: number;
   /** Results that say themselves that they are rejected, and that nothing has closed. */
   readonly rejected: number;
@@ -238,6 +241,27 @@ export interface Adoptable {
   readonly fields: JsonObject;
 }
 
+/** What a measurement that is owed will be held against, computed for its subject before it is made. */
+export interface Announced {
+  readonly definition: string;
+  readonly subject: BookRecord;
+  /** Pointer of the row, "" for the record. */
+  readonly pointer: string;
+  /** What is awaited, each by the key of its absence in `JudgedBook.missing`. */
+  readonly awaits: readonly string[];
+  /** "pressure test", "measured thickness": the record or field that is missing. */
+  readonly of: string;
+  readonly remark?: string;
+  readonly limits: readonly {
+    readonly means: string;
+    readonly is: LimitSense;
+    /** Rounded to the safe side; null: what it rests on is missing or in doubt. */
+    readonly value: string | null;
+  }[];
+  /** Why a limit is not known yet, in the words of gaps and findings. */
+  readonly because: readonly string[];
+}
+
 /** A book after judging: a value; publishing only prints it. */
 export interface JudgedBook {
   readonly loaded: LoadedBook;
@@ -264,6 +288,8 @@ export interface JudgedBook {
   readonly absent: ReadonlyMap<string, Absent>;
   /** What is absent, each thing once, by the key of its gap: the one source of every list of what is owed. */
   readonly missing: readonly Missing[];
+  /** Limits of measurements that are still owed. */
+  readonly announced: readonly Announced[];
   /** Rejected values, by their address. */
   readonly refusals: ReadonlyMap<Address, Refusal>;
   /** What became of reading the values of each record back from its paper; none where that was not done. */

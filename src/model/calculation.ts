@@ -1,3 +1,4 @@
+import type { AnnouncedLimit, AnnouncedSymbol, Announcement } from "./announcement.ts";
 import type { Basis } from "./basis.ts";
 import type { Condition, Inputs, Thing } from "./input.ts";
 import type { PlainRow } from "./plain-value.ts";
@@ -119,21 +120,6 @@ export interface CalculationExample {
   readonly outside?: readonly string[];
 }
 
-/** Limits that a calculation knows of a measurement before it is made. */
-export interface Announcement {
-  /** Kind of the record that will hold the measurement: while none of it names the subject, the limits are announced. */
-  readonly awaits: string;
-  /** What the limits are counted at, for whoever measures. */
-  readonly remark: string;
-  /** Each the least or the most that will be accepted. */
-  readonly limits: readonly AnnouncedLimit[];
-}
-
-/** A value of the calculation by its symbol, or a parameter of the profile in force. */
-export type AnnouncedLimit = { readonly is: "at least" | "at most" } & (
-  { readonly symbol: string } | { readonly parameter: string; readonly means: string }
-);
-
 /** A recomputation: one object from which number, pages, limits, tests and docs come. */
 export interface Calculation {
   readonly id: string;
@@ -149,8 +135,8 @@ export interface Calculation {
   readonly limits: readonly Limit[];
   readonly accept: readonly Acceptance[];
   readonly compared: readonly ComparedResult[];
-  /** What it tells of a measurement that is still to come. */
-  readonly announces?: Announcement;
+  /** What it tells of measurements that are still to come. One that announces and accepts nothing states limits, and is no check. */
+  readonly announces?: readonly Announcement<AnnouncedLimit | AnnouncedSymbol>[];
   /** Input symbol of the value the maker adopted (the sheet's `adopted`). */
   readonly adopted?: string;
   /** A second method, for the page: another formula for a symbol of `steps`. */

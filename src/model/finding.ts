@@ -9,7 +9,8 @@ import type { Milestone, Owner } from "./vocabulary.ts";
  */
 export type Severity = "nonconformity" | "gap" | "query" | "note";
 
-export type Verdict = "passed" | "failed" | "not judged" | "not applicable";
+/** computed: limits are stated, and nothing was held against them, so that it is no pass. */
+export type Verdict = "passed" | "computed" | "failed" | "not judged" | "not applicable";
 
 export interface Subject {
   readonly kind: string;

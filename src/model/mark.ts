@@ -24,6 +24,7 @@ const words: Readonly<Record<Mark, string>> = {
   "not judged": "not judged",
   "not due": "not due",
   "on record": "on record and judged by nothing",
+  computed: "computed and compared with nothing",
   "not applicable": "not applicable",
 };
 
@@ -40,6 +41,7 @@ export function tally(marks: Iterable<Mark>): Tally {
 export const tallyOf = (counts: Counts): Tally =>
   new Map([
     ["passed", counts.passed],
+    ["computed", counts.computed],
     ["failed", counts.failed],
     ["rejected", counts.rejected],
     ["answered", counts.answered],
@@ -66,7 +68,7 @@ export function countWords(counts: Tally, passed = words.passed): string {
 
 /**
  * The sentence every count is said with, without its full stop: "12 checks: 10 passed, 1 failed, 1 not judged". What does
- * not apply is said apart ("3 more do not apply"). `name` says how many of what there are: "12 checks", "1 joint".
+ * states limits without comparing anything, and what does not apply, is said apart ("3 more do not apply"). `name` says how many of what there are: "12 checks", "1 joint".
  */
 export function countSentence(
   marks: Iterable<Mark> | Tally,
@@ -75,18 +77,22 @@ export function countSentence(
 ): string {
   const counts = new Map(isTally(marks) ? marks : tally(marks));
   const none = counts.get("not applicable") ?? 0;
+  const stated = counts.get("computed") ?? 0;
   const all = [...counts.values()].reduce((sum, count) => sum + count, 0);
   if (all === 0) return name(0);
-  if (none === all) return `${name(all)}: ${countWords(counts, passed)}`;
+  if (none + stated === all) return `${name(all)}: ${countWords(counts, passed)}`;
   counts.delete("not applicable");
+  counts.delete("computed");
+  const limits = stated === 0 ? "" : `; ${stated} more only ${stated === 1 ? "states" : "state"} limits`;
   const more = none === 0 ? "" : `; ${none} more ${none === 1 ? "does" : "do"} not apply`;
-  return `${name(all - none)}: ${countWords(counts, passed)}${more}`;
+  return `${name(all - none - stated)}: ${countWords(counts, passed)}${limits}${more}`;
 }
 
 const isTally = (marks: Iterable<Mark> | Tally): marks is Tally => marks instanceof Map;
 
 const harmlessFirst: readonly Mark[] = [
   "not applicable",
+  "computed",
   "passed",
   "on record",
   "answered",

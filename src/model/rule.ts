@@ -1,3 +1,4 @@
+import type { Announcement } from "./announcement.ts";
 import type { Basis } from "./basis.ts";
 import type { Compared, Severity } from "./finding.ts";
 import type { Condition, Given, Handle, Inputs, Thing, Values } from "./input.ts";
@@ -82,6 +83,8 @@ export interface Rule<I extends Inputs = Inputs> {
    */
   readonly shared?: string;
   readonly inputs: I;
+  /** Limits it will hold values against that its subject does not have yet. */
+  readonly announces?: readonly Announcement[];
   check(values: Values<I>, subject: Handle): Iterable<Objection<I>>;
   /** The values it held against limits, as pages show them; asked only when it was judged. */
   compares?(values: Values<I>): Iterable<Comparison<I>>;

@@ -1,68 +1,52 @@
-import type { Announcement, Calculation } from "../model/calculation.ts";
-import type { Computed, Done } from "../model/book.ts";
-import { printAllowed, printNumber, printRequired, printFigure, withUnit } from "../model/print-number.ts";
-import { addressOf, type BookRecord } from "../model/record.ts";
-import { kindWords } from "../model/titles.ts";
+import type { Announced } from "../model/book.ts";
+import type { OwedItem } from "./items.ts";
+import type { OwedList } from "./list.ts";
 import { thingWords, titleOf, type Book } from "./things.ts";
 
-/** What will be asked of a measurement before it is made, computed for this thing. */
-export interface Announced {
+/** What a measurement that is owed will be held against, with the one thing owed it belongs to. */
+export interface ToHold {
+  readonly announced: Announced;
+  /** The first of the list that it awaits: who must act, and for which milestone. */
+  readonly item: OwedItem;
   /** "equipment TQ423-01", and what it is called beside its id. */
   readonly thing: string;
   readonly title: string;
-  /** "pressure test": the measurement that is awaited. */
-  readonly of: string;
-  /** What the limits are counted at. */
-  readonly remark: string;
-  /** "required test pressure: at least 15.73 bar", rounded the safe way; none while it cannot be computed. */
-  readonly limits: readonly string[];
 }
 
-/** Limits that calculations announce for measurements the book does not hold yet, in the order of the calculations. */
-export function announcedIn(book: Book): readonly Announced[] {
-  return book.computed.flatMap((one) => {
-    const { announces } = one.calculation;
-    if (announces === undefined || isMeasured(book, one.subject, announces.awaits)) return [];
+/** Limits of what a list holds and nobody has accepted as missing, in the order of the definitions. */
+export function announcedOf(book: Book, { groups }: Pick<OwedList, "groups">): readonly ToHold[] {
+  const open = new Map(groups.flatMap(({ items }) => items.map((item) => [item.key, item] as const)));
+  return book.announced.flatMap((announced) => {
+    const [item] = announced.awaits.flatMap((key) => open.get(key) ?? []);
+    if (item === undefined) return [];
+    const { subject, pointer } = announced;
     return [
       {
-        thing: thingWords(book, { record: one.subject, pointer: one.pointer }),
-        title: titleOf(book, one.subject),
-        of: kindWords(book.definitions.kinds, announces.awaits),
-        remark: announces.remark,
-        limits: one.state === "done" ? limitsOf(book, one, announces) : [],
+        announced,
+        item,
+        // Of a row of what is asked for the record is named: the measurement says the rest.
+        thing: thingWords(book, { record: subject, pointer: subject === item.at?.record ? item.at.pointer : pointer }),
+        title: titleOf(book, subject),
       },
     ];
   });
 }
 
-/** Whether a record of a kind names it already: then the measurement itself is judged. */
-const isMeasured = ({ graph }: Book, subject: BookRecord, kind: string): boolean =>
-  (graph.back.get(addressOf(subject)) ?? []).some(({ from }) => from.kind === kind);
+type Limit = Announced["limits"][number];
 
-function limitsOf({ parameters }: Book, done: Done, { limits }: Announcement): readonly string[] {
-  return limits.flatMap((limit) => {
-    const [means, said] =
-      "symbol" in limit
-        ? [meansOf(done.calculation, limit.symbol), valueOf(done, limit.symbol)]
-        : [limit.means, parameters.get(limit.parameter)?.value];
-    // A mail needs no blank of a fixed width.
-    return said === undefined ? [] : [`${means}: ${limit.is} ${said.replaceAll(/\s/g, " ")}`];
-  });
+/** "length to be tested: at least 379.5 mm"; "quality level: C"; of what nobody can know yet that it is so. */
+export function limitWords({ means, is, value }: Limit): string {
+  if (value === null) return `${means}: ${notKnown}`;
+  // A mail needs no blank of a fixed width, nor any between digits.
+  const said = value.replaceAll(/(?<=\d)\u00a0(?=\d)/g, "").replaceAll(/\s/g, " ");
+  return is === "is" ? `${means}: ${said}` : `${means}: ${is} ${said}`;
 }
 
-const meansOf = ({ inputs, steps }: Calculation, symbol: string): string =>
-  inputs[symbol]?.means ?? steps.find((step) => step.symbol === symbol)?.means ?? "";
+/** What stands where a limit would: something it rests on is missing or in doubt. */
+export const notKnown = "not known yet";
 
-function valueOf({ steps, inputs, calculation }: Extract<Computed, Done>, symbol: string): string | undefined {
-  const computed = steps.find(({ step }) => step.symbol === symbol);
-  if (computed === undefined) {
-    const input = inputs.get(symbol);
-    const unit = calculation.inputs[symbol]?.unit ?? "";
-    return input?.written ?? (input?.value === undefined ? undefined : withUnit(printFigure(input.value), unit));
-  }
-  const { step, value } = computed;
-  if (step.round === undefined) return withUnit(printFigure(value), step.unit);
-  const { decimals, direction } = step.round;
-  const print = direction === "up" ? printRequired : direction === "down" ? printAllowed : printNumber;
-  return withUnit(print(value, decimals), step.unit);
+/** Every limit of one announcement in a line, then what it is counted at, and why some are not computed yet. */
+export function announcedWords({ limits, remark, because }: Announced): string {
+  const more = [...(remark === undefined ? [] : [remark]), ...because];
+  return `${limits.map(limitWords).join("; ")}${more.length === 0 ? "" : ` (${more.join("; ")})`}`;
 }

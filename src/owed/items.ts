@@ -23,6 +23,10 @@ export type Standing = "due" | "not due" | "open" | "accepted";
 
 /** One thing that is owed: what, for which thing, when, by whom, and from which paper. */
 export interface OwedItem {
+  /** Key of the absence or of the gap. */
+  readonly key: string;
+  /** Record or row in which it is missing; null: the book, or a record that links name. */
+  readonly at: At | null;
   readonly standing: Standing;
   /** "NDT report with method RT". */
   readonly what: string;
@@ -77,6 +81,8 @@ function ofMissing(
   const explained = "explained" in became ? became.explained.map((key) => findings.get(key)?.message ?? key) : [];
   const field = missing.target === null ? missing.field : null;
   return {
+    key: missing.key,
+    at,
     standing: "notDue" in became ? "not due" : "explained" in became ? "open" : exception === null ? "due" : "accepted",
     what: missing.what,
     ...(missing.target === null ? thingOf(book, at) : namedBy(book, missing.target)),
@@ -100,6 +106,8 @@ function ofFinding(book: Book, days: readonly MilestoneDay[], finding: Finding):
     subject === null ? undefined : book.graph.byKind.get(subject.kind)?.get(subject.id.split("#")[0] ?? "");
   const at = record === undefined ? null : { record, pointer: "" };
   return {
+    key: finding.key,
+    at,
     standing: exception === null ? "due" : "accepted",
     what: finding.message,
     ...thingOf(book, at),

@@ -1,6 +1,6 @@
 import { jsonText } from "../report/plain.ts";
 import type { ReportedBook } from "../report/report.ts";
-import type { Announced } from "./announced.ts";
+import type { ToHold } from "./announced.ts";
 import type { OwedItem } from "./items.ts";
 import { whoOf, type Asked, type OwedList } from "./list.ts";
 import type { MilestoneDay } from "../model/milestone-days.ts";
@@ -12,7 +12,7 @@ export function owedJson(
   next: MilestoneDay | undefined,
   asked: Asked,
   { groups, accepted, all, listed }: OwedList,
-  announced: readonly Announced[],
+  announced: readonly ToHold[],
 ): string {
   return jsonText({
     tool,
@@ -22,8 +22,24 @@ export function owedJson(
     asked: { until: asked.until ?? null, owner: asked.owner ?? null },
     counts: { all, listed },
     owed: [...groups.flatMap(({ items }) => items), ...accepted].map(itemJson),
-    announced,
+    announced: announced.map(announcedJson),
   });
+}
+
+/** `value` null: it is not known yet, and `because` says why. */
+function announcedJson({ announced: { of, remark, limits, because }, item, thing, title }: ToHold) {
+  return {
+    thing,
+    title,
+    of,
+    who: whoOf(item),
+    owner: item.owner,
+    milestone: item.milestone?.name ?? null,
+    day: item.milestone?.day ?? null,
+    remark: remark ?? null,
+    limits,
+    because,
+  };
 }
 
 function itemJson(item: OwedItem) {

@@ -1,6 +1,8 @@
 import type { ColumnToWrite, SheetToWrite } from "../sheets/cells.ts";
+import { announcedWords, type ToHold } from "./announced.ts";
 import type { OwedItem } from "./items.ts";
 import type { OwedList } from "./list.ts";
+import { grouped } from "../model/grouped.ts";
 import { adoptWords, milestoneWords } from "./words.ts";
 
 const columns: readonly (ColumnToWrite & { readonly of: (item: OwedItem) => string })[] = [
@@ -41,12 +43,26 @@ const columns: readonly (ColumnToWrite & { readonly of: (item: OwedItem) => stri
   { heading: "Why", of: ({ because }) => because.join("; ") },
 ];
 
-/** The list as one sheet, a row for each thing, in the order of the text. */
-export function owedSheet({ groups, accepted }: OwedList): SheetToWrite {
+const heldAgainst: ColumnToWrite = {
+  heading: "Will be held against",
+  note: "Limits computed for this thing before it is measured, where they are known.",
+};
+
+/** The list as one sheet, a row for each thing, in the order of the text; what is measured with its limits. */
+export function owedSheet({ groups, accepted }: OwedList, announced: readonly ToHold[] = []): SheetToWrite {
   const items = [...groups.flatMap((group) => group.items), ...accepted];
+  const limits = grouped(
+    announced.flatMap((one) => one.announced.awaits.map((key) => [key, one] as const)),
+    ([key]) => key,
+  );
+  const limitsOf = (item: OwedItem) =>
+    (limits.get(item.key) ?? []).map(([, one]) => {
+      const said = announcedWords(one.announced);
+      return one.thing === item.thing ? said : `${one.thing}: ${said}`;
+    });
   return {
     name: "Owed",
-    columns: columns.map(({ of: _, ...column }) => column),
-    rows: items.map((item) => columns.map(({ of }) => of(item))),
+    columns: [...columns.map(({ of: _, ...column }) => column), heldAgainst],
+    rows: items.map((item) => [...columns.map(({ of }) => of(item)), limitsOf(item).join("; ")]),
   };
 }

@@ -1,12 +1,13 @@
 import { plain } from "../report/plain.ts";
 import { counted } from "../report/words.ts";
-import type { Announced } from "./announced.ts";
+import { limitWords, type ToHold } from "./announced.ts";
+import { grouped } from "../model/grouped.ts";
 import type { OwedItem } from "./items.ts";
-import type { OwedBy, OwedList } from "./list.ts";
+import { whoOf, type OwedBy, type OwedList } from "./list.ts";
 import { adoptWords, paperWords, thingInFull, whenWords } from "./words.ts";
 
 /** The list as it is pasted into a mail: by who must act, then by day, one line for each thing. Nothing is cut off. */
-export function owedText(list: OwedList, head: readonly string[], announced: readonly Announced[] = []): string {
+export function owedText(list: OwedList, head: readonly string[], announced: readonly ToHold[] = []): string {
   const { groups, accepted } = list;
   return `${[
     head.join("\n"),
@@ -14,20 +15,42 @@ export function owedText(list: OwedList, head: readonly string[], announced: rea
     ...(accepted.length === 0
       ? []
       : [["missing and accepted: nobody owes it", ...accepted.map((item) => `  ${lineOf(item)}`)].join("\n")]),
-    ...announced.map(announcedText),
+    ...announcedTexts(announced),
     totalSentence(list),
   ].join("\n\n")}\n`;
 }
 
-/** What a measurement will be held against, for whoever makes it. */
-function announcedText({ thing, title, of, remark, limits }: Announced): string {
+/** What measurements will be held against, by who makes them: what holds for all of one sort stands once. */
+function announcedTexts(all: readonly ToHold[]): readonly string[] {
+  const sort = ({ announced: { definition, of, remark = "" }, item }: ToHold) =>
+    JSON.stringify([whoOf(item), item.milestone?.name, item.named ? "" : of, definition, remark]);
+  return [...grouped(all, sort).values()].map(announcedText);
+}
+
+function announcedText(same: readonly ToHold[]): string {
+  const [first] = same;
+  if (first === undefined) return "";
+  const { announced, item } = first;
+  const common = announced.limits.map(limitWords).filter((line) => same.every((one) => wordsIn(one).includes(line)));
+  const remark = announced.remark === undefined ? [] : [announced.remark];
+  const one = same.length === 1 ? ` of ${inFull(first)}` : "";
   return [
-    `the ${of} of ${thing}${title === "" ? "" : `, ${title}`} will be asked (${remark})`,
-    ...(limits.length === 0 ? ["what it will be asked cannot be computed yet"] : limits).map((line) => `  ${line}`),
+    `what the ${announced.of}${one} will be held against: ${[whoOf(item), whenWords(item), ...remark].join("; ")}`,
+    ...common.map((line) => `  ${line}`),
+    ...same.flatMap((hold) => {
+      const own = [...wordsIn(hold).filter((line) => !common.includes(line)), ...hold.announced.because];
+      return same.length === 1
+        ? own.map((line) => `  ${line}`)
+        : [`  ${inFull(hold)}: ${own.join("; ") || "the same"}`];
+    }),
   ]
     .map(plain)
     .join("\n");
 }
+
+const wordsIn = ({ announced }: ToHold) => announced.limits.map(limitWords);
+
+const inFull = ({ thing, title }: ToHold) => (title === "" ? thing : `${thing}, ${title}`);
 
 function groupText({ who, items }: OwedBy): string {
   const whens = [...new Set(items.map(whenWords))];

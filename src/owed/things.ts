@@ -16,7 +16,7 @@ export interface At {
 /** What a list of things owed needs of a judged book. */
 export type Book = Pick<
   JudgedBook,
-  "graph" | "definitions" | "book" | "issue" | "missing" | "findings" | "titles" | "computed" | "loaded" | "parameters"
+  "graph" | "definitions" | "book" | "issue" | "missing" | "announced" | "findings" | "titles" | "loaded"
 >;
 
 /** A firm or person of the book. */

@@ -34,6 +34,7 @@ export function reportJson(report: Report, since?: Since): string {
       notDue: counts.notDue,
       notApplicable: counts.notApplicable,
       passed: counts.passed,
+      computed: counts.computed,
       failed: counts.failed,
       rejected: counts.rejected,
       answered: counts.answered,

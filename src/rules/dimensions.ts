@@ -33,6 +33,15 @@ export const dimensionWithin = rule({
     measured: list(text("measured[]")),
     result: text("result"),
   },
+  announces: [
+    {
+      awaits: "measured[]",
+      limits: [
+        { path: "minimum", means: "what is permitted", is: "at least" },
+        { path: "maximum", means: "what is permitted", is: "at most" },
+      ],
+    },
+  ],
   *check({ feature, minimum, maximum, measured, result }) {
     if (result !== "accepted") return;
     const judged = measured.map((value) => ({

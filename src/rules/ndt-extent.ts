@@ -58,19 +58,19 @@ function extentOf(id: string, title: string, method: string): Rule {
       role: text("role"),
       length: quantity("length", "mm"),
       extent: quantity(`requiredTests[method="${method}"].extent`, "%"),
+      owed: quantity(`requiredTests[method="${method}"].calculation(tested-length).Lt`, "mm"),
       rows: list(thing(`<ndt-report:rows[].joint>[record.method="${method}"]`, row)),
     },
-    *check({ role, length, extent, rows }, joint) {
-      const owed = (extent.high * length.high) / 100;
+    *check({ role, length, extent, owed, rows }, joint) {
       const { sure, most } = testedLength(rows, length, isClosed(role));
-      const enough = (tested: number) => tested >= owed * (1 - 1e-9);
+      const enough = (tested: number) => tested >= owed.value * (1 - 1e-9);
       if (enough(sure)) return;
       const tested = enough(most) ? sure : most;
       const percent = doneSize((100 * tested) / length.value);
       yield {
         at: "extent",
         message: `${method} of joint ${joint.name} covers ${doneSize(tested)} mm of ${length.text}, ${percent} %; ${extent.text} is owed`,
-        why: `${extent.text} of ${length.text} is ${owedSize(owed)} mm; tested: ${rows.map((one) => `${one.$.name} ${sayLength(one)}`).join(", ")}; overlaps count once`,
+        why: `${extent.text} of ${length.text} is ${owedSize(owed.value)} mm; tested: ${rows.map((one) => `${one.$.name} ${sayLength(one)}`).join(", ")}; overlaps count once`,
         hint: enough(most)
           ? "state from where to where each report tested: lengths of two reports may be the same place"
           : "add the report of the rest, have it tested, or correct the length of the joint",
@@ -134,6 +134,7 @@ function joint(extent: string, rows: readonly Row[]) {
     role: "circumferential",
     length: "3744 mm",
     extent,
+    owed: `${(Number.parseFloat(extent) * 3744) / 100} mm`,
     rows: rows.map(([$, length, from, to]) => ({
       $,
       length,

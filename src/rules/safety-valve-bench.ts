@@ -18,14 +18,14 @@ export const valveBench = rule({
   inputs: {
     set: quantity("setPressure", "bar"),
     plate: quantity("plate.setPressure", "bar"),
-    share: quantity("profile.setPressureTolerance", "1"),
-    least: quantity("profile.setPressureToleranceLeast", "bar"),
+    lowest: quantity("calculation(valve-bench-limits).po", "bar"),
+    highest: quantity("calculation(valve-bench-limits).pO", "bar"),
     readings: list(thing("bench.readings[]", { pop: quantity("pop", "bar") })),
   },
-  *check({ set, plate, share, least, readings }, valve) {
+  *check({ set, plate, lowest, highest, readings }, valve) {
     if (differ(set, plate)) return;
-    const tolerance = Math.max(share.value * set.value, least.value);
-    const wide = readings.filter(({ pop }) => within(pop, set.value - tolerance, set.value + tolerance) !== "yes");
+    const tolerance = highest.value - set.value;
+    const wide = readings.filter(({ pop }) => within(pop, lowest.value, highest.value) !== "yes");
     const [first] = wide;
     if (first !== undefined)
       yield {
@@ -59,8 +59,10 @@ export const valveBench = rule({
   ],
 });
 
-function bench(set: string, pops: readonly string[]) {
-  return { set, plate: set, share: "3 %", least: "0.1 bar", readings: pops.map((pop) => ({ pop })) };
+/** Limits as they are computed for 10 bar and for 2 bar. */
+function bench(set: "10 bar" | "2 bar", pops: readonly string[]) {
+  const [lowest, highest] = set === "10 bar" ? ["9.7 bar", "10.3 bar"] : ["1.9 bar", "2.1 bar"];
+  return { set, plate: set, lowest, highest, readings: pops.map((pop) => ({ pop })) };
 }
 
 export const valveReseat = rule({
@@ -77,23 +79,20 @@ export const valveReseat = rule({
   inputs: {
     set: quantity("setPressure", "bar"),
     plate: quantity("plate.setPressure", "bar"),
-    least: quantity("profile.blowdownLeast", "1"),
-    most: quantity("profile.blowdownMost", "1"),
-    mostPressure: quantity("profile.blowdownMostPressure", "bar"),
+    lowest: quantity("calculation(valve-bench-limits).pc", "bar"),
+    highest: quantity("calculation(valve-bench-limits).pC", "bar"),
     readings: anyOf(things("bench.readings[]", { reseat: optional(quantity("reseat", "bar")) })),
   },
-  *check({ set, plate, least, most, mostPressure, readings }, valve) {
+  *check({ set, plate, lowest, highest, readings }, valve) {
     if (differ(set, plate)) return;
-    const highest = set.value * (1 - least.value);
-    const lowest = set.value - Math.max(most.value * set.value, mostPressure.value);
     const stated = readings.flatMap((one) => (one.reseat === undefined ? [] : [{ one, reseat: one.reseat }]));
-    const wide = stated.filter(({ reseat }) => within(reseat, lowest, highest) !== "yes");
+    const wide = stated.filter(({ reseat }) => within(reseat, lowest.value, highest.value) !== "yes");
     const [first] = wide;
     if (first !== undefined)
       yield {
         at: [first.one, "reseat"],
         accuses: wide.map(({ one }) => [one, "reseat"] as const),
-        message: `safety valve ${valve.name} closed at ${wide.map(({ reseat }) => reseat.text).join(" and ")}; set to ${set.text} it closes between ${Number(lowest.toFixed(3))} and ${Number(highest.toFixed(3))} bar`,
+        message: `safety valve ${valve.name} closed at ${wide.map(({ reseat }) => reseat.text).join(" and ")}; set to ${set.text} it closes between ${Number(lowest.value.toFixed(3))} and ${Number(highest.value.toFixed(3))} bar`,
         why: `closings: ${stated.map(({ reseat }) => reseat.text).join(", ")}`,
         hint: "compare with the bench record; if it is true, have the blowdown ring set and the valve tested again",
       };
@@ -120,13 +119,14 @@ export const valveReseat = rule({
   ],
 });
 
-function reseat(set: string, reseats: readonly string[]) {
+/** Limits as they are computed for 10 bar and for 1 bar. */
+function reseat(set: "10 bar" | "1 bar", reseats: readonly string[]) {
+  const [lowest, highest] = set === "10 bar" ? ["8.5 bar", "9.8 bar"] : ["0.7 bar", "0.98 bar"];
   return {
     set,
     plate: set,
-    least: "2 %",
-    most: "15 %",
-    mostPressure: "0.3 bar",
+    lowest,
+    highest,
     readings: reseats.map((reseat) => ({ reseat })),
   };
 }

@@ -16,21 +16,20 @@ export const valveSetPressure = rule({
   inputs: {
     set: quantity("setPressure", "bar"),
     most: quantity("equipment.limits.maximumAllowablePressure", "bar"),
-    excess: quantity("profile.laterValveExcess", "1"),
+    later: quantity("equipment.calculation(valve-settings).pl", "bar"),
     others: anyOf(things("equipment.<safety-valve:equipment>", { set: quantity("setPressure", "bar") })),
   },
-  *check({ set, most, excess, others }, valve) {
+  *check({ set, most, later, others }, valve) {
     const first = atMost(set, most);
     const led = others.some((other) => other.$.id !== valve.id && atMost(other.set, most) === "yes");
-    const allowed = most.value * (1 + excess.value);
-    const answer = first === "no" && led ? atMost(set, allowed) : first;
+    const answer = first === "no" && led ? atMost(set, later.value) : first;
     if (answer !== "yes")
       yield {
         at: "set",
         message: `safety valve ${valve.name} is set to ${set.text}; the maximum allowable pressure is ${most.text}`,
         why:
-          led && allowed > most.value
-            ? `behind a valve that opens at or below the limit, ${Number(allowed.toPrecision(6))} bar are allowed`
+          led && later.value > most.value
+            ? `behind a valve that opens at or below the limit, ${Number(later.value.toPrecision(6))} bar are allowed`
             : "the first valve opens before the limit is exceeded",
         hint: "compare with the bench record and the plate; have the valve set again if it is true",
         unsure: answer === "unsure",
@@ -38,25 +37,25 @@ export const valveSetPressure = rule({
       };
   },
   examples: [
-    { name: "at the limit", given: { set: "11 bar", most: "11.0 bar", excess: "0 %" }, objections: [] },
+    { name: "at the limit", given: { set: "11 bar", most: "11.0 bar", later: "11 bar" }, objections: [] },
     {
       name: "the second of two, as far above as the design standard allows",
-      given: { set: "10.3 bar", most: "10 bar", excess: "3 %", others: [{ $: "X-02", set: "10 bar" }] },
+      given: { set: "10.3 bar", most: "10 bar", later: "10.3 bar", others: [{ $: "X-02", set: "10 bar" }] },
       objections: [],
     },
     {
       name: "the second of two, further above",
-      given: { set: "10.4 bar", most: "10 bar", excess: "3 %", others: [{ $: "X-02", set: "10 bar" }] },
+      given: { set: "10.4 bar", most: "10 bar", later: "10.3 bar", others: [{ $: "X-02", set: "10 bar" }] },
       objections: ["safety valve X-01 is set to 10.4 bar; the maximum allowable pressure is 10 bar"],
     },
     {
       name: "both above",
-      given: { set: "10.2 bar", most: "10 bar", excess: "3 %", others: [{ $: "X-02", set: "10.1 bar" }] },
+      given: { set: "10.2 bar", most: "10 bar", later: "10.3 bar", others: [{ $: "X-02", set: "10.1 bar" }] },
       objections: ["safety valve X-01 is set to 10.2 bar; the maximum allowable pressure is 10 bar"],
     },
     {
       name: "above it",
-      given: { set: "11.1 bar", most: "11.0 bar", excess: "0 %" },
+      given: { set: "11.1 bar", most: "11.0 bar", later: "11 bar" },
       objections: ["safety valve X-01 is set to 11.1 bar; the maximum allowable pressure is 11.0 bar"],
     },
   ],

@@ -4,7 +4,6 @@ import { join } from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
 import type { JudgedBook } from "../../src/model/book.ts";
 import { milestoneDays } from "../../src/model/milestone-days.ts";
-import { announcedIn } from "../../src/owed/announced.ts";
 import { owedItems } from "../../src/owed/items.ts";
 import { owedList } from "../../src/owed/list.ts";
 import { owedSheet } from "../../src/owed/sheet.ts";
@@ -56,49 +55,6 @@ describe("the interim issue of the receiver", () => {
     expect(text).toContain("\nwelding coordination, Tarnequill Boiler Works: 8\n");
     expect(text).toContain("    joint C2, circumferential: NDT report with method RT\n");
     expect(text).toMatch(/original ORG-RT-02, Radiographic test, report RT-02: comparison/);
-  });
-});
-
-describe("what a measurement will be asked", () => {
-  test("is announced with the limits of this vessel while it is awaited, and not once it is there", () => {
-    expect(announcedIn(interim)).toEqual([
-      {
-        thing: "equipment TQ423-01",
-        title: "compressed-air receiver",
-        of: "pressure test",
-        remark: "pressures at the top: a gauge below it reads more by the column of the test medium",
-        // By hand: 1.43 · 11 bar = 15.73 bar, and 1.06 · 15.73 bar = 16.6738 bar, rounded down.
-        limits: [
-          "required test pressure: at least 15.73 bar",
-          "specified test pressure: at least 15.8 bar",
-          "highest test pressure: at most 16.67 bar",
-          "time at the test pressure: at least 30 min",
-          "time between two readings: at most 5 min",
-          "temperature of the test medium: at least 10 °C",
-          "range of a gauge as a multiple of the test pressure: at least 1.5",
-          "range of a gauge as a multiple of the test pressure: at most 4",
-        ],
-      },
-    ]);
-    expect(announcedIn(judgeBook(receiver))).toEqual([]);
-  });
-
-  test("names values of its calculation, and a kind there is", () => {
-    const { calculations, kinds } = interim.definitions;
-    const announcing = calculations.flatMap((one) =>
-      one.announces === undefined ? [] : [{ ...one, ...one.announces }],
-    );
-    expect(announcing.length).toBeGreaterThan(0);
-    for (const { id, inputs, steps, limits: _, announces, awaits } of announcing) {
-      expect([id, kinds.has(awaits)]).toEqual([id, true]);
-      const symbols = new Set([...Object.keys(inputs), ...steps.map(({ symbol }) => symbol)]);
-      for (const limit of announces?.limits ?? [])
-        expect([
-          id,
-          limit,
-          "symbol" in limit ? symbols.has(limit.symbol) : interim.parameters.has(limit.parameter),
-        ]).toEqual([id, limit, true]);
-    }
   });
 });
 

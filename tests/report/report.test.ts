@@ -189,6 +189,7 @@ test("json: the contract, field by field", () => {
       notDue: 2,
       notApplicable: 5,
       passed: 312,
+      computed: 0,
       failed: 3,
       rejected: 0,
       answered: 1,

@@ -157,8 +157,8 @@ export const calculationSheets: readonly CalculationSheet[] = [
     subject: "pressure-test:HYD-01",
     date: afterTest,
     inputs: {
-      PT: "15.73 bar",
-      PTs: "15.8 bar",
+      pn: "15.8 bar",
+      FSl: "23.7 bar",
       PTr: "15.8 bar",
       PTu: "16.67 bar",
       zA: "0 m",
@@ -171,8 +171,9 @@ export const calculationSheets: readonly CalculationSheet[] = [
       medium: "water",
       F0A: "0 bar",
       F0B: "0 bar",
+      Sm: "63.2 bar",
     },
-    results: { hB: "0.118 bar", pn: "15.8 bar", th: "35 min", Δc: "0.50 bar", Tc: "14.5 °C" },
+    results: { hB: "0.118 bar", hA: "0 bar", th: "35 min", Δc: "0.50 bar", Tc: "14.5 °C" },
     basis: "procedure TB-QP-09, hydrostatic test",
   }),
 ];

@@ -162,8 +162,8 @@ export const calculationWords: Readonly<Record<string, CalculationWords>> = {
   "pressure-hold": {
     title: "Evaluation of the hold",
     symbols: {
-      PT: "required test pressure, at the top",
-      PTs: "specified test pressure",
+      pn: "pressure needed at the top",
+      FSl: "least range of a gauge",
       PTr: "test pressure held",
       PTu: "highest test pressure",
       zA: "height of gauge A above the top",
@@ -176,8 +176,9 @@ export const calculationWords: Readonly<Record<string, CalculationWords>> = {
       medium: "test medium",
       F0A: "beginning of the scale of gauge A",
       F0B: "beginning of the scale of gauge B",
+      Sm: "greatest span of a gauge",
       hB: "water head on gauge B",
-      pn: "pressure needed at the top",
+      hA: "water head on gauge A",
       th: "hold found",
       Δc: "difference the classes explain",
       Tc: "coldest water",

@@ -56,6 +56,7 @@ export function externalPressure(own: ExternalCylinder): Calculation {
       { symbol: "pmax", unsafe: "high" },
     ],
     adopted: "en",
+    announces: wall.announces,
     crossCheck: {
       means:
         "elastic collapse of a perfect cylinder after R. von Mises, less the end effect 0.45·√(d·e)/L of D. F. Windenburg and C. Trilling, which the formula leaves out",

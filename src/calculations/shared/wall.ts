@@ -1,6 +1,6 @@
 import { thicknessReading } from "../functions/parts.ts";
 import { derivedFrom } from "../../model/basis.ts";
-import type { Acceptance, CalculationInput, CalculationStep } from "../../model/calculation.ts";
+import type { Acceptance, Calculation, CalculationInput, CalculationStep } from "../../model/calculation.ts";
 
 const up = { decimals: 2, direction: "up" } as const;
 const down = { decimals: 2, direction: "down" } as const;
@@ -24,7 +24,14 @@ export interface Wall {
   readonly thickEnough: Acceptance;
   /** em >= emin, where it was measured. */
   readonly measuredEnough: Acceptance;
+  /** emin, while nothing is measured. */
+  readonly announces: NonNullable<Calculation["announces"]>;
 }
+
+/** The least that must be measured of the finished wall, by the symbol of the calculation. */
+export const leastMeasured: NonNullable<Calculation["announces"]> = [
+  { awaits: "measuredThickness[]", limits: [{ symbol: "emin", is: "at least" }] },
+];
 
 /** Di + 2c: metal lost inside makes the bore larger, and the pressure then acts on the larger one. */
 export const corrodedBore: CalculationStep = {
@@ -101,4 +108,5 @@ export const wallOf = (word: "thickness" | "wall"): Wall => ({
     needs: "measured",
     owner: "quality",
   },
+  announces: leastMeasured,
 });

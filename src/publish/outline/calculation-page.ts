@@ -89,6 +89,7 @@ function objections(context: Context, { outcome: { findings } }: Computed): Find
 /** How a mark is said of one calculation. */
 const said: Readonly<Record<Mark, string>> = {
   passed: "passed",
+  computed: "states limits and holds nothing against them",
   failed: "failed",
   rejected: "rests on what is rejected",
   answered: "did not pass, which an exception answers",

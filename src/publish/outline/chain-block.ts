@@ -40,7 +40,7 @@ export function linkOutcomes({ judged, chains }: Context, record: BookRecord): r
 
 function chainLink(context: Context, record: BookRecord, link: WalkedLink): ChainLink {
   const { step, outcomes, mark } = link;
-  const bad = ["passed", "on record", "not applicable"].includes(mark)
+  const bad = ["passed", "computed", "on record", "not applicable"].includes(mark)
     ? []
     : outcomes.filter((outcome) => markOf(outcome) === mark);
   const because =

@@ -2,6 +2,7 @@ import type { Kind } from "../../model/kind.ts";
 import { type BookRecord } from "../../model/record.ts";
 import type { Block } from "../blocks.ts";
 import type { Page } from "../publication.ts";
+import { announcedBlocks } from "./announced-blocks.ts";
 import { groupPage } from "./address.ts";
 import { extraBlocks } from "./extras.ts";
 import { labelOf, type Context } from "./context.ts";
@@ -41,6 +42,7 @@ function sharedPageBlocks(context: Context, record: BookRecord, next: Numbering)
     ...before,
     ...recordBlocks(context, record, next, `${record.id}.`, skip),
     ...after,
+    ...lower(announcedBlocks(context, record, next)),
     ...lower(computedBlocks(context, record)),
     ...lower(judgedBlock(context, record)),
     ...signatureBlock(context, record),

@@ -14,7 +14,8 @@ import { counted } from "./titles.ts";
 export function shownOutcomes(context: Context, record: BookRecord): readonly Outcome[] {
   return (context.outcomes.get(addressOf(record)) ?? []).filter(
     ({ definition, verdict }) =>
-      verdict !== "passed" || !(context.requirements.has(definition) || context.calculations.has(definition)),
+      (verdict !== "passed" && verdict !== "computed") ||
+      !(context.requirements.has(definition) || context.calculations.has(definition)),
   );
 }
 

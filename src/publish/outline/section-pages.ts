@@ -1,4 +1,5 @@
 import type { Kind } from "../../model/kind.ts";
+import { announcedBlocks } from "./announced-blocks.ts";
 import { atPointer } from "../../model/json.ts";
 import { addressOf, type BookRecord } from "../../model/record.ts";
 import { countSentence, tallyOf, type Tally } from "../../model/mark.ts";
@@ -201,6 +202,7 @@ function recordPageBlocks(context: Context, record: BookRecord, next: Numbering)
     ...recordBlocks(context, record, next, "", skip),
     ...adoptingBlocks(context, record),
     ...after,
+    ...announcedBlocks(context, record, next),
     ...computedBlocks(context, record),
     ...(chained || judged ? besides(context, record, chained) : judgedBlock(context, record)),
     ...signatureBlock(context, record),

@@ -4,6 +4,7 @@ import type { Face, Fonts } from "./fonts.ts";
 
 const faces: Readonly<Record<Mark, { readonly face: Face; readonly soft: boolean }>> = {
   passed: { face: "sans", soft: false },
+  computed: { face: "sans", soft: true },
   failed: { face: "sans-strong", soft: false },
   rejected: { face: "sans-strong", soft: false },
   "on record": { face: "sans", soft: false },
@@ -47,6 +48,7 @@ function drawSign(canvas: Canvas, x: number, y: number, mark: Mark, size: number
     case "not judged":
       canvas.ring([x, y], size * 0.258, { weight: size * 0.105 });
       break;
+    case "computed":
     case "on record":
       for (const up of [-0.16, 0.16])
         canvas.line([x - 0.31 * size, y + up * size], [x + 0.31 * size, y + up * size], { weight: 0.095 * size });
