@@ -43,6 +43,13 @@ export const testLimits = calculation({
   functions: [headPerMetre],
   steps: [
     {
+      symbol: "w",
+      unit: "bar/m",
+      means: "what a gauge must read more for each metre it stands below the top, with water",
+      formula: "headPerMetre(0)",
+      round: { decimals: 4, direction: "up" },
+    },
+    {
       symbol: "pn",
       unit: "bar",
       means: "pressure needed at the top",
@@ -73,13 +80,6 @@ export const testLimits = calculation({
       formula: "kM*pn",
       display: "S_max",
       round: { decimals: 1, direction: "down" },
-    },
-    {
-      symbol: "w",
-      unit: "bar/m",
-      means: "what a gauge must read more for each metre it stands below the top, with water",
-      formula: "headPerMetre(0)",
-      round: { decimals: 4, direction: "up" },
     },
   ],
   limits: [],

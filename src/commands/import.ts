@@ -158,16 +158,9 @@ async function finish(task: Task, given: Given, effects: Effects, overwrites: bo
   // An original that the sheet itself writes keeps what it says: the digests tell that it is out of date.
   const own = new Set(planned.map(({ before }) => before));
   const records = [...planned, ...withoutComparison(uncompared, kinds).filter(({ before }) => !own.has(before))];
-  const texts = new Map<string, string | undefined>();
-  const files = new Set(records.map(({ before, kind }) => before?.file ?? fileOfNew(mapName, kind.name)));
-  for (const path of files) texts.set(path, await textAt(join(dir, path)));
-  const changes: FileChange[] = [...changedFiles(records, mapName, (path) => texts.get(path))].map(([path, after]) => ({
-    path,
-    before: texts.get(path),
-    after,
-  }));
-  if (known === undefined && mapText !== "" && proposal?.own !== true)
-    changes.push({ path: mapFile, before: undefined, after: mapText });
+  const keepsMap = known === undefined && mapText !== "" && proposal?.own !== true;
+  const changes = writes ? await changesOf(dir, mapName, records) : [];
+  if (keepsMap) changes.push({ path: mapFile, before: undefined, after: mapText });
   if (writes) await put(dir, changes);
   const conflicts = plan.records.filter(({ state }) => state === "conflict");
   const done = writes ? changes.map(({ path }) => path) : [];
@@ -197,7 +190,8 @@ async function finish(task: Task, given: Given, effects: Effects, overwrites: bo
     if (writes) effects.print(uncompared.map((one) => uncomparedText(one, kinds)).join(""));
     for (const path of done) effects.print(`written    ${path}\n`);
     if (unsettled) effects.print("no record is written while anything cannot be read or is not settled\n");
-    else if (!writes && changes.length > 0) effects.print("nothing is written yet; to write it: --write\n");
+    else if (!writes && (keepsMap || records.length > 0))
+      effects.print("nothing is written yet; to write it: --write\n");
   }
   const open = conflicts.length > 0 && !(overwrites && writes);
   return unsettled || open ? 1 : 0;
@@ -215,6 +209,18 @@ function uncomparedText({ original, records, value }: Uncompared, kinds: Readonl
   return value === undefined
     ? `the comparison of original ${original.id}, which stands on a shelf, says nothing of ${names} any more: the new values are to be compared\n`
     : `the comparison of ${names} was taken out of original ${original.id}: the new values are to be compared\n`;
+}
+
+/** The files that records are written to, as they are and as they will be. */
+async function changesOf(dir: string, mapName: string, records: readonly Rewritten[]): Promise<FileChange[]> {
+  const texts = new Map<string, string | undefined>();
+  const files = new Set(records.map(({ before, kind }) => before?.file ?? fileOfNew(mapName, kind.name)));
+  for (const path of files) texts.set(path, await textAt(join(dir, path)));
+  return [...changedFiles(records, mapName, (path) => texts.get(path))].map(([path, after]) => ({
+    path,
+    before: texts.get(path),
+    after,
+  }));
 }
 
 async function put(dir: string, changes: readonly FileChange[]): Promise<void> {

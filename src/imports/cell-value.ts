@@ -162,9 +162,9 @@ const showsAsText = ({ format }: Cell, shown: string) =>
   format === "@" || (/^0{2,}$/.test(format) && shown.length === format.length);
 
 const months = "jan|feb|mar|mär|mrz|apr|may|mai|jun|jul|aug|sep|oct|okt|nov|dec|dez";
-const looksMangled = (shown: string) =>
-  /^\d([.,]\d+)?E[+-]?\d+$/i.test(shown) ||
-  new RegExp(String.raw`^(\d{1,2}[-. ]+(${months})|(${months})[-. ]+\d{1,2})\.?$`, "i").test(shown);
+const inPowers = /^\d([.,]\d+)?E[+-]?\d+$/i;
+const dayOfMonth = new RegExp(String.raw`^(\d{1,2}[-. ]+(${months})|(${months})[-. ]+\d{1,2})\.?$`, "i");
+const looksMangled = (shown: string) => inPowers.test(shown) || dayOfMonth.test(shown);
 
 const mangled = (cell: Cell, shown: string): CellValue =>
   fault(

@@ -127,10 +127,16 @@ function seedOf(field: Field, { by, object }: BuiltRow): JsonObject {
 
 /** Members in the order of the schema; what it does not know stands last. */
 export function inOrder(members: ReadonlyMap<string, Json>, fields: Fields): JsonObject {
-  const known = [...(fields?.keys() ?? [])].flatMap((name) => {
-    const value = members.get(name);
-    return value === undefined ? [] : [[name, value] as const];
-  });
-  const others = [...members].filter(([name]) => fields?.has(name) !== true);
-  return Object.fromEntries([...known, ...others]);
+  const ranks = fields === undefined ? undefined : ranksOf(fields);
+  const rank = (name: string) => ranks?.get(name) ?? Infinity;
+  // A record holds few of the fields there are; the sort keeps those nobody knows as they came.
+  return Object.fromEntries([...members].sort(([a], [b]) => (rank(a) === rank(b) ? 0 : rank(a) - rank(b))));
+}
+
+const ranked = new WeakMap<ReadonlyMap<string, Field>, ReadonlyMap<string, number>>();
+
+function ranksOf(fields: ReadonlyMap<string, Field>): ReadonlyMap<string, number> {
+  let found = ranked.get(fields);
+  if (found === undefined) ranked.set(fields, (found = new Map([...fields.keys()].map((name, at) => [name, at]))));
+  return found;
 }

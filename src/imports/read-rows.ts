@@ -1,6 +1,6 @@
 import type { Json } from "../model/json.ts";
 import { columnName } from "../sheets/addresses.ts";
-import type { Cell, Row } from "../sheets/cells.ts";
+import type { Cell } from "../sheets/cells.ts";
 import { cellValue, textOf } from "./cell-value.ts";
 import type { CellValue, ColumnReading } from "./read-cell.ts";
 import type { CellAt, ImportFault } from "./faults.ts";
@@ -52,18 +52,25 @@ export function readRows(table: Table, map: SheetMap, matched: Matched, known: K
     ("fault" in idTemplate ? [] : headingsOf(idTemplate)).flatMap((name) => matched.byName.get(name)?.column ?? []),
   );
   const relevant = new Set([...matched.columns.map(({ column }) => column), ...ofId]);
+  const places = new Map(
+    [...matched.columns, ...(idColumn === undefined ? [] : [idColumn])].map((column) => [
+      column.column,
+      { column: columnName(column.column), heading: column.text },
+    ]),
+  );
   for (const row of table.rows) {
-    const cells = new Map(row.cells.map((cell) => [cell.column, cell]));
+    const inside = row.cells;
+    const cells = new Map(inside.map((cell) => [cell.column, cell]));
     const { cellOf, others } = rowTexts(cells, map, matched);
     if (isSkipped(map, cellOf)) {
       skipped.push(row.row);
       continue;
     }
     const found = faults.length;
-    const at = (column?: Pick<TableColumn, "column" | "text">): CellAt => ({
+    const at = (column?: Pick<TableColumn, "column">): CellAt => ({
       sheet,
       row: row.row,
-      ...(column !== undefined && { column: columnName(column.column), heading: column.text }),
+      ...(column !== undefined && places.get(column.column)),
     });
     const writes: Write[] = [];
     let says = false;
@@ -79,7 +86,7 @@ export function readRows(table: Table, map: SheetMap, matched: Matched, known: K
         if (cell.note !== undefined) notes.push({ ...at(column), message: cell.note, hint: "" });
       }
     }
-    if (writes.length === 0 && faults.length === found && !hasText(row, relevant)) continue;
+    if (writes.length === 0 && faults.length === found && !hasText(inside, relevant)) continue;
     const id = "fault" in idTemplate ? idTemplate : fill(idTemplate, others, true);
     if (!("text" in id) || !idForm.test(id.text)) {
       faults.push({ ...at(idColumn), ...idFault(id) });
@@ -182,5 +189,5 @@ function setValue(
   return { fault: read.type === "fault" ? read.fault : "it is blank" };
 }
 
-const hasText = (row: Row, columns: ReadonlySet<number>) =>
-  row.cells.some((cell) => textOf(cell) !== "" && columns.has(cell.column));
+const hasText = (cells: readonly Cell[], columns: ReadonlySet<number>) =>
+  cells.some((cell) => textOf(cell) !== "" && columns.has(cell.column));

@@ -32,9 +32,8 @@ export function tableOf(sheet: Sheet, head: number): Table {
       ? []
       : [{ ...heading, name: names[at] ?? heading.name, key: keys[at] ?? heading.text, column: cell.column }];
   });
-  const rows = sheet.rows.filter(
-    ({ row, cells: inside }) => row > head && inside.some((cell) => textOf(cell) !== "" || cell.fault !== undefined),
-  );
+  const first = new Map<number, Cell>();
+  const rows = sheet.rows.filter((row) => row.row > head && holdsAnything(row, first));
   const faults: ImportFault[] = [];
   if (columns.length === 0)
     faults.push({
@@ -43,18 +42,25 @@ export function tableOf(sheet: Sheet, head: number): Table {
       message: headRow === undefined ? "the row of the headings is empty" : "no heading can be read in this row",
       hint: 'say in the map which row holds the headings ("head")',
     });
-  else faults.push(...unheaded(sheet, rows, new Set(columns.map(({ column }) => column))));
+  else faults.push(...unheaded(sheet, first, new Set(columns.map(({ column }) => column))));
   return { sheet, columns, rows, faults };
 }
 
+/** Whether a row holds anything; notes the first value of each column, so that its cells are made once. */
+function holdsAnything({ cells }: Row, first: Map<number, Cell>): boolean {
+  let holds = false;
+  for (const cell of cells) {
+    const isBlank = textOf(cell) === "";
+    holds ||= !isBlank || cell.fault !== undefined;
+    if (!isBlank && cell.type !== "covered" && !first.has(cell.column)) first.set(cell.column, cell);
+  }
+  return holds;
+}
+
 /** Columns that hold values under no heading: once for each column, at its first value. */
-function unheaded(sheet: Sheet, rows: readonly Row[], headed: ReadonlySet<number>): ImportFault[] {
-  const first = new Map<number, Cell>();
-  for (const { cells } of rows)
-    for (const cell of cells)
-      if (!headed.has(cell.column) && cell.type !== "covered" && textOf(cell) !== "" && !first.has(cell.column))
-        first.set(cell.column, cell);
+function unheaded(sheet: Sheet, first: ReadonlyMap<number, Cell>, headed: ReadonlySet<number>): ImportFault[] {
   return [...first.values()]
+    .filter(({ column }) => !headed.has(column))
     .sort((a, b) => a.column - b.column)
     .map((cell) => ({
       sheet: sheet.name,

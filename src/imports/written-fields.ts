@@ -14,6 +14,7 @@ interface Found {
 
 /** The values of a record at a path of a map; lists of plain values are one value. */
 export function valuesAt(record: JsonObject, { steps, ending }: FieldPath): readonly Found[] {
+  if (ending !== "row" && steps.every(({ type }) => type === "field")) return valueAlong(record, steps);
   let here: Found[] = [{ pointer: "", name: "", value: record }];
   if (ending === "row") return [];
   for (const step of steps) {
@@ -38,6 +39,21 @@ export function valuesAt(record: JsonObject, { steps, ending }: FieldPath): read
     });
   }
   return here;
+}
+
+/** A path without lists leads to one value at most: it is walked for every record of a sheet. */
+function valueAlong(record: JsonObject, steps: FieldPath["steps"]): readonly Found[] {
+  let value: Json = record;
+  let pointer = "";
+  let trail = "";
+  for (const { field } of steps) {
+    const next: Json | undefined = isObject(value) && Object.hasOwn(value, field.name) ? value[field.name] : undefined;
+    if (next === undefined) return [];
+    value = next;
+    pointer += pointerStep(field.name);
+    trail += `/${field.name}`;
+  }
+  return [{ pointer, name: trail, value }];
 }
 
 /**

@@ -85,14 +85,19 @@ export const cellWidth = 10;
 export function cellFrom(row: number, packed: Uint32Array, at: number, texts: readonly string[]): Cell {
   const number = (offset: number) => packed[at + offset] ?? absent;
   const text = (offset: number) => (number(offset) === absent ? null : (texts[number(offset)] ?? null));
-  const [figure, day, formula, fault, note] = [5, 6, 7, 8, 9].map(text);
-  return {
+  const own = {
     row,
     column: number(0),
     type: types[number(1)] ?? "text",
     shown: text(2),
     raw: text(3),
     format: text(4) ?? "",
+  };
+  // Most cells hold no more.
+  if (number(5) + number(6) + number(7) + number(8) + number(9) === absent) return own;
+  const [figure, day, formula, fault, note] = [text(5), text(6), text(7), text(8), text(9)];
+  return {
+    ...own,
     ...(typeof figure === "string" && { figure }),
     ...(typeof day === "string" && { day }),
     ...(typeof formula === "string" && { formula }),

@@ -77,6 +77,7 @@ function measureImport(folder: string, name: string, runs: number): void {
   for (const [title, measured] of results)
     console.log(
       `  ${title.padEnd(16)} ${median(measured.map(({ seconds }) => seconds)).toFixed(1)} s, ` +
+        `${median(measured.map(({ processor }) => processor)).toFixed(1)} s of processor time, ` +
         `${median(measured.map(({ megabytes }) => megabytes)).toFixed(0)} MB at most`,
     );
 }
