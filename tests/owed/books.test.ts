@@ -69,7 +69,7 @@ describe("as a sheet", () => {
     expect(read).toEqual([sheet.columns.map(({ heading }) => heading), ...sheet.rows]);
     expect(sheet.rows.find(([, , what]) => what === "pressure test HYD-01")).toEqual([
       ...["quality", "Tarnequill Boiler Works", "pressure test HYD-01", "named by inspection step ITP-230", ""],
-      ...["pressure test", "2026-06-24", "planned", "not due", "2026-06-24", "", "", "", "", "", ""],
+      ...["pressure test", "2026-06-24", "planned", "not due", "2026-06-24", "", "", "", "", "", "", ""],
     ]);
   });
 });
