@@ -5,7 +5,7 @@ import { packageRoot } from "./root.ts";
 /** `npm run demo`: builds the demonstration books with the command a reader would use, and says where to open them. */
 const cli = join(packageRoot, "dist/src/cli.js");
 let failed = 0;
-for (const book of ["boiler", "air-receiver"]) {
+for (const book of ["boiler", "air-receiver", "control-air"]) {
   const out = join(packageRoot, "out", "demo", book);
   const done = spawnSync(process.execPath, [cli, "build", join(packageRoot, "demo-data", book, "book"), "--out", out], {
     stdio: "inherit",

@@ -1,28 +1,20 @@
 import { file, type Edition, type RecordFile } from "../book/records.ts";
 import { calculationSheets } from "./facts/calculations.ts";
 import { dimensionChecks } from "./facts/dimensions.ts";
-import { instruments } from "./facts/instruments.ts";
 import { bodyCertificates, declaration, issueOf, nameplate } from "./facts/legal.ts";
-import { certificates } from "./facts/certificates.ts";
-import { batches } from "./facts/consumables.ts";
-import { heatTreatments, millApprovals, pieceMarks } from "./facts/materials.ts";
+import { heatTreatments, pieceMarks } from "./facts/materials.ts";
 import { documents, drawings } from "./facts/papers.ts";
-import { organisations, people } from "./facts/people.ts";
 import { inspectionSteps } from "./facts/plan.ts";
 import { pressureTest, safetyValve } from "./facts/pressure-test.ts";
-import { procedures } from "./facts/procedures.ts";
-import { qualifications } from "./facts/qualifications.ts";
-import { welding } from "./facts/welding-procedures.ts";
 import { ndtReports, nonconformities } from "./facts/testing.ts";
 import { book, equipment, joints, parts } from "./facts/vessel.ts";
-import { ndtPersonnel, welderQualifications } from "./facts/welders.ts";
 import { productionTests, repairs } from "./facts/repairs.ts";
 import { weldLogs } from "./facts/welding.ts";
 
 const welds = (ids: RegExp) => weldLogs.filter(({ joint }) => ids.test(joint));
 const tests = (method: string) => ndtReports.filter((report) => report.method === method);
 
-/** Every record file of the final book but `original` records, without sources. */
+/** Every record file of the final book itself but `original` records, without sources. */
 export function recordFiles({ revision, cutOff }: Edition): readonly RecordFile[] {
   return [
     file("book.json", "book", [book]),
@@ -33,23 +25,9 @@ export function recordFiles({ revision, cutOff }: Edition): readonly RecordFile[
     file("design/drawings.json", "drawing", drawings),
     file("design/documents.json", "document", documents),
     file("design/calculations.json", "calculation-sheet", calculationSheets),
-    file("people/organisations.json", "organisation", organisations),
-    file("people/people.json", "person", people),
-    file("people/welders.json", "welder-qualification", welderQualifications),
-    file("people/testers.json", "ndt-personnel", ndtPersonnel),
     file("plan/steps.json", "inspection-step", inspectionSteps),
-    file(
-      "procedures/procedures.json",
-      "procedure",
-      procedures.map(({ record }) => record),
-    ),
-    file("procedures/welding-procedures.json", "welding-procedure", welding),
-    file("procedures/qualifications.json", "procedure-qualification", qualifications),
-    file("materials/certificates.json", "material-certificate", certificates),
-    file("materials/mills.json", "mill-approval", millApprovals),
     file("materials/marks.json", "piece-mark", pieceMarks),
     file("materials/heat-treatment.json", "heat-treatment", heatTreatments),
-    file("materials/consumables.json", "consumable-batch", batches),
     file("welding/seams.json", "weld-log", welds(/^[LC]/)),
     file("welding/nozzles.json", "weld-log", welds(/^N/)),
     file("welding/repairs.json", "repair", repairs),
@@ -59,7 +37,6 @@ export function recordFiles({ revision, cutOff }: Edition): readonly RecordFile[
     file("testing/surface.json", "ndt-report", [...tests("MT"), ...tests("PT")]),
     file("testing/dimensions.json", "dimension-check", dimensionChecks),
     file("testing/pressure-test.json", "pressure-test", [pressureTest]),
-    file("testing/instruments.json", "instrument", instruments),
     file("testing/nonconformities.json", "nonconformity-report", nonconformities),
     file("completion/safety-valve.json", "safety-valve", [safetyValve]),
     file("completion/nameplate.json", "nameplate", [nameplate]),

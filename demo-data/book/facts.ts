@@ -58,8 +58,8 @@ export function factsOf(files: readonly RecordFile[]): Facts {
   };
 }
 
-/** The number all papers of an order begin with. */
-export const orderOf = ({ equipment }: Facts): string => equipment.serial.replace(/-\d+$/, "");
+/** What the numbers of all papers of a job begin with: the order's number, for its further vessels with theirs. */
+export const orderOf = ({ equipment }: Facts): string => equipment.serial.replace(/-01$/, "");
 
 /** What is made, in a word: as reports name it. */
 export const objectOf = ({ equipment }: Facts): string => (equipment.type ?? "equipment").replace("-", " ");

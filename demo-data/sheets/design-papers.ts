@@ -103,8 +103,10 @@ export function drawMaterialList(paper: Paper, facts: Facts, remark: string): Sh
       ]),
     8,
   );
-  const certificates = facts.all("material-certificate").length;
-  const pieces = facts.all("piece-mark").length;
+  const marks = facts.all("piece-mark");
+  const rows = marks.flatMap(({ certificateRow }) => certificateRow ?? []);
+  const certificates = new Set(rows.map((row) => row.split("#")[0])).size;
+  const pieces = marks.length;
   const sheet = withRoom(last, 120);
   paragraph(sheet, `Ordered with ${String(certificates)} certificates for ${String(pieces)} pieces. ${remark}`);
   return sheet;

@@ -1,6 +1,8 @@
+import { mkdtempSync, rmSync } from "node:fs";
 import { readFile, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { beforeAll, describe, expect, test } from "vitest";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { loadKinds } from "../../src/load/kinds.ts";
 import { isList, isObject, type Json, type JsonObject } from "../../src/model/json.ts";
 import type { Field, Kind } from "../../src/model/kind.ts";
@@ -9,10 +11,16 @@ import type { JudgedBook } from "../../src/model/book.ts";
 import type { BookRecord } from "../../src/model/record.ts";
 import { judgeBook, readBook } from "../../src/pipeline.ts";
 import { contents, freshFolder, put } from "../publish/issue/folders.ts";
+import { copyWhole } from "../support/copy-book.ts";
 import { runReal } from "../support/real.ts";
 
 const kinds = loadKinds(["schemas"]);
-const bookOf = (name: string) => join(import.meta.dirname, "../../demo-data", name, "book");
+/** What stands on a shelf stays there: these have all their records themselves. */
+const whole = mkdtempSync(join(tmpdir(), "databook-from-"));
+const bookOf = (name: string) => join(whole, name);
+for (const name of ["air-receiver", "boiler"])
+  copyWhole(join(import.meta.dirname, "../../demo-data", name, "book"), bookOf(name));
+afterAll(() => rmSync(whole, { recursive: true, force: true }));
 
 interface Next {
   readonly last: JudgedBook;

@@ -1,5 +1,5 @@
 import { createHash } from "node:crypto";
-import { cpSync, mkdirSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { linkRecords } from "../../src/link/graph.ts";
 import { loadBook } from "../../src/load/book-files.ts";
@@ -10,6 +10,7 @@ import { originalsAmong } from "../../src/model/read-from.ts";
 import { atPointer, isList, isObject, pointerStep, type Json, type JsonObject } from "../../src/model/json.ts";
 import { type BookRecord } from "../../src/model/record.ts";
 import { packageRoot } from "../../src/root.ts";
+import { copyBook } from "../support/copy-book.ts";
 
 /** Which records of a book a copy of it has of its own. */
 export interface Growth {
@@ -66,7 +67,7 @@ const scan = {
  */
 export function generateBook(from: string, to: string, joints: number, growth: Growth): number {
   rmSync(to, { recursive: true, force: true });
-  cpSync(from, to, { recursive: true });
+  copyBook(from, to);
   const kinds = loadKinds([join(packageRoot, "schemas")]);
   const { graph } = linkRecords(loadBook(from, kinds).records, kinds);
   const inside = copied(graph.records, growth, (record) => [...(graph.out.get(record)?.values() ?? [])]);

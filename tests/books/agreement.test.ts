@@ -8,7 +8,7 @@ import { readBook } from "../../src/pipeline.ts";
 
 const stringOf = (value: Json | undefined) => (typeof value === "string" ? value : "");
 
-const books = ["air-receiver", "air-receiver-interim", "boiler"].map((name) => {
+const books = ["air-receiver", "air-receiver-interim", "control-air", "boiler"].map((name) => {
   const { records, kinds } = readBook(join(import.meta.dirname, "../../demo-data", name, "book"));
   const of = (kind: string) => records.filter((record) => record.kind === kind);
   const job = stringOf(of("equipment")[0]?.value["serial"]).replace(/-\d+$/, "");

@@ -13,6 +13,7 @@ import { tmpdir } from "node:os";
 import { join, relative } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { sha256 } from "../../src/model/fingerprint.ts";
+import { copyBook } from "../support/copy-book.ts";
 import { demoBook, interimBook } from "../support/demo-book.ts";
 
 /** The command as a reader runs it, on the compiled program: `npm test` builds it first. */
@@ -74,8 +75,17 @@ describe("the issue of the demonstration", () => {
   test("holds every page of every record, and the originals byte for byte", () => {
     const files = filesIn(issue);
     expect(files.has("index.html")).toBe(true);
-    const originals = [...filesIn(join(demoBook, "files"))];
-    expect(originals.length).toBeGreaterThan(30);
+    const copy = join(dir, "with-shelves");
+    copyBook(demoBook, copy);
+    const originals = [
+      ...filesIn(join(copy, "files")),
+      ...["shop", "order"].flatMap((shelf) =>
+        [...filesIn(join(copy, "shelves", shelf, "files"))].map(
+          ([path, bytes]) => [`shelves/${shelf}/${path}`, bytes] as const,
+        ),
+      ),
+    ];
+    expect(originals.length).toBeGreaterThan(60);
     expect(
       originals.filter(([path, bytes]) => files.get(`files/${path}`)?.equals(bytes) !== true).map(([path]) => path),
     ).toEqual([]);
@@ -118,7 +128,7 @@ test("the interim issue says so on every page and is published although evidence
 
 test("an interim book with a scan lost and one badly named is issued, and says so in their place", () => {
   const book = join(dir, "lost");
-  execFileSync("cp", ["-r", interimBook, book]);
+  copyBook(interimBook, book);
   const originals = [...filesIn(join(book, "files")).keys()].filter((path) => path.endsWith(".pdf"));
   const [lost = "", other = ""] = originals;
   rmSync(join(book, "files", lost));
@@ -163,7 +173,7 @@ test("verify reads the fingerprint the pages print, and --expect tells a page ch
 
 test("a final revision with other evidence is refused where the first stands, with both fingerprints", () => {
   const book = join(dir, "again");
-  execFileSync("cp", ["-r", demoBook, book]);
+  copyBook(demoBook, book);
   writeFileSync(join(book, "files/note.txt"), "one more original");
   const before = filesIn(issue);
   const done = databook(["build", book, "--out", issue]);
@@ -175,7 +185,7 @@ test("a final revision with other evidence is refused where the first stands, wi
 
 test("a final book with a gap leaves the earlier issue untouched and writes a findings report beside it", () => {
   const book = join(dir, "broken");
-  execFileSync("cp", ["-r", demoBook, book]);
+  copyBook(demoBook, book);
   rmSync(join(book, "files"), { recursive: true });
   const before = filesIn(issue);
   const done = databook(["build", book, "--out", issue]);

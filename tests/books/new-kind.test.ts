@@ -1,4 +1,4 @@
-import { cpSync, mkdirSync, mkdtempSync, realpathSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, realpathSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, expect, test } from "vitest";
@@ -6,6 +6,7 @@ import { judgeBook, layOut, readBook } from "../../src/pipeline.ts";
 import type { Publication } from "../../src/publish/publication.ts";
 import { siteFiles } from "../../src/publish/html/index.ts";
 import { bookPdf } from "../../src/publish/pdf/index.ts";
+import { copyBook } from "../support/copy-book.ts";
 import { demoBook } from "../support/demo-book.ts";
 import { guideBlock } from "../support/guide.ts";
 
@@ -15,7 +16,7 @@ const gasket = guideBlock("Add a kind", "json");
 const dir = realpathSync(mkdtempSync(join(tmpdir(), "databook-kind-")));
 afterAll(() => rmSync(dir, { recursive: true, force: true }));
 
-cpSync(demoBook, join(dir, "book"), { recursive: true });
+copyBook(demoBook, join(dir, "book"));
 mkdirSync(join(dir, "schemas"));
 writeFileSync(join(dir, "schemas/gasket.schema.json"), gasket);
 

@@ -7,39 +7,65 @@ import type { JudgedBook } from "../../src/model/book.ts";
 import { judgeBook, layOut, publishBook, readBook } from "../../src/pipeline.ts";
 import { reportHere } from "../../src/report/report.ts";
 import { applyChange, type Change } from "../support/changes.ts";
-import { demoBook, newFindings, sound } from "../support/demo-book.ts";
-import { shelved } from "../support/shelved.ts";
+import { copyWhole } from "../support/copy-book.ts";
+import { demoBook, newFindings, sound, vesselBook } from "../support/demo-book.ts";
 
 const dir = realpathSync(mkdtempSync(join(tmpdir(), "databook-shelves-")));
 afterAll(() => rmSync(dir, { recursive: true, force: true }));
 
-const { book, shop } = shelved(demoBook, join(dir, "first"));
+const demoData = join(demoBook, "../..");
 /** Without the text of papers: a value that a test changes is not on its paper, which is found beside. */
 const judgeOnly = (at: string) => {
   const { kinds } = sound.definitions;
   return judgeBook({ ...loadBook(at, kinds), kinds }, sound.definitions);
 };
-const judged = judgeOnly(book);
+const judged = judgeOnly(demoBook);
 
-/** Judges a fresh copy of book and shelf with changes; `at` of a change on the shelf begins with its folder. */
-function changed(on: { readonly book?: readonly Change[]; readonly shop?: readonly Change[] }): JudgedBook {
+/** A fresh copy of the book and its two shelves, each where the other finds it. */
+function copied(): { readonly book: string; readonly shop: string; readonly order: string } {
   const at = mkdtempSync(join(dir, "changed-"));
-  cpSync(book, join(at, "book"), { recursive: true });
-  cpSync(shop, join(at, "shop"), { recursive: true });
-  for (const change of on.book ?? []) applyChange(join(at, "book"), change);
-  for (const change of on.shop ?? []) applyChange(join(at, "shop"), change);
-  return judgeOnly(join(at, "book"));
+  const place = (folder: string) => {
+    cpSync(join(demoData, folder), join(at, folder), { recursive: true });
+    return join(at, folder);
+  };
+  return { book: place("air-receiver/book"), shop: place("shop/shelf"), order: place("order/shelf") };
+}
+
+/** Judges such a copy with changes; `at` of a change on the shop's shelf begins with its folder. */
+function changed(on: { readonly book?: readonly Change[]; readonly shop?: readonly Change[] }): JudgedBook {
+  const { book, shop } = copied();
+  for (const change of on.book ?? []) applyChange(book, change);
+  for (const change of on.shop ?? []) applyChange(shop, change);
+  return judgeOnly(book);
 }
 const found = (one: JudgedBook) => newFindings(one, judged).map(({ key }) => key);
 
-describe("the demonstration with its common records on a shelf", () => {
-  test("is judged as before: nothing of it was lost", () => {
+describe("the receiver, its common records on two shelves", () => {
+  test("is judged as the same records in one folder", () => {
+    const whole = join(dir, "whole");
+    copyWhole(demoBook, whole);
+    const alone = judgeOnly(whole);
     expect(judged.findings).toEqual([]);
-    expect(judgeBook(readBook(book)).counts).toEqual(sound.counts);
+    expect(alone.findings.map(({ key }) => key)).toEqual([
+      "record-used|material-certificate:CRT-009|",
+      "record-used|welding-procedure:WPS-10|",
+    ]);
+    const verdicts = ({ outcomes }: JudgedBook) =>
+      outcomes.map(({ definition, subject, verdict }) => `${definition} ${subject?.kind} ${subject?.id}: ${verdict}`);
+    const known = new Set(verdicts(alone));
+    expect(verdicts(judged).filter((one) => !known.has(one))).toEqual([]);
+    expect(verdicts(judged).length).toBeGreaterThan(1900);
     expect(judged.loaded.aside).toEqual([]);
-    expect(judged.loaded.records.map(({ kind, id }) => `${kind}:${id}`)).toEqual(
-      sound.loaded.records.map(({ kind, id }) => `${kind}:${id}`),
-    );
+    // What is on a shelf and not reached is in the other book alone: the second vessel's ends, and a procedure for its welds.
+    const reached = new Set(judged.loaded.records.map(({ kind, id }) => `${kind}:${id}`));
+    expect(
+      alone.loaded.records.map(({ kind, id }) => `${kind}:${id}`).filter((address) => !reached.has(address)),
+    ).toEqual([
+      "material-certificate:CRT-009",
+      "original:ORG-CRT-009",
+      "original:ORG-WPS-10",
+      "welding-procedure:WPS-10",
+    ]);
   });
 
   test("sees nothing of another client's job on it", () => {
@@ -80,7 +106,7 @@ describe("the demonstration with its common records on a shelf", () => {
     const gone = changed({ shop: [{ file: "people/welders.json", gone: true }] });
     expect(found(gone)).not.toEqual([]);
     const own: Change = {
-      add: JSON.parse(readFileSync(join(shop, "people/welders.json"), "utf8")),
+      add: JSON.parse(readFileSync(join(demoData, "shop/shelf/people/welders.json"), "utf8")),
       file: "people/welders.json",
     };
     expect(found(changed({ book: [own], shop: [{ file: "people/welders.json", gone: true }] }))).toEqual([]);
@@ -96,7 +122,7 @@ describe("the demonstration with its common records on a shelf", () => {
 
   test("judges no absence while the shelf is not there", () => {
     const away = changed({
-      book: [{ set: "book:TQ423-MDB", at: "/shelves", to: [{ name: "shop", folder: "../away" }] }],
+      book: [{ set: "book:TQ423-MDB", at: "/shelves/0/folder", to: "../away" }],
     });
     expect(found(away)).toEqual(["shelf-folder|book:TQ423-MDB|shelves[shop].folder"]);
   });
@@ -150,7 +176,7 @@ describe("its issue", () => {
   let first: JudgedBook;
   let again: JudgedBook;
   beforeAll(async () => {
-    first = judgeBook(readBook(book));
+    first = judgeBook(readBook(demoBook));
     ({ files } = await publishBook(first));
     const issue = join(dir, "issue");
     for (const [path, content] of files) {
@@ -210,6 +236,77 @@ describe("a balance of what was cut from a certificate on the shelf", () => {
     expect(await notChecked(judged)).toContain(
       "pieces cut for other books are not counted, where they stand on a shelf: ",
     );
-    expect(await notChecked(sound)).not.toContain("other books");
+    const whole = join(dir, "without-shelves");
+    copyWhole(demoBook, whole);
+    expect(await notChecked(judgeOnly(whole))).not.toContain("other books");
+  });
+});
+
+describe("the second vessel of the order", () => {
+  const second = judgeBook(readBook(vesselBook));
+  const addresses = ({ loaded }: JudgedBook) =>
+    new Map(loaded.records.map((record) => [`${record.kind}:${record.id}`, record]));
+
+  test("is clean, and reaches people, qualifications and the plate of the first", () => {
+    expect(second.findings).toEqual([]);
+    expect(second.loaded.aside).toEqual([]);
+    const [first, own] = [addresses(judged), addresses(second)];
+    const both = [...own].filter(([address, { file }]) => file.startsWith("shelves/") && first.has(address));
+    for (const address of [
+      "person:W03",
+      "welder-qualification:WQ-03-1",
+      "material-certificate:CRT-003",
+      "instrument:PG-03",
+    ])
+      expect(both.map(([name]) => name)).toContain(address);
+    for (const [address, { value }] of both) expect([address, value]).toEqual([address, first.get(address)?.value]);
+    expect(both.length).toBeGreaterThan(80);
+    // Less than half of what the book holds was written for it.
+    const written = [...own.values()].filter(({ file }) => !file.startsWith("shelves/")).length;
+    expect(written).toBeLessThan(own.size / 2 + 40);
+  });
+
+  test("sees nothing of the first vessel, nor does the first of it", () => {
+    const serials = (one: JudgedBook) => [...(one.graph.byKind.get("equipment")?.keys() ?? [])];
+    expect([serials(judged), serials(second)]).toEqual([["TQ423-01"], ["TQ423-02"]]);
+    for (const kind of ["part", "joint", "weld-log", "piece-mark", "material-certificate"])
+      for (const [id, { value }] of second.graph.byKind.get(kind) ?? [])
+        expect([kind, id, JSON.stringify(value).includes("TQ423-01")]).toEqual([kind, id, false]);
+  });
+
+  test("both together cut no more from a plate or a pipe than there was", () => {
+    const cut = (row: string, field: "area" | "length") =>
+      [judged, second]
+        .flatMap((one) => [...(one.graph.byKind.get("piece-mark")?.values() ?? [])])
+        .filter(({ value }) => value["certificateRow"] === row)
+        .reduce((sum, { value }) => sum + Number.parseFloat(JSON.stringify(value[field]).slice(1)), 0);
+    // Certified: plate 1250 mm × 4000 mm, pipe 2000 mm.
+    expect(cut("CRT-003#84713", "area")).toBeCloseTo(4.48, 6);
+    expect(cut("CRT-003#84713", "area")).toBeLessThan(1.25 * 4);
+    expect(cut("CRT-005#70344", "length")).toBe(560);
+  });
+
+  test("says on its own that cuts for other books are not counted", async () => {
+    const page = (await layOut(second)).pages.find(({ url }) => url === "not-checked.html");
+    expect(JSON.stringify(page?.blocks)).toContain("pieces cut for other books are not counted");
+  });
+
+  test("no one is at two places: no welder, tester or instrument of the test works for both at a time", () => {
+    const spans = [judged, second].flatMap((one, book) =>
+      [...(one.graph.byKind.get("weld-log")?.values() ?? [])].flatMap(({ value }) => {
+        const runs = Array.isArray(value["runs"])
+          ? (value["runs"] as { welders: string[]; date: string; finished?: string }[])
+          : [];
+        const [from, to] = [runs[0]?.date ?? "", runs.at(-1)?.finished ?? ""];
+        return (runs[0]?.welders ?? []).map((who) => ({ who, from, to, book }));
+      }),
+    );
+    const clashes = spans.flatMap((one) =>
+      spans.filter(
+        (other) => other.book > one.book && other.who === one.who && other.from < one.to && one.from < other.to,
+      ),
+    );
+    expect(spans.filter(({ book }) => book === 1).length).toBe(7);
+    expect(clashes).toEqual([]);
   });
 });

@@ -1,9 +1,10 @@
 import { createHash } from "node:crypto";
-import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { corpus } from "../foreign/hostile.ts";
 import { freshFolder } from "../publish/issue/folders.ts";
+import { copyBook } from "../support/copy-book.ts";
 import { interimBook } from "../support/demo-book.ts";
 import { runIn } from "../support/real.ts";
 
@@ -22,7 +23,7 @@ async function command(cwd: string, ...words: readonly string[]): Promise<Ended>
 /** The interim book with every hostile file among its originals; those that were there are taken out, to be quick. */
 async function hostileBook(): Promise<string> {
   const dir = join(await freshFolder(), "book");
-  cpSync(interimBook, dir, { recursive: true });
+  copyBook(interimBook, dir);
   mkdirSync(join(dir, "files/hostile"));
   for (const { name, bytes } of corpus) writeFileSync(join(dir, "files/hostile", name), bytes);
   return dir;

@@ -1,13 +1,14 @@
-import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { copyBook } from "../support/copy-book.ts";
 import { runReal } from "../support/real.ts";
 
 let cwd: string;
 beforeAll(() => {
   cwd = mkdtempSync(join(tmpdir(), "databook-sheet-"));
-  cpSync("demo-data/air-receiver-interim/book", join(cwd, "book"), { recursive: true });
+  copyBook("demo-data/air-receiver-interim/book", join(cwd, "book"));
 });
 afterAll(() => {
   rmSync(cwd, { recursive: true, force: true });

@@ -60,7 +60,7 @@ const resultOf = (fault: Named) => {
 
 function judgeFault({ name, changes, papers, asCompared, expect: wanted }: Named) {
   const [book, before] = bookOf(name);
-  const { judged, fatal, lineOf } = judgeChanged(book, answered(book, changes), {
+  const { judged, fatal, fileOf, lineOf } = judgeChanged(book, answered(book, changes), {
     withPapers: papers === true,
     asCompared: asCompared === true,
   });
@@ -69,14 +69,14 @@ function judgeFault({ name, changes, papers, asCompared, expect: wanted }: Named
   const found: readonly Finding[] =
     judged === null ? fatal : isNote ? newFindings(judged, before) : newRoots(judged, before);
   const lifted = judged?.findings.filter(({ exception }) => exception !== null).map(({ key }) => key) ?? [];
-  return { found: found.map((finding) => ({ ...finding, line: lineOf(finding) })), lifted };
+  return { found: found.map((finding) => ({ ...finding, file: fileOf(finding), line: lineOf(finding) })), lifted };
 }
 
 describe("one planted fault, one finding", () => {
   test.each(faults)("$name: $title", (fault) => {
     const { expect: wanted, lifts = [] } = fault;
     const { found, lifted } = resultOf(fault);
-    expect(found.map(({ rule, severity, place, message }) => ({ rule, severity, file: place.file, message }))).toEqual(
+    expect(found.map(({ rule, severity, file, message }) => ({ rule, severity, file, message }))).toEqual(
       wanted === undefined
         ? []
         : [{ rule: wanted.rule, severity: wanted.severity, file: wanted.file, message: wanted.message }],

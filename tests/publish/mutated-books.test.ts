@@ -1,4 +1,4 @@
-import { cpSync, existsSync, mkdtempSync, readdirSync, realpathSync, rmSync } from "node:fs";
+import { existsSync, mkdtempSync, readdirSync, realpathSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { PDFDocument } from "pdf-lib";
@@ -8,6 +8,7 @@ import type { JudgedBook } from "../../src/model/book.ts";
 import { judgeBook, publishBook, readBook } from "../../src/pipeline.ts";
 import { sealIssue } from "../../src/publish/issue/hash-list.ts";
 import { reportedBook } from "../../src/report/report.ts";
+import { copyBook } from "../support/copy-book.ts";
 import { boilerBook, demoBook } from "../support/demo-book.ts";
 import { mutateBook } from "../support/mutations.ts";
 
@@ -21,7 +22,7 @@ afterAll(() => rmSync(dir, { recursive: true, force: true }));
 
 async function publishMutated(book: string, seed: number): Promise<void> {
   const copy = join(dir, String(seed));
-  cpSync(book, copy, { recursive: true });
+  copyBook(book, copy);
   // A few originals are enough: that the others are missing is one more thing to say.
   for (const [at, name] of (existsSync(join(copy, "files"))
     ? readdirSync(join(copy, "files"), { withFileTypes: true })

@@ -1,7 +1,7 @@
 import { expect } from "vitest";
 import type { JudgedBook } from "../../src/model/book.ts";
-import { allRecords, type Change } from "./changes.ts";
-import { judgeChanged, newRoots } from "./demo-book.ts";
+import type { Change } from "./changes.ts";
+import { judgeChanged, newRoots, recordsOf } from "./demo-book.ts";
 
 /** A record of a book, found again by its kind and id. */
 export interface Taken {
@@ -9,9 +9,9 @@ export interface Taken {
   readonly id: string;
 }
 
-/** Records that can be taken out of a book: all but its two files that say what it is and which issue. */
+/** Records that can be taken out of a book or its shelves: all but its two files that say what it is and which issue. */
 export const takeable = (book: string): readonly Taken[] =>
-  allRecords(book).filter(({ kind }) => kind !== "book" && kind !== "issue");
+  recordsOf(book).filter(({ kind }) => kind !== "book" && kind !== "issue");
 
 export const kindsOf = (records: readonly Taken[]): readonly string[] =>
   [...new Set(records.map(({ kind }) => kind))].sort();

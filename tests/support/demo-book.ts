@@ -7,11 +7,15 @@ import { textsOfBook } from "../../src/load/texts.ts";
 import type { JudgedBook } from "../../src/model/book.ts";
 import { blocks, type Finding } from "../../src/model/finding.ts";
 import { judgeBook, readBook } from "../../src/pipeline.ts";
-import { applyChange, type Change } from "./changes.ts";
+import { allRecords, applyChange, type Change } from "./changes.ts";
 import { comparedAnew } from "./compared.ts";
+import { copiedFrom, copyBook } from "./copy-book.ts";
 
 export const demoBook = join(import.meta.dirname, "../../demo-data/air-receiver/book");
 export const interimBook = join(import.meta.dirname, "../../demo-data/air-receiver-interim/book");
+
+/** The second vessel of the receiver's order, on the same shelves. */
+export const vesselBook = join(import.meta.dirname, "../../demo-data/control-air/book");
 
 export const boilerBook = join(import.meta.dirname, "../../demo-data/boiler/book");
 
@@ -32,16 +36,21 @@ function copyOf(book: string): string {
   const known = copies.get(book);
   if (known !== undefined) return known;
   const dir = realpathSync(mkdtempSync(join(tmpdir(), "databook-fault-")));
-  cpSync(book, dir, { recursive: true });
+  copyBook(book, dir);
   copies.set(book, dir);
   return dir;
 }
+
+/** Every record of a book and its shelves, with its file. */
+export const recordsOf = (book: string) => allRecords(copyOf(book));
 
 export interface JudgedCopy {
   /** Null when the book could not be read at all: `fatal` says why. */
   readonly judged: JudgedBook | null;
   readonly fatal: readonly Finding[];
-  /** The source line a finding points at; of an object its first line too, which tells it from its neighbours. */
+  /** The file a finding is mended in. */
+  readonly fileOf: (finding: Finding) => string;
+  /** The source line a finding points at there; of an object its first line too, which tells it from its neighbours. */
   readonly lineOf: (finding: Finding) => string;
 }
 
@@ -64,19 +73,22 @@ export function judgeChanged(
       touched.add(applyChange(dir, change));
     }
     const loaded = loadBook(dir, definitions.kinds);
-    const lineOf = ({ place }: Finding) => {
+    const written = ({ place }: Finding) => loaded.locator.written?.(place) ?? place;
+    const fileOf = (finding: Finding) => written(finding).file;
+    const lineOf = (finding: Finding) => {
+      const place = written(finding);
       const { line } = loaded.locator.position(place);
       const text = (at: number) => loaded.locator.line(place.file, at)?.trim() ?? "";
       return /^[[{]$/.test(text(line)) ? `${text(line)} ${text(line + 1)}` : text(line);
     };
-    if (loaded.fatal.length > 0) return { judged: null, fatal: loaded.fatal, lineOf };
+    if (loaded.fatal.length > 0) return { judged: null, fatal: loaded.fatal, fileOf, lineOf };
     const read = {
       ...loaded,
       ...(withPapers && { texts: textsOfBook(loaded) }),
       ...(!asCompared && { records: comparedAnew(loaded.records, definitions.kinds) }),
       kinds: definitions.kinds,
     };
-    return { judged: judgeBook(read, definitions), fatal: [], lineOf };
+    return { judged: judgeBook(read, definitions), fatal: [], fileOf, lineOf };
   } finally {
     for (const file of touched) restore(book, dir, file);
   }
@@ -84,9 +96,10 @@ export function judgeChanged(
 
 function restore(book: string, dir: string, file: string): void {
   rmSync(join(dir, file), { force: true, recursive: true });
-  if (existsSync(join(book, file))) cpSync(join(book, file), join(dir, file));
+  const from = copiedFrom(book, file);
+  if (existsSync(from)) cpSync(from, join(dir, file));
   // A folder that came with the change goes with it.
-  for (let up = dirname(file); up !== "." && !existsSync(join(book, up)); up = dirname(up))
+  for (let up = dirname(file); up !== "." && !existsSync(copiedFrom(book, `${up}/`)); up = dirname(up))
     if (existsSync(join(dir, up)) && readdirSync(join(dir, up)).length === 0)
       rmSync(join(dir, up), { recursive: true });
 }

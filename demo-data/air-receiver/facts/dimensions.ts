@@ -1,57 +1,7 @@
 import type { DimensionCheck } from "../../../src/generated/records.ts";
+import { atMost, between, place, roundnessOf, signed, thickness } from "../../order/making/dimensions.ts";
 
-type Row = NonNullable<DimensionCheck["rows"]>[number];
-
-const signed = (date: string): NonNullable<DimensionCheck["signatures"]> => [
-  { role: "quality control", person: "D2", date },
-];
-const mm = (values: readonly number[]): string[] => values.map((value) => `${value} mm`);
-
-const roundness = (feature: string, part: string, diameters: readonly number[]): Row => ({
-  feature,
-  part,
-  nominal: "1184 mm",
-  minimum: "1178 mm",
-  maximum: "1190 mm",
-  measured: mm(diameters),
-  result: "accepted",
-});
-
-const thickness = (part: string, place: string, values: readonly number[]): Row => ({
-  feature: `${place}, ${part}`,
-  part,
-  nominal: "8.0 mm",
-  minimum: "7.0 mm",
-  measured: values.map((value) => `${value.toFixed(1)} mm`),
-  result: "accepted",
-});
-
-const between = (
-  feature: string,
-  nominal: number,
-  tolerance: number,
-  measured: number,
-  of: Partial<Row> = {},
-): Row => ({
-  feature,
-  ...of,
-  nominal: `${nominal} mm`,
-  minimum: `${nominal - tolerance} mm`,
-  maximum: `${nominal + tolerance} mm`,
-  measured: [`${measured} mm`],
-  result: "accepted",
-});
-
-const atMost = (feature: string, joint: string, maximum: string, measured: string): Row => ({
-  feature,
-  joint,
-  maximum,
-  measured: [measured],
-  result: "accepted",
-});
-
-const place = (feature: string, part: string, nominal: number, measured: number): Row =>
-  between(feature, nominal, 3, measured, { part });
+const roundness = roundnessOf("1184 mm", "1178 mm", "1190 mm");
 
 export const dimensionChecks: readonly DimensionCheck[] = [
   {

@@ -1,39 +1,5 @@
-import type { HeatTreatment, MillApproval, PieceMark } from "../../../src/generated/records.ts";
-
-const approval = (
-  id: string,
-  mill: string,
-  certificate: string,
-  scope: string,
-  forms: NonNullable<MillApproval["forms"]>,
-): MillApproval => ({
-  id,
-  mill,
-  body: "PENQUILLITH",
-  certificate,
-  scope,
-  forms,
-  bodyInUnion: true,
-  validFrom: "2024-06-01",
-  validTo: "2027-05-31",
-});
-
-export const millApprovals: readonly MillApproval[] = [
-  approval("MA-01", "GREYVAULT", "PQ-QS-1180", "hot rolled plate for pressure purposes, 5 mm to 60 mm", ["plate"]),
-  approval(
-    "MA-02",
-    "BOWLTHORNE",
-    "PQ-QS-1194",
-    "dished ends of ferritic plate up to 20 mm, cold formed and heat treated",
-    ["formed-end"],
-  ),
-  approval("MA-03", "NETTLEWEIR", "PQ-QS-1203", "seamless tubes for pressure purposes up to 219.1 mm", [
-    "tube",
-    "pipe",
-  ]),
-  approval("MA-04", "HAMMERQUIST", "PQ-QS-1211", "forged flanges and welding necks of ferritic steel", ["forging"]),
-  approval("MA-05", "THREADLOW", "PQ-QS-1226", "bolts and nuts for pressure purposes", ["bolting"]),
-];
+import type { HeatTreatment, PieceMark } from "../../../src/generated/records.ts";
+import { pieceOf } from "../../order/making/pieces.ts";
 
 /** The ends were formed cold and normalised again by their maker, together, in one charge. */
 export const heatTreatments: readonly HeatTreatment[] = [
@@ -61,36 +27,7 @@ export const heatTreatments: readonly HeatTreatment[] = [
   },
 ];
 
-const cutOn = "2026-05-19";
-
-interface Piece {
-  readonly id: string;
-  readonly part: string;
-  readonly row: string;
-  readonly from: string;
-  readonly more?: Partial<PieceMark>;
-}
-
-const piece = ({ id, part, row, from, more }: Piece): PieceMark => ({
-  id,
-  part,
-  mark: `423/${part.slice(1).replace(/^0/, "")}-A`,
-  certificateRow: row,
-  pieceNumber: from,
-  cut: cutOn,
-  pieces: 1,
-  transfers: [
-    {
-      from,
-      to: `423/${part.slice(1).replace(/^0/, "")}-A`,
-      method: "hard stamp",
-      by: "S1",
-      date: "2026-05-18",
-      witness: "D2",
-    },
-  ],
-  ...more,
-});
+const piece = pieceOf("423");
 
 export const pieceMarks: readonly PieceMark[] = [
   piece({ id: "PM-01", part: "P01", row: "CRT-003#84713", from: "84713-1041", more: { area: "4.21 m²" } }),

@@ -1,4 +1,5 @@
 import type { Document, Drawing } from "../../../src/generated/records.ts";
+import { design, documentOf, drawn, quality, twice } from "../../order/making/papers.ts";
 
 const shownOnPlate: NonNullable<Drawing["designData"]> = {
   serial: "TQ423-01",
@@ -12,30 +13,7 @@ const shownOnPlate: NonNullable<Drawing["designData"]> = {
   category: "IV",
 };
 
-type Revision = NonNullable<Drawing["revisions"]>[number];
-
-const drawn = (
-  revision: string,
-  date: string,
-  approved: string,
-  status: Revision["status"],
-  reason: string,
-): Revision => ({
-  revision,
-  date,
-  ...(status !== undefined && { status }),
-  reason,
-  preparedBy: "R1",
-  checkedBy: "R2",
-  approvedBy: "K1",
-  approved,
-  sheets: 1,
-});
-
-const twice = (reason: string): Revision[] => [
-  drawn("A", "2026-03-10", "2026-03-16", "superseded", "first issue"),
-  drawn("B", "2026-05-04", "2026-05-08", "for-construction", reason),
-];
+const document = documentOf("TQ423");
 
 export const drawings: readonly Drawing[] = [
   {
@@ -72,37 +50,6 @@ export const drawings: readonly Drawing[] = [
     designData: { ...shownOnPlate, module: "B+F", bodyNumber: "0000" },
   },
 ];
-
-const document = (
-  id: string,
-  type: Document["type"],
-  title: string,
-  [revision, date, approved]: readonly [string, string, string],
-  [preparedBy, checkedBy, approvedBy]: readonly [string, string, string],
-  sheets = 1,
-): Document => ({
-  id,
-  number: `TQ423-${id}`,
-  title,
-  ...(type !== undefined && { type }),
-  language: "en",
-  revisions: [
-    {
-      revision,
-      date,
-      status: "for-record",
-      reason: "first issue",
-      preparedBy,
-      checkedBy,
-      approvedBy,
-      approved,
-      sheets,
-    },
-  ],
-});
-
-const design = ["R1", "R2", "K1"] as const;
-const quality = ["D2", "B4", "K1"] as const;
 
 export const documents: readonly Document[] = [
   document("DOC-01", "design-data", "Design data and limits", ["1", "2026-02-16", "2026-03-02"], design),

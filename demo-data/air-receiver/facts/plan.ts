@@ -3,7 +3,7 @@ import { stepsBeforeWelding } from "./plan-before-welding.ts";
 import { stepsFromWelding } from "./plan-from-welding.ts";
 
 /** Steps start after these; every other step follows the one before it in the order of manufacture. */
-const after: Readonly<Record<number, readonly number[]>> = {
+export const after: Readonly<Record<number, readonly number[]>> = {
   20: [10],
   30: [20],
   40: [10],

@@ -1,6 +1,6 @@
 import type { PressureTest, SafetyValve } from "../../../src/generated/records.ts";
 import { gaugeOf, readingsOf, signedOn, type Reading } from "../../shop/hydrostatic-test.ts";
-import { instruments } from "./instruments.ts";
+import { instruments } from "../../order/facts/instruments.ts";
 
 const day = "2026-06-23";
 const at = (time: string) => `${day}T${time}+02:00`;

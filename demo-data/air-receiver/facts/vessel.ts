@@ -1,4 +1,5 @@
 import type { Book, Equipment, Joint, Part } from "../../../src/generated/records.ts";
+import { branch, course, end, pipeNozzle, seam } from "../../order/making/parts.ts";
 
 /** The vessel: a horizontal air receiver on two loose saddles, so that nothing but nozzles is welded to its shell. */
 
@@ -18,6 +19,10 @@ export const book: Book = {
   client: "PEBBLEWRIGHT",
   inspectionBody: "PENQUILLITH",
   site: "Compressor house 2, Nether Quellby, Varrenmark",
+  shelves: [
+    { name: "shop", folder: "../../shop/shelf" },
+    { name: "order", folder: "../../order/shelf" },
+  ],
 };
 
 export const equipment: Equipment = {
@@ -45,51 +50,7 @@ export const equipment: Equipment = {
   emptyMass: "838 kg",
 };
 
-const arrangement = "DRG-01@B";
 const details = "DRG-03@B";
-
-const course = (id: string, name: string, measuredThickness: string[]): Part => ({
-  id,
-  name,
-  role: "shell-course",
-  drawing: arrangement,
-  pressureBearing: true,
-  quantity: 1,
-  material: { standard: "EN 10028-2", edition: "2017", grade: "P265GH", form: "plate" },
-  nominalThickness: "8.0 mm",
-  measuredThickness,
-  thicknessUndertolerance: "0.3 mm",
-  corrosionAllowance: "1.0 mm",
-  insideDiameter: "1184 mm",
-  outsideDiameter: "1200 mm",
-  length: "1125 mm",
-  weldCoefficient: "0.85",
-  requiredCertificateType: "3.1",
-  madeBy: "TARNEQUILL",
-});
-
-const end = (id: string, name: string, measuredThickness: string[]): Part => ({
-  id,
-  name,
-  role: "end",
-  drawing: arrangement,
-  pressureBearing: true,
-  quantity: 1,
-  material: { standard: "EN 10028-2", edition: "2017", grade: "P265GH", form: "formed-end" },
-  nominalThickness: "8.0 mm",
-  minimumThickness: "7.0 mm",
-  measuredThickness,
-  thicknessUndertolerance: "1.0 mm",
-  corrosionAllowance: "1.0 mm",
-  insideDiameter: "1184 mm",
-  outsideDiameter: "1200 mm",
-  length: "348 mm",
-  crownRadius: "960 mm",
-  knuckleRadius: "185 mm",
-  weldCoefficient: "1.00",
-  requiredCertificateType: "3.1",
-  madeBy: "BOWLTHORNE",
-});
 
 const forged = (id: string, name: string, role: "flange" | "blind-flange", sizes: Partial<Part>): Part => ({
   id,
@@ -100,22 +61,6 @@ const forged = (id: string, name: string, role: "flange" | "blind-flange", sizes
   quantity: 1,
   material: { standard: "EN 10222-2", edition: "2017", grade: "P245GH", form: "forging" },
   ...sizes,
-  requiredCertificateType: "3.1",
-});
-
-const pipeNozzle = (id: string, name: string): Part => ({
-  id,
-  name,
-  role: "nozzle-neck",
-  drawing: details,
-  pressureBearing: true,
-  quantity: 1,
-  material: { standard: "EN 10216-2", edition: "2013+A1:2019", grade: "P265GH", form: "tube", options: "TC1" },
-  nominalThickness: "4.5 mm",
-  thicknessUndertolerance: "0.6 mm",
-  corrosionAllowance: "1.0 mm",
-  outsideDiameter: "33.7 mm",
-  length: "120 mm",
   requiredCertificateType: "3.1",
 });
 
@@ -137,16 +82,20 @@ const neck = (thickness: string, outsideDiameter: string, length: string): Parti
   length,
 });
 
+const diameters = { insideDiameter: "1184 mm", outsideDiameter: "1200 mm" };
+const courseSizes = { ...diameters, length: "1125 mm" };
+const endSizes = { ...diameters, length: "348 mm", crownRadius: "960 mm", knuckleRadius: "185 mm" };
+
 export const parts: readonly Part[] = [
-  course("P01", "shell course 1", ["8.1 mm", "8.0 mm", "8.1 mm", "8.2 mm"]),
-  course("P02", "shell course 2", ["8.2 mm", "8.1 mm", "8.1 mm", "8.0 mm"]),
-  end("P03", "end 1, left", ["7.9 mm", "7.6 mm", "7.4 mm", "7.6 mm", "7.5 mm", "8.0 mm"]),
-  end("P04", "end 2, right", ["8.0 mm", "7.5 mm", "7.3 mm", "7.6 mm", "7.6 mm", "7.9 mm"]),
+  course("P01", "shell course 1", courseSizes, ["8.1 mm", "8.0 mm", "8.1 mm", "8.2 mm"]),
+  course("P02", "shell course 2", courseSizes, ["8.2 mm", "8.1 mm", "8.1 mm", "8.0 mm"]),
+  end("P03", "end 1, left", endSizes, ["7.9 mm", "7.6 mm", "7.4 mm", "7.6 mm", "7.5 mm", "8.0 mm"]),
+  end("P04", "end 2, right", endSizes, ["8.0 mm", "7.5 mm", "7.3 mm", "7.6 mm", "7.6 mm", "7.9 mm"]),
   forged("P05", "nozzle N1, inlet DN 80, long welding neck", "flange", neck("8.0 mm", "88.9 mm", "180 mm")),
   forged("P06", "nozzle N2, outlet DN 80, long welding neck", "flange", neck("8.0 mm", "88.9 mm", "180 mm")),
   forged("P07", "nozzle N3, safety valve DN 50, long welding neck", "flange", neck("7.1 mm", "60.3 mm", "160 mm")),
-  pipeNozzle("P08", "nozzle N4, drain, threaded R 1"),
-  pipeNozzle("P09", "nozzle N5, pressure gauge, threaded R 1"),
+  pipeNozzle("P08", "nozzle N4, drain, threaded R 1", details, "120 mm"),
+  pipeNozzle("P09", "nozzle N5, pressure gauge, threaded R 1", details, "120 mm"),
   forged(
     "P10",
     "nozzle N6, inspection opening DN 300, long welding neck",
@@ -158,77 +107,18 @@ export const parts: readonly Part[] = [
   bolting("P13", "nuts M24 of N6", "C35E", "24.0 mm"),
 ];
 
-const contract = "order PW-1187, technical part, 4.2";
-
-const seam = (id: string, role: "longitudinal" | "circumferential", joined: string[], length: string): Joint => ({
-  id,
-  mark: `423 ${id}`,
-  type: "butt",
-  role,
-  pressureBearing: true,
-  parts: joined,
-  thicknesses: joined.map(() => "8.0 mm"),
-  depositedThickness: "8.0 mm",
-  outsideDiameter: "1200 mm",
-  length,
-  detail: "ss nb",
-  processes: ["135"],
-  positions: ["PA"],
-  weldingProcedure: "WPS-03@2",
-  drawing: "DRG-02@B",
-  weldCoefficient: "0.85",
-  qualityLevel: "C",
-  requiredTests: [
-    { method: "VT", extent: "100 %", basis: "EN 13445-5, all welds (from memory)" },
-    { method: "RT", extent: "10 %", basis: contract },
-  ],
-  postWeldHeatTreatment: false,
-});
-
-/** A yoke finds no room round these nozzles. */
-const smallBore = ["N04", "N05"];
-
-const branch = (
-  id: string,
-  shell: string,
-  nozzle: string,
-  thickness: string,
-  diameter: string,
-  length: string,
-): Joint => ({
-  id,
-  mark: `423 ${id}`,
-  type: "branch",
-  role: "nozzle",
-  pressureBearing: true,
-  parts: [shell, nozzle],
-  thicknesses: ["8.0 mm", thickness],
-  depositedThickness: "8.0 mm",
-  outsideDiameter: diameter,
-  length,
-  detail: "ss nb",
-  processes: [id === "N06" ? "135" : "141"],
-  positions: ["PA"],
-  weldingProcedure: id === "N06" ? "WPS-04@1" : "WPS-05@1",
-  drawing: "DRG-02@B",
-  qualityLevel: "C",
-  requiredTests: [
-    { method: "VT", extent: "100 %", basis: "EN 13445-5, all welds (from memory)" },
-    { method: smallBore.includes(id) ? "PT" : "MT", extent: "25 %", basis: contract },
-  ],
-  postWeldHeatTreatment: false,
-});
+const welded = { stamp: "423", outsideDiameter: "1200 mm", procedure: "WPS-03@2" };
 
 export const joints: readonly Joint[] = [
-  seam("L1", "longitudinal", ["P01"], "1125 mm"),
-  seam("L2", "longitudinal", ["P02"], "1125 mm"),
-  seam("C1", "circumferential", ["P03", "P01"], "3745 mm"),
-  seam("C2", "circumferential", ["P01", "P02"], "3745 mm"),
-  seam("C3", "circumferential", ["P02", "P04"], "3745 mm"),
-  branch("N01", "P01", "P05", "8.0 mm", "88.9 mm", "279 mm"),
-  branch("N02", "P02", "P06", "8.0 mm", "88.9 mm", "279 mm"),
-  branch("N03", "P02", "P07", "7.1 mm", "60.3 mm", "189 mm"),
-  branch("N04", "P01", "P08", "4.5 mm", "33.7 mm", "106 mm"),
-  branch("N05", "P02", "P09", "4.5 mm", "33.7 mm", "106 mm"),
-  branch("N06", "P01", "P10", "12.5 mm", "323.9 mm", "1018 mm"),
+  seam(welded, "L1", "longitudinal", ["P01"], "1125 mm"),
+  seam(welded, "L2", "longitudinal", ["P02"], "1125 mm"),
+  seam(welded, "C1", "circumferential", ["P03", "P01"], "3745 mm"),
+  seam(welded, "C2", "circumferential", ["P01", "P02"], "3745 mm"),
+  seam(welded, "C3", "circumferential", ["P02", "P04"], "3745 mm"),
+  branch(welded.stamp, "N01", "P01", "P05", "8.0 mm", "88.9 mm", "279 mm"),
+  branch(welded.stamp, "N02", "P02", "P06", "8.0 mm", "88.9 mm", "279 mm"),
+  branch(welded.stamp, "N03", "P02", "P07", "7.1 mm", "60.3 mm", "189 mm"),
+  branch(welded.stamp, "N04", "P01", "P08", "4.5 mm", "33.7 mm", "106 mm"),
+  branch(welded.stamp, "N05", "P02", "P09", "4.5 mm", "33.7 mm", "106 mm"),
+  branch(welded.stamp, "N06", "P01", "P10", "12.5 mm", "323.9 mm", "1018 mm"),
 ];

@@ -1,29 +1,39 @@
 import type { Facts } from "../../book/facts.ts";
 import { drawHeatTreatment, type FurnaceWords } from "../../sheets/heat-treatment.ts";
-import type { OriginalSheet } from "../../sheets/original.ts";
+import { printed, type OriginalSheet } from "../../sheets/original.ts";
 import { bodyCertificate, declaration, nameplate, paperOf, pressureTest, safetyValve } from "../../sheets/papers.ts";
 
-const forming: FurnaceWords = {
-  title: "Forming record and normalising of two ends",
-  load: [
-    ["Ends", "two, P03 and P04, Ø 1200 outside, R 960, r 185, heats 83950 and 83962"],
-    ["Forming", "crown pressed, knuckle spun, cold, 2026-04-20"],
-  ],
-  cooling: "in still air",
-  role: "furnace supervisor",
-  curve: [
-    [400, 310],
-    [568, 898],
-    [590, 906],
-    [610, 908],
-    [620, 760],
-    [700, 420],
-    [790, 140],
-  ],
-  times: ["06:30", "08:00", "09:30", "11:00", "12:30", "13:30"],
+/** What is its own of a vessel among the papers at its end. */
+export interface Completion {
+  readonly forming: FurnaceWords;
+  /** What the nameplate is fixed to. */
+  readonly holder: string;
+}
+
+const receiver: Completion = {
+  holder: "its holder at nozzle N6",
+  forming: {
+    title: "Forming record and normalising of two ends",
+    load: [
+      ["Ends", "two, P03 and P04, Ø 1200 outside, R 960, r 185, heats 83950 and 83962"],
+      ["Forming", "crown pressed, knuckle spun, cold, 2026-04-20"],
+    ],
+    cooling: "in still air",
+    role: "furnace supervisor",
+    curve: [
+      [400, 310],
+      [568, 898],
+      [590, 906],
+      [610, 908],
+      [620, 760],
+      [700, 420],
+      [790, 140],
+    ],
+    times: ["06:30", "08:00", "09:30", "11:00", "12:30", "13:30"],
+  },
 };
 
-export const completionOriginals = (facts: Facts): readonly OriginalSheet[] => [
+export const completionOriginals = (facts: Facts, { forming, holder } = receiver): readonly OriginalSheet[] => [
   ...facts.all("heat-treatment").map((record) => ({
     ...paperOf(
       "heat-treatment",
@@ -32,7 +42,7 @@ export const completionOriginals = (facts: Facts): readonly OriginalSheet[] => [
         id: "ORG-FORMING",
         path: "materials/forming-record.pdf",
         title: "Forming record of the ends",
-        number: "BE-26-N-077",
+        number: printed(record.charge),
         by: "BOWLTHORNE",
         day: "2026-05-11",
       },
@@ -48,7 +58,7 @@ export const completionOriginals = (facts: Facts): readonly OriginalSheet[] => [
     compared: "2026-06-30",
   })),
   ...facts.all("nameplate").map((record) => ({
-    ...nameplate(facts, record, "its holder at nozzle N6"),
+    ...nameplate(facts, record, holder),
     compared: "2026-07-09",
   })),
   ...facts.all("body-certificate").map((record) => ({

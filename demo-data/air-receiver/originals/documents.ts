@@ -1,12 +1,12 @@
 import type { Document } from "../../../src/generated/records.ts";
 import type { Facts } from "../../book/facts.ts";
 import type { Paper, Sheet } from "../../paper/paper.ts";
-import { completedPlan, specimens } from "../../sheets/binders.ts";
+import { completedPlan } from "../../sheets/binders.ts";
 import { documentOriginal } from "../../sheets/design-originals.ts";
 import { drawDesignData, drawMaterialList } from "../../sheets/design-papers.ts";
 import { drawPlan } from "../../sheets/inspection-plan.ts";
 import type { OriginalSheet } from "../../sheets/original.ts";
-import { drawText } from "../../sheets/text-document.ts";
+import { drawText, type TextPart } from "../../sheets/text-document.ts";
 import { documentTexts } from "./document-texts.ts";
 import { drawOpenings } from "./openings.ts";
 
@@ -23,19 +23,26 @@ const draws: Readonly<Record<string, Draw>> = {
   "DOC-03": (paper, facts) => drawPlan(paper, facts),
   "DOC-04": (paper, facts) =>
     drawMaterialList(paper, facts, "Non-pressure parts: none are welded on; the saddles are the client's."),
-  "DOC-09": drawOpenings,
+  "DOC-09": (paper) => drawOpenings(paper),
 };
 
-function draw({ id }: Document, facts: Facts): (paper: Paper) => Sheet {
-  const own = draws[id];
-  return (paper) => (own === undefined ? drawText(paper, documentTexts[id] ?? []) : own(paper, facts));
+/** What a vessel's documents say, by id: words, or what draws them. */
+export interface DocumentWords {
+  readonly draws: Readonly<Record<string, Draw>>;
+  readonly texts: Readonly<Record<string, readonly TextPart[]>>;
 }
 
-export const documentOriginals = (facts: Facts): readonly OriginalSheet[] => [
-  ...facts.all("document").map((document) => documentOriginal(facts, document, draw(document, facts))),
+const receiver: DocumentWords = { draws, texts: documentTexts };
+
+function draw({ id }: Document, facts: Facts, { draws, texts }: DocumentWords): (paper: Paper) => Sheet {
+  const own = draws[id];
+  return (paper) => (own === undefined ? drawText(paper, texts[id] ?? []) : own(paper, facts));
+}
+
+export const documentOriginals = (facts: Facts, words = receiver): readonly OriginalSheet[] => [
+  ...facts.all("document").map((document) => documentOriginal(facts, document, draw(document, facts, words))),
   ...facts
     .all("document")
     .filter(({ type }) => type === "inspection-plan")
     .map((plan) => completedPlan(facts, plan, "2026-07-15")),
-  specimens(facts, "2026-02-10"),
 ];

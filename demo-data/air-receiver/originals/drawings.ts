@@ -10,21 +10,27 @@ import { drawArrangement } from "./arrangement.ts";
 import { drawNozzles } from "./nozzle-drawing.ts";
 import { drawWeldMap } from "./weld-map.ts";
 
-type Draw = (paper: Paper, facts: Facts, drawing: Drawing) => void;
+export type Draw = (paper: Paper, facts: Facts, drawing: Drawing) => void;
 
-const drawPlateDrawing: Draw = (paper, facts, drawing) => {
-  const sheet = newSheet(paper);
-  paragraph(
-    sheet,
-    "Stainless steel 148 × 105 × 1, letters 4 mm and 6 mm, filled black. Fixed with four rivets to the plate holder under two studs of N6.",
-  );
-  for (const nameplate of facts.all("nameplate")) drawPlate(sheet, facts, nameplate, [left + 40, sheet.y + 20], false);
-  titleBlock(sheet, facts, drawing);
-};
+/** The drawing of the nameplate; `fixing` says how it is held. */
+export const plateDrawing =
+  (fixing: string): Draw =>
+  (paper, facts, drawing) => {
+    const sheet = newSheet(paper);
+    paragraph(sheet, `Stainless steel 148 × 105 × 1, letters 4 mm and 6 mm, filled black. ${fixing}`);
+    for (const nameplate of facts.all("nameplate"))
+      drawPlate(sheet, facts, nameplate, [left + 40, sheet.y + 20], false);
+    titleBlock(sheet, facts, drawing);
+  };
 
-const draws: readonly Draw[] = [drawArrangement, drawWeldMap, drawNozzles, drawPlateDrawing];
+const ofReceiver: readonly Draw[] = [
+  drawArrangement,
+  drawWeldMap,
+  drawNozzles,
+  plateDrawing("Fixed with four rivets to the plate holder under two studs of N6."),
+];
 
-export const drawingOriginals = (facts: Facts): readonly OriginalSheet[] =>
+export const drawingOriginals = (facts: Facts, draws = ofReceiver): readonly OriginalSheet[] =>
   facts.all("drawing").map((drawing, index) => ({
     ...drawingOriginal(facts, drawing, (paper) => draws[index]?.(paper, facts, drawing)),
     compared: "2026-05-15",

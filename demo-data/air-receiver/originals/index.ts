@@ -5,17 +5,15 @@ import { completionOriginals } from "./completion.ts";
 import { documentOriginals } from "./documents.ts";
 import { drawingOriginals } from "./drawings.ts";
 import { materialOriginals } from "./materials.ts";
-import { procedureOriginals } from "./procedures.ts";
 import { testingOriginals } from "./testing.ts";
 import { weldingOriginals } from "./welding.ts";
 
-/** Every original of the book. */
+/** Every original of the book itself. */
 export const originalsOf = (facts: Facts): readonly OriginalSheet[] =>
   [
     drawingOriginals,
     documentOriginals,
     calculationOriginals,
-    procedureOriginals,
     materialOriginals,
     weldingOriginals,
     testingOriginals,

@@ -4,20 +4,32 @@ import { columns, table } from "../../paper/tables.ts";
 
 const pressure = 1.1;
 const stress = 168.66;
-/** Half the inside diameter and the analysis thickness of the shell, corroded, in mm. */
-const shellRadius = 593;
+/** Analysis thickness of the shell, in mm: both vessels are of one plate. */
 const shell = 6.7;
 
-/** Nozzle, outside diameter, nominal wall, undertolerance of the wall, permissible stress of the nozzle. */
-const openings = [
-  ["N1, N2", 88.9, 8.0, 0.5, 163.33],
-  ["N3", 60.3, 7.1, 0.5, 163.33],
-  ["N4, N5", 33.7, 4.5, 0.6, 168.66],
-  ["N6", 323.9, 12.5, 0.5, 163.33],
-] as const;
+/** Openings of a vessel in its shell, sizes in mm. */
+export interface Openings {
+  /** Half the inside diameter of the shell, corroded. */
+  readonly shellRadius: number;
+  /** Nozzle, outside diameter, nominal wall, undertolerance of the wall, permissible stress of the nozzle. */
+  readonly nozzles: readonly (readonly [string, number, number, number, number])[];
+  readonly remark: string;
+}
+
+const ofReceiver: Openings = {
+  shellRadius: 593,
+  remark:
+    "Forged necks P245GH: lower permissible stress of neck and shell used, 245 / 1.5 = 163.33 MPa at 20 °C. Distances between openings exceed the sum of the lengths that count.",
+  nozzles: [
+    ["N1, N2", 88.9, 8.0, 0.5, 163.33],
+    ["N3", 60.3, 7.1, 0.5, 163.33],
+    ["N4, N5", 33.7, 4.5, 0.6, 168.66],
+    ["N6", 323.9, 12.5, 0.5, 163.33],
+  ],
+};
 
 /** Pressure area and stress areas of one opening, in mm², and the force each side stands for, in N. */
-function balance(outside: number, nominal: number, under: number, permitted: number) {
+function balance(shellRadius: number, outside: number, nominal: number, under: number, permitted: number) {
   const wall = nominal - 1 - under;
   const radius = outside / 2 - wall;
   const alongShell = Math.sqrt((2 * shellRadius + shell) * shell);
@@ -30,7 +42,7 @@ function balance(outside: number, nominal: number, under: number, permitted: num
 }
 
 /** The maker's check of the openings: pressure areas against stress areas. */
-export function drawOpenings(paper: Paper): Sheet {
+export function drawOpenings(paper: Paper, { shellRadius, nozzles, remark }: Openings = ofReceiver): Sheet {
   const sheet = newSheet(paper);
   fields(sheet, [
     ["Calculation pressure", "1.1 MPa"],
@@ -56,8 +68,14 @@ export function drawOpenings(paper: Paper): Sheet {
       "Carried",
       "Result",
     ]),
-    openings.map(([name, outside, nominal, under, permitted]) => {
-      const { wall, loaded, inShell, inNozzle, acting, carried } = balance(outside, nominal, under, permitted);
+    nozzles.map(([name, outside, nominal, under, permitted]) => {
+      const { wall, loaded, inShell, inNozzle, acting, carried } = balance(
+        shellRadius,
+        outside,
+        nominal,
+        under,
+        permitted,
+      );
       return [
         name,
         `${outside} mm`,
@@ -72,9 +90,6 @@ export function drawOpenings(paper: Paper): Sheet {
     }),
     7.6,
   );
-  paragraph(
-    sheet,
-    "Forged necks P245GH: lower permissible stress of neck and shell used, 245 / 1.5 = 163.33 MPa at 20 °C. Distances between openings exceed the sum of the lengths that count.",
-  );
+  paragraph(sheet, remark);
   return sheet;
 }

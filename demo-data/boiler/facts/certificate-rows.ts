@@ -1,4 +1,4 @@
-import { ladle, surface, tensile, type Row } from "../../air-receiver/facts/certificate-rows.ts";
+import { ladle, surface, tensile, type Row } from "../../order/facts/certificate-rows.ts";
 import { parts } from "./parts.ts";
 
 type Material = Pick<Row, "standard" | "edition" | "grade" | "form">;

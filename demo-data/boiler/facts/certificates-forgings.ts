@@ -1,4 +1,4 @@
-import { ladle, surface, tensile, type Row } from "../../air-receiver/facts/certificate-rows.ts";
+import { ladle, surface, tensile, type Row } from "../../order/facts/certificate-rows.ts";
 import { orderedFor } from "./certificate-rows.ts";
 import type { Delivery } from "./certificates.ts";
 

@@ -1,6 +1,6 @@
 import { bars, tubes } from "./certificate-rows.ts";
 import type { Delivery } from "./certificates.ts";
-import type { Row } from "../../air-receiver/facts/certificate-rows.ts";
+import type { Row } from "../../order/facts/certificate-rows.ts";
 
 const smoke = { thickness: "3.6 mm", diameter: "51 mm" } as const;
 const stay = { thickness: "6.3 mm", diameter: "51 mm" } as const;

@@ -1,5 +1,5 @@
 import type { MaterialCertificate } from "../../../src/generated/records.ts";
-import type { Row } from "../../air-receiver/facts/certificate-rows.ts";
+import type { Row } from "../../order/facts/certificate-rows.ts";
 import { attachmentRows } from "./certificates-attachments.ts";
 import { forgedRows } from "./certificates-forgings.ts";
 import { plateRows } from "./certificates-plates.ts";

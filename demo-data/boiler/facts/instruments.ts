@@ -1,6 +1,6 @@
 import type { Instrument } from "../../../src/generated/records.ts";
 import { calibration, signedByLaboratory } from "../../shop/calibrations.ts";
-import { instruments as shopInstruments } from "../../air-receiver/facts/instruments.ts";
+import { instruments as shopInstruments } from "../../order/facts/instruments.ts";
 
 type Calibration = NonNullable<Instrument["calibrations"]>[number];
 

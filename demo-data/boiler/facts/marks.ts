@@ -1,5 +1,5 @@
 import type { MillApproval, PieceMark } from "../../../src/generated/records.ts";
-import { millApprovals as shopApprovals } from "../../air-receiver/facts/materials.ts";
+import { millApprovals as shopApprovals } from "../../order/facts/mills.ts";
 import { rowOfHeat } from "./certificates.ts";
 import { nozzles } from "./nozzles.ts";
 import { parts } from "./parts.ts";

@@ -1,5 +1,5 @@
-import { procedure, type Approval, type ProcedureText } from "../../air-receiver/facts/procedure.ts";
-import { procedures as shopProcedures } from "../../air-receiver/facts/procedures.ts";
+import { procedure, type Approval, type ProcedureText } from "../../order/facts/procedure.ts";
+import { procedures as shopProcedures } from "../../order/facts/procedures.ts";
 
 const shop = (date: string, on: string, reason = "yearly review"): Approval => ({
   prepared: "D2",

@@ -1,6 +1,6 @@
 import type { Procedure } from "../../../src/generated/records.ts";
-import { procedure } from "../../air-receiver/facts/procedure.ts";
-import { review, testerProcedures } from "../../air-receiver/facts/procedures-testers.ts";
+import { procedure } from "../../order/facts/procedure.ts";
+import { review, testerProcedures } from "../../order/facts/procedures-testers.ts";
 
 type Revision = NonNullable<Procedure["revisions"]>[number];
 type Method = NonNullable<Procedure["method"]>;

@@ -9,7 +9,7 @@ import type { OriginalSheet } from "../../sheets/original.ts";
 import { drawText } from "../../sheets/text-document.ts";
 import { drawOf } from "../drawings/index.ts";
 import { textOf } from "../texts/index.ts";
-import { calculationWords } from "./calculation-words.ts";
+import { calculationWords } from "../../sheets/calculation-words.ts";
 import { lastOf, workingDaysLater } from "./working-days.ts";
 
 export const drawingOriginals = (facts: Facts): readonly OriginalSheet[] =>

@@ -1,5 +1,5 @@
 import type { Procedure } from "../../../src/generated/records.ts";
-import { procedures as shop } from "../../air-receiver/facts/procedures.ts";
+import { procedures as shop } from "../../order/facts/procedures.ts";
 import type { Paragraphs } from "../../sheets/procedure.ts";
 
 const ultrasonic: Paragraphs = [

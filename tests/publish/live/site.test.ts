@@ -1,4 +1,4 @@
-import { cpSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
@@ -8,6 +8,7 @@ import { siteFiles } from "../../../src/publish/html/index.ts";
 import { liveSite } from "../../../src/publish/live/site.ts";
 import type { Answer } from "../../../src/publish/live/server.ts";
 import { issuePath, type Publication } from "../../../src/publish/publication.ts";
+import { copyBook } from "../../support/copy-book.ts";
 
 const unchanged = { fresh: new Set<string>(), gone: [] };
 let folder = "";
@@ -17,7 +18,7 @@ let answer: (path: string) => Promise<Answer>;
 
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), "databook-live-"));
-  cpSync(join(import.meta.dirname, "../../../demo-data/air-receiver/book"), folder, { recursive: true });
+  copyBook(join(import.meta.dirname, "../../../demo-data/air-receiver/book"), folder);
   judged = judgeBook(readBook(folder));
   publication = await layOut(judged, unchanged);
   answer = liveSite(judged, publication);

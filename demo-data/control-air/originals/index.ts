@@ -1,0 +1,91 @@
+import { completionOriginals, type Completion } from "../../air-receiver/originals/completion.ts";
+import { documentOriginals, type DocumentWords } from "../../air-receiver/originals/documents.ts";
+import { drawingOriginals, plateDrawing } from "../../air-receiver/originals/drawings.ts";
+import { materialOriginals } from "../../air-receiver/originals/materials.ts";
+import { drawOpenings, type Openings } from "../../air-receiver/originals/openings.ts";
+import { testingOriginals } from "../../air-receiver/originals/testing.ts";
+import { weldingOriginals } from "../../air-receiver/originals/welding.ts";
+import type { Facts } from "../../book/facts.ts";
+import { calculations } from "../../sheets/binders.ts";
+import { calculationWords } from "../../sheets/calculation-words.ts";
+import { drawDesignData, drawMaterialList } from "../../sheets/design-papers.ts";
+import { drawPlan } from "../../sheets/inspection-plan.ts";
+import { daysLater, type OriginalSheet } from "../../sheets/original.ts";
+import { drawArrangement } from "./arrangement.ts";
+import { documentTexts } from "./document-texts.ts";
+import { inside } from "./geometry.ts";
+import { drawWeldMap } from "./weld-map.ts";
+
+const openings: Openings = {
+  shellRadius: inside / 2 + 1,
+  nozzles: [["N1 to N4", 33.7, 4.5, 0.6, 168.66]],
+  remark: "The nozzles sit 90° apart, 273 mm along the shell: more than the sum of the lengths that count.",
+};
+
+const words: DocumentWords = {
+  texts: documentTexts,
+  draws: {
+    "DOC-01": (paper, facts) =>
+      drawDesignData(
+        paper,
+        facts,
+        facts.all("part").filter(({ insideDiameter }) => insideDiameter !== undefined),
+        "Wind, earthquake, external loads and fatigue need not be considered: the vessel lies indoors in a cradle, fewer than 1000 full pressure cycles are expected in its life.",
+      ),
+    "DOC-03": (paper, facts) => drawPlan(paper, facts),
+    "DOC-04": (paper, facts) =>
+      drawMaterialList(paper, facts, "Non-pressure parts: none are welded on; the cradle is the client's."),
+    "DOC-09": (paper) => drawOpenings(paper, openings),
+  },
+};
+
+const completion: Completion = {
+  holder: "a strap round the shell",
+  forming: {
+    title: "Forming record and normalising of two ends",
+    load: [
+      ["Ends", "two, P02 and P03, Ø 355.6 outside, R 284.5, r 54.8, heat 83978"],
+      ["Forming", "pressed in one stroke, cold, 2026-04-21"],
+    ],
+    cooling: "in still air",
+    role: "furnace supervisor",
+    curve: [
+      [410, 305],
+      [578, 898],
+      [585, 901],
+      [598, 907],
+      [615, 908],
+      [625, 770],
+      [690, 420],
+      [740, 180],
+    ],
+    times: ["06:30", "08:00", "09:30", "11:00", "12:30"],
+  },
+};
+
+function calculationOriginals(facts: Facts): readonly OriginalSheet[] {
+  const sheets = facts.all("calculation-sheet");
+  return [...new Set(sheets.map(({ calculation }) => calculation))].map((id) => {
+    const chosen = sheets.filter(({ calculation }) => calculation === id);
+    const original = calculations(facts, chosen, id, calculationWords(id)?.title ?? id, calculationWords);
+    return { ...original, compared: daysLater(original.day, 2) };
+  });
+}
+
+/** Every original of the book itself: the receiver's sorts of paper, with this vessel's words and drawings. */
+export const originalsOf = (facts: Facts): readonly OriginalSheet[] => [
+  ...drawingOriginals(facts, [
+    drawArrangement,
+    drawWeldMap,
+    plateDrawing("Fixed with four rivets to a strap round the shell."),
+  ]),
+  ...documentOriginals(facts, words),
+  ...calculationOriginals(facts),
+  ...materialOriginals(
+    facts,
+    " Shell course: from the strip of 255 mm × 1250 mm that was left of plate 84713-1041 beside course 423/1-A of vessel TQ423-01. Pipe for N1 to N4: each piece stamped on the bar.",
+  ),
+  ...weldingOriginals(facts, [["2026-06-09", /./]]),
+  ...testingOriginals(facts),
+  ...completionOriginals(facts, completion),
+];
