@@ -153,11 +153,11 @@ export const completedPlan = (facts: Facts, plan: RecordTypes["document"], day: 
   },
 });
 
-export const specimens = (facts: Facts, day: string): OriginalSheet => ({
+export const specimens = (facts: Facts, number: string, day: string): OriginalSheet => ({
   id: "ORG-PEOPLE",
   path: "documents/specimen-signatures.pdf",
   title: "Specimen signatures",
-  number: `${orderOf(facts)}-18-SIG-01`,
+  number,
   by: facts.maker,
   day,
   compared: daysLater(day, 1),

@@ -63,11 +63,20 @@ export function standingAway(
   return records.filter(({ from: { file } }) => away.has(shelfOf(file) ?? ""));
 }
 
-/** The entries of shelves for a book in another folder: the way to each leads from there. */
-export function shelvesFrom(entries: Json | undefined, shelves: readonly Shelf[], dir: string): readonly JsonObject[] {
+/**
+ * The entries of shelves for a book in another folder: the way to each leads from there. A shelf of which nothing comes along,
+ * that of the last order say, is none of the next book's.
+ */
+export function shelvesFrom(
+  entries: Json | undefined,
+  shelves: readonly Shelf[],
+  records: readonly CarriedRecord[],
+  dir: string,
+): readonly JsonObject[] {
+  const used = new Set(records.map(({ from: { file } }) => shelfOf(file)));
   return (isList(entries) ? entries : []).flatMap((entry) => {
     const shelf = isObject(entry) ? shelves.find(({ name }) => name === entry["name"]) : undefined;
-    if (!isObject(entry) || shelf === undefined) return [];
+    if (!isObject(entry) || shelf === undefined || !used.has(shelf.name)) return [];
     return [shelf.copy ? entry : { ...entry, folder: relative(dir, shelf.dir).replaceAll("\\", "/") }];
   });
 }

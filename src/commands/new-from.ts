@@ -35,7 +35,7 @@ export function filesOfNext({ read, carried }: Last, dir: string, beginning: Beg
   // Where the design comes along, so does what the number identifies.
   const begun = sameDesign || serial === undefined ? without : beginning;
   const book = read.records.find(({ kind }) => kind === "book");
-  const shelves = shelvesFrom(book?.value["shelves"], read.shelves ?? [], dir);
+  const shelves = shelvesFrom(book?.value["shelves"], read.shelves ?? [], carried.records, dir);
   const more = { ...carried.book, ...(shelves.length > 0 && { shelves }) };
   return nextBook(starterFiles(begun, read.kinds, guideText(), more), carried, read, schemaFolder);
 }

@@ -149,6 +149,19 @@ test("the next book of one that holds a copy of a shelf holds that copy too", as
   expect(out).toContain("found: no nonconformities, 6 gaps, no queries, no notes");
 });
 
+test("a shelf of which nothing comes along, that of the last order say, is none of the next book's", async () => {
+  const book = JSON.parse(readFileSync(join(cwd, "book/book.json"), "utf8")) as { shelves: readonly object[] };
+  put("book/book.json", { ...book, shelves: [...book.shelves, { name: "order", folder: "../order" }] });
+  put("order/mark.json", { kind: "piece-mark", id: "MK-1" });
+  await runReal(
+    cwd,
+    ...["new", "next", "--from", "book", "--order-date", "2026-09-01", "--number", "N-2", "--title", "Next"],
+  );
+  expect(JSON.parse(readFileSync(join(cwd, "next/book.json"), "utf8"))).toMatchObject({
+    shelves: [{ name: "shop", folder: "../shop" }],
+  });
+});
+
 test("a sheet that says otherwise than a record on a shelf is refused: nothing is written there for one book", async () => {
   put("firms.csv", "id,name\nMAKER,Another Ltd\n");
   const { exit, out } = await runReal(

@@ -1,5 +1,5 @@
 import type { Document } from "../../../src/generated/records.ts";
-import type { Facts } from "../../book/facts.ts";
+import { orderOf, type Facts } from "../../book/facts.ts";
 import type { Paper, Sheet } from "../../paper/paper.ts";
 import { calculations, completedPlan, specimens } from "../../sheets/binders.ts";
 import { documentOriginal, drawingOriginal } from "../../sheets/design-originals.ts";
@@ -50,7 +50,7 @@ export function documentOriginals(facts: Facts): readonly OriginalSheet[] {
     ...documents
       .filter(({ type }) => type === "inspection-plan" && done !== "")
       .map((plan) => completedPlan(facts, plan, done)),
-    specimens(facts, workingDaysLater(facts.book.orderDate ?? "", 2)),
+    specimens(facts, `${orderOf(facts)}-18-SIG-01`, workingDaysLater(facts.book.orderDate ?? "", 2)),
   ];
 }
 

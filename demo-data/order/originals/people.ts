@@ -32,7 +32,8 @@ function calibrationOriginals(facts: Facts): readonly OriginalSheet[] {
 
 /** People, what they are qualified for, and what they measure with. */
 export const peopleOriginals = (facts: Facts): readonly OriginalSheet[] => [
-  specimens(facts, "2026-02-10"),
+  // A paper of the shop, whatever it is working on.
+  specimens(facts, "TB-SIG-2026-2", "2026-02-10"),
   ...facts
     .all("welding-procedure")
     .map((record) => ({ ...weldingProcedure(facts, record), day: issued, compared: "2026-05-21" })),
