@@ -45,9 +45,12 @@ export function foundSentence(counts: Counts): string {
   ].join(", ");
 }
 
-/** What became of the outcomes, in one sentence. */
+/** What became of the outcomes, in one sentence; that they all passed is not to be taken for a book without findings. */
 export function judgedSentence(counts: Counts): string {
-  return countSentence(tallyOf(counts), (count) => counted(count, "check"));
+  const said = countSentence(tallyOf(counts), (count) => counted(count, "check"));
+  const isFound = counts.nonconformity + counts.gap + counts.query > 0;
+  const isInThem = counts.failed + counts.rejected + counts.notJudged > 0;
+  return isFound && !isInThem ? `${said}; what was found stands beside these checks` : said;
 }
 
 /** Whether the issue may go out, and what is in the way. */

@@ -42,7 +42,7 @@ describe("check", () => {
       string,
       unknown
     >;
-    expect(Object.keys(json)).toEqual(["tool", "format", "book", "counts", "findings"]);
+    expect(Object.keys(json)).toEqual(["tool", "format", "book", "counts", "adopted", "findings"]);
     const sarif = JSON.parse((await runOn(setting, "check", "--format", "sarif")).out) as Record<string, unknown>;
     expect(sarif["version"]).toBe("2.1.0");
   });

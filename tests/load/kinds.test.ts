@@ -238,7 +238,7 @@ describe("a schema file that breaks the form is refused, naming file and fault",
       "a column that is no field",
       { a: text },
       { "x-columns": ["b"] },
-      'thing.schema.json: "b" of x-columns or x-label is no field of thing',
+      'thing.schema.json: "b" of x-columns, x-label or x-number is no field of thing',
     ],
     [
       "a name with a hyphen",

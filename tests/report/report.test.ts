@@ -9,6 +9,7 @@ import { excerpt, plain } from "../../src/report/plain.ts";
 import { placeFindings, reportOf } from "../../src/report/report.ts";
 import { reportSarif } from "../../src/report/sarif.ts";
 import { fatalText, findingText, reportText } from "../../src/report/text.ts";
+import { judgedSentence } from "../../src/report/words.ts";
 import { finding, judgedBook, lapsed, locator } from "./judged.ts";
 import { sarifShape } from "./sarif-shape.ts";
 
@@ -98,6 +99,18 @@ describe("text", () => {
     );
     expect(text).toContain("to act: purchasing 1, shop 1\n");
     expect(text.endsWith("2 findings block release\n")).toBe(true);
+  });
+
+  test("that all checks passed is never all that is said of a book with findings", () => {
+    const none = {
+      ...{ nonconformity: 0, gap: 0, query: 0, note: 0, lifted: 0, notJudged: 0, notDue: 0, notApplicable: 0 },
+      ...{ passed: 3, computed: 0, failed: 0, rejected: 0, answered: 0 },
+    };
+    expect(judgedSentence(none)).toBe("3 checks: all passed");
+    expect(judgedSentence({ ...none, nonconformity: 1 })).toBe(
+      "3 checks: all passed; what was found stands beside these checks",
+    );
+    expect(judgedSentence({ ...none, query: 1, notJudged: 1 })).toBe("4 checks: 3 passed, 1 not judged");
   });
 
   test("with nothing but notes, nothing blocks", () => {
