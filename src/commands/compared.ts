@@ -12,6 +12,7 @@ import { kindWords } from "../model/titles.ts";
 import { plain } from "../report/plain.ts";
 import { counted } from "../report/words.ts";
 import { bookFolder, readOwnFolder } from "./books.ts";
+import { unlessNotRead } from "./not-read.ts";
 import { UsageError, type Command, type Given, type ReadBook } from "./command.ts";
 
 export const compared: Command = {
@@ -115,15 +116,17 @@ function hashOf({ id, value, ...record }: BookRecord, { files }: ReadBook): stri
   return file.sha256;
 }
 
-function named(kind: string, id: string, { records }: ReadBook): BookRecord {
-  const own = records.filter((record) => record.kind === kind);
+function named(kind: string, id: string, read: ReadBook): BookRecord {
+  const own = read.records.filter((record) => record.kind === kind);
   const found = own.find((record) => record.id === id);
   if (found !== undefined) return found;
   const near = nearestName(
     id,
     own.map((record) => record.id),
   );
-  throw new UsageError(`there is no ${kind} "${id}"${near === undefined ? "" : `; nearest: ${near}`}`);
+  throw new UsageError(
+    `there is no ${kind} "${id}"${near === undefined ? "" : `; nearest: ${near}`}${unlessNotRead(read)}`,
+  );
 }
 
 function optionOf({ options }: Given, name: string, what: string): string {

@@ -18,6 +18,7 @@ import { isSheetFault, type Workbook } from "../sheets/cells.ts";
 import { readSheetFile } from "../sheets/read.ts";
 import { bookFolder, readOrSay } from "./books.ts";
 import { formatOption, UsageError, type Command, type Effects, type Exit, type Given } from "./command.ts";
+import { notReadClause } from "./not-read.ts";
 import { bytesOf, nameOfMap } from "./import-file.ts";
 import { wantedKinds } from "./wanted-kinds.ts";
 
@@ -72,9 +73,10 @@ export const importSheet: Command = {
     const dir = await bookFolder(given.options.get("book"), effects);
     const read = readOrSay(dir, effects);
     if (read === undefined) return 2;
-    if (read.unreadable.length > 0) {
+    const unread = notReadClause(read);
+    if (unread !== undefined) {
       effects.say(
-        `the book cannot be compared with a sheet: ${read.unreadable.slice(0, 5).join(", ")} cannot be read, and what it holds is not known\n` +
+        `the book cannot be compared with a sheet, as what it holds is not known: ${unread}\n` +
           "  hint   check says what is wrong with it\n",
       );
       return 2;

@@ -1,9 +1,11 @@
 import { reviewOriginals, type OriginalsReview } from "../load/originals-review.ts";
+import { notReadWords } from "../model/not-read.ts";
 import { jsonText, plain } from "../report/plain.ts";
 import { counted } from "../report/words.ts";
 import { bookFolder, readOwnFolder } from "./books.ts";
 import { linkSources, proposalsFor, proposalText } from "./original-links.ts";
 import { bookArgument, formatOption, UsageError, type Command } from "./command.ts";
+import { notReadLine } from "./not-read.ts";
 
 export const originals: Command = {
   name: "originals",
@@ -27,7 +29,7 @@ export const originals: Command = {
       "counted, or whose name some system cannot hold (unless --rename is given). What systems leave behind, such as .DS_Store and Thumbs.db, is passed over.",
     "A shelf is looked through, and written to, only where it is named itself, in place of a book. Of the shelves a book uses, its " +
       "originals that changed or are missing are listed.",
-    "Exit 0: every file is recorded as it is. Exit 1: a file is changed, missing or not recorded.",
+    "Exit 0: every file is recorded as it is. Exit 1: a file is changed, missing or not recorded, or a shelf or a file of records was not read.",
   ],
   async run(given, effects) {
     const [adds, renames, links] = ["add", "rename", "link"].map((name) => given.options.has(name));
@@ -36,6 +38,7 @@ export const originals: Command = {
     const dir = await bookFolder(given.arguments[0], effects);
     const read = await readOwnFolder(dir, effects);
     if (read === undefined) return 2;
+    const unread = notReadWords(read);
     const review = await reviewOriginals(read);
     const proposals = proposalsFor(review, read);
     const done = adds ? await carryOut(dir, review, renames === true) : nothing;
@@ -49,13 +52,17 @@ export const originals: Command = {
           linked: linked.map(({ original }) => original),
           ...review,
           proposals,
+          notRead: unread,
         }),
       );
     else
       effects.print(
-        reviewText(review, done, adds === true) + proposalText(proposals, linked, read.kinds, links === true),
+        reviewText(review, done, adds === true) +
+          proposalText(proposals, linked, read.kinds, links === true) +
+          notReadLine(read),
       );
     const open =
+      unread.length +
       review.changed.length +
       review.missing.length +
       review.notAdded.length +

@@ -18,6 +18,7 @@ import { isSheetFault, type SheetToWrite } from "../sheets/cells.ts";
 import { writeCsv } from "../sheets/write/csv.ts";
 import { writeWorkbook } from "../sheets/write/workbook.ts";
 import { bookFolder, judgeOrSay, shownPath } from "./books.ts";
+import { notReadLine } from "./not-read.ts";
 import { bookArgument, formatOption, UsageError, type Command, type Effects, type Exit } from "./command.ts";
 
 export const owed: Command = {
@@ -58,7 +59,7 @@ export const owed: Command = {
     effects.print(
       format === "json"
         ? owedJson(effects.engine.tool, reportedBook(judged), nextMilestone(judged), asked, list, announced)
-        : owedText(list, headOf(judged, asked), announced),
+        : owedText(list, headOf(judged, asked), announced) + notReadLine(judged.loaded),
     );
     return 0;
   },

@@ -4,6 +4,7 @@ import { owedRows } from "../imports/owed-rows.ts";
 import { toSheets, type RecordToWrite } from "../imports/to-sheets.ts";
 import { nearestName } from "../load/nearest.ts";
 import { NotWritten, putNew } from "../load/put-files.ts";
+import type { LoadedBook } from "../model/book.ts";
 import type { Kind } from "../model/kind.ts";
 import { plain } from "../report/plain.ts";
 import { counted } from "../report/words.ts";
@@ -11,6 +12,7 @@ import { isSheetFault } from "../sheets/cells.ts";
 import { writeWorkbook } from "../sheets/write/workbook.ts";
 import { bookFolder, judgeOrSay, readOrSay, shownPath } from "./books.ts";
 import { UsageError, type Command } from "./command.ts";
+import { notReadClause, notReadLine } from "./not-read.ts";
 
 export const sheet: Command = {
   name: "sheet",
@@ -65,14 +67,19 @@ export const sheet: Command = {
     }
     effects.print(
       `written ${plain(shownPath(out, effects.cwd))}: ${counted(rows.length, "row")}${owed ? " that the book misses" : ""}\n` +
-        (owed && rows.length === 0 ? `the book misses no ${kind.name}, due or not yet\n` : "") +
-        (read.unreadable.length > 0
-          ? `not among them what stands in ${read.unreadable.map(plain).join(", ")}, which cannot be read\n`
-          : ""),
+        (owed ? missingText(kind, rows.length, read) : "") +
+        notReadLine(read),
     );
     return 0;
   },
 };
+
+/** Whether anything else is missing: nobody can say it of a kind while not all was read. */
+function missingText({ name }: Kind, rows: number, read: LoadedBook): string {
+  if (notReadClause(read) !== undefined)
+    return `whether the book misses any ${rows === 0 ? "" : "other "}${name} cannot be known while not all of it is read\n`;
+  return rows === 0 ? `the book misses no ${name}, due or not yet\n` : "";
+}
 
 function kindNamed(name: string, kinds: ReadonlyMap<string, Kind>): Kind {
   const kind = kinds.get(name);

@@ -4,6 +4,7 @@ import type { BookRecord } from "../model/record.ts";
 import { plain } from "../report/plain.ts";
 import { didYouMean } from "./choose.ts";
 import { UsageError } from "./command.ts";
+import { unlessNotRead } from "./not-read.ts";
 
 /**
  * The record that a kind and an id mean: the kind by its name, or by a word that one kind alone has in its name (`batch`); the record
@@ -23,11 +24,11 @@ export function recordMeant(judged: JudgedBook, kind: string, id: string): BookR
   const near = stating.length > 0 ? stating.map((one) => one.id) : nearestIds(id.toUpperCase(), ids.keys());
   const holding = [...ids.keys()].filter((one) => id.length > 2 && one.includes(id.toUpperCase()));
   const meant = [...new Set([...near, ...holding])].slice(0, 5);
-  throw new UsageError(
+  const what =
     ids.size === 0
       ? `the book holds no ${name} at all`
-      : `the book holds no ${name} "${plain(id)}"${didYouMean(meant)}`,
-  );
+      : `the book holds no ${name} "${plain(id)}"${didYouMean(meant)}`;
+  throw new UsageError(what + unlessNotRead(judged.loaded));
 }
 
 function kindMeant({ definitions: { kinds } }: JudgedBook, kind: string): string {

@@ -1,10 +1,12 @@
 import type { JudgedBook } from "../model/book.ts";
 import type { BookRecord } from "../model/record.ts";
+import { notReadWords } from "../model/not-read.ts";
 import { plainText } from "../model/formula/plain-text.ts";
 import type { Block, ChainLink, Mark, Text } from "../publish/blocks.ts";
 import { jsonText, plain } from "../report/plain.ts";
 import type { Ink } from "../report/text.ts";
 import { bookFolder, judgeOrSay } from "./books.ts";
+import { notReadLine } from "./not-read.ts";
 import { recordMeant } from "./trace-name.ts";
 import { usesJson, usesText } from "./trace-uses.ts";
 import { bookArgument, formatOption, UsageError, type Command } from "./command.ts";
@@ -43,7 +45,7 @@ export const trace: Command = {
     effects.print(
       given.options.get("format") === "json"
         ? chainJson(chain, judged, record, effects.engine.tool)
-        : `${chainText(chain, effects.ink)}\n${usesText(judged, record, effects.ink)}`,
+        : `${chainText(chain, effects.ink)}\n${usesText(judged, record, effects.ink)}${notReadLine(judged.loaded)}`,
     );
     return chain.links.some(({ mark }) => stops.has(mark)) ? 1 : 0;
   },
@@ -83,6 +85,7 @@ function chainJson(chain: ChainBlock, judged: JudgedBook, record: BookRecord, to
     tool,
     format: 1,
     subject: { kind, id },
+    notRead: notReadWords(judged.loaded),
     label: chain.label,
     links,
     count: chain.count,

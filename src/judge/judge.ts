@@ -5,6 +5,7 @@ import { evidenceFingerprint } from "../model/fingerprint.ts";
 import type { JudgedBook, LoadedBook } from "../model/book.ts";
 import type { Definitions } from "../model/definitions.ts";
 import type { Finding } from "../model/finding.ts";
+import { notRead } from "../model/not-read.ts";
 import { ProgramError } from "../model/program-error.ts";
 import { addressOf, publishedPath, type BookRecord } from "../model/record.ts";
 import { foldAbsences } from "./absences.ts";
@@ -119,7 +120,13 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
   stage(court, () => checkPassedOver(court, issue, calendar));
 
   const { gaps, of } = foldAbsences(court);
-  const results = settleGaps(court, gaps, calendar, issue, fileFaults(loaded, book));
+  const results = settleGaps(
+    court,
+    gaps,
+    calendar,
+    issue,
+    notRead(loaded).map(({ key }) => key),
+  );
   foldIncomplete(court, results);
   const settled = court.outcomes.map((outcome) => settleOutcome(outcome, of, results));
   const waiting = waitingByFinding(court, settled);
@@ -200,13 +207,4 @@ function addUnlessDoubted(court: Court, findings: readonly Finding[]): void {
     if (record === undefined || court.world.ledger.doubts(addressOf(record, pointer)).length === 0)
       addFinding(court, finding);
   }
-}
-
-/** Findings of files and shelves that could not be read: what seems absent may stand in them. */
-function fileFaults({ findings, unreadable }: LoadedBook, book: BookRecord): readonly string[] {
-  const shelves = addressOf(book, "/shelves");
-  return findings
-    .filter(({ severity }) => severity !== "note")
-    .filter(({ place, accuses }) => unreadable.includes(place.file) || accuses.some((one) => one.startsWith(shelves)))
-    .map(({ key }) => key);
 }

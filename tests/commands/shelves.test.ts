@@ -73,6 +73,38 @@ describe("originals", () => {
     });
   });
 
+  test("of a book whose shelf is not there says so, and so does every command that answers about what is absent", async () => {
+    renameSync(join(cwd, "shop"), join(cwd, "away"));
+    const clause = 'the shelf "shop" is not there: there is no folder "../shop"';
+    const line = `not read: ${clause}; what stands there is not known here\n`;
+    const originals = await runReal(cwd, "originals", "book");
+    expect([originals.exit, originals.out]).toEqual([1, expect.stringContaining(`0 missing\n${line}`)]);
+    const json = JSON.parse((await runReal(cwd, "originals", "book", "--format", "json")).out) as object;
+    expect(json).toMatchObject({ notRead: [clause] });
+    const sheet = await runReal(cwd, "sheet", "person", "--owed", "--book", "book");
+    expect(sheet.out).toContain(
+      `whether the book misses any person cannot be known while not all of it is read\n${line}`,
+    );
+    const refused = `; it may stand where nothing was read: ${clause}\n`;
+    for (const [words, message] of [
+      [["trace", "organisation", "MAKER", "--book", "book"], "the book holds no organisation"],
+      [["compared", "SCAN", "--by", "P", "--on", "2026-01-12", "--book", "book"], 'there is no original "SCAN"'],
+    ] as const) {
+      const { exit, err } = await runReal(cwd, ...words);
+      expect([exit, err]).toEqual([2, expect.stringContaining(message)]);
+      expect(err.endsWith(refused), err).toBe(true);
+    }
+    expect((await runReal(cwd, "owed", "book", "--owner", "testing")).out).toContain(line);
+    put("parts.csv", "Id,Name\nP01,Shell\n");
+    const imported = await runReal(cwd, "import", "parts.csv", "--book", "book", "--kind", "part");
+    expect([imported.exit, imported.err]).toEqual([
+      2,
+      expect.stringContaining(`as what it holds is not known: ${clause}`),
+    ]);
+    put("book/people.json", "{");
+    expect((await runReal(cwd, "originals", "book")).out).toContain("not read: people.json cannot be read: ");
+  });
+
   test("takes no folder without records for a shelf", async () => {
     put("empty/files/new.txt", "new");
     const { exit, err } = await runReal(cwd, "originals", "empty", "--add");
