@@ -80,12 +80,14 @@ export async function linkSources(
   return alone;
 }
 
-/** What is proposed, and what was written of it. */
+/** What is proposed, and what was written of it; `command` is what was typed, without its options, `recorded` the originals with a record. */
 export function proposalText(
   proposals: readonly OriginalProposal[],
   linked: readonly OriginalProposal[],
   kinds: ReadonlyMap<string, Kind>,
   links: boolean,
+  command: string,
+  recorded: ReadonlySet<string>,
 ): string {
   const lines = proposals.flatMap((one) => {
     const names = one.records.map((record) => `${recordWords(kinds, record)} (by ${plain(record.by)})`);
@@ -104,10 +106,14 @@ export function proposalText(
       ];
     return [`proposed     ${what}: source of ${names.join("")}${links ? "; another file claims it too" : ""}`];
   });
-  const open = proposals.some((one) => ownerOf(one) !== undefined && !linked.includes(one));
+  const open = proposals.filter((one) => ownerOf(one) !== undefined && !linked.includes(one));
+  // Files that are recorded need no --add any more.
+  const adds = open.some((one) => !recorded.has(one.original));
   return [
     ...lines,
-    ...(open && !links ? ["to make them the sources of these records: databook originals --add --link"] : []),
+    ...(open.length > 0 && !links
+      ? [`to make them the sources of these records: ${command}${adds ? " --add" : ""} --link`]
+      : []),
   ]
     .map((line) => `${line}\n`)
     .join("");

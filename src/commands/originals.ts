@@ -15,7 +15,7 @@ export const originals: Command = {
     add: { means: "write records, with hash, title and page count, for files that no record names" },
     link: {
       means:
-        "with --add: where a file's name speaks of one record, and of no other, and that names no original, make it the record's source",
+        "where the name of a recorded file, or with --add of a new one, speaks of one record, and of no other, and that names no original, make it the record's source",
     },
     rename: { means: "with --add: give files whose names are not portable the names that are proposed" },
     format: formatOption(["text", "json"]),
@@ -23,7 +23,7 @@ export const originals: Command = {
   help: [
     "New records go into a file of their own, originals/added-<n>.json, with the file's name as title; what each file shows is for " +
       "you to state. Where the name holds the id, number or mark of a record, that record is proposed; of several all are named, and which is " +
-      "meant is for you to say. --link writes the proposal as the record's source, with its page where the file has only one. A hash that was recorded is never overwritten: a file that was replaced on purpose gets a record of its own. A " +
+      "meant is for you to say. --link, with --add or later, writes the proposal as the record's source, with its page where the file has only one. A hash that was recorded is never overwritten: a file that was replaced on purpose gets a record of its own. A " +
       "file that lies under another name is known by its hash, and its record follows it.",
     "Said and not recorded: a file that is empty, has the bytes of another, has no form that is published, cannot be shown or " +
       "counted, or whose name some system cannot hold (unless --rename is given). What systems leave behind, such as .DS_Store and Thumbs.db, is passed over.",
@@ -33,15 +33,17 @@ export const originals: Command = {
   ],
   async run(given, effects) {
     const [adds, renames, links] = ["add", "rename", "link"].map((name) => given.options.has(name));
-    if (links && !adds) throw new UsageError("--link goes with --add; without it nothing is written");
     if (renames && !adds) throw new UsageError("--rename goes with --add; without it nothing is written or renamed");
     const dir = await bookFolder(given.arguments[0], effects);
     const read = await readOwnFolder(dir, effects);
     if (read === undefined) return 2;
+    const ids = read.records.filter(({ kind }) => kind === "original").map(({ id }) => id);
+    const spoken = asTyped(given.arguments[0]);
     const unread = notReadWords(read);
     const review = await reviewOriginals(read);
     const proposals = proposalsFor(review, read);
     const done = adds ? await carryOut(dir, review, renames === true) : nothing;
+    const recorded = new Set([...ids, ...done.recorded]);
     const linked = links ? await linkSources(dir, read, proposals, done.recorded) : [];
     if (given.options.get("format") === "json")
       effects.print(
@@ -57,8 +59,8 @@ export const originals: Command = {
       );
     else
       effects.print(
-        reviewText(review, done, adds === true) +
-          proposalText(proposals, linked, read.kinds, links === true) +
+        reviewText(review, done, adds === true, spoken) +
+          proposalText(proposals, linked, read.kinds, links === true, spoken, recorded) +
           notReadLine(read),
       );
     const open =
@@ -71,6 +73,13 @@ export const originals: Command = {
     return open > 0 ? 1 : 0;
   },
 };
+
+/** The command as one would type it again for the same folder. */
+const asTyped = (folder: string | undefined) =>
+  [
+    "databook originals",
+    ...(folder === undefined ? [] : [/^[\w./\\:-]+$/.test(folder) ? folder : `"${plain(folder)}"`]),
+  ].join(" ");
 
 interface Done {
   /** File of the new records. */
@@ -97,7 +106,7 @@ async function carryOut(dir: string, review: OriginalsReview, renames: boolean):
   };
 }
 
-function reviewText(review: OriginalsReview, done: Done, adds: boolean): string {
+function reviewText(review: OriginalsReview, done: Done, adds: boolean, command: string): string {
   const { unrecorded, notAdded, moved, changed, missing, junk, sound } = review;
   const named = [...unrecorded, ...moved].some((one) => one.because !== undefined);
   return [
@@ -123,9 +132,9 @@ function reviewText(review: OriginalsReview, done: Done, adds: boolean): string 
     ...junk.map((path) => `passed over  ${plain(path)}: left there by a system or a program`),
     `${counted(sound, "original")} as recorded, ${done.added === null ? "none added" : `${done.recorded.length} added in ${done.added}`}, ` +
       `${unrecorded.length - done.recorded.length + notAdded.length} not recorded, ${moved.length} moved, ${changed.length} changed, ${missing.length} missing`,
-    ...(!adds && unrecorded.length + moved.length > 0 ? ["to record them: databook originals --add"] : []),
+    ...(!adds && unrecorded.length + moved.length > 0 ? [`to record them: ${command} --add`] : []),
     ...(named && unrecorded.length + moved.length > done.recorded.length + done.followed.length
-      ? ["to give files portable names: databook originals --add --rename"]
+      ? [`to give files portable names: ${command} --add --rename`]
       : []),
     "",
   ].join("\n");
