@@ -29,8 +29,8 @@ const shopWide: Readonly<Record<string, string>> = {
   "consumable-batch": "batch",
 };
 
-/** What belongs to the copy of a paper in one book, not to the thing. */
-const ofTheBook = ["source", "attachments", "specimen"];
+/** What belongs to the copy of a paper in one book, or to the form of its file, not to the thing. */
+const ofTheBook = ["kind", "source", "attachments", "specimen"];
 
 /** Fields that two values both state, and state differently; of a list with a key only rows that stand in both. */
 function differences(a: Json | undefined, b: Json | undefined, keys: ReadonlyMap<string, string>, at = ""): string[] {

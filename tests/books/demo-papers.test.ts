@@ -4,6 +4,7 @@ import type { Document, Drawing, Organisation } from "../../src/generated/record
 import { finalEdition } from "../../demo-data/air-receiver/book-files.ts";
 import { organisationOf } from "../../demo-data/shop/firms.ts";
 import { recordFiles as receiverFiles } from "../../demo-data/air-receiver/records.ts";
+import { lentFiles } from "../../demo-data/order/records.ts";
 import { factsOf } from "../../demo-data/book/facts.ts";
 import { filesOf } from "../../demo-data/book/book-files.ts";
 import { file } from "../../demo-data/book/records.ts";
@@ -56,7 +57,7 @@ const documents = titles.map(([type, title], index): Document => ({
 /** The boiler's parts and joints with the papers of the receiver: records of every kind, not made for these sheets. */
 const files = [
   ...boilerFiles.filter(({ kind }) => ["book", "equipment", "part", "joint"].includes(kind)),
-  ...receiverFiles(finalEdition).filter(
+  ...[...lentFiles, ...receiverFiles(finalEdition)].filter(
     ({ kind }) => !["book", "equipment", "part", "joint", "drawing", "document"].includes(kind),
   ),
   file("more.json", "organisation", [client]),

@@ -40,7 +40,7 @@ async function words(judged: JudgedBook, url: string): Promise<string> {
     else if (Array.isArray(value)) value.forEach(walk);
     else if (typeof value === "object" && value !== null) Object.values(value).forEach(walk);
   };
-  walk([...((page?.blocks ?? []))]);
+  walk([...(page?.blocks ?? [])]);
   return all.join(" ");
 }
 

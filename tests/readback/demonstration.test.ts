@@ -3,6 +3,7 @@ import { atPointer } from "../../src/model/json.ts";
 import type { JudgedBook } from "../../src/model/book.ts";
 import type { TextsByPath } from "../../src/model/page-text.ts";
 import type { BookRecord } from "../../src/model/record.ts";
+import { pathNamedBy } from "../../src/model/shelf.ts";
 import { pagesOf, stands } from "../../src/readback/search.ts";
 import { citedBy } from "../../src/readback/record.ts";
 import { sheetOf } from "../../src/readback/sheet.ts";
@@ -35,7 +36,8 @@ function figuresOf({ graph, loaded, definitions: { kinds } }: JudgedBook): Figur
   const one = (record: BookRecord, { pointer, field, value, parts }: Transcribed): void => {
     const [cited] = citedBy(record, names);
     const path = cited?.original.value["path"];
-    const text = typeof path === "string" ? texts.get(path) : undefined;
+    const text =
+      cited !== undefined && typeof path === "string" ? texts.get(pathNamedBy(cited.original, path)) : undefined;
     if (cited === undefined || text === undefined || "none" in text) return;
     const key = `${cited.original.id} ${cited.from} ${cited.to}`;
     const on = pages.get(key) ?? pagesOf(text.pages.slice(cited.from - 1, cited.to).map(sheetOf));
