@@ -1,7 +1,7 @@
 import { createHash } from "node:crypto";
 import { basename, join, resolve } from "node:path";
 import { mapSchema, readMaps, type ReadMaps } from "../imports/read-maps.ts";
-import { faultText, planJson, planSentence, planText } from "../imports/plan-text.ts";
+import { faultText, planJson, planSentence, planText, writtenWords } from "../imports/plan-text.ts";
 import { mapText } from "../imports/map-text.ts";
 import type { ImportPlan } from "../imports/import-plan.ts";
 import { planImport } from "../imports/plan.ts";
@@ -188,9 +188,15 @@ async function finish(task: Task, given: Given, effects: Effects, overwrites: bo
       );
     if (!unsettled || proposal === undefined) effects.print(plainLines(planText(plan, name, kinds)));
     effects.print(faultsOfMap(maps) + faults.map((fault) => `${plainLines(faultText(name, fault))}\n`).join(""));
-    effects.print(`${planSentence({ ...plan, faults })}\n`);
+    effects.print(
+      `${planSentence({ ...plan, faults }, !writes ? "shown" : overwrites && !unsettled ? "written over" : "left")}\n`,
+    );
     if (writes) effects.print(uncompared.map((one) => uncomparedText(one, kinds)).join(""));
-    for (const path of done) effects.print(`written    ${path}\n`);
+    const homeOf = ({ before, kind }: Rewritten) => before?.file ?? fileOfNew(mapName, kind.name);
+    for (const path of done) {
+      const words = writtenWords(planned.filter((one) => homeOf(one) === path));
+      effects.print(`written    ${path}${words === "" ? "" : `: ${words}`}\n`);
+    }
     if (unsettled) effects.print("no record is written while anything cannot be read or is not settled\n");
     else if (!writes && (keepsMap || records.length > 0))
       effects.print("nothing is written yet; to write it: --write\n");

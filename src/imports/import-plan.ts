@@ -23,13 +23,21 @@ export interface ImportTask {
 export interface ImportPlan {
   /** By kind and id. */
   readonly records: readonly PlannedRecord[];
-  /** Records of an earlier import by these maps that no row is about any more. */
+  /** Records of an earlier import by these maps that no row is about any more; none while that cannot be told. */
   readonly gone: readonly BookRecord[];
+  /** Sheets that are not read, and rows whose id cannot be: while there are any, what is gone cannot be told. */
+  readonly nameless: readonly Nameless[];
   readonly faults: readonly ImportFault[];
   readonly notes: readonly ImportFault[];
   readonly skipped: readonly LeftOut[];
   /** Rows that were read. */
   readonly rows: number;
+}
+
+/** Rows of a sheet whose id cannot be read; of a sheet that is not read at all, none. */
+export interface Nameless {
+  readonly sheet: string;
+  readonly rows: readonly number[];
 }
 
 /** Rows that become nothing. */

@@ -51,6 +51,10 @@ export function planText(plan: ImportPlan, file: string, kinds: ReadonlyMap<stri
     lines.push(
       `gone       ${record.kind} ${record.id}, read before from ${sheetWords(record.value["imported"]) ?? file}: no row is about it any more; it stays in the book`,
     );
+  if (plan.nameless.length > 0)
+    lines.push(
+      `not known  what is gone from the sheet: ${plan.nameless.map(({ sheet, rows }) => (rows.length === 0 ? `${sheet} is not read` : `the id of ${sheet}, ${rowWords(rows)}, cannot be read`)).join("; ")}`,
+    );
   for (const { sheet, rows, why } of plan.skipped) lines.push(`left out   ${sheet}, ${rowWords(rows)}: ${why}`);
   for (const { sheet, row, column, message } of plan.notes)
     lines.push(
@@ -91,18 +95,45 @@ function changeText(
 
 const shown = (value: Json): string => (isList(value) ? value.map(said).join("; ") : said(value));
 
+/** What became of conflicts: nothing is written yet, they were left as they are, or they were written over. */
+export type Conflicts = "shown" | "left" | "written over";
+
+const conflictWords: Readonly<Record<Conflicts, string>> = {
+  shown: "",
+  left: ", not written",
+  "written over": ", written over",
+};
+
 /** What was found, in one sentence. */
-export function planSentence(plan: ImportPlan): string {
+export function planSentence(plan: ImportPlan, conflicts: Conflicts): string {
   const count = (state: PlannedRecord["state"]) => plan.records.filter((record) => record.state === state).length;
   return [
     `${plan.rows} ${plan.rows === 1 ? "row" : "rows"} read`,
     `${count("new")} new`,
     `${count("changed")} changed`,
     `${count("unchanged")} unchanged`,
-    `${count("conflict")} ${count("conflict") === 1 ? "conflict" : "conflicts"}`,
-    `${plan.gone.length} no longer in the sheet`,
+    `${count("conflict")} ${count("conflict") === 1 ? "conflict" : "conflicts"}${count("conflict") === 0 ? "" : conflictWords[conflicts]}`,
+    plan.nameless.length > 0
+      ? "what is no longer in the sheet cannot be told"
+      : `${plan.gone.length} no longer in the sheet`,
     `${plan.faults.length} that cannot be read`,
   ].join(", ");
+}
+
+/** What was written to a file: "1 new, 2 changed; of 3 unchanged only where they stand in the sheet is remembered". */
+export function writtenWords(records: readonly PlannedRecord[]): string {
+  const count = (state: PlannedRecord["state"]) => records.filter((record) => record.state === state).length;
+  const [added, changed, over, same] = [count("new"), count("changed"), count("conflict"), count("unchanged")];
+  const values = [
+    ...(added > 0 ? [`${added} new`] : []),
+    ...(changed > 0 ? [`${changed} changed`] : []),
+    ...(over > 0 ? [`${over} written over`] : []),
+  ].join(", ");
+  const remembered =
+    same === 0
+      ? ""
+      : `of ${same} unchanged ${same === 1 ? "record" : "records"} only the file and row it was read from`;
+  return [values, remembered].filter((one) => one !== "").join("; ");
 }
 
 /** The plan for programs. */
@@ -128,6 +159,7 @@ export function planJson(plan: ImportPlan) {
       ...(state === "new" && { value }),
     })),
     gone: plan.gone.map(({ kind, id, file }) => ({ kind, id, file })),
+    nameless: plan.nameless,
     skipped: plan.skipped,
     faults: plan.faults,
     notes: plan.notes,

@@ -3,7 +3,7 @@ import type { Workbook } from "../sheets/cells.ts";
 import { addRow, type BuiltRecord } from "./build.ts";
 import { emptyObject } from "./built.ts";
 import type { CellAt, ImportFault } from "./faults.ts";
-import type { ImportPlan, ImportTask, LeftOut, PlannedRecord } from "./import-plan.ts";
+import type { ImportPlan, ImportTask, LeftOut, Nameless, PlannedRecord } from "./import-plan.ts";
 import type { SheetMap } from "./map.ts";
 import { matchColumns, type Matched } from "./matched.ts";
 import { plannerOf } from "./planner.ts";
@@ -24,17 +24,23 @@ export function planImport(task: ImportTask): ImportPlan {
   const faults: ImportFault[] = [];
   const notes: ImportFault[] = [];
   const skipped: LeftOut[] = [];
+  const nameless: Nameless[] = [];
+  const standing = new Set<string>();
   const built = new Map<string, BuiltRecord>();
   let rows = 0;
   const tables = task.maps.flatMap((map) => {
     const sheet = sheetOf(task.workbook, map.sheet);
     if ("message" in sheet) {
       faults.push(sheet);
+      nameless.push({ sheet: sheet.sheet, rows: [] });
       return [];
     }
     const table = tableOf(sheet, map.head);
     faults.push(...table.faults);
-    if (table.columns.length === 0) return [];
+    if (table.columns.length === 0) {
+      nameless.push({ sheet: sheet.name, rows: [] });
+      return [];
+    }
     const matched = matchColumns(table, map);
     faults.push(...matched.faults);
     return [{ map, sheet, table, matched }];
@@ -54,6 +60,8 @@ export function planImport(task: ImportTask): ImportPlan {
     const read = readRows(table, map, matched, known);
     faults.push(...read.faults);
     notes.push(...read.notes);
+    for (const id of [...read.faulty, ...read.rows.map((one) => one.id)]) standing.add(`${map.kind.name}:${id}`);
+    if (read.nameless.length > 0) nameless.push({ sheet: sheet.name, rows: read.nameless });
     if (read.skipped.length > 0) skipped.push({ sheet: sheet.name, rows: read.skipped, why: "as the map says" });
     rows += read.rows.length;
     const spelled = new Map<string, { readonly text: string; readonly row: number }>();
@@ -98,7 +106,8 @@ export function planImport(task: ImportTask): ImportPlan {
     records.push(planned.record);
   }
   records.sort((a, b) => byCodePoint(a.kind.name, b.kind.name) || byCodePoint(a.id, b.id));
-  return { records, gone: planner.gone(built), faults: inSheetOrder(faults, task.workbook), notes, skipped, rows };
+  const gone = nameless.length > 0 ? [] : planner.gone(standing);
+  return { records, gone, nameless, faults: inSheetOrder(faults, task.workbook), notes, skipped, rows };
 }
 
 /**

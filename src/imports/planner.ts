@@ -89,11 +89,13 @@ export function plannerOf(task: ImportTask) {
     };
   };
 
-  const gone = (built: ReadonlyMap<string, BuiltRecord>) => {
+  const gone = (standing: ReadonlySet<string>) => {
     const kinds = new Set(task.maps.map(({ kind }) => kind.name));
     return task.records.filter(({ kind, id, value }) => {
       const { imported } = value;
-      return kinds.has(kind) && isObject(imported) && imported["map"] === task.mapName && !built.has(`${kind}:${id}`);
+      return (
+        kinds.has(kind) && isObject(imported) && imported["map"] === task.mapName && !standing.has(`${kind}:${id}`)
+      );
     });
   };
   /** Whether the book holds no such record yet. */

@@ -33,6 +33,10 @@ export interface RowRead {
 
 export interface RowsRead {
   readonly rows: readonly RowRead[];
+  /** Ids that rows bear of which another cell cannot be read. */
+  readonly faulty: readonly string[];
+  /** Rows whose id cannot be read. */
+  readonly nameless: readonly number[];
   readonly faults: readonly ImportFault[];
   /** Rows the map leaves out. */
   readonly skipped: readonly number[];
@@ -46,6 +50,8 @@ export function readRows(table: Table, map: SheetMap, matched: Matched, known: K
   const faults: ImportFault[] = [];
   const notes: ImportFault[] = [];
   const skipped: number[] = [];
+  const faulty: string[] = [];
+  const nameless: number[] = [];
   const readings = new Map(matched.columns.map((column) => [column, readingOf(column, map, known)]));
   const { column: idColumn, template: idTemplate } = idSource(map, matched);
   const ofId = new Set(
@@ -90,6 +96,7 @@ export function readRows(table: Table, map: SheetMap, matched: Matched, known: K
     const id = "fault" in idTemplate ? idTemplate : fill(idTemplate, others, true);
     if (!("text" in id) || !idForm.test(id.text)) {
       faults.push({ ...at(idColumn), ...idFault(id) });
+      nameless.push(row.row);
       continue;
     }
     for (const { to, value } of map.set) {
@@ -104,9 +111,9 @@ export function readRows(table: Table, map: SheetMap, matched: Matched, known: K
     if (faults.length === found) {
       const spelled = "fault" in idTemplate ? id : fill(idTemplate, others, false);
       rows.push({ row: row.row, id: id.text, spelled: "text" in spelled ? spelled.text : id.text, writes, says });
-    }
+    } else faulty.push(id.text);
   }
-  return { rows, faults, skipped, notes };
+  return { rows, faulty, nameless, faults, skipped, notes };
 }
 
 const idForm = /^[A-Z0-9][A-Z0-9.-]{0,39}$/;

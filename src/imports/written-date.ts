@@ -21,10 +21,20 @@ export function readDate(text: string, { dates, offset }: Reading): ReadDate {
       hint: 'declare the order in the map, such as "dates": "day-month-year"',
     };
   const [year, month, day] = inOrder(a, b, c, dates);
+  if (year.length !== 4 && [a, b, c].some((part) => part.length === 4))
+    return {
+      fault: `"${text}" is not written in the order ${dates}: its year does not stand ${dates === "year-month-day" ? "first" : "last"}`,
+      hint: "write it as 2026-01-12, or say its order in a map of the sheet",
+    };
   if (year.length !== 4)
     return {
       fault: `"${text}" has no year of four digits in the order ${dates}`,
       hint: "write the year in full, or correct the order in the map",
+    };
+  if (Number(month) < 1 || Number(month) > 12)
+    return {
+      fault: `"${text}" is no date in the order ${dates}: there is no month ${Number(month)}`,
+      hint: "correct the cell, or the order in the map",
     };
   const iso = `${year}-${month.padStart(2, "0")}-${day.padStart(2, "0")}`;
   const time =

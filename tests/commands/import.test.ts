@@ -169,10 +169,14 @@ describe("with a map", () => {
     expect(shown.out).toContain("it was compared with original LIST by P-02 on 2026-07-01");
     expect(read(file)).toContain("8.1 mm");
     expect(read(file)).toContain("10.5 mm");
+    expect(shown.out).toContain("1 changed, 0 unchanged, 1 conflict, not written, ");
+    expect(shown.out).toContain("written    sheets/parts/part.json: 1 changed\n");
     const over = await run("import", "parts.csv", "--book", "book", "--write", "--overwrite");
     expect(over.exit).toBe(0);
     expect(over.out).toContain("the comparison of part P01 was taken out of original LIST");
     expect(read(file)).toContain("8.2 mm");
+    expect(over.out).toContain("1 conflict, written over, ");
+    expect(over.out).toContain("written    sheets/parts/part.json: 1 written over\n");
     expect(JSON.parse(read(original))).toMatchObject({
       records: [{ id: "LIST", transcription: { enteredBy: ["P-01"] } }],
     });

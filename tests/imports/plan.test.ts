@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { faultText, planText } from "../../src/imports/plan-text.ts";
+import { faultText, planSentence, planText } from "../../src/imports/plan-text.ts";
 import { uncomparedBy } from "../../src/imports/uncompared.ts";
 import type { ImportPlan } from "../../src/imports/import-plan.ts";
 import { planImport } from "../../src/imports/plan.ts";
@@ -151,6 +151,18 @@ describe("a shop's own sheet of certificates", () => {
     expect(changed.records[0]?.value["rows"]).toHaveLength(2);
     const gone = plan(shop(row(number("13"), "3.1", "", "B1", "", "", "", "", "")), certificates, book);
     expect(gone.gone.map(({ id }) => id)).toEqual(["CRT-012"]);
+  });
+
+  test("a record whose row cannot be read whole is not gone; a row without an id leaves unknown what is", () => {
+    const book = asBook(plan(twoRows, certificates));
+    const faulty = plan(shop(row(number("12"), "3.1", "", "A84613", "thick", "", "", "", "")), certificates, book);
+    expect([faulty.gone, faulty.nameless, faulty.faults.length]).toEqual([[], [], 1]);
+    const unnamed = plan(shop(row("", "3.1", "", "B1", "8,0", "", "", "", "")), certificates, book);
+    expect([unnamed.gone, unnamed.nameless]).toEqual([[], [{ sheet: "Werkstoffe", rows: [3] }]]);
+    expect(planText(unnamed, "shop.xlsx", kinds)).toContain(
+      "not known  what is gone from the sheet: the id of Werkstoffe, row 3, cannot be read",
+    );
+    expect(planSentence(unnamed, "shown")).toContain("what is no longer in the sheet cannot be told");
   });
 
   test("values that somebody answered for since are a conflict, and say why", () => {

@@ -62,6 +62,22 @@ describe("dates written as text", () => {
   ] as const)("%s with %j is not guessed", (text, reading) => {
     expect(readDate(text, { ...reading, words })).toHaveProperty("fault");
   });
+  test.each([
+    ["18.20.2026", "day-month-year", '"18.20.2026" is no date in the order day-month-year: there is no month 20'],
+    [
+      "18.03.2026",
+      "year-month-day",
+      '"18.03.2026" is not written in the order year-month-day: its year does not stand first',
+    ],
+    [
+      "2026/03/18",
+      "day-month-year",
+      '"2026/03/18" is not written in the order day-month-year: its year does not stand last',
+    ],
+    ["18.03.26", "day-month-year", '"18.03.26" has no year of four digits in the order day-month-year'],
+  ] as const)("%s in the order %s: the fault is the true one", (text, dates, fault) => {
+    expect(readDate(text, { dates, decimal: ".", words })).toMatchObject({ fault });
+  });
 });
 
 const plainReading: ColumnReading = {
