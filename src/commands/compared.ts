@@ -3,6 +3,7 @@ import { changedFiles } from "../imports/record-files.ts";
 import type { Rewritten } from "../imports/uncompared.ts";
 import { nearestName } from "../load/nearest.ts";
 import { NotWritten, putFiles, textAt } from "../load/put-files.ts";
+import { readBackRules } from "../judge/read-back.ts";
 import { linesByOriginal, statementOf } from "../model/comparison.ts";
 import { parseDate } from "../model/dates.ts";
 import { originalsAmong } from "../model/read-from.ts";
@@ -12,8 +13,9 @@ import { kindWords } from "../model/titles.ts";
 import { plain } from "../report/plain.ts";
 import { counted } from "../report/words.ts";
 import { bookFolder, readOwnFolder } from "./books.ts";
+import { cutOffOf } from "./new-from.ts";
 import { unlessNotRead } from "./not-read.ts";
-import { UsageError, type Command, type Given, type ReadBook } from "./command.ts";
+import { UsageError, type Command, type Effects, type Given, type ReadBook } from "./command.ts";
 
 export const compared: Command = {
   name: "compared",
@@ -36,6 +38,8 @@ export const compared: Command = {
       "the file is changed later, check says that the comparison no longer holds, and of which record.",
     "Record what a person did, and nothing else: whoever compares looks at every value of the records that are listed, page by " +
       "page. Who typed does not compare.",
+    "Values that are not on the page they were read from, and a day after the data cut-off, are said before anything is written; a " +
+      "day in the future is not written.",
     "Exit 0: what was asked for is shown, or written.",
   ],
   async run(given, effects) {
@@ -46,12 +50,18 @@ export const compared: Command = {
       throw new UsageError(
         `what is read from an original is not known while ${read.unreadable.slice(0, 5).join(", ")} cannot be read; check says why`,
       );
+    const day = given.options.get("on") ?? "";
+    if (given.options.has("write") && parseDate(day).ok && day > effects.today())
+      throw new UsageError(
+        `${day} lies in the future, today is ${effects.today()}: a comparison is recorded when it was made`,
+      );
     const ids = listOf(given.arguments[0]);
     if (ids.length === 0) throw new UsageError("no original is named");
     const lines = linesByOriginal(read.records, read.kinds, originalsAmong(read.records));
     const written = ids.map((id) => comparedNow(id, given, read, lines.get(id) ?? []));
     for (const { before, lines: own } of written)
       effects.print(`compared     ${plain(before.id)}, ${counted(own.length, "record")}: ${namesOf(own, read)}\n`);
+    effects.print(againstIt(written, given.options.get("on") ?? "", read, effects));
     if (!given.options.has("write")) {
       effects.print("nothing is written yet; to write it: --write\n");
       return 0;
@@ -70,6 +80,39 @@ export const compared: Command = {
     return 0;
   },
 };
+
+/**
+ * What speaks against the comparison: values that are not on the page they were read from, and a day that has not come or
+ * lies after the data cut-off. Of a shelf only the day, as it is judged with a book.
+ */
+function againstIt(written: readonly Written[], day: string, read: ReadBook, effects: Effects): string {
+  const cutOff = cutOffOf(read);
+  const judged = read.records.some(({ kind }) => kind === "issue") ? effects.engine.judgeBook(read) : undefined;
+  const addresses = new Set(written.flatMap(({ lines }) => lines.map(addressIn)));
+  const open = (judged?.findings ?? []).filter(
+    ({ rule, subject, exception }) =>
+      readBackNames.has(rule) &&
+      exception === null &&
+      subject !== null &&
+      addresses.has(`${subject.kind}:${subject.id}`),
+  );
+  return [
+    ...(day > effects.today()
+      ? [`in the future: ${day}, today is ${effects.today()}; it is not written before that day`]
+      : []),
+    ...(cutOff !== "" && day > cutOff
+      ? [`${day} lies after the data cut-off, ${plain(cutOff)}: check objects until the cut-off in issue.json is moved`]
+      : []),
+    ...open.map(({ message }) => `open: ${plain(message)}`),
+    ...(open.length > 0
+      ? ["compare these with the page again, and correct the records or answer the query, before it is written"]
+      : []),
+  ]
+    .map((line) => `  but        ${line}\n`)
+    .join("");
+}
+
+const readBackNames = new Set(readBackRules.map(({ id }) => id));
 
 interface Written extends Rewritten {
   readonly before: BookRecord;

@@ -6,7 +6,7 @@ import { milestoneDays } from "../model/milestone-days.ts";
 import { announcedOf } from "../owed/announced.ts";
 import { owedItems, type OwedItem } from "../owed/items.ts";
 import { owedJson } from "../owed/json.ts";
-import { nextMilestone, owedList, ownersIn, type Asked } from "../owed/list.ts";
+import { nextMilestone, owedList, firmsIn, ownersIn, type Asked } from "../owed/list.ts";
 import { owedSheet } from "../owed/sheet.ts";
 import { owedText } from "../owed/text.ts";
 import { milestoneSentence, milestoneWords } from "../owed/words.ts";
@@ -27,7 +27,11 @@ export const owed: Command = {
   arguments: [bookArgument],
   options: {
     until: { value: "MILESTONE", means: "only what is owed at that milestone or before it" },
-    owner: { value: "WHO", means: "only what one role owes, such as testing, or one firm or person, by id or name" },
+    owner: {
+      value: "WHO",
+      means:
+        "only what one role owes, such as testing, or one firm or person, by id or name, or is to be read from their paper",
+    },
     format: formatOption(["text", "csv", "xlsx", "json"]),
     out: {
       value: "FILE",
@@ -120,9 +124,11 @@ function askedFor(
       `--until "${plain(until)}" is no milestone that issue.json lists${suggested(until, names)}; it lists ${names.join(", ")}`,
     );
   const known = new Set([...owners, ...ownersIn(items)]);
-  if (owner !== undefined && !known.has(owner))
+  const inAnyCase = new Set([...known].map((one) => one.toLowerCase()));
+  const firms = firmsIn(items);
+  if (owner !== undefined && !inAnyCase.has(owner.toLowerCase()))
     throw new UsageError(
-      `--owner "${plain(owner)}" is no role, and no firm or person that owes anything${suggested(owner, [...known])}; roles are ${owners.join(", ")}`,
+      `--owner "${plain(owner)}" is no role, and no firm or person that owes anything${suggested(owner, [...known])}; roles are ${owners.join(", ")}${firms.length === 0 ? "" : `; firms and persons are ${firms.map(plain).join(", ")}`}`,
     );
   return { ...(until !== undefined && { until }), ...(owner !== undefined && { owner }) };
 }

@@ -47,8 +47,15 @@ export function placeWords(
     fields = field?.fields;
   }
   const short = `${record.id}${rows}`;
-  // A field may bear the title of what it holds.
-  const distinct = names.filter((name, at) => name !== names[at - 1]);
+  // A field may bear the title of what it holds, or what it holds may say it: "day of the comparison".
+  const distinct = names.filter(
+    (name, at) =>
+      name !== names[at - 1] &&
+      !/ of (?:the )?(.+)$/
+        .exec(names[at + 1] ?? "")
+        ?.slice(1)
+        .includes(name),
+  );
   return { field: distinct.reverse().join(" of "), of: `${kindWords(kinds, record.kind)} ${short}`, short };
 }
 

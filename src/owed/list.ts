@@ -7,7 +7,7 @@ import type { Book } from "./things.ts";
 export interface Asked {
   /** Owed at this milestone or before it. */
   readonly until?: string;
-  /** Role, or id or name of a firm or person. */
+  /** Role, or id or name of a firm or person that owes it or whose paper it is owed from; in capitals or not. */
   readonly owner?: string;
 }
 
@@ -49,14 +49,29 @@ export function owedList(items: readonly OwedItem[], days: readonly MilestoneDay
   };
 }
 
-function isOf({ owner, parties }: OwedItem, asked: string | undefined): boolean {
-  return asked === undefined || owner === asked || parties.some(({ id, name }) => id === asked || name === asked);
+/** Whether somebody owes it, or it is owed from a paper of theirs: whoever has to send that is the one to write to. */
+function isOf(item: OwedItem, asked: string | undefined): boolean {
+  const wanted = asked?.toLowerCase();
+  return wanted === undefined || ownersOf(item).some((one) => one.toLowerCase() === wanted);
 }
 
-/** Everyone who owes something, as a command line may name them. */
-export const ownersIn = (items: readonly OwedItem[]): readonly string[] => [
-  ...new Set(items.flatMap(({ owner, parties }) => [owner, ...parties.flatMap(({ id, name }) => [id, name])])),
+const ownersOf = ({ owner, parties, paperOf }: OwedItem): readonly string[] => [
+  owner,
+  ...[...parties, ...paperOf].flatMap(({ id, name }) => [id, name]),
 ];
+
+/** Firms and persons that owe something, or whose paper is owed: "Greyvault Plate Mill (GREYVAULT)". */
+export const firmsIn = (items: readonly OwedItem[]): readonly string[] =>
+  [
+    ...new Set(
+      items
+        .flatMap(({ parties, paperOf }) => [...parties, ...paperOf])
+        .map(({ id, name }) => (name === id ? id : `${name} (${id})`)),
+    ),
+  ].sort(byCodePoint);
+
+/** Everyone who owes something, or whose paper is owed, as a command line may name them. */
+export const ownersIn = (items: readonly OwedItem[]): readonly string[] => [...new Set(items.flatMap(ownersOf))];
 
 function bySoonest(a: OwedItem, b: OwedItem): number {
   return (

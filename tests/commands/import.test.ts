@@ -155,6 +155,14 @@ describe("with a map", () => {
     writeFileSync(at("book/files/list.png"), picture);
     await run("originals", "book", "--add");
     const compare = ["compared", "LIST", "--by", "P-02", "--typed-by", "P-01", "--on", "2026-07-01", "--book", "book"];
+    const day = [...compare.slice(0, 7), "2026-12-01", ...compare.slice(8)];
+    const early = await run(...day);
+    expect(early.out).toContain("but        in the future: 2026-12-01, today is 2026-11-30; it is not written");
+    expect(early.out).toMatch(/but {8}2026-12-01 lies after the data cut-off, 2026-\d\d-\d\d: check objects/);
+    expect(await run(...day, "--write")).toMatchObject({
+      exit: 2,
+      err: expect.stringContaining("2026-12-01 lies in the future, today is 2026-11-30") as unknown,
+    });
     const compared = await run(...compare, "--write");
     expect(compared).toMatchObject({ exit: 0, err: "" });
     expect(compared.out).toContain("compared     LIST, 1 record: part P01");

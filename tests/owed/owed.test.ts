@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { milestoneDays } from "../../src/model/milestone-days.ts";
 import { owedItems } from "../../src/owed/items.ts";
-import { owedList, type Asked } from "../../src/owed/list.ts";
+import { firmsIn, owedList, type Asked } from "../../src/owed/list.ts";
 import { owedText } from "../../src/owed/text.ts";
 import { quantity as quantityOf } from "../../src/model/input.ts";
 import { rule } from "../../src/model/rule.ts";
@@ -124,6 +124,13 @@ describe("what is owed", () => {
     ]);
     expect(listed(records, { owner: "Our works" }).text).toContain("document control, Our works: 4\n");
     expect(listed(records, { owner: "OURS" }).text).toContain("document control, Our works: 4\n");
+    // The firm that has to send the paper, by id, by name, in capitals or not.
+    for (const owner of ["The mill", "MILL", "the MILL"])
+      expect(listed(records, { owner }).text).toContain(
+        "plate P1: grade (original O-1, page 2 (files/p1.pdf); paper of",
+      );
+    expect(listed(records, { owner: "Document Control" }).text).toContain("document control, Our works: 4\n");
+    expect(firmsIn(listed(records).items)).toEqual(["Our works (OURS)", "The mill (MILL)"]);
     expect(listed(records, { owner: "supplier" }).text).toBe(
       "HEAD\n\nno things are missing: 0 due, 0 not due yet; 7 more things are owed beside this list\n",
     );
