@@ -17,7 +17,7 @@ const ofValve = ["gas-safety-valve", "relief-capacity"];
 const job: Sheeted = {
   job: serial,
   dayOf: ({ calculation: { id } }) =>
-    ofTest.includes(id) ? "2026-06-24" : ofValve.includes(id) ? "2026-06-30" : "2026-03-02",
+    ofTest.includes(id) ? "2026-06-23" : ofValve.includes(id) ? "2026-06-30" : "2026-03-02",
 };
 
 /** The plan, when the sheets have their numbers. */

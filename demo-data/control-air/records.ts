@@ -4,7 +4,8 @@ import { bodyCertificates, declaration, issue, nameplate } from "./facts/legal.t
 import { heatTreatments, pieceMarks, productionTests } from "./facts/materials.ts";
 import { documents, drawings } from "./facts/papers.ts";
 import { pressureTest, safetyValve } from "./facts/pressure-test.ts";
-import { ndtReports } from "./facts/testing.ts";
+import { procedures } from "./facts/procedures.ts";
+import { instruments, ndtReports } from "./facts/testing.ts";
 import { book, equipment, joints, parts } from "./facts/vessel.ts";
 import { weldLogs } from "./facts/welding.ts";
 
@@ -21,6 +22,12 @@ export const recordFiles = (cutOff: string): readonly RecordFile[] => [
   file("materials/heat-treatment.json", "heat-treatment", heatTreatments),
   file("welding/logs.json", "weld-log", weldLogs),
   file("welding/production-tests.json", "production-test", productionTests),
+  file(
+    "testing/procedures.json",
+    "procedure",
+    procedures.map(({ record }) => record),
+  ),
+  file("testing/instruments.json", "instrument", instruments),
   file("testing/reports.json", "ndt-report", ndtReports),
   file("testing/dimensions.json", "dimension-check", dimensionChecks),
   file("testing/pressure-test.json", "pressure-test", [pressureTest]),

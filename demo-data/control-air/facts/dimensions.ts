@@ -6,7 +6,7 @@ const roundness = roundnessOf("339.6 mm", "337.9 mm", "341.3 mm");
 export const dimensionChecks: readonly DimensionCheck[] = [
   {
     id: "DIM-01",
-    title: "Ends as received: thickness after forming, diameter, height",
+    title: "Ends as received: thickness after forming, circumference, height",
     date: "2026-05-12",
     by: "D2",
     drawing: "DRG-01@B",
@@ -20,18 +20,21 @@ export const dimensionChecks: readonly DimensionCheck[] = [
       thickness("P03", "straight flange", [7.9]),
       between("circumference at the edge, P02", 1117, 3, 1118, { part: "P02" }),
       between("circumference at the edge, P03", 1117, 3, 1116, { part: "P03" }),
+      between("height over the crown, P02", 122, 2, 122.5, { part: "P02" }),
+      between("height over the crown, P03", 122, 2, 121.5, { part: "P03" }),
     ],
     result: "accepted",
     signatures: signed("2026-05-12"),
   },
   {
     id: "DIM-02",
-    title: "Shell course: roundness and peaking after the longitudinal seam",
+    title: "Shell course: thickness, roundness and peaking after the longitudinal seam",
     date: "2026-06-01",
     by: "D2",
     drawing: "DRG-01@B",
-    instruments: ["TAPE-03", "CA-05"],
+    instruments: ["UT-03", "TAPE-03", "CA-05"],
     rows: [
+      { ...thickness("P01", "course, four places", [8.1, 8.1, 8.0, 8.2]), minimum: "7.7 mm" },
       roundness("inside diameter, left edge", "P01", [339.2, 340.3, 339.9, 338.9]),
       roundness("inside diameter, right edge", "P01", [339.5, 340.1, 339.0, 339.8]),
       atMost("peaking at L1, template 180 mm", "L1", "2.0 mm", "0.8 mm"),

@@ -24,13 +24,13 @@ const before = (sheets: string): readonly Step[] => [
     ...of("calculation-sheet", sheets),
   ]),
   as(30, [...of("document", "DOC-02 DOC-08"), ...of("body-certificate", "BC-01")]),
-  as(40, of("procedure", "PRC-VT PRC-RT PRC-PT PRC-MARK PRC-FORM PRC-DIM PRC-HYD PRC-SV PRC-FIN"), {
+  as(40, of("procedure", "PRC-VT PRC-RT PRC-PT PRC-MARK PRC-FORM PRC-DIM PRC-HYD PRC-SV PRC-FIN PRC-RTD PRC-VTR"), {
     activity: "Test, forming and other procedures approved",
   }),
   as(50, [...of("welding-procedure", "WPS-05 WPS-10"), ...of("procedure-qualification", "WPQR-03 WPQR-05")]),
   as(60, of("welder-qualification", "WQ-03-1 WQ-03-2 WQ-03-3")),
   as(70, of("ndt-personnel", "NC-N1-VT NC-N1-PT NC-N2-RT NC-N3-RT NC-N3-PT NC-N3-VT")),
-  as(80, of("instrument", "PG-03 PG-04 TH-02 TH-05 DM-01 LM-01 WG-01 WM-02 UT-03 TAPE-03 CA-05")),
+  as(80, of("instrument", "PG-03 PG-04 TH-02 TH-05 DM-01 LM-01 WG-01 WM-02 UT-03 TAPE-03 CA-05 EN-01")),
   as(90, [
     ...of("document", "DOC-04"),
     ...of("material-certificate", "CRT-003 CRT-005 CRT-009"),
@@ -42,40 +42,74 @@ const before = (sheets: string): readonly Step[] => [
 ];
 
 const from: readonly Step[] = [
-  as(130, of("weld-log", "WL-L1"), {
-    activity: "Longitudinal seam welded",
+  as(130, [...of("weld-log", "WL-L1"), ...of("ndt-report", "VT-01")], {
+    activity: "Longitudinal seam welded, visual test of both sides",
+    done: "2026-06-01",
     procedure: "welding-procedure:WPS-10@1",
   }),
   as(140, of("dimension-check", "DIM-02"), {
     activity: "Roundness and peaking of the course",
     criterion: "1.0 % of the diameter; 2.0 mm",
   }),
-  as(160, of("weld-log", "WL-C1 WL-C2"), {
-    activity: "Circumferential seams welded",
+  as(150, of("ndt-report", "RT-01"), {
+    activity: "Radiography of the longitudinal seam, single wall",
+    criterion: "whole seam; level 2",
+    done: "2026-06-02",
+  }),
+  as(160, [...of("weld-log", "WL-C1"), ...of("ndt-report", "VT-02 RT-02")], {
+    activity: "Seam C1 welded, both sides and radiography before C2 is closed",
+    criterion: "quality level C; 10 %, crossing included; level 2",
+    procedure: "welding-procedure:WPS-10@1",
+    step: 155,
+    done: "2026-06-04",
+  }),
+  as(160, of("weld-log", "WL-C2"), {
+    activity: "Closing seam C2 welded",
     procedure: "welding-procedure:WPS-10@1",
     done: "2026-06-05",
   }),
   as(170, of("weld-log", "WL-N01 WL-N02 WL-N03 WL-N04"), {
     activity: "Nozzles welded",
     procedure: "welding-procedure:WPS-05@1",
-    done: "2026-06-09",
+    done: "2026-06-08",
   }),
-  as(180, of("ndt-report", "VT-01 RT-01"), {
-    activity: "Visual test of all seams, radiography of the butt welds",
-    criterion: "VT 100 %; RT 10 %, crossings included; level 2",
+  as(180, of("ndt-report", "VT-03 RT-03"), {
+    activity: "Visual test outside, radiography of C2, double wall",
+    criterion: "VT 100 %; RT 10 %, crossing included; level 2",
+    procedure: "procedure:PRC-RTD@1",
   }),
   as(200, of("ndt-report", "PT-01"), { criterion: "25 % by PT; level 2X", procedure: "procedure:PRC-PT@2" }),
   as(210, of("production-test", "TP-01"), { activity: "Production test plate of L1" }),
-  as(220, of("dimension-check", "DIM-03"), {
+  as(220, [...of("dimension-check", "DIM-03"), ...of("ndt-report", "VT-04")], {
     activity: "Completed vessel: offset, length, nozzles; inside looked at by endoscope",
   }),
-  as(230, []),
+  as(230, [], { done: "2026-06-23" }),
   as(250, []),
-  as(260, of("nameplate", "NP-01"), { criterion: "drawing DRG-03 revision A", procedure: "drawing:DRG-03@A" }),
   as(270, of("document", "DOC-05 DOC-07")),
-  shared(280),
+  as(280, of("body-certificate", "BC-02"), { criterion: "agrees with drawing DRG-03", done: "2026-07-14" }),
+  as(260, of("nameplate", "NP-01"), {
+    step: 285,
+    phase: "Release",
+    activity: "Nameplate stamped and fixed, with the number that the certificate allows",
+    criterion: "drawing DRG-03 revision A",
+    procedure: "drawing:DRG-03@A",
+    done: "2026-07-14",
+    notice: "2026-07-06",
+  }),
   shared(290),
 ];
+
+/** Steps as in the receiver's plan, but that C1 is tested before C2 closes the vessel, and the plate fixed after the certificate. */
+const order: typeof after = {
+  ...after,
+  155: [70, 140, 150],
+  160: [155],
+  170: [160],
+  180: [160],
+  270: [250],
+  285: [280],
+  290: [285],
+};
 
 /** Sheets of the maker that stand under each step, by the subject and calculation they are of. */
 export interface StepSheets {
@@ -97,10 +131,10 @@ export function inspectionSteps({ design, test, valve }: StepSheets) {
     };
   });
   const there = new Set(steps.map(({ step }) => step));
-  const own = Object.entries(after).map(([step, ones]) => [step, ones.flatMap((one) => standing(one, there))] as const);
+  const own = Object.entries(order).map(([step, ones]) => [step, ones.flatMap((one) => standing(one, there))] as const);
   return planOf(steps, Object.fromEntries(own), "P1");
 }
 
 /** A step, or where this plan has none of the number those that stand before it in the receiver's. */
 const standing = (step: number, there: ReadonlySet<number>): readonly number[] =>
-  there.has(step) ? [step] : [...new Set((after[step] ?? []).flatMap((one) => standing(one, there)))];
+  there.has(step) ? [step] : [...new Set((order[step] ?? []).flatMap((one) => standing(one, there)))];

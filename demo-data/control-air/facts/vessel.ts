@@ -33,10 +33,25 @@ const details = "DRG-01@B";
 const diameters = { insideDiameter: "339.6 mm", outsideDiameter: "355.6 mm" };
 const endSizes = { ...diameters, length: "122 mm", crownRadius: "284.5 mm", knuckleRadius: "54.8 mm" };
 
+/** A part whose wall was measured on a report of its own; all else of it is on the drawing. */
+const measuredOn = (report: string, part: Part): Part => ({
+  ...part,
+  sources: { "/measuredThickness": { original: `ORG-${report}`, page: 1 } },
+});
+
 export const parts: readonly Part[] = [
-  course("P01", "shell course", { ...diameters, length: "245 mm" }, ["8.1 mm", "8.1 mm", "8.0 mm", "8.2 mm"]),
-  end("P02", "end 1, left", endSizes, ["7.9 mm", "7.6 mm", "7.5 mm", "7.7 mm", "7.6 mm", "8.0 mm"]),
-  end("P03", "end 2, right", endSizes, ["8.0 mm", "7.5 mm", "7.6 mm", "7.4 mm", "7.6 mm", "7.9 mm"]),
+  measuredOn(
+    "DIM-02",
+    course("P01", "shell course", { ...diameters, length: "245 mm" }, ["8.1 mm", "8.1 mm", "8.0 mm", "8.2 mm"]),
+  ),
+  measuredOn(
+    "DIM-01",
+    end("P02", "end 1, left", endSizes, ["7.9 mm", "7.6 mm", "7.5 mm", "7.7 mm", "7.6 mm", "8.0 mm"]),
+  ),
+  measuredOn(
+    "DIM-01",
+    end("P03", "end 2, right", endSizes, ["8.0 mm", "7.5 mm", "7.6 mm", "7.4 mm", "7.6 mm", "7.9 mm"]),
+  ),
   pipeNozzle("P04", "nozzle N1, inlet, threaded R 1", details, "80 mm"),
   pipeNozzle("P05", "nozzle N2, outlet, threaded R 1", details, "80 mm"),
   pipeNozzle("P06", "nozzle N3, safety valve, threaded R 1", details, "80 mm"),

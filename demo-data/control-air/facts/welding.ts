@@ -2,9 +2,9 @@ import type { WeldLog } from "../../../src/generated/records.ts";
 import { logOf, type Log } from "../../order/making/weld-logs.ts";
 
 const shell = { procedure: "WPS-10@1", process: "135", welder: "W03" } as const;
-const branch = { procedure: "WPS-05@1", process: "141", welder: "W03", day: "2026-06-09" } as const;
+const branch = { procedure: "WPS-05@1", process: "141", welder: "W03" } as const;
 
-/** One welder, on days on which the receiver did not need him. */
+/** One welder, at hours at which the receiver needed neither him nor the clamp meter. */
 export const weldLogs: readonly WeldLog[] = (
   [
     {
@@ -52,8 +52,9 @@ export const weldLogs: readonly WeldLog[] = (
     {
       ...branch,
       joint: "N01",
-      from: "07:50",
-      to: "09:00",
+      day: "2026-06-05",
+      from: "12:30",
+      to: "13:40",
       gap: "1.8 mm",
       offset: "0.2 mm",
       runs: [
@@ -65,8 +66,9 @@ export const weldLogs: readonly WeldLog[] = (
     {
       ...branch,
       joint: "N02",
-      from: "09:25",
-      to: "10:35",
+      day: "2026-06-05",
+      from: "14:00",
+      to: "15:10",
       gap: "1.9 mm",
       offset: "0.2 mm",
       runs: [
@@ -78,8 +80,9 @@ export const weldLogs: readonly WeldLog[] = (
     {
       ...branch,
       joint: "N03",
-      from: "11:00",
-      to: "12:05",
+      day: "2026-06-08",
+      from: "10:50",
+      to: "11:55",
       gap: "1.8 mm",
       offset: "0.3 mm",
       runs: [
@@ -91,8 +94,9 @@ export const weldLogs: readonly WeldLog[] = (
     {
       ...branch,
       joint: "N04",
-      from: "13:00",
-      to: "14:10",
+      day: "2026-06-08",
+      from: "14:55",
+      to: "16:05",
       gap: "1.8 mm",
       offset: "0.2 mm",
       runs: [

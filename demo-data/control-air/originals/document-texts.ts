@@ -1,7 +1,27 @@
+import type { Facts } from "../../book/facts.ts";
+import { figure } from "../../sheets/original.ts";
 import type { TextPart } from "../../sheets/text-document.ts";
 
+/** Thickness in mm that pressure alone asks of a part, by the maker's sheet; throws when no sheet has it. */
+function asked(facts: Facts, part: string): number {
+  const found = facts
+    .all("calculation-sheet")
+    .filter(({ subject }) => subject === `part:${part}`)
+    .flatMap(({ results = [] }) => results)
+    .find(({ symbol }) => symbol === "e");
+  if (found === undefined) throw new Error(`no calculation sheet says what thickness ${part} needs`);
+  return figure(found.value);
+}
+
+/** What must be left of a part when it is looked at: what pressure asks for and the allowance till it is looked at again. */
+function leftOf(facts: Facts, part: string): string {
+  const allowance = figure(facts.all("part").find(({ id }) => id === part)?.corrosionAllowance);
+  const least = Math.ceil((asked(facts, part) + allowance) * 10 - 1e-6) / 10;
+  return `${least.toFixed(1)} mm (${asked(facts, part).toFixed(2)} mm for the pressure and ${allowance.toFixed(1)} mm allowance)`;
+}
+
 /** Words of the documents that are the small vessel's own. */
-export const documentTexts: Readonly<Record<string, readonly TextPart[]>> = {
+export const documentTextsOf = (facts: Facts): Readonly<Record<string, readonly TextPart[]>> => ({
   "DOC-02": [
     {
       title: "Hazards considered",
@@ -13,22 +33,32 @@ export const documentTexts: Readonly<Record<string, readonly TextPart[]>> = {
             "Overpressure",
             "regulator fails open",
             "safety valve PSV-311 set at PS, capacity above the regulator",
-            "calculation sheets, SV-01",
+            "calculation sheets, papers of the valve",
           ],
           [
             "Rupture of the shell",
             "wall too thin, brittle steel",
             "calculation, P265GH tested at −20 °C, wall 8 mm",
-            "calculation sheets, CRT-003, CRT-009",
+            "calculation sheets, material certificates",
           ],
-          ["Corrosion inside", "condensate", "allowance 1.0 mm, drain N4 at the lowest point", "DRG-01, DOC-05"],
+          [
+            "Corrosion inside",
+            "condensate",
+            "allowance 1.0 mm, drain N4 at the lowest point",
+            "DRG-01, operating instructions",
+          ],
           [
             "Too small to look into",
             "no opening for a hand",
             "endoscope through N1 and N2, wall by ultrasound",
-            "DOC-05",
+            "operating instructions",
           ],
-          ["Noise and jet of the valve", "valve blows", "outlet led to a safe place by the client", "DOC-05"],
+          [
+            "Noise and jet of the valve",
+            "valve blows",
+            "outlet led to a safe place by the client",
+            "operating instructions",
+          ],
         ],
       },
     },
@@ -64,7 +94,7 @@ export const documentTexts: Readonly<Record<string, readonly TextPart[]>> = {
         ["Each year", "Look outside: corrosion, nozzles, plate, valve."],
         [
           "After 5 years",
-          "Inside by endoscope through N1 and N2. Wall by ultrasound at four places of the course and of each end; at least 5.6 mm must be left.",
+          `Inside by endoscope through N1 and N2. Wall by ultrasound at four places of the course and of each end. At least ${leftOf(facts, "P01")} must be left of the course, ${leftOf(facts, "P02")} of each end. Where more than the allowance has gone since the vessel was made, the maker is asked before it is used again.`,
         ],
         ["Repairs", "No welding on the vessel without the maker and an inspection body."],
       ],
@@ -83,11 +113,11 @@ export const documentTexts: Readonly<Record<string, readonly TextPart[]>> = {
         columns: ["What", "Compared with", "Found"],
         shares: [38, 34, 28],
         rows: [
-          ["Nameplate, serial and figures", "DRG-03 A, DOC-01", "agree"],
+          ["Nameplate as ordered, not stamped yet", "DRG-03 A, DOC-01", "serial and figures agree"],
           ["Outside: welds, marks, surface", "DRG-02 B", "no objection"],
           ["Inside by endoscope through N1 and N2", "DRG-01 B", "clean and dry"],
           ["Safety valve PSV-311, seal S-20431", "HV-C-55110", "seal unbroken, plate agrees"],
-          ["Records of material, welding, testing", "inspection and test plan", "complete up to step 260"],
+          ["Records of material, welding, testing", "inspection and test plan", "complete up to step 250"],
           ["Instructions", "Directive 2014/68/EU, Annex I", "handed over"],
         ],
       },
@@ -95,7 +125,7 @@ export const documentTexts: Readonly<Record<string, readonly TextPart[]>> = {
     {
       title: "Result",
       lines: [
-        "The vessel conforms to the drawings and may be certified. Present: maker D2, Penquillith Inspection E1, client P1.",
+        "The vessel conforms to the drawings and may be certified; the plate is stamped and fixed when the certificate is there. Present: maker D2, Penquillith Inspection E1, client P1.",
       ],
     },
   ],
@@ -114,16 +144,20 @@ export const documentTexts: Readonly<Record<string, readonly TextPart[]>> = {
           ],
           ["Draining and venting", "N4 at the lowest point, N3 at the top", "DRG-01"],
           ["Corrosion", "allowance 1.0 mm, dried air", "DOC-01"],
-          ["Protection against exceeding limits", "safety valve, category IV", "SV-01, calculation sheets"],
+          [
+            "Protection against exceeding limits",
+            "safety valve, category IV",
+            "papers of the valve, calculation sheets",
+          ],
           ["Manufacture: joining", "approved procedures and welders", "WPS, WPQR, welder certificates"],
           ["Non-destructive tests", "testers approved by a third party", "reports VT, RT, PT"],
           ["Traceability", "marks stamped before cutting", "marking list"],
-          ["Final assessment", "final inspection and hydrostatic test", "DOC-07, HYD-01"],
-          ["Marking and labelling", "nameplate", "DRG-03, NP-01"],
+          ["Final assessment", "final inspection and hydrostatic test", "their reports"],
+          ["Marking and labelling", "nameplate", "DRG-03"],
           ["Instructions", "in the language of the user", "DOC-05"],
-          ["Materials", "EN 10028-2 and EN 10216-2 with certificates 3.1", "CRT-003, CRT-005, CRT-009"],
+          ["Materials", "EN 10028-2 and EN 10216-2 with certificates 3.1", "DOC-04, material certificates"],
         ],
       },
     },
   ],
-};
+});

@@ -6,24 +6,27 @@ import { drawOpenings, type Openings } from "../../air-receiver/originals/openin
 import { testingOriginals } from "../../air-receiver/originals/testing.ts";
 import { weldingOriginals } from "../../air-receiver/originals/welding.ts";
 import type { Facts } from "../../book/facts.ts";
-import { calculations } from "../../sheets/binders.ts";
-import { calculationWords } from "../../sheets/calculation-words.ts";
+import { calculations, calibrations, procedures as procedureBinder } from "../../sheets/binders.ts";
 import { drawDesignData, drawMaterialList } from "../../sheets/design-papers.ts";
 import { drawPlan } from "../../sheets/inspection-plan.ts";
 import { daysLater, type OriginalSheet } from "../../sheets/original.ts";
+import { procedures } from "../facts/procedures.ts";
+import { instruments } from "../facts/testing.ts";
 import { drawArrangement } from "./arrangement.ts";
-import { documentTexts } from "./document-texts.ts";
+import { documentTextsOf } from "./document-texts.ts";
+import { wordsWithKnuckle } from "./end-formulas.ts";
 import { inside } from "./geometry.ts";
 import { drawWeldMap } from "./weld-map.ts";
 
 const openings: Openings = {
   shellRadius: inside / 2 + 1,
-  nozzles: [["N1 to N4", 33.7, 4.5, 0.6, 168.66]],
-  remark: "The nozzles sit 90° apart, 273 mm along the shell: more than the sum of the lengths that count.",
+  nozzles: [["N1 to N4", 33.7, 4.5, 0.6, 163.6]],
+  remark:
+    "Necks of pipe P265GH: their own permissible stress, 163.6 MPa, as on their sheets. The nozzles sit 90° apart, 273 mm along the shell: more than the sum of the lengths that count.",
 };
 
-const words: DocumentWords = {
-  texts: documentTexts,
+const wordsOf = (facts: Facts): DocumentWords => ({
+  texts: documentTextsOf(facts),
   draws: {
     "DOC-01": (paper, facts) =>
       drawDesignData(
@@ -37,7 +40,7 @@ const words: DocumentWords = {
       drawMaterialList(paper, facts, "Non-pressure parts: none are welded on; the cradle is the client's."),
     "DOC-09": (paper) => drawOpenings(paper, openings),
   },
-};
+});
 
 const completion: Completion = {
   holder: "a strap round the shell",
@@ -67,10 +70,29 @@ function calculationOriginals(facts: Facts): readonly OriginalSheet[] {
   const sheets = facts.all("calculation-sheet");
   return [...new Set(sheets.map(({ calculation }) => calculation))].map((id) => {
     const chosen = sheets.filter(({ calculation }) => calculation === id);
-    const original = calculations(facts, chosen, id, calculationWords(id)?.title ?? id, calculationWords);
+    const original = calculations(facts, chosen, id, wordsWithKnuckle(id)?.title ?? id, wordsWithKnuckle);
     return { ...original, compared: daysLater(original.day, 2) };
   });
 }
+
+const endoscopeCalibration = (facts: Facts): OriginalSheet => ({
+  ...calibrations(facts, instruments, {
+    id: "ORG-CALIBRATION-ENDOSCOPE",
+    path: "instruments/calibration-endoscope.pdf",
+    title: "Calibration of the endoscope",
+    day: "2026-04-20",
+  }),
+  compared: "2026-05-21",
+});
+
+/** Procedures the testers wrote for this vessel alone. */
+const ownProcedures = (facts: Facts): OriginalSheet =>
+  procedureBinder(
+    facts,
+    procedures.map(({ record }) => record),
+    { name: "CLOSED", title: "Procedures of the testers for the closed vessel", by: "GLIMMERFIELD" },
+    ({ id }) => procedures.find(({ record }) => record.id === id)?.paragraphs ?? [],
+  );
 
 /** Every original of the book itself: the receiver's sorts of paper, with this vessel's words and drawings. */
 export const originalsOf = (facts: Facts): readonly OriginalSheet[] => [
@@ -79,13 +101,17 @@ export const originalsOf = (facts: Facts): readonly OriginalSheet[] => [
     drawWeldMap,
     plateDrawing("Fixed with four rivets to a strap round the shell."),
   ]),
-  ...documentOriginals(facts, words),
+  ...documentOriginals(facts, wordsOf(facts)),
   ...calculationOriginals(facts),
   ...materialOriginals(
     facts,
     " Shell course: from the strip of 255 mm × 1250 mm that was left of plate 84713-1041 beside course 423/1-A of vessel TQ423-01. Pipe for N1 to N4: each piece stamped on the bar.",
   ),
-  ...weldingOriginals(facts, [["2026-06-09", /./]]),
+  ...weldingOriginals(facts, [["2026-06-08", /./]]),
+  ownProcedures(facts),
+  endoscopeCalibration(facts),
   ...testingOriginals(facts),
-  ...completionOriginals(facts, completion),
+  ...completionOriginals(facts, completion).map((one) =>
+    one.shows.some(([kind]) => kind === "nameplate") ? { ...one, compared: daysLater(one.day, 1) } : one,
+  ),
 ];

@@ -11,13 +11,16 @@ import { around, c1, c2, middle, tangent } from "./geometry.ts";
 
 const notes = [
   "RT: at least 10 % of each seam: L1 whole,",
-  "C1 and C2 from 290 to 530, across L1.",
+  "C1 from 290 to 530, C2 from 350 to 470,",
+  "across L1. L1 and C1 single wall, before",
+  "C2 is closed; C2 double wall.",
   "",
   "PT: nozzle welds, at least 25 %:",
   "no room for the yoke.",
   "",
-  "VT: every weld over its whole length,",
-  "inside before C2 is closed.",
+  "VT: every weld over its whole length;",
+  "inside: L1 and C1 before C2 is closed,",
+  "the others by endoscope.",
   "",
   "Repairs bear the joint's mark and R1, R2.",
 ];
