@@ -9,6 +9,8 @@ export interface Taken {
   /** Path of the last book as a person here would type it. */
   readonly from: string;
   readonly orderDate: string;
+  /** Last day whose evidence counted there. */
+  readonly cutOff: string;
   readonly carried: Carried;
   readonly files: number;
   /** Maps of the shop's sheets, by path. */
@@ -32,7 +34,7 @@ const reasons: readonly (readonly [Behind, string])[] = [
 
 /** What came along, what stayed behind, and what has ended since. */
 export function takenText(taken: Taken): string {
-  const { from, orderDate, carried, files, maps, missing, unreadable, ended, onShelves } = taken;
+  const { from, orderDate, cutOff, carried, files, maps, missing, unreadable, ended, onShelves } = taken;
   const { records, left, behind, bookLeft } = carried;
   const stayed = reasons.flatMap(([why, words]) => {
     const kinds = kindCounts(behind.filter((one) => one.why === why).map(({ record }) => record.kind));
@@ -54,6 +56,11 @@ export function takenText(taken: Taken): string {
     ...stayed,
     ...(bookLeft.length === 0 ? [] : [`  of the record of the book: ${bookLeft.join(", ")}`]),
     ...list("not read there, so that nothing of it is known here", unreadable.map(plain)),
+    ...(cutOff > orderDate
+      ? [
+          `evidence counts up to ${cutOff} as it did there, beyond the day of the order; to count less: dataCutOff in issue.json`,
+        ]
+      : []),
     ...(ended.ended.length === 0
       ? [`ended by ${orderDate}: nothing that was asked`]
       : list(

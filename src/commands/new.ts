@@ -101,6 +101,7 @@ async function begunFrom(
   return tellNew(dir, beginning, whole, options.get("format"), effects, {
     from: shownPath(last.read.dir, effects.cwd),
     orderDate: ordered,
+    cutOff: cutOffOf(last.read),
     carried: last.carried,
     files: copies.size,
     maps: [...last.maps.keys()],
