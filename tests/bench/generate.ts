@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import { mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { crc32 } from "node:zlib";
 import { linkRecords } from "../../src/link/graph.ts";
 import { loadBook } from "../../src/load/book-files.ts";
 import { loadKinds } from "../../src/load/kinds.ts";
@@ -50,15 +51,38 @@ const numbers: ReadonlySet<string> = new Set([
   "calculation-sheet/number",
 ]);
 
-/** What the records of copies are read from: a scan, so that no text says the numbers of their originals. */
-const scan = {
-  id: "ORG-COPIES",
-  path: "files/copies.png",
-  bytes: Buffer.from(
-    "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGNoAAAAggCBd81ytgAAAABJRU5ErkJggg==",
-    "base64",
-  ),
-};
+const picture = Buffer.from(
+  "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGNoAAAAggCBd81ytgAAAABJRU5ErkJggg==",
+  "base64",
+);
+/** Bytes of the last chunk of a PNG. */
+const lastChunk = 12;
+
+/** A picture of one point that tells whose paper it is: no two papers have the same bytes. */
+function pictureOf(name: string): Buffer {
+  const text = Buffer.from(`tEXtTitle\0${name}`, "latin1");
+  const [length, sum] = [Buffer.alloc(4), Buffer.alloc(4)];
+  length.writeUInt32BE(text.length - 4);
+  sum.writeUInt32BE(crc32(text));
+  return Buffer.concat([picture.subarray(0, -lastChunk), length, text, sum, picture.subarray(-lastChunk)]);
+}
+
+/** What records of copies are read from: a scan, so that no text says the numbers of their originals. */
+interface Scan {
+  readonly path: string;
+  readonly bytes: Buffer;
+  readonly record: JsonObject & { readonly id: string };
+}
+
+function scanOf(name: string): Scan {
+  const [path, bytes] = [`files/copies/${name}.png`, pictureOf(name)];
+  const sha256 = createHash("sha256").update(bytes).digest("hex");
+  const shown = { title: `Paper of ${name}`, mediaType: "image/png", pages: 1, signed: false, language: "en" };
+  return { path, bytes, record: { id: `ORG-${name.replaceAll(".", "-")}`, path, sha256, ...shown } };
+}
+
+/** Papers without a number of their own. */
+const shared = scanOf("COPIES");
 
 /**
  * Writes a large book: a demonstration with what `growth` names copied until it holds at least `joints` joints. Returns
@@ -86,9 +110,17 @@ export function generateBook(from: string, to: string, joints: number, growth: G
     const named = key !== undefined && atPointer(end.value, `${toPointer}/${key}`) === target?.row;
     return `${head}${tail}#${row}${named && changes(end, `${toPointer}/${key}`) ? tail : ""}`;
   };
+  /** A paper with a number is read for one record. */
+  const paperOf = ({ kind, id }: BookRecord, tail: string): Scan => {
+    if (kinds.get(kind)?.number === undefined) return shared;
+    const known = scans.get(id + tail) ?? scanOf(id + tail);
+    scans.set(id + tail, known);
+    return known;
+  };
+  const scans = new Map<string, Scan>();
   const copyOf = (record: BookRecord, value: Json, pointer: string, tail: string): Json => {
     if (isList(value)) return value.map((one, index) => copyOf(record, one, `${pointer}/${index}`, tail));
-    if (pointer === "/source") return { original: scan.id, page: 1 };
+    if (pointer === "/source") return { original: paperOf(record, tail).record.id, page: 1 };
     if (isObject(value))
       return Object.fromEntries(
         Object.entries(value).map(([name, one]) => [name, copyOf(record, one, pointer + pointerStep(name), tail)]),
@@ -98,12 +130,10 @@ export function generateBook(from: string, to: string, joints: number, growth: G
     return typeof value === "string" && (pointer === "/id" || changes(record, pointer)) ? value + tail : value;
   };
 
-  writeFileSync(join(to, scan.path), scan.bytes);
   mkdirSync(join(to, "copies"));
   const joined = [...inside].filter(({ kind }) => kind === "joint").length;
   const copies = Math.ceil((joints - joined) / joined);
-  const originals = originalsAmong([asRecord("original", scanRecord)]);
-  const lines: string[] = [];
+  const copiesOf = new Map<string, BookRecord[]>();
   for (const kind of [...growth.roots, ...growth.followers]) {
     const own = [...inside].filter((record) => record.kind === kind);
     mkdirSync(join(to, "copies", kind), { recursive: true });
@@ -111,15 +141,25 @@ export function generateBook(from: string, to: string, joints: number, growth: G
       const number = String(copy).padStart(4, "0");
       const records = own.map((record) => copyOf(record, record.value, "", `.${number}`));
       writeFileSync(join(to, "copies", kind, `${number}.json`), `${JSON.stringify({ kind, records }, null, 2)}\n`);
-      const read = records.filter(isObject).map((value) => asRecord(kind, value));
-      lines.push(...(linesByOriginal(read, kinds, originals).get(scan.id) ?? []));
+      copiesOf.set(kind, [
+        ...(copiesOf.get(kind) ?? []),
+        ...records.filter(isObject).map((value) => asRecord(kind, value)),
+      ]);
     }
   }
   // Whoever typed and compared the records of the book did the copies too.
   const [one] = [...(graph.byKind.get("original")?.values() ?? [])].map(({ value }) => value["transcription"]);
-  const done = isObject(one) ? { ...one, sha256: scanRecord.sha256, records: lines } : undefined;
-  const filed = { ...scanRecord, ...(done !== undefined && { transcription: done }) };
-  writeFileSync(join(to, "copies", "scan.json"), `${JSON.stringify(filed)}\n`);
+  const papers = [shared, ...scans.values()];
+  const originals = originalsAmong(papers.map(({ record }) => asRecord("original", record)));
+  const lines = linesByOriginal([...copiesOf.values()].flat(), kinds, originals);
+  const filed = papers.map(({ record }) => {
+    const read = lines.get(record.id);
+    const done = isObject(one) && read !== undefined ? { ...one, sha256: record["sha256"], records: read } : undefined;
+    return { ...record, ...(done !== undefined && { transcription: done }) };
+  });
+  writeFileSync(join(to, "copies", "scans.json"), `${JSON.stringify({ kind: "original", records: filed }, null, 2)}\n`);
+  mkdirSync(join(to, "files", "copies"), { recursive: true });
+  for (const { path, bytes } of papers) writeFileSync(join(to, path), bytes);
   return joined * (copies + 1);
 }
 
@@ -131,18 +171,6 @@ const asRecord = (kind: string, value: JsonObject): BookRecord => ({
   value,
   faulty: false,
 });
-
-const scanRecord = {
-  kind: "original",
-  id: scan.id,
-  path: scan.path,
-  sha256: createHash("sha256").update(scan.bytes).digest("hex"),
-  title: "Papers of the copies",
-  mediaType: "image/png",
-  pages: 1,
-  signed: false,
-  language: "en",
-};
 
 /** The roots, and what names them or what names these. */
 function copied(

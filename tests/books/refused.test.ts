@@ -30,8 +30,8 @@ test("a rejected film without repair is rejected in the terminal, on both pages,
     if (found === undefined) throw new Error(`no page ${title}`);
     return found;
   };
-  const joint = pages.find(({ url }) => url.includes("joint") && url.includes("L1"));
-  const report = pages.find(({ url }) => url.includes("ndt-report") && url.includes("RT-01"));
+  const joint = pages.find(({ url }) => /^\/?joint\//.test(url) && url.includes("L1"));
+  const report = pages.find(({ url }) => /^\/?ndt-report\//.test(url) && url.includes("RT-01"));
   for (const one of [joint, report]) {
     if (one === undefined) throw new Error("a page is missing");
     const words = wordsOf([one.under, one.blocks]);
