@@ -1,7 +1,6 @@
 import { createHash } from "node:crypto";
 import { basename, join, resolve } from "node:path";
 import { mapSchema, readMaps, type ReadMaps } from "../imports/read-maps.ts";
-import { faultText, planJson, planSentence, planText, writtenWords } from "../imports/plan-text.ts";
 import { mapText } from "../imports/map-text.ts";
 import type { ImportPlan } from "../imports/import-plan.ts";
 import { planImport } from "../imports/plan.ts";
@@ -11,8 +10,7 @@ import { NotWritten, putFiles, textAt, type FileChange } from "../load/put-files
 import { uncomparedBy, type Rewritten, type Uncompared } from "../imports/uncompared.ts";
 import type { Kind } from "../model/kind.ts";
 import type { BookRecord } from "../model/record.ts";
-import { recordWords } from "../model/titles.ts";
-import { jsonText, plain } from "../report/plain.ts";
+import { plain } from "../report/plain.ts";
 import { packageRoot } from "../root.ts";
 import { isSheetFault, type Workbook } from "../sheets/cells.ts";
 import { readSheetFile } from "../sheets/read.ts";
@@ -20,6 +18,7 @@ import { bookFolder, readOrSay } from "./books.ts";
 import { formatOption, UsageError, type Command, type Effects, type Exit, type Given } from "./command.ts";
 import { notReadClause } from "./not-read.ts";
 import { bytesOf, nameOfMap } from "./import-file.ts";
+import { faultsOfMap, importJson, importText, type Imported } from "./import-text.ts";
 import { wantedKinds } from "./wanted-kinds.ts";
 
 const delimiters: ReadonlyMap<string, "," | ";" | "\t"> = new Map([
@@ -151,7 +150,7 @@ interface Task {
 }
 
 async function finish(task: Task, given: Given, effects: Effects, overwrites: boolean, writes: boolean): Promise<Exit> {
-  const { dir, name, mapName, mapFile, known, mapText, maps, proposal, plan, kinds } = task;
+  const { dir, mapName, mapFile, known, mapText, maps, proposal, plan, kinds } = task;
   const unknown = maps.maps.length === 0 ? (proposal?.unknown ?? []) : [];
   const faults = [...(proposal?.faults ?? []), ...unknown, ...plan.faults];
   const unsettled = faults.length > 0 || maps.faults.length > 0;
@@ -164,44 +163,20 @@ async function finish(task: Task, given: Given, effects: Effects, overwrites: bo
   const changes = writes ? await changesOf(dir, mapName, records) : [];
   if (keepsMap) changes.push({ path: mapFile, before: undefined, after: mapText });
   if (writes) await put(dir, changes);
-  const conflicts = plan.records.filter(({ state }) => state === "conflict");
-  const done = writes ? changes.map(({ path }) => path) : [];
-  if (given.options.get("format") === "json")
-    effects.print(
-      jsonText({
-        tool: effects.engine.tool,
-        format: 1,
-        file: name,
-        map: mapFile,
-        ...(proposal?.own === false && { proposed: proposal.maps, grounds: proposal.grounds }),
-        ...planJson({ ...plan, faults }),
-        mapFaults: maps.faults,
-        written: done,
-      }),
-    );
-  else {
-    if (proposal !== undefined && mapText !== "" && !proposal.own)
-      effects.print(
-        `${writes ? "written" : "proposed"}   ${mapFile}: what the headings mean; correct it, and import again\n` +
-          proposal.grounds.map((ground) => `             ${plain(ground)}\n`).join("") +
-          (writes ? "" : `${mapText}\n`),
-      );
-    if (!unsettled || proposal === undefined) effects.print(plainLines(planText(plan, name, kinds)));
-    effects.print(faultsOfMap(maps) + faults.map((fault) => `${plainLines(faultText(name, fault))}\n`).join(""));
-    effects.print(
-      `${planSentence({ ...plan, faults }, !writes ? "shown" : overwrites && !unsettled ? "written over" : "left")}\n`,
-    );
-    if (writes) effects.print(uncompared.map((one) => uncomparedText(one, kinds)).join(""));
-    const homeOf = ({ before, kind }: Rewritten) => before?.file ?? fileOfNew(mapName, kind.name);
-    for (const path of done) {
-      const words = writtenWords(planned.filter((one) => homeOf(one) === path));
-      effects.print(`written    ${path}${words === "" ? "" : `: ${words}`}\n`);
-    }
-    if (unsettled) effects.print("no record is written while anything cannot be read or is not settled\n");
-    else if (!writes && (keepsMap || records.length > 0))
-      effects.print("nothing is written yet; to write it: --write\n");
-  }
-  const open = conflicts.length > 0 && !(overwrites && writes);
+  const told: Imported = {
+    ...task,
+    plan: { ...plan, faults },
+    unsettled,
+    planned,
+    uncompared,
+    files: writes ? changes.map(({ path }) => path) : [],
+    waits: keepsMap || records.length > 0,
+    writes,
+    overwrites,
+  };
+  const format = given.options.get("format");
+  effects.print(format === "json" ? importJson(told, effects.engine.tool) : importText(told));
+  const open = plan.records.some(({ state }) => state === "conflict") && !(overwrites && writes);
   return unsettled || open ? 1 : 0;
 }
 
@@ -211,13 +186,6 @@ const withoutComparison = (uncompared: readonly Uncompared[], kinds: ReadonlyMap
     const kind = kinds.get(original.kind);
     return kind === undefined || value === undefined ? [] : [{ kind, id: original.id, before: original, value }];
   });
-
-function uncomparedText({ original, records, value }: Uncompared, kinds: ReadonlyMap<string, Kind>): string {
-  const names = records.map(({ kind, id }) => recordWords(kinds, { kind: kind.name, id })).join(", ");
-  return value === undefined
-    ? `the comparison of original ${original.id}, which stands on a shelf, says nothing of ${names} any more: the new values are to be compared\n`
-    : `the comparison of ${names} was taken out of original ${original.id}: the new values are to be compared\n`;
-}
 
 /** The files that records are written to, as they are and as they will be. */
 async function changesOf(dir: string, mapName: string, records: readonly Rewritten[]): Promise<FileChange[]> {
@@ -239,17 +207,6 @@ async function put(dir: string, changes: readonly FileChange[]): Promise<void> {
     throw error;
   }
 }
-
-const faultsOfMap = ({ faults }: ReadMaps): string =>
-  faults
-    .map(
-      ({ file, line, column, message, hint }) =>
-        `${file}:${line}:${column} ${plain(message)}\n  hint   ${plain(hint)}\n`,
-    )
-    .join("");
-
-/** Lines that were made here stay lines; what sheets say cannot act on a terminal. */
-const plainLines = (text: string): string => text.split("\n").map(plain).join("\n");
 
 function proposed(
   workbook: Workbook,

@@ -1,6 +1,7 @@
 import { adoptionCheck } from "../model/adopted.ts";
 import { commonPractice } from "../model/basis.ts";
-import type { Adoptable, ComputedStep, Done } from "../model/book.ts";
+import type { ComputedStep, Done } from "../model/book.ts";
+import type { Adoptable } from "../model/missing.ts";
 import type { BuiltIn } from "../model/definitions.ts";
 import type { Finding } from "../model/finding.ts";
 import type { BookRecord } from "../model/record.ts";

@@ -1,4 +1,4 @@
-import type { Missing, MissingPart } from "../model/book.ts";
+import type { Missing, MissingPart } from "../model/missing.ts";
 import { atPointer, isList as isJsonList, isObject, type Json, type JsonObject } from "../model/json.ts";
 import type { Field, Kind } from "../model/kind.ts";
 import { parsePath, type Step } from "../model/path.ts";

@@ -1,5 +1,6 @@
 import type { AnnouncedLimit, AnnouncedSymbol, Announcement, LimitSense } from "../model/announcement.ts";
-import type { Announced, Done, Missing } from "../model/book.ts";
+import type { Done } from "../model/book.ts";
+import type { Announced, Missing } from "../model/missing.ts";
 import type { Calculation } from "../model/calculation.ts";
 import type { Definitions } from "../model/definitions.ts";
 import type { Finding } from "../model/finding.ts";

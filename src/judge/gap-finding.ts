@@ -1,6 +1,6 @@
 import { ownChoice } from "../model/basis.ts";
 import type { BuiltIn } from "../model/definitions.ts";
-import type { Absent, Missing } from "../model/book.ts";
+import type { Absent, Missing } from "../model/missing.ts";
 import type { Finding } from "../model/finding.ts";
 import { addressOf } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";

@@ -1,7 +1,7 @@
 import type { Gap } from "./absences.ts";
 import type { Court, DraftOutcome } from "./court.ts";
 import type { Entry } from "./entries.ts";
-import type { Absent } from "../model/book.ts";
+import type { Absent } from "../model/missing.ts";
 
 /**
  * An objection that rests on the list of all records of a kind ("holds no certificate for …") is not shown by evidence

@@ -1,4 +1,4 @@
-import type { MissingPart } from "../model/book.ts";
+import type { MissingPart } from "../model/missing.ts";
 import { grouped } from "../model/grouped.ts";
 import { byCodePoint } from "../model/order.ts";
 import { adoptable } from "../compute/adoption.ts";

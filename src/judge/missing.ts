@@ -1,4 +1,4 @@
-import type { Absent, Missing } from "../model/book.ts";
+import type { Absent, Missing } from "../model/missing.ts";
 import { grouped } from "../model/grouped.ts";
 import { byCodePoint } from "../model/order.ts";
 import type { Gap } from "./absences.ts";

@@ -1,4 +1,5 @@
-import type { Absent, Owed } from "../model/book.ts";
+import type { Owed } from "../model/book.ts";
+import type { Absent } from "../model/missing.ts";
 import type { Finding, Outcome } from "../model/finding.ts";
 import { ProgramError } from "../model/program-error.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";

@@ -1,4 +1,4 @@
-import type { Announced } from "../model/book.ts";
+import type { Announced } from "../model/missing.ts";
 import type { OwedItem } from "./items.ts";
 import type { OwedList } from "./list.ts";
 import { thingWords, titleOf, type Book } from "./things.ts";

@@ -1,4 +1,4 @@
-import type { Adoptable, Missing } from "../model/book.ts";
+import type { Adoptable, Missing } from "../model/missing.ts";
 import type { Finding } from "../model/finding.ts";
 import { milestoneDays, type MilestoneDay } from "../model/milestone-days.ts";
 import { recordWords } from "../model/titles.ts";

@@ -27,7 +27,7 @@ function box(frame: Frame, [x1, y1]: readonly [number, number], [x2, y2]: readon
 }
 
 /** A pipe from the shell outwards; `up` is -1 above the axis and 1 below. */
-function stub(frame: Frame, name: string, x: number, up: -1 | 1): void {
+function pipeEnd(frame: Frame, name: string, x: number, up: -1 | 1): void {
   const foot = up === -1 ? 0 : outside;
   const end = foot + up * pipe.out;
   box(frame, [x - pipe.half, foot], [x + pipe.half, end]);
@@ -74,8 +74,8 @@ function fromTheSide(frame: Frame): void {
       ],
       0.3,
     );
-  stub(frame, "N3", middle, -1);
-  stub(frame, "N4", middle, 1);
+  pipeEnd(frame, "N3", middle, -1);
+  pipeEnd(frame, "N4", middle, 1);
   balloon(frame, "1", [c1 + 40, -60], [c1 + 46, 0]);
   balloon(frame, "2", [-dish - 30, 30], [-60, 50]);
   balloon(frame, "3", [tangent + dish + 30, 30], [tangent + 60, 50]);
@@ -98,8 +98,8 @@ function fromTheEnd(frame: Frame): void {
     });
   polyline(frame, ring(radius), 1.1);
   polyline(frame, ring(inside / 2), 0.4);
-  stub(frame, "N3", radius, -1);
-  stub(frame, "N4", radius, 1);
+  pipeEnd(frame, "N3", radius, -1);
+  pipeEnd(frame, "N4", radius, 1);
   box(frame, [-pipe.out, radius - pipe.half], [0, radius + pipe.half]);
   box(frame, [outside, radius - pipe.half], [outside + pipe.out, radius + pipe.half]);
   balloon(frame, "N1", [-pipe.out + 20, radius - 60], [-pipe.out + 40, radius - pipe.half]);
