@@ -46,6 +46,8 @@ export function judgeComparisons(court: Court, readBack: JudgedBook["readBack"])
     found.set(addressOf(record), comparisons);
     for (const { original, state } of comparisons) {
       if (state !== "changed" && state !== "other file" && state !== "left out") continue;
+      // What is wrong with a value of it is said of that value; its comparison is asked for once that is settled.
+      if (state === "changed" && ledger.doubtsWithin(addressOf(record)).length > 0) continue;
       // What owes no comparison may be left out of one.
       if (state === "left out" && kind?.compared === undefined) continue;
       if (ledger.doubts(addressOf(original, "/transcription")).length > 0) continue;
