@@ -1,5 +1,5 @@
 import { ownChoice } from "../model/basis.ts";
-import type { Graph } from "../model/graph.ts";
+import type { Graph, Link } from "../model/graph.ts";
 import { isList, isObject } from "../model/json.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { kindWords } from "../model/titles.ts";
@@ -42,7 +42,11 @@ export function wantRowPapers(court: Court): void {
       const rows = record.value[name];
       if (item?.transcribes === undefined || !isList(rows) || rows.length < 2) continue;
       // Without any paper the record itself owes one, and that is said.
+      // Without any paper the record itself owes one, and that is said.
       if (!isObject(record.value["source"]) || ledger.doubts(addressOf(record, "/source")).length > 0) continue;
+      // A paper that is named and not there is missed by its link.
+      if ([...(graph.out.get(record)?.values() ?? [])].some((link) => namesPaper(link) && link.to === undefined))
+        continue;
       const found = rowPapers(graph, record, name, rows.length);
       if (found.length >= rows.length) continue;
       const step = `${name}[].original`;
@@ -65,6 +69,8 @@ export function wantRowPapers(court: Court): void {
       });
     }
 }
+
+const namesPaper = ({ pointer }: Link): boolean => /^\/sources?\/(?:.*\/)?original$/.test(pointer);
 
 /** The originals of rows: those they name themselves, and of the record's own as many as it cites pages of it. */
 function rowPapers(graph: Graph, record: BookRecord, name: string, rows: number): readonly BookRecord[] {

@@ -70,8 +70,9 @@ function judgeFault({ name, changes, papers, asCompared, expect: wanted }: Named
   // A note must come alone too; beside a finding that blocks, notes are told apart by it.
   const fresh: readonly Finding[] =
     judged === null ? fatal : isNote ? newFindings(judged, before) : newRoots(judged, before);
-  // What is added cites a paper of the book in the place of its own, unless papers are what the fault is about.
-  const found = papers === true || wanted?.rule === onePaper ? fresh : fresh.filter(({ rule }) => rule !== onePaper);
+  // A record that is added cites a paper of the book in the place of its own, unless papers are what the fault is about.
+  const borrows = changes.some((change) => "add" in change) && papers !== true && wanted?.rule !== onePaper;
+  const found = borrows ? fresh.filter(({ rule }) => rule !== onePaper) : fresh;
   const lifted = judged?.findings.filter(({ exception }) => exception !== null).map(({ key }) => key) ?? [];
   return { found: found.map((finding) => ({ ...finding, file: fileOf(finding), line: lineOf(finding) })), lifted };
 }
