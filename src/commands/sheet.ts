@@ -1,6 +1,6 @@
 import { basename, dirname, join, resolve } from "node:path";
 import { linkChoices } from "../imports/choices.ts";
-import { owedRows } from "../imports/owed-rows.ts";
+import { owedRows, type OwedRows } from "../imports/owed-rows.ts";
 import { toSheets, type RecordToWrite } from "../imports/to-sheets.ts";
 import { nearestName } from "../load/nearest.ts";
 import { NotWritten, putNew } from "../load/put-files.ts";
@@ -42,12 +42,13 @@ export const sheet: Command = {
     const { kinds } = effects.engine.definitions();
     const kind = kindNamed(given.arguments[0] ?? "", kinds);
     const own = read.records.filter((record) => record.kind === kind.name);
+    const misses = judged === undefined ? undefined : owedRows(kind, judged.missing, read.records, kinds);
     const rows: readonly RecordToWrite[] =
-      judged === undefined
-        ? empty
+      misses !== undefined
+        ? [...misses.missing, ...misses.incomplete]
+        : empty
           ? []
-          : own.map(({ value }) => ({ value, known: false }))
-        : owedRows(kind, judged.missing, read.records, kinds);
+          : own.map(({ value }) => ({ value, known: false }));
     const made = await writeWorkbook(toSheets(kind, rows, linkChoices(read.records, kinds)));
     if (isSheetFault(made)) {
       const { message, why, hint, place } = made;
@@ -66,19 +67,34 @@ export const sheet: Command = {
       throw error;
     }
     effects.print(
-      `written ${plain(shownPath(out, effects.cwd))}: ${counted(rows.length, "row")}${owed ? " that the book misses" : ""}\n` +
-        (owed ? missingText(kind, rows.length, read) : "") +
+      `written ${plain(shownPath(out, effects.cwd))}: ${misses === undefined ? counted(rows.length, "row") : owedText(misses)}\n` +
+        (misses === undefined ? "" : missingText(kind, misses, read)) +
         notReadLine(read),
     );
     return 0;
   },
 };
 
+/** "3 rows that the book misses, 2 rows of records that are there and miss something: original". */
+function owedText({ missing, incomplete, lacks }: OwedRows): string {
+  const absent =
+    missing.length > 0 || incomplete.length === 0 ? [`${counted(missing.length, "row")} that the book misses`] : [];
+  const partly =
+    incomplete.length === 0
+      ? []
+      : [`${counted(incomplete.length, "row")} of records that are there and miss something: ${lacks.join(", ")}`];
+  return [...absent, ...partly].join(", ");
+}
+
 /** Whether anything else is missing: nobody can say it of a kind while not all was read. */
-function missingText({ name }: Kind, rows: number, read: LoadedBook): string {
+function missingText({ name }: Kind, { missing, named }: OwedRows, read: LoadedBook): string {
+  const which =
+    named.length === 0
+      ? ""
+      : `links name ${named.join(", ")}, which are not in the book: give these ids to the rows they belong to\n`;
   if (notReadClause(read) !== undefined)
-    return `whether the book misses any ${rows === 0 ? "" : "other "}${name} cannot be known while not all of it is read\n`;
-  return rows === 0 ? `the book misses no ${name}, due or not yet\n` : "";
+    return `${which}whether the book misses any ${missing.length === 0 ? "" : "other "}${name} cannot be known while not all of it is read\n`;
+  return missing.length === 0 ? `the book misses no ${name}, due or not yet\n` : which;
 }
 
 function kindNamed(name: string, kinds: ReadonlyMap<string, Kind>): Kind {

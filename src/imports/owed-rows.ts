@@ -1,11 +1,24 @@
 import type { Missing, MissingPart } from "../model/missing.ts";
 import { atPointer, isList as isJsonList, isObject, type Json, type JsonObject } from "../model/json.ts";
 import type { Field, Kind } from "../model/kind.ts";
+import { byCodePoint } from "../model/order.ts";
 import { parsePath, type Step } from "../model/path.ts";
 import type { BookRecord } from "../model/record.ts";
 import { rowName } from "../model/stable.ts";
 import { foldId } from "./template.ts";
 import type { RecordToWrite } from "./to-sheets.ts";
+
+/** What a sheet to fill in holds of a kind. */
+export interface OwedRows {
+  /** Of records that are missing. */
+  readonly missing: readonly RecordToWrite[];
+  /** Of records that are there and miss something, with all they state. */
+  readonly incomplete: readonly RecordToWrite[];
+  /** What those miss, each once: "original", "nominal thickness". */
+  readonly lacks: readonly string[];
+  /** Ids that links name: each is one of the missing rows, but nobody says which. */
+  readonly named: readonly string[];
+}
 
 /**
  * A row for each thing the book misses of a kind, with what is known of it filled in: the record that asks for it, what it
@@ -16,32 +29,48 @@ export function owedRows(
   missing: readonly Missing[],
   records: readonly BookRecord[],
   kinds: ReadonlyMap<string, Kind>,
-): readonly RecordToWrite[] {
+): OwedRows {
   const taken = new Set(records.filter((record) => record.kind === kind.name).map(({ id }) => id));
-  const rows = new Map<string, RecordToWrite>();
   const asked = missing.flatMap(({ parts, ...one }): readonly MissingPart[] =>
     one.kind !== kind.name || ("explained" in one.became && one.target === null) ? [] : (parts ?? [one]),
   );
-  for (const { target } of asked) {
-    const id = target === null ? undefined : target.slice(kind.name.length + 1).split(/[#@]/)[0];
-    if (id !== undefined && !taken.has(id)) rows.set(id, { value: { id }, known: true });
-  }
+  const named = new Set(asked.flatMap(({ target }) => (target === null ? [] : [idOf(kind, target)])));
+  for (const id of taken) named.delete(id);
+  const rows: { proposal: string; value: JsonObject }[] = [];
   for (const one of asked) {
     if (one.target !== null) continue;
     const known = knownOf(kind, one, kinds);
     const count = one.short === undefined ? 1 : one.short.atLeast - one.short.found;
-    for (let n = 0; n < count; n++) {
-      // A record that links name by the very id that would be proposed is taken to be the one that is missing here.
-      const id = proposedId(kind, one, taken);
-      rows.set(id, { value: { id, ...known, ...one.adoptable?.fields }, known: true, proposesId: true });
-    }
+    for (let n = 0; n < count; n++)
+      rows.push({ proposal: proposedId(kind, one, taken), value: { ...known, ...one.adoptable?.fields } });
   }
-  const incomplete = new Set<BookRecord>();
-  for (const { kind: whole, at, became } of missing)
-    if (whole === null && at !== null && at.record.kind === kind.name && !("explained" in became))
+  // A record that links name by the very id that would be proposed, or the only one there is, is the one that is missing here.
+  const left = [...named].filter((id) => !taken.has(id));
+  const others = rows.filter(({ proposal }) => !named.has(proposal));
+  const [sure] = left.length === 1 && others.length === 1 ? left : [];
+  const unsure = sure === undefined && others.length >= left.length ? left : [];
+  const lone = sure === undefined && unsure.length === 0 ? left : [];
+  const [incomplete, lacks] = [new Set<BookRecord>(), new Set<string>()];
+  for (const { kind: whole, at, became, what } of missing)
+    if (whole === null && at !== null && at.record.kind === kind.name && !("explained" in became)) {
       incomplete.add(at.record);
-  return [...rows.values(), ...[...incomplete].map(({ value }) => ({ value: withoutHead(value), known: true }))];
+      lacks.add(what);
+    }
+  return {
+    missing: [
+      ...lone.map((id) => ({ value: { id }, known: true })),
+      ...rows.map(({ proposal, value }): RecordToWrite => {
+        const id = named.has(proposal) ? proposal : (sure ?? proposal);
+        return { value: { id, ...value }, known: true, proposesId: !named.has(id) };
+      }),
+    ],
+    incomplete: [...incomplete].map(({ value }) => ({ value: withoutHead(value), known: true })),
+    lacks: [...lacks].sort(byCodePoint),
+    named: unsure,
+  };
 }
+
+const idOf = (kind: Kind, target: string): string => target.slice(kind.name.length + 1).split(/[#@]/)[0] ?? "";
 
 const withoutHead = (value: JsonObject): JsonObject =>
   Object.fromEntries(Object.entries(value).filter(([name]) => name !== "kind" && name !== "$schema"));

@@ -81,7 +81,7 @@ export function gapFinding(world: World, gap: Gap, due: Milestone): Finding {
   const at = absence.owner === null ? null : locate(world, absence.owner.record, absence.owner.pointer);
   const key = gapKey(world, gap);
   const owner = asked?.owner ?? "document control";
-  const figures = absence.owner === null ? figuresIn(world, gap) : [];
+  const figures = absence.owner === null || absence.target !== null ? figuresIn(world, gap) : [];
   const found = absence.short?.found.map((record) => addressOf(record)) ?? [];
   return {
     key,
@@ -92,7 +92,7 @@ export function gapFinding(world: World, gap: Gap, due: Milestone): Finding {
     place: at?.place ?? { file: "book.json", pointer: "" },
     message: messageOf(world, gap),
     why: whyOf(gap, due),
-    hint: asked?.hint ?? hintOf(world, absence, owner),
+    hint: asked?.hint ?? hintOf(world, absence, owner, figures.length > 0),
     basis: asked?.basis ?? owed,
     owner,
     due: due === "now" ? null : due,
@@ -136,13 +136,14 @@ function whyOf({ absence, wants }: Gap, due: string): string {
 }
 
 /** Who owes it, and what he has to do; who works elsewhere is asked for it. */
-function hintOf(world: World, absence: Absence, owner: Owner): string {
+function hintOf(world: World, absence: Absence, owner: Owner, listed: boolean): string {
   const { target, kind } = absence;
   if (target !== null) {
     const [kindName = "", id = ""] = target.split(":");
     const near = nearest(world.graph, { kind: kindName, id });
     const said = near.map((one) => `"${one}"`).join(", ");
-    return `${owner} to add the record, or to correct the link${near.length > 0 ? `; nearest: ${said}` : ""}`;
+    const adopting = listed ? "; a sheet may adopt the recomputed figures by a signature for their digest" : "";
+    return `${owner} to add the record, or to correct the link${near.length > 0 ? `; nearest: ${said}` : ""}${adopting}`;
   }
   const what = whatIs(world, absence);
   const figures = adoptable(world, absence);
@@ -155,7 +156,7 @@ function hintOf(world: World, absence: Absence, owner: Owner): string {
   return `${owner} to enter it from the original; if there is none, to ask for it, or to record a waiver with its ground`;
 }
 
-/** Of a kind of which there is no record: what may be adopted instead, each with the digest to sign for. */
+/** Of a kind of which there is no record, or of one that links name: what may be adopted instead, each with the digest to sign for. */
 function figuresIn(world: World, gap: Gap): Finding["related"] {
   return partsOf(world, [gap]).flatMap(({ at, adoptable: figures }) => {
     if (at === null || figures === undefined) return [];

@@ -30,12 +30,13 @@ export function missingIn(
       const became = first === undefined ? undefined : results.get(first);
       if (first === undefined || became === undefined) return [];
       const keys = same.flatMap((gap) => (absences.get(gap) ?? []).map(([key]) => key));
-      const parts = first.absence.owner === null ? partsOf(world, same) : [];
+      const { owner, target } = first.absence;
+      const parts = owner === null || target !== null ? partsOf(world, same) : [];
       return [
         {
           ...missingOf(world, first, dueOf(first, calendar), became),
           absences: keys.sort(byCodePoint),
-          ...(parts.length > 0 && { parts }),
+          ...(parts.length > (target === null ? 0 : 1) && { parts }),
         },
       ];
     });

@@ -41,7 +41,7 @@ export interface Missing {
   readonly became: Absent;
   /** Of a missing sheet, or its figures: the recomputed ones that may be adopted in its place. */
   readonly adoptable?: Adoptable;
-  /** Of a kind of which there is no record at all: each of them that is asked for. */
+  /** Of a kind of which there is no record at all, or one that links name and others look for: each that is asked for. */
   readonly parts?: readonly MissingPart[];
 }
 

@@ -18,7 +18,7 @@ if (kind === undefined) throw new Error("no kind of sheets");
 const others = read.records.filter((record) => record.kind !== kind.name);
 /** The receiver's book as its maker would have it who calculates nothing himself. */
 const bare = judgeBook({ ...read, records: others });
-const rows = owedRows(kind, bare.missing, others, kinds).filter(({ value }) => value["adopts"] !== undefined);
+const rows = owedRows(kind, bare.missing, others, kinds).missing.filter(({ value }) => value["adopts"] !== undefined);
 const sheets = toSheets(kind, rows, linkChoices(others, kinds));
 
 const planOf = (written: readonly SheetToWrite[]) => {

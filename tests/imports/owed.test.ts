@@ -1,7 +1,9 @@
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { owedRows } from "../../src/imports/owed-rows.ts";
 import { linkChoices } from "../../src/imports/choices.ts";
 import { toSheets } from "../../src/imports/to-sheets.ts";
+import { ownChoice } from "../../src/model/basis.ts";
+import type { Missing, MissingPart } from "../../src/model/missing.ts";
 import { judgeBook, readBook } from "../../src/pipeline.ts";
 
 const read = readBook("demo-data/air-receiver-interim/book");
@@ -11,7 +13,11 @@ const kindOf = (name: string) => {
   if (kind === undefined) throw new Error(name);
   return kind;
 };
-const owed = (name: string) => owedRows(kindOf(name), judged.missing, read.records, read.kinds);
+const rowsFor = (name: string) => owedRows(kindOf(name), judged.missing, read.records, read.kinds);
+const owed = (name: string) => {
+  const { missing, incomplete } = rowsFor(name);
+  return [...missing, ...incomplete];
+};
 
 test("each joint without a log is a row that names it", () => {
   const logged = new Set(read.records.filter(({ kind }) => kind === "weld-log").map(({ value }) => value["joint"]));
@@ -29,6 +35,7 @@ test("what a thing is asked for by stands in the row too, in the list it belongs
 
 test("a record that links name is a row with its id; one that misses a field stands with all it states", () => {
   expect(owed("nameplate").map(({ value }) => value["id"])).toContain("NP-01");
+  expect(rowsFor("inspection-step")).toMatchObject({ missing: [], lacks: ['date "done"'], named: [] });
   const steps = owed("inspection-step").map(({ value }) => value);
   expect(steps).toContainEqual(
     Object.fromEntries(
@@ -40,10 +47,62 @@ test("a record that links name is a row with its id; one that misses a field sta
 test("what is known is marked, proposed ids are not, and links can be chosen", () => {
   const [records, runs] = toSheets(kindOf("weld-log"), owed("weld-log"), linkChoices(read.records, read.kinds));
   const joint = records?.columns.findIndex(({ heading }) => heading === "Joint") ?? -1;
-  expect(records?.rows[0]?.[0]).toBe("WL-C2");
+  expect(records?.rows[0]?.[0]).toEqual({ text: "WL-C2", known: true });
+  const [reports] = toSheets(kindOf("ndt-report"), rowsFor("ndt-report").missing, () => []);
+  expect(reports?.rows.map(([id]) => id)).toContain("NR-C2-RT");
   expect(records?.rows[0]?.[joint]).toEqual({ text: "C2", known: true });
   expect(records?.columns[joint]?.choices).toContain("C2");
   expect(records?.columns[joint]?.note).not.toBe("");
   expect(runs?.columns.find(({ heading }) => heading === "Layer")?.choices).toContain("root");
   expect(runs?.columns.some(({ heading }) => heading === "Current [A]")).toBe(true);
+});
+
+describe("sheets that links name", () => {
+  const sheets = kindOf("calculation-sheet");
+  const part = read.records.find(({ kind, id }) => kind === "part" && id === "P01") ?? null;
+  const base: Omit<Missing, "kind" | "target" | "step" | "key" | "at"> = {
+    absences: [],
+    what: "calculation sheet",
+    field: null,
+    message: "",
+    owner: "design",
+    due: "design-approved",
+    basis: ownChoice("of this test"),
+    register: [],
+    became: { finding: "one" },
+  };
+  const named = (id: string, parts?: readonly MissingPart[]): Missing => {
+    const target = `calculation-sheet:${id}`;
+    const one = { ...base, key: id, at: null, kind: sheets.name, target, step: "" };
+    return parts === undefined ? one : { ...one, parts: [one, ...parts] };
+  };
+  const asked = (calculation: string): Missing => {
+    const step = `<calculation-sheet:subject>[calculation="${calculation}"]`;
+    return { ...base, key: step, at: part && { record: part, pointer: "" }, kind: sheets.name, target: null, step };
+  };
+  const made = (...missing: readonly Missing[]) => owedRows(sheets, missing, [], read.kinds);
+  const shell = { calculation: "cylindrical-shell", subject: "part:P01" };
+  const stress = { calculation: "design-stress", subject: "part:P01" };
+
+  test("the only one named is the only one that is asked for", () => {
+    expect(made(named("CAL-05", [asked("cylindrical-shell")])).missing).toEqual([
+      { value: { id: "CAL-05", ...shell }, known: true, proposesId: false },
+    ]);
+  });
+
+  test("of several nobody says which is which: ids are proposed, and those that are named are told", () => {
+    const rows = made(named("CAL-01"), named("CAL-05"), asked("cylindrical-shell"), asked("design-stress"));
+    expect(rows.missing.map(({ value }) => value)).toEqual([
+      { id: "CS-P01-CYLINDRICAL-SHELL", ...shell },
+      { id: "CS-P01-DESIGN-STRESS", ...stress },
+    ]);
+    expect(rows.named).toEqual(["CAL-01", "CAL-05"]);
+  });
+
+  test("one that only a link asks for has a row with its id", () => {
+    expect(made(named("CAL-01"), named("CAL-05"), asked("design-stress"))).toMatchObject({
+      missing: [{ value: { id: "CAL-01" } }, { value: { id: "CAL-05" } }, { value: stress }],
+      named: [],
+    });
+  });
 });
