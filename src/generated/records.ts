@@ -347,6 +347,10 @@ export interface Book extends RecordProperties {
      * Folder of the shelf, relative to that of the book, with /. While the book holds a folder shelves/<name>/, that copy is read instead.
      */
     folder: string;
+    /**
+     * What stands on the shelf and whose it is, as pages say it behind its name.
+     */
+    holds?: string;
   }[];
   /**
    * Order and titles of the sections, where they differ from the usual ones.

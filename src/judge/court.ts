@@ -50,7 +50,7 @@ export interface DefinitionName {
   readonly owner: Owner;
   /** It compares what follows from a value with our own: while that is disputed, a difference tells nothing more. */
   readonly follows?: boolean;
-  /** It states limits and holds nothing against them. */
+  /** It gives figures of which nothing is asked. */
   readonly states?: boolean;
 }
 
@@ -99,6 +99,7 @@ function draft(
     subject,
     findings: [],
     reads: recordsRead(court.world.graph, trail),
+    ...(trail.results.length > 0 && { results: [...new Set(trail.results)] }),
   } as const;
   const open = waits(court, definition, subject, trail);
   if (open !== null && trail.disputes.length > 0) {

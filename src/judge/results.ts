@@ -47,6 +47,7 @@ export function symbolOf(walk: Walk, done: Done, symbol: string): readonly Hit[]
     else if (pending !== undefined && "pending" in pending && clear(trail)) waitFor(walk, pending);
     return [];
   }
+  trail.results.push(calculationKey(done.calculation.id, done.subject, done.pointer));
   for (const address of placesBehind(done, symbol)) noteAddress(world, trail, address, "");
   const kind = world.kinds.get(done.subject.kind);
   const row = kind === undefined ? done.pointer : stablePath(kind, done.subject.value, done.pointer);

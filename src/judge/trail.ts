@@ -39,12 +39,24 @@ export interface Trail {
   readonly bases: (readonly [name: string, basis: Basis])[];
   /** Kinds of which it read all records that lead here, or all there are. */
   readonly lists: string[];
+  /** Recomputed results it rests on, by their `calculationKey`. */
+  readonly results: string[];
   /** A calculation it needs does not apply. */
   inapplicable: boolean;
 }
 
 export function newTrail(): Trail {
-  return { reads: [], doubts: [], disputes: [], absences: [], reasons: [], bases: [], lists: [], inapplicable: false };
+  return {
+    reads: [],
+    doubts: [],
+    disputes: [],
+    absences: [],
+    reasons: [],
+    bases: [],
+    lists: [],
+    results: [],
+    inapplicable: false,
+  };
 }
 
 /** Notes that a place was read, and which findings doubt it. */
@@ -84,6 +96,7 @@ export function mergeTrail(into: Trail, own: Trail): void {
   into.reasons.push(...own.reasons);
   into.bases.push(...own.bases);
   into.lists.push(...own.lists);
+  into.results.push(...own.results);
   into.inapplicable ||= own.inapplicable;
 }
 

@@ -66,7 +66,8 @@ function openFindings(judged: JudgedBook): ReadonlySet<string> {
   return open;
 }
 
-function worldOf(judged: JudgedBook): World {
+/** A judged book as paths are followed in it: nothing is computed there, and nothing noted. */
+export function worldOf(judged: JudgedBook): World {
   let world = worlds.get(judged);
   if (world === undefined) {
     world = {

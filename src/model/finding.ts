@@ -9,7 +9,7 @@ import type { Milestone, Owner } from "./vocabulary.ts";
  */
 export type Severity = "nonconformity" | "gap" | "query" | "note";
 
-/** computed: limits are stated, and nothing was held against them, so that it is no pass. */
+/** computed: figures that others work with; nothing is asked of them, so that it is no pass. */
 export type Verdict = "passed" | "computed" | "failed" | "not judged" | "not applicable";
 
 export interface Subject {
@@ -69,6 +69,8 @@ export interface Outcome {
   readonly because?: Because;
   /** Records it read, its subject among them, as `kind:id`; of what does not apply none. */
   readonly reads: readonly Address[];
+  /** Recomputed results it read, each by its `calculationKey`; absent where there are none. */
+  readonly results?: readonly string[];
   /** What is recorded there was rejected, and nothing has closed it. */
   readonly refused?: true;
   /** Values it held against limits, where its definition says so; none while it is not judged. */

@@ -24,7 +24,7 @@ const words: Readonly<Record<Mark, string>> = {
   "not judged": "not judged",
   "not due": "not due",
   "on record": "on record and judged by nothing",
-  computed: "computed and compared with nothing",
+  computed: "computed with nothing asked of it",
   "not applicable": "not applicable",
 };
 
@@ -67,8 +67,9 @@ export function countWords(counts: Tally, passed = words.passed): string {
 }
 
 /**
- * The sentence every count is said with, without its full stop: "12 checks: 10 passed, 1 failed, 1 not judged". What does
- * states limits without comparing anything, and what does not apply, is said apart ("3 more do not apply"). `name` says how many of what there are: "12 checks", "1 joint".
+ * The sentence every count is said with, without its full stop: "12 checks: 10 passed, 1 failed, 1 not judged". What gives
+ * figures of which nothing is asked, and what does not apply, is no check and said apart ("3 more do not apply"). `name`
+ * says how many of what there are: "12 checks", "1 joint".
  */
 export function countSentence(
   marks: Iterable<Mark> | Tally,
@@ -83,9 +84,10 @@ export function countSentence(
   if (none + stated === all) return `${name(all)}: ${countWords(counts, passed)}`;
   counts.delete("not applicable");
   counts.delete("computed");
-  const limits = stated === 0 ? "" : `; ${stated} more only ${stated === 1 ? "states" : "state"} limits`;
+  const figures =
+    stated === 0 ? "" : `; ${stated} more ${stated === 1 ? "gives" : "give"} figures of which nothing is asked`;
   const more = none === 0 ? "" : `; ${none} more ${none === 1 ? "does" : "do"} not apply`;
-  return `${name(all - none - stated)}: ${countWords(counts, passed)}${limits}${more}`;
+  return `${name(all - none - stated)}: ${countWords(counts, passed)}${figures}${more}`;
 }
 
 const isTally = (marks: Iterable<Mark> | Tally): marks is Tally => marks instanceof Map;

@@ -20,8 +20,8 @@ export const book: Book = {
   inspectionBody: "PENQUILLITH",
   site: "Compressor house 2, Nether Quellby, Varrenmark",
   shelves: [
-    { name: "shop", folder: "../../shop/shelf" },
-    { name: "order", folder: "../../order/shelf" },
+    { name: "shop", folder: "../../shop/shelf", holds: "what Tarnequill Boiler Works keeps for all its orders" },
+    { name: "order", folder: "../../order/shelf", holds: "what the vessels of order PW-1187 share" },
   ],
 };
 

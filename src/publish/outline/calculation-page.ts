@@ -13,9 +13,11 @@ import { waitingItem } from "./computed-blocks.ts";
 import { linkTo, markOf, pageOfComputed, titleOfComputed, type Context } from "./context.ts";
 import { scanBlocks } from "./evidence-blocks.ts";
 import { findingGroups } from "./finding-blocks.ts";
+import { limitsIn } from "./limits-table.ts";
 import { figure, unitOfSymbol, withUnit } from "./numbers.ts";
 import { numbering, type Numbering } from "./record-blocks.ts";
 import { counted, upper } from "./titles.ts";
+import { usesBlocks } from "./uses-blocks.ts";
 
 /** What a page of a calculation is called above its title, which says the rest. */
 export const calculationKind = "Calculation";
@@ -57,6 +59,7 @@ function calculationBlocks(context: Context, computed: Done, next: Numbering): B
     ...limits(context, computed),
     ...crossCheck(context, computed),
     ...sheets(context, computed, next),
+    ...usesBlocks(context, [computed]),
     ...findingGroups(context, objections(context, computed)),
     ...computed.sheets.flatMap(({ record }) => scanBlocks(context, record)),
     caution(calculation),
@@ -74,6 +77,7 @@ function waitingBlocks(context: Context, computed: Waiting, next: Numbering): Bl
       : [{ type: "heading", level: 2, text: "Symbols" } satisfies Block, symbolsTable(context, computed, next)]),
     ...limits(context, computed),
     ...sheets(context, computed, next),
+    ...usesBlocks(context, [computed]),
     ...findingGroups(context, objections(context, computed)),
     ...computed.sheets.flatMap(({ record }) => scanBlocks(context, record)),
     caution(computed.calculation),
@@ -89,7 +93,7 @@ function objections(context: Context, { outcome: { findings } }: Computed): Find
 /** How a mark is said of one calculation. */
 const said: Readonly<Record<Mark, string>> = {
   passed: "passed",
-  computed: "states limits and holds nothing against them",
+  computed: "gives figures that others work with; nothing is asked of the figures themselves",
   failed: "failed",
   rejected: "rests on what is rejected",
   answered: "did not pass, which an exception answers",
@@ -124,10 +128,13 @@ function underOfWaiting(context: Context, { outcome, sheets: waiting }: Waiting)
   ];
 }
 
-/** The first acceptance in figures; without one, the last result. */
+/** The first acceptance in figures; without one, the limits it gives, or its last result. */
 function resultSentence(computed: Done): string {
   const [first] = computed.accept;
   const last = computed.steps.at(-1);
+  const limited = first === undefined ? limitsIn(computed) : [];
+  if (limited.length > 0)
+    return `${upper(limited.map(({ done, sense }) => `${done.step.means}: ${sense}${resultOf(done)}`).join("; "))}. `;
   if (first === undefined) return last === undefined ? "" : `${upper(last.step.means)}: ${resultOf(last)}. `;
   const { acceptance, left, right } = first;
   const own = unitOfSymbol(computed, acceptance.left);

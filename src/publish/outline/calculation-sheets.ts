@@ -8,6 +8,7 @@ import { adoptionBlock, adoptionMark, toAdopt } from "./adoption.ts";
 import { plainTable, wordsCell } from "./plain-table.ts";
 
 const noSheet = "The book holds no sheet of the maker for this calculation.";
+const figuresOnly = "These figures are ours. No sheet of the maker stands beside them, so nothing is compared here.";
 const adoptedOnly =
   "The maker adopts this recomputation. Nothing independent stands beside it, so nothing is compared.";
 const notCompared = "Nothing of the maker’s sheet is compared while there is no result to compare it with.";
@@ -22,7 +23,8 @@ const sheetsHeading = (said: string): Block[] => [
 export function sheets(context: Context, computed: Computed, next: () => string): Block[] {
   const own = computed.sheets.filter(({ adopts }) => adopts === undefined);
   const adopting = adoptionBlock(context, computed);
-  if (computed.sheets.length === 0) return sheetsHeading(`${noSheet}${toAdopt(context, computed)}`);
+  const none = computed.outcome.verdict === "computed" ? figuresOnly : noSheet;
+  if (computed.sheets.length === 0) return sheetsHeading(`${none}${toAdopt(context, computed)}`);
   if (own.length === 0) return [...sheetsHeading(adoptedOnly), ...adopting];
   if (computed.state === "waiting") return [...sheetsHeading(notCompared), ...adopting];
   return [
@@ -109,7 +111,8 @@ export function sheetsOfAll(context: Context, all: readonly Computed[], next: ()
       };
     }),
   );
-  if (rows.length === 0) return sheetsHeading(noSheet);
+  if (rows.length === 0)
+    return sheetsHeading(all.every(({ outcome }) => outcome.verdict === "computed") ? figuresOnly : noSheet);
   const heads = {
     "Made for": 2,
     Sheet: 1.5,

@@ -16,6 +16,7 @@ import { plainTable, wordsCell } from "./plain-table.ts";
 import { numbering } from "./record-blocks.ts";
 import { inFives } from "./row-tables.ts";
 import { countedTitle, upper } from "./titles.ts";
+import { usesBlocks } from "./uses-blocks.ts";
 
 /** One calculation applied to many records: its formulas once, then a row for each. */
 export function calculationSummary(context: Context, all: readonly Computed[], number: string, section: number): Page {
@@ -139,6 +140,7 @@ function summaryBlocks(context: Context, first: Computed, all: readonly Computed
       wide: true,
     },
     ...sheetsOfAll(context, all, next),
+    ...usesBlocks(context, all),
     caution(calculation),
   ];
 }

@@ -111,7 +111,7 @@ export function pageOfComputed(context: Context, { calculation, subject, pointer
 }
 
 /** "P01, N6": what a calculation is about, as a link to its page. */
-export function subjectLink(context: Context, computed: Computed): Inline {
+export function subjectLink(context: Context, computed: Computed): Extract<Inline, { type: "link" }> {
   const row = rowOf(context, computed.subject, computed.pointer);
   const text = `${computed.subject.id}${row === undefined ? "" : `, ${row}`}`;
   return { type: "link", to: { page: pageOfComputed(context, computed) }, text };

@@ -7,6 +7,7 @@ import { comparedWords, comparisonNotes } from "./comparison-words.ts";
 import { linkTo, nameOf, plain, type Context } from "./context.ts";
 import { listed } from "./listed.ts";
 import { fileOf, originalState } from "./original-file.ts";
+import { shelfNotes } from "./shelf-words.ts";
 
 /** Where the record stands, which original it was taken from, and who compared the two. */
 export function sourceNotes(context: Context, record: BookRecord): Note[] {
@@ -27,7 +28,7 @@ export function sourceNotes(context: Context, record: BookRecord): Note[] {
       ],
     });
   });
-  return [...notes, ...comparisonNotes(context, record)];
+  return [...notes, ...comparisonNotes(context, record), ...shelfNotes(context, record)];
 }
 
 const lastPage = ({ value: { source } }: BookRecord) =>

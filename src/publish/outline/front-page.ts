@@ -13,6 +13,7 @@ import { findingsPage } from "./finding-blocks.ts";
 import { equipmentFacts } from "./front-equipment.ts";
 import { bookSentence } from "./findings-page.ts";
 import { awaitedBlocks, basisSentence, historyBlocks, holdingFacts, reportBlocks } from "./front-state.ts";
+import { shelfBlocks } from "./shelf-words.ts";
 import { counted } from "./titles.ts";
 
 export const cautions: readonly string[] = [
@@ -46,6 +47,7 @@ export function frontPage(
       ]),
       { type: "heading", level: 2, text: "What the book holds" },
       ...holdingFacts(context, sections),
+      ...shelfBlocks(context),
       ...holdings(context),
       ...historyBlocks(context),
       ...signed(context),

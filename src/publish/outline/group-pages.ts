@@ -10,6 +10,7 @@ import { grouped } from "../../model/grouped.ts";
 import { computedBlocks } from "./computed-blocks.ts";
 import { namedBy, scanBlocks, signatureBlock } from "./evidence-blocks.ts";
 import { judgedBlock } from "./judged-block.ts";
+import { limitsTable } from "./limits-table.ts";
 import { numbering, recordBlocks, type Numbering } from "./record-blocks.ts";
 import { recordsOf } from "./section-pages.ts";
 
@@ -43,6 +44,7 @@ function sharedPageBlocks(context: Context, record: BookRecord, next: Numbering)
     ...recordBlocks(context, record, next, `${record.id}.`, skip),
     ...after,
     ...lower(announcedBlocks(context, record, next)),
+    ...lower(limitsTable(context, record, next)),
     ...lower(computedBlocks(context, record)),
     ...lower(judgedBlock(context, record)),
     ...signatureBlock(context, record),

@@ -1,8 +1,14 @@
-import { pathNamedBy } from "../../model/shelf.ts";
+import { publishedPath, type BookFile } from "../../model/record.ts";
+import { pathNamedBy, shelfOf } from "../../model/shelf.ts";
 import type { Row } from "../blocks.ts";
 import { isWithheld, issuePath, type Page } from "../publication.ts";
 import { linkTo, plain, type Context } from "./context.ts";
 import { plainTable } from "./plain-table.ts";
+
+const onShelf = ({ path }: BookFile) => shelfOf(path) !== undefined;
+
+/** What is on a shelf has another path there than in any book: it is called by the one it has in the issue. */
+const nameOfFile = (file: BookFile) => (onShelf(file) ? publishedPath(file) : file.path);
 
 /** All files with their hashes, and what they are summed up to. */
 export function integrityPage(context: Context, number: string, section: number): Page {
@@ -35,10 +41,12 @@ export function integrityPage(context: Context, number: string, section: number)
               {
                 type: "text",
                 text: isWithheld(file)
-                  ? [file.path, ", not published"]
+                  ? [nameOfFile(file), ", not published"]
                   : [
-                      { type: "file", path: issuePath(file), text: file.path },
-                      ...(file.publishedAs === undefined ? [] : [`, which lies here as ${file.publishedAs}`]),
+                      { type: "file", path: issuePath(file), text: nameOfFile(file) },
+                      ...(file.publishedAs === undefined || onShelf(file)
+                        ? []
+                        : [`, which lies here as ${file.publishedAs}`]),
                     ],
               },
               record === undefined ? { type: "empty" } : { type: "text", text: [linkTo(context, record)] },

@@ -12,10 +12,12 @@ import { kindOf, labelOf, linkTo, markOf, targetOf, worst, type Context } from "
 import { computedBlocks } from "./computed-blocks.ts";
 import { namedBy, scanBlocks, signatureBlock } from "./evidence-blocks.ts";
 import { judgedBlock } from "./judged-block.ts";
+import { limitsTable } from "./limits-table.ts";
 import { numbering, recordBlocks, type Numbering } from "./record-blocks.ts";
 import { inFives } from "./row-tables.ts";
 import { checksTable } from "./checks-table.ts";
 import { openingUrl } from "./opening.ts";
+import { shelfRemark } from "./shelf-words.ts";
 import { columnsOf, headOf, listCell, pointersAt, type ListColumn } from "./list-columns.ts";
 import { counted, countedTitle } from "./titles.ts";
 import { cellOf, commonUnit, labelOfField } from "./values.ts";
@@ -160,6 +162,7 @@ export function summaryTable(context: Context, kind: Kind, next: Numbering): Blo
       ...(judged ? [markCell(recordMark(context, record))] : []),
     ],
   }));
+  const remark = shelfRemark(context, records);
   const table: TableBlock = {
     type: "table",
     number: next(),
@@ -171,6 +174,7 @@ export function summaryTable(context: Context, kind: Kind, next: Numbering): Blo
     ],
     groups: inFives(rows),
     wide: true,
+    ...(remark !== undefined && { remark }),
   };
   return [{ type: "heading", level: 2, text: kind.title, anchor: kind.name }, table];
 }
@@ -203,6 +207,7 @@ function recordPageBlocks(context: Context, record: BookRecord, next: Numbering)
     ...adoptingBlocks(context, record),
     ...after,
     ...announcedBlocks(context, record, next),
+    ...limitsTable(context, record, next),
     ...computedBlocks(context, record),
     ...(chained || judged ? besides(context, record, chained) : judgedBlock(context, record)),
     ...signatureBlock(context, record),

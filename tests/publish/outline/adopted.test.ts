@@ -5,6 +5,7 @@ import { judgeBook, layOut, readBook } from "../../../src/pipeline.ts";
 import type { Page } from "../../../src/publish/publication.ts";
 import { reportOf } from "../../../src/report/report.ts";
 import { summaryText } from "../../../src/report/text.ts";
+import { wordsIn } from "./words.ts";
 
 const read = readBook("demo-data/air-receiver/book");
 const own = new Set(["CAL-05", "CAL-10", "CAL-14"]);
@@ -24,12 +25,6 @@ const records = read.records.map((record): BookRecord => {
 const judged = judgeBook({ ...read, records });
 const { pages } = await layOut(judged);
 
-/** What a reader reads of blocks, without their form. */
-const wordsIn = (value: unknown): string => {
-  if (typeof value === "string") return value;
-  if (Array.isArray(value)) return value.map(wordsIn).join("");
-  return typeof value === "object" && value !== null ? Object.values(value).map(wordsIn).join(" ") : "";
-};
 const pageAt = (url: string): Page => {
   const found = pages.find((page) => page.url === url);
   if (found === undefined) throw new Error(`no page ${url}`);

@@ -1,0 +1,55 @@
+import { expect, test } from "vitest";
+import { judgeBook, layOut, readBook } from "../../../src/pipeline.ts";
+import { vesselBook } from "../../support/demo-book.ts";
+import { linksIn, wordsIn } from "./words.ts";
+
+const judged = judgeBook(readBook(vesselBook));
+const { pages } = await layOut(judged);
+const pageAt = (url: string) => {
+  const found = pages.find((page) => page.url === url);
+  if (found === undefined) throw new Error(`no page ${url}`);
+  const { under, blocks } = found;
+  return { words: wordsIn([under, blocks]), links: linksIn(blocks) };
+};
+
+/** Which record each limit is held in, by the names in the book of the second vessel. */
+test.each([
+  ["calculation/test-limits.equipment.TQ423-02.html", "pressure-test/r-HYD-01.html", "at least 15.80 bar"],
+  ["calculation/tested-length.joint.C1_RT.html", "ndt-report/r-RT-02.html", "at least 109.2 mm"],
+  ["calculation/valve-settings.equipment.TQ423-02.html", "safety-valve/r-SV-01.html", "at most 11.550 bar"],
+  ["calculation/valve-bench-limits.safety-valve.SV-01.html", "safety-valve/r-SV-01.html", "at least 10.670 bar"],
+])("%s leads to %s, and back", (calculation, record, limit) => {
+  const from = pageAt(calculation);
+  expect(from.words).toContain("Where it is used");
+  expect(from.words).toContain(limit);
+  expect(from.links).toContain(record);
+  const back = pageAt(record);
+  expect(back.words).toContain("What is measured here is held against these limits");
+  expect(back.words).toContain(limit);
+  expect(back.links).toContain(calculation);
+});
+
+test("a result says which checks and calculations read it, each with its verdict; one that nothing reads is for information", () => {
+  for (const { url, blocks } of pages.filter((page) => page.url.startsWith("calculation/"))) {
+    const at = blocks.findIndex((block) => block.type === "heading" && block.text === "Where it is used");
+    expect(at, url).toBeGreaterThan(0);
+    const rest = blocks.slice(at + 1);
+    const said = rest.find((block) => block.type === "judged");
+    const none = wordsIn(rest).includes("it is given for information");
+    expect(said !== undefined, url).toBe(!none);
+  }
+  const read = new Set(judged.outcomes.flatMap(({ results = [] }) => results));
+  expect(read.has("test-limits|equipment:TQ423-02")).toBe(true);
+  expect(judged.outcomes.filter(({ results }) => results?.includes("test-limits|equipment:TQ423-02"))).toHaveLength(2);
+});
+
+test("figures of which nothing is asked are neither passed nor a gap", () => {
+  const { words } = pageAt("calculation/test-limits.equipment.TQ423-02.html");
+  expect(words).toContain(
+    "The calculation gives figures that others work with; nothing is asked of the figures themselves.",
+  );
+  expect(words).toContain(
+    "These figures are ours. No sheet of the maker stands beside them, so nothing is compared here.",
+  );
+  expect(wordsIn(pages.map(({ under }) => under))).toContain("more give figures of which nothing is asked");
+});

@@ -1,0 +1,50 @@
+import { expect, test } from "vitest";
+import { shelfOf } from "../../../src/model/shelf.ts";
+import { addressOf } from "../../../src/model/record.ts";
+import { judgeBook, layOut, readBook } from "../../../src/pipeline.ts";
+import { boilerBook, vesselBook } from "../../support/demo-book.ts";
+import { wordsIn } from "./words.ts";
+
+const judged = judgeBook(readBook(vesselBook));
+const { pages } = await layOut(judged);
+const pageAt = (url: string) => wordsIn(pages.find((page) => page.url === url)?.blocks ?? []);
+const shop = "“shop”, what Tarnequill Boiler Works keeps for all its orders";
+const order = "“order”, what the vessels of order PW-1187 share";
+
+test("a record of a shelf says on which it stands, whose that is, and who in this book names it", () => {
+  const names = new Set((judged.graph.back.get("person:W03") ?? []).map(({ from }) => addressOf(from)));
+  expect(names.size).toBeGreaterThan(1);
+  expect(pageAt("person/r-W03.html")).toContain(
+    `On the shelf ${shop}. Other books may read it too; they are not seen from here. In this book ${names.size} records name it.`,
+  );
+  expect(pageAt("material-certificate/r-CRT-003.html")).toContain(`On the shelf ${order}. Other books`);
+});
+
+test("every record of a shelf says so, and no other does", () => {
+  for (const record of judged.graph.records) {
+    if (record.kind === "heat") continue;
+    const url = pages.find((page) => page.url === `${record.kind}/r-${record.id}.html`)?.url;
+    if (url !== undefined) expect(pageAt(url).includes("On the shelf “"), url).toBe(shelfOf(record.file) !== undefined);
+  }
+});
+
+test("front page and tables count them; a book without shelves says nothing of it", async () => {
+  const on = judged.graph.records.filter(({ file }) => shelfOf(file) !== undefined).length;
+  expect(pageAt("index.html")).toContain(
+    `${on} of the ${judged.graph.records.length} records of this book stand on shelves`,
+  );
+  const people = pages.find((page) =>
+    page.blocks.some((block) => block.type === "heading" && block.anchor === "person"),
+  );
+  expect(wordsIn(people?.blocks ?? [])).toContain(`On the shelf ${shop}, which other books may read too: all of them.`);
+  const boiler = await layOut(judgeBook(readBook(boilerBook)));
+  expect(wordsIn(boiler.pages[0]?.blocks ?? [])).not.toContain("shelf");
+});
+
+test("a file of a shelf is called by one path, the one it has in the issue", () => {
+  const list = pageAt("integrity.html");
+  expect(list).toContain("files/shelves/shop/documents/specimen-signatures.pdf");
+  const everywhere = pages.map(({ blocks }) => wordsIn(blocks)).join(" ");
+  expect(everywhere).not.toContain("shelves/shop/files/");
+  expect(everywhere).not.toContain("which lies here as");
+});
