@@ -1,4 +1,5 @@
 import type { Behind, Carried, CarriedRecord, LeftValue } from "../begin/carry/carry.ts";
+import type { Json } from "../model/json.ts";
 import { byCodePoint } from "../model/order.ts";
 import { plain } from "../report/plain.ts";
 import { counted } from "../report/words.ts";
@@ -17,6 +18,8 @@ export interface Taken {
   readonly maps: readonly string[];
   /** Files of carried originals that were not there. */
   readonly missing: readonly string[];
+  /** Of the record of the book, what is as it was there, since nobody chose otherwise; not the shelves. */
+  readonly book: readonly (readonly [string, Json])[];
   /** Record files of the last book that could not be read. */
   readonly unreadable: readonly string[];
   readonly ended: Ended;
@@ -42,7 +45,8 @@ export function takenText(taken: Taken): string {
   });
   return [
     `came along from ${plain(from)}: ${counted(records.length, "record")}, with ${counted(files, "file")}`,
-    `  ${kindCounts(records.map(({ from: record }) => record.kind))}`,
+    ...(records.length === 0 ? [] : [`  ${kindCounts(records.map(({ from: record }) => record.kind))}`]),
+    ...(taken.book.length === 0 ? [] : [`  of the record of the book: ${taken.book.map(bookValue).join(" · ")}`]),
     ...(onShelves.length === 0
       ? []
       : [
@@ -62,7 +66,9 @@ export function takenText(taken: Taken): string {
         ]
       : []),
     ...(ended.ended.length === 0
-      ? [`ended by ${orderDate}: nothing that was asked`]
+      ? [
+          `ended by ${orderDate}: ${records.length === 0 ? "nothing came along that could end" : "nothing that was asked"}`,
+        ]
       : list(
           `ended by ${orderDate}`,
           ended.ended.map(({ message, why }) => `${plain(message)}: ${plain(why)}`),
@@ -74,6 +80,10 @@ export function takenText(taken: Taken): string {
     "",
   ].join("\n");
 }
+
+/** "demonstration true", "parameters": what nobody asked for is not to come along unseen. */
+const bookValue = ([name, value]: readonly [string, Json]) =>
+  typeof value === "object" ? name : `${name} ${plain(String(value))}`;
 
 const lower = (title: string) => `${title.charAt(0).toLowerCase()}${title.slice(1)}`;
 
@@ -111,6 +121,7 @@ export function takenJson(taken: Taken): object {
   return {
     from,
     orderDate,
+    book: Object.fromEntries(taken.book),
     carried: carried.records.map(({ from: { kind, id }, value }) => ({ kind, id: value["id"] ?? id })),
     files,
     maps,

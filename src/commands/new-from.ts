@@ -1,3 +1,4 @@
+import { join } from "node:path";
 import { carry, type Carried } from "../begin/carry/carry.ts";
 import { nextBook, shelvesFrom, type NextBook } from "../begin/next.ts";
 import { guideText } from "../begin/shipped.ts";
@@ -5,6 +6,8 @@ import { shopMaps } from "../begin/shop-maps.ts";
 import { starterFiles, type Beginning } from "../begin/starter.ts";
 import { linkRecords } from "../link/graph.ts";
 import { schemaFolder } from "../load/own-schemas.ts";
+import { notRead } from "../model/not-read.ts";
+import { plain } from "../report/plain.ts";
 import { bookFolder, readOrSay } from "./books.ts";
 import { UsageError, type Effects, type ReadBook } from "./command.ts";
 
@@ -36,8 +39,21 @@ export function filesOfNext({ read, carried }: Last, dir: string, beginning: Beg
   const begun = sameDesign || serial === undefined ? without : beginning;
   const book = read.records.find(({ kind }) => kind === "book");
   const shelves = shelvesFrom(book?.value["shelves"], read.shelves ?? [], carried.records, dir);
-  const more = { ...carried.book, ...(shelves.length > 0 && { shelves }) };
+  // The way to a shelf is another from here, and one of which nothing comes along is not named.
+  const more = Object.fromEntries(Object.entries(carried.book).filter(([name]) => name !== "shelves"));
+  if (shelves.length > 0) more["shelves"] = shelves;
   return nextBook(starterFiles(begun, read.kinds, guideText(), more), carried, read, schemaFolder);
+}
+
+/** What the next book would take from a shelf that is away is not known: it would begin without, and nobody would see. */
+export function refuseWithoutShelves(read: ReadBook): void {
+  const away = notRead(read).filter(({ place }) => !read.unreadable.includes(place.file));
+  if (away.length === 0) return;
+  const said = [...new Set(away.map(({ message }) => plain(message)))].join("; ");
+  throw new UsageError(
+    `${said}: what the next book takes from there is not known, and nothing was written; mend the way to it in ` +
+      `${plain(join(read.dir, "book.json"))}, or take the entry out if the next book is to begin without`,
+  );
 }
 
 /** The last day whose evidence counted in the last book: what comes along is of that day or earlier. */

@@ -11,7 +11,7 @@ import { formatOption, UsageError, type Command, type Effects, type Exit, type G
 
 import { landingPath } from "../publish/issue/folder.ts";
 import { shownPath } from "./books.ts";
-import { cutOffOf, endedIn, filesOfNext, lastBook, stated } from "./new-from.ts";
+import { cutOffOf, endedIn, filesOfNext, lastBook, refuseWithoutShelves, stated } from "./new-from.ts";
 import { tellNew } from "./new-text.ts";
 import { renewSchemas } from "./new-schemas.ts";
 
@@ -89,6 +89,7 @@ async function begunFrom(
   await refuse(() => refuseTaken(dir));
   const last = await lastBook(from, { sameDesign, ...(serial !== undefined && { serial }) }, effects);
   if (last === undefined) return 2;
+  refuseWithoutShelves(last.read);
   const beginning = beginningOf(dir, given, definitions, cutOffOf(last.read), {
     register: stated(last.read, "register"),
     profile: stated(last.read, "profile"),
@@ -106,6 +107,7 @@ async function begunFrom(
     files: copies.size,
     maps: [...last.maps.keys()],
     missing,
+    book: Object.entries(last.carried.book).filter(([name]) => !options.has(name) && name !== "shelves"),
     unreadable: last.read.unreadable,
     ended: endedIn(dir, effects),
     onShelves: standingAway(last.carried.records, last.read.shelves),

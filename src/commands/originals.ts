@@ -27,6 +27,7 @@ export const originals: Command = {
       "file that lies under another name is known by its hash, and its record follows it.",
     "Said and not recorded: a file that is empty, has the bytes of another, has no form that is published, cannot be shown or " +
       "counted, or whose name some system cannot hold (unless --rename is given). What systems leave behind, such as .DS_Store and Thumbs.db, is passed over.",
+    "While a file of records or a shelf cannot be read, nothing is written: it may name these files already.",
     "A shelf is looked through, and written to, only where it is named itself, in place of a book. Of the shelves a book uses, its " +
       "originals that changed or are missing are listed.",
     "Exit 0: every file is recorded as it is. Exit 1: a file is changed, missing or not recorded, or a shelf or a file of records was not read.",
@@ -42,9 +43,11 @@ export const originals: Command = {
     const unread = notReadWords(read);
     const review = await reviewOriginals(read);
     const proposals = proposalsFor(review, read);
-    const done = adds ? await carryOut(dir, review, renames === true) : nothing;
+    // What was not read may hold the record of a file, and name the original of a record: nothing is written beside it.
+    const held = unread.length > 0 && (adds === true || links === true);
+    const done = adds && !held ? await carryOut(dir, review, renames === true) : nothing;
     const recorded = new Set([...ids, ...done.recorded]);
-    const linked = links ? await linkSources(dir, read, proposals, done.recorded) : [];
+    const linked = links && !held ? await linkSources(dir, read, proposals, done.recorded) : [];
     if (given.options.get("format") === "json")
       effects.print(
         jsonText({
@@ -55,13 +58,15 @@ export const originals: Command = {
           ...review,
           proposals,
           notRead: unread,
+          held,
         }),
       );
     else
       effects.print(
         reviewText(review, done, adds === true, spoken) +
           proposalText(proposals, linked, read.kinds, links === true, spoken, recorded) +
-          notReadLine(read),
+          notReadLine(read) +
+          (held ? "nothing was written: what was not read may name these files already; mend that first\n" : ""),
       );
     const open =
       unread.length +

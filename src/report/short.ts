@@ -39,15 +39,13 @@ export function sinceText(report: Report, since: Since, short: boolean, ink: Ink
   const { earlier, fresh, still, gone } = since;
   const order = owners(report.findings);
   const heading = (title: string, count: number) => ink.bold(`${title}: ${count === 0 ? "none" : count}`);
-  const inFull = short ? [] : fresh.map(({ placed }) => findingText(placed, ink));
-  const newLines = fresh.map(({ placed, again }) => ({
-    placed,
-    line: lineOf(placed, again ? " · an exception answered it then" : ""),
-  }));
-  const stillLines = still.map(({ placed, changed }) => ({
-    placed,
-    line: lineOf(placed, changed ? " · what it rests on has changed" : ""),
-  }));
+  const inFull = short ? [] : foldNotes(fresh.map(({ placed }) => placed)).map((placed) => findingText(placed, ink));
+  const newLines = linesOf(
+    fresh.map(({ placed, again }) => ({ placed, more: again ? " · an exception answered it then" : "" })),
+  );
+  const stillLines = linesOf(
+    still.map(({ placed, changed }) => ({ placed, more: changed ? " · what it rests on has changed" : "" })),
+  );
   return sections(
     [
       `since revision ${plain(earlier.revision)}, ${plain(earlier.state)}, evidence up to ${plain(earlier.dataCutOff)} ` +
@@ -86,10 +84,20 @@ function lineOf({ finding, position }: Placed, more = ""): string {
   return `${finding.severity}: ${finding.message} (${finding.place.file}:${position.line}${due})${more}`;
 }
 
-function grouped(
-  lines: readonly { readonly placed: Placed; readonly line: string }[],
-  order: ReturnType<typeof owners>,
-): readonly ByOwner[] {
+/** A line for each; many notes of one check, of which there is no more to be said, are one. */
+function linesOf(all: readonly { readonly placed: Placed; readonly more: string }[]): readonly Line[] {
+  const more = new Map(all.map((one) => [one.placed, one.more]));
+  const bare = all.filter((one) => one.more === "").map(({ placed }) => placed);
+  const said = all.filter((one) => one.more !== "").map(({ placed }) => placed);
+  return [...said, ...foldNotes(bare)].map((placed) => ({ placed, line: lineOf(placed, more.get(placed)) }));
+}
+
+interface Line {
+  readonly placed: Placed;
+  readonly line: string;
+}
+
+function grouped(lines: readonly Line[], order: ReturnType<typeof owners>): readonly ByOwner[] {
   const names = new Set([...order.map(({ owner }) => owner), ...lines.map(({ placed }) => placed.finding.owner)]);
   return [...names].flatMap((owner) => {
     const own = lines.filter(({ placed }) => placed.finding.owner === owner).map(({ line }) => line);

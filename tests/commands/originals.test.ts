@@ -97,6 +97,28 @@ describe("originals", () => {
     });
   });
 
+  test("while a file of records cannot be read, nothing is written beside it: it may name these files", async () => {
+    const setting = await desk({ "files/crt-012.pdf": await pdf(2) });
+    const before = await contents(setting.cwd);
+    const unread = {
+      ...setting,
+      judged: judgedBook({ files: setting.judged.loaded.files, unreadable: ["originals.json"] }),
+    };
+    for (const options of [["--add"], ["--add", "--rename"], ["--link"], ["--add", "--link"]]) {
+      const { exit, out } = await runOn(unread, "originals", "records", ...options);
+      expect([exit, out]).toEqual([
+        1,
+        expect.stringContaining(
+          "not read: originals.json cannot be read; what stands there is not known here\n" +
+            "nothing was written: what was not read may name these files already; mend that first\n",
+        ),
+      ]);
+      expect(await contents(setting.cwd)).toEqual(before);
+    }
+    const { out } = await runOn(unread, "originals", "records");
+    expect(out).not.toContain("nothing was written");
+  });
+
   test("what cannot be read, is empty, or has the bytes of another is said and not recorded: exit 1", async () => {
     const known = await pdf(1);
     const setting = await desk(

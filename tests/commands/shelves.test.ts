@@ -169,6 +169,27 @@ test("the next book names the same shelves, from where it stands, and takes noth
   expect((await runReal(cwd, "check", "jobs/next")).out).toContain("shelves/shop/maker.json:1:1 gap missing");
 });
 
+test("no book is begun from one whose shelf is away: what it would take from there is not known", async () => {
+  renameSync(join(cwd, "shop"), join(cwd, "elsewhere"));
+  const { exit, out, err } = await runReal(
+    cwd,
+    ...["new", "next", "--from", "book", "--order-date", "2026-09-01", "--number", "N-2", "--title", "Next"],
+  );
+  expect([exit, out, existsSync(join(cwd, "next"))]).toEqual([2, "", false]);
+  expect(err).toContain(
+    'the shelf "shop" is not there: there is no folder "../shop": what the next book takes from there is not known, and nothing was written',
+  );
+});
+
+test("what comes along of the record of the book is said, but for what was chosen here", async () => {
+  const { out } = await runReal(
+    cwd,
+    ...["new", "next", "--from", "book", "--order-date", "2026-09-01", "--profile", "cautious"],
+  );
+  expect(out).toMatch(/^ {2}of the record of the book: register unfired-vessel · maker MAKER$/m);
+  expect(out).not.toMatch(/of the record of the book:.*profile/);
+});
+
 test("the next book of one that holds a copy of a shelf holds that copy too", async () => {
   mkdirSync(join(cwd, "book/shelves"));
   renameSync(join(cwd, "shop"), join(cwd, "book/shelves/shop"));

@@ -110,6 +110,7 @@ export interface Sample {
   readonly state?: "interim" | "final";
   readonly files?: readonly BookFile[];
   readonly records?: readonly BookRecord[];
+  readonly unreadable?: readonly string[];
 }
 
 /** A judged book with these findings, TQ423-01 revision 0. */
@@ -119,6 +120,7 @@ export function judgedBook({
   state = "final",
   files = [],
   records = [],
+  unreadable = [],
 }: Sample = {}): JudgedBook {
   const book = record("book", "TQ423", "book.json", {
     number: "TQ423-01",
@@ -138,7 +140,7 @@ export function judgedBook({
   for (const one of all) byKind.set(one.kind, (byKind.get(one.kind) ?? new Map<string, BookRecord>()).set(one.id, one));
   const kinds = new Map([kind("joint", "Joint"), kind("original", "Original")].map((one) => [one.name, one]));
   return {
-    loaded: { dir, records: all, files, findings: [], unreadable: [], fatal: [], locator },
+    loaded: { dir, records: all, files, findings: [], unreadable, fatal: [], locator },
     titles: new Map(),
     definitions: { kinds, calculations: [], rules: [], facts: [], registers: [], profiles: [], tables: [] },
     graph: { records: all, byKind, links: [], out: new Map(), back: new Map(), absent: new Map() },

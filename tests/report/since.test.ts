@@ -54,6 +54,20 @@ describe("short", () => {
 });
 
 describe("since", () => {
+  test("many new notes of one check are one, as they are without it", () => {
+    const notes = ["a", "b", "c", "d", "e"].map((key) => one(key, { severity: "note" }));
+    for (const short of [false, true]) {
+      const { current, since } = compare([one("z")], [one("z"), ...notes]);
+      const text = sinceText(current, since, short);
+      expect(text).toContain("new: 5");
+      expect(text).toContain("a is wrong, and 4 more notes say the same of others");
+      expect(text).not.toMatch(/^(?! {2}see).*c is wrong/m);
+    }
+    const { current, since } = compare(notes, notes);
+    expect(sinceText(current, since, true)).toContain("still open: 5\n\n");
+    expect(sinceText(current, since, true)).toContain("a is wrong, and 4 more notes say the same of others");
+  });
+
   test("new, still open and gone are told apart by key", () => {
     const compared = compare(
       [one("a"), one("b"), one("c")],
