@@ -10,7 +10,9 @@ export function findBody({ sections, pages }: Publication, path: (path: string) 
   const ofSection = (index: number | null) => pages.filter((page) => page.section === index);
   return html`<div class="opening">
       <h1>Find</h1>
-      <p class="under">Ids, marks, heat numbers, titles and findings of this book.</p>
+      <p class="under">
+        Ids, marks, tags, serials, numbers of certificates, heats, seals and films, titles and findings of this book.
+      </p>
     </div>
     <div id="find-box" class="find-box" hidden>
       <label for="find-words">Words to look for</label>

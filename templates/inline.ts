@@ -12,16 +12,28 @@ const longestWhole = 28;
 /** An id or number of a paper, such as NDT-RT-014: browsers would break it at its hyphens. */
 const id = /[A-Z][A-Z0-9]*(?:-[A-Z0-9]+)+/g;
 
+/** What no column holds may break: a path after its slashes, a hash after every sixteenth sign. */
+function breakable(words: string): Hole {
+  const parts: Hole[] = [];
+  let from = 0;
+  for (const { 0: found, index } of words.matchAll(/\b[0-9a-f]{32,}\b|(?<!\S)(?=\S{29})[^\s/]+\/\S*/g)) {
+    const pieces = found.split(found.includes("/") ? /(?<=\/)/ : /(?<=^(?:.{16})+)/);
+    parts.push(words.slice(from, index), ...pieces.flatMap((one, at) => (at === 0 ? [one] : [html`<wbr />`, one])));
+    from = index + found.length;
+  }
+  return from === 0 ? words : [...parts, words.slice(from)];
+}
+
 /** Text with its ids kept whole; one too long for a narrow page may break. */
 export function unbroken(words: string): Hole {
   const parts: Hole[] = [];
   let from = 0;
   for (const { 0: found, index } of words.matchAll(id)) {
     if (found.length > longestWhole) continue;
-    parts.push(words.slice(from, index), html`<span class="nb">${found}</span>`);
+    parts.push(breakable(words.slice(from, index)), html`<span class="nb">${found}</span>`);
     from = index + found.length;
   }
-  return from === 0 ? words : [...parts, words.slice(from)];
+  return from === 0 ? breakable(words) : [...parts, breakable(words.slice(from))];
 }
 
 function inline(context: PageContext, part: Inline): Html {
@@ -30,7 +42,7 @@ function inline(context: PageContext, part: Inline): Html {
     case "link":
       return html`<a href="${context.href(part.to)}">${unbroken(part.text)}</a>`;
     case "file":
-      return html`<a href="${context.file(part.path)}">${part.text}</a>`;
+      return html`<a href="${context.file(part.path)}">${unbroken(part.text)}</a>`;
     case "code":
       return html`<code>${part.text}</code>`;
     case "strong":

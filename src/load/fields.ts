@@ -52,6 +52,7 @@ function fieldOf(name: string, schema: JsonObject, required: boolean): Field {
     ...(isCarry(schema["x-carry"]) && { carry: schema["x-carry"] }),
     ...(acts.length > 0 && { acts }),
     ...(unprinted !== undefined && { unprinted }),
+    ...(schema["x-sought"] === true && { sought: true }),
     ...(transcribes !== undefined && isMilestone(transcribes) && { transcribes }),
     ...(type === "object" && { fields: fieldsOf(schema) }),
     ...(type === "list" && isObject(items) && { item: fieldOf(name, items, false) }),

@@ -96,6 +96,7 @@ const annotations: ReadonlySet<string> = new Set([
     "compared",
     "number",
     "unprinted",
+    "sought",
   ].map((word) => `x-${word}`),
 ]);
 

@@ -88,6 +88,8 @@ export interface Field {
   readonly transcribes?: Milestone;
   /** Why no paper shows it: it is not read back from one. */
   readonly unprinted?: string;
+  /** People look the record up by it: the find page knows it. */
+  readonly sought?: true;
   /** Of a list of objects: the property that identifies a row. */
   readonly rowKey?: string;
   /** Of an object. */

@@ -8,6 +8,12 @@ export const issuePath = (file: Pick<BookFile, "path" | "publishedAs" | "role">)
 /** Whether an original has a form that is not published: only its record and its hash are. */
 export const isWithheld = (file: Pick<BookFile, "nature">): boolean => file.nature?.published === false;
 
+/** What a place of a page is looked up by: "serial HV-55110". */
+export interface Sought {
+  readonly anchor?: string;
+  readonly text: string;
+}
+
 /** One page of the site, and one run of pages of the PDF. */
 export interface Page {
   /** Path in the issue, such as `joint/r-L1.html`. */
@@ -19,6 +25,8 @@ export interface Page {
   readonly title: string;
   /** Sentence under the title. */
   readonly under?: Text;
+  /** What its records are looked up by, beside what stands at its anchors. */
+  readonly sought?: readonly Sought[];
   /** Made anew each time they are read, so that a large book need not fit into memory at once: read them once. */
   readonly blocks: readonly Block[];
   /** Section of the book the page belongs to; index into `Publication.sections`, or null for front matter. */

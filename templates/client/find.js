@@ -20,9 +20,20 @@
     var script = document.createElement("script");
     script.src = words.dataset.index;
     script.onload = function () {
+      var last = -1;
       entries = window.findIndex.entries.map(function (entry) {
         var page = window.findIndex.pages[entry[0]];
-        return { page: page, anchor: entry[1], text: entry[2], folded: fold(page[1] + " " + entry[2]) };
+        var whole = entry[0] !== last;
+        last = entry[0];
+        // The first entry of a page is the page itself; the others are places on it, or names of what it is about.
+        return {
+          page: page,
+          whole: whole,
+          anchor: entry[1],
+          text: entry[2],
+          title: fold(page[1]),
+          own: fold(entry[2]),
+        };
       });
       show();
     };
@@ -44,10 +55,17 @@
       return;
     }
     var found = entries.filter(function (entry) {
-      return wanted.every(function (word) {
-        return entry.folded.includes(word);
-      });
+      // A place that only its page's title speaks of is found with the page.
+      var own = entry.whole;
+      return (
+        wanted.every(function (word) {
+          var here = entry.own.includes(word);
+          own = own || here;
+          return here || entry.title.includes(word);
+        }) && own
+      );
     });
+    found = ranked(found, wanted);
     results.replaceChildren.apply(results, found.slice(0, limit).map(item));
     count.textContent =
       found.length === 0
@@ -57,6 +75,23 @@
           : found.length === 1
             ? "One place."
             : found.length + " places.";
+  }
+
+  // Whole words stand before parts of words, what bears the name before what names it.
+  function ranked(found, wanted) {
+    function holds(text) {
+      var words = text.split(/[\s,;:()]+/);
+      return wanted.every(function (word) {
+        return words.includes(word);
+      });
+    }
+    var ranks = [[], [], [], []];
+    found.forEach(function (entry) {
+      var named = entry.anchor === "" && !entry.whole && holds(entry.own);
+      var rank = entry.whole && holds(entry.title) ? 0 : named ? 1 : holds(entry.title + " " + entry.own) ? 2 : 3;
+      ranks[rank].push(entry);
+    });
+    return [].concat.apply([], ranks);
   }
 
   function item(entry) {

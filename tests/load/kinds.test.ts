@@ -63,6 +63,7 @@ describe("the shipped kinds", () => {
         "acts",
         "instead",
         "unprinted",
+        "sought",
         "transcribes",
         "unless",
         "replaces",

@@ -107,6 +107,7 @@ const words = [
   "closed-by",
   "instead",
   "unprinted",
+  "sought",
   "transcribes",
   "unless",
   "replaces",

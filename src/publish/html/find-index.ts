@@ -25,7 +25,11 @@ export function newFindIndex(pages: readonly Page[]): FindIndex {
     url,
     spellControls([number, title].filter(Boolean).join(" ")),
   ]);
-  const entries = pages.map(({ kindLine = "" }, at): Entry[] => [[at, "", kindLine]]);
+  const entries = pages.map(({ kindLine = "", sought = [] }, at): Entry[] => [
+    [at, "", kindLine],
+    // Names are kept whole: who looks for one types its end as well.
+    ...sought.map(({ anchor = "", text }): Entry => [at, anchor, spellControls(text)]),
+  ]);
   return {
     add(at, blocks) {
       const own = entries[at];

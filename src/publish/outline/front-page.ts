@@ -14,6 +14,7 @@ import { equipmentFacts } from "./front-equipment.ts";
 import { bookSentence } from "./findings-page.ts";
 import { awaitedBlocks, basisSentence, historyBlocks, holdingFacts, reportBlocks } from "./front-state.ts";
 import { shelfBlocks } from "./shelf-words.ts";
+import { soughtIn } from "./sought.ts";
 import { counted } from "./titles.ts";
 
 export const cautions: readonly string[] = [
@@ -35,6 +36,7 @@ export function frontPage(
     title: plain(judged.book.value["title"]),
     under: [underOf(context)],
     section: null,
+    sought: [{ text: `book ${judged.book.id}` }, ...soughtIn(context, judged.book)],
     blocks: [
       ...awaitedBlocks(context),
       ...stateBlocks(context),

@@ -13,6 +13,7 @@ import { judgedBlock } from "./judged-block.ts";
 import { limitsTable } from "./limits-table.ts";
 import { numbering, recordBlocks, type Numbering } from "./record-blocks.ts";
 import { recordsOf } from "./section-pages.ts";
+import { soughtIn } from "./sought.ts";
 
 /** Records that share a page: each with its anchor, heading and data. The key of the page never depends on neighbours. */
 export function groupPages(context: Context, kind: Kind, number: () => string, section: number): Page[] {
@@ -27,6 +28,7 @@ export function groupPages(context: Context, kind: Kind, number: () => string, s
         ids.length === 1 ? `${kind.title} ${ids[0] ?? ""}` : `${kind.title} ${ids[0] ?? ""} to ${ids.at(-1) ?? ""}`,
       under: [kind.description],
       section,
+      sought: records.flatMap((record) => soughtIn(context, record, record.id)),
       get blocks() {
         const next = numbering(own);
         return records.flatMap((record) => sharedPageBlocks(context, record, next));

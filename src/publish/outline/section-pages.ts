@@ -18,6 +18,7 @@ import { inFives } from "./row-tables.ts";
 import { checksTable } from "./checks-table.ts";
 import { openingUrl } from "./opening.ts";
 import { shelfRemark } from "./shelf-words.ts";
+import { soughtIn } from "./sought.ts";
 import { columnsOf, headOf, listCell, pointersAt, type ListColumn } from "./list-columns.ts";
 import { counted, countedTitle } from "./titles.ts";
 import { cellOf, commonUnit, labelOfField } from "./values.ts";
@@ -126,28 +127,25 @@ function markCell(mark: Mark | undefined): Cell {
 export function summaryTable(context: Context, kind: Kind, next: Numbering): Block[] {
   const records = recordsOf(context, kind);
   if (records.length === 0) return [];
-  const columns = kind.columns
-    .filter((path) => path !== "id")
-    .flatMap((path) => columnsOf(kind, path, records))
-    .flatMap((own): (Column & ListColumn)[] => {
-      const { path, field, row } = own;
-      const values = records.flatMap(({ value }) =>
-        pointersAt(value, path, row).map((pointer) => atPointer(value, pointer)),
-      );
-      if (values.length === 0) return [];
-      const plainPath = !path.includes("[]");
-      const unit = field.type === "quantity" && plainPath ? commonUnit(values) : undefined;
-      const number = plainPath && (unit !== undefined || field.type === "integer");
-      return [
-        {
-          ...own,
-          head: headOf(labelOfField(field), row),
-          align: number ? "number" : "left",
-          ...(unit !== undefined && unit !== "" && { unit }),
-          width: 2,
-        },
-      ];
-    });
+  const columns = columnsOf(kind, records).flatMap((own): (Column & ListColumn)[] => {
+    const { path, field, row } = own;
+    const values = records.flatMap(({ value }) =>
+      pointersAt(value, path, row).map((pointer) => atPointer(value, pointer)),
+    );
+    if (values.length === 0) return [];
+    const plainPath = !path.includes("[]");
+    const unit = field.type === "quantity" && plainPath ? commonUnit(values) : undefined;
+    const number = plainPath && (unit !== undefined || field.type === "integer");
+    return [
+      {
+        ...own,
+        head: headOf(labelOfField(field), row),
+        align: number ? "number" : "left",
+        ...(unit !== undefined && unit !== "" && { unit }),
+        width: 2,
+      },
+    ];
+  });
   const judged = records.some((record) => recordMark(context, record) !== undefined);
   const rows = records.map((record): Row => ({
     cells: [
@@ -169,7 +167,7 @@ export function summaryTable(context: Context, kind: Kind, next: Numbering): Blo
     title: countedTitle(records.length, kind.title),
     columns: [
       { head: kind.title, align: "left", width: 1.6 },
-      ...columns.map(({ path: _path, field: _field, row: _row, ...column }) => column),
+      ...columns.map(({ path: _path, field: _field, row: _row, also: _also, ...column }) => column),
       ...(judged ? [{ head: "Verdict", align: "left", width: 1.5 } satisfies Column] : []),
     ],
     groups: inFives(rows),
@@ -190,6 +188,7 @@ export function recordPage(context: Context, record: BookRecord, number: string,
     title: label === "" ? record.id : `${record.id}, ${label}`,
     under: underOf(context, record),
     section,
+    sought: soughtIn(context, record),
     get blocks() {
       return recordPageBlocks(context, record, numbering(number));
     },

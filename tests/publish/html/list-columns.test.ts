@@ -28,6 +28,20 @@ test("the plan shows what each party does, side by side, with the day it signed"
   expect(row.slice(4, 7)).toEqual(["perform, 2026-06-24", "hold, 2026-06-24", "witness, 2026-06-24"]);
 });
 
+test("what is asked of a run stands in one column for each layer, not in one for each field and layer", () => {
+  const title = "11 weld logs";
+  expect(tableOf(title).columns.map(({ head }) => head)).toEqual([
+    "Weld log",
+    "Joint",
+    "Welding procedure",
+    "Root",
+    "Fill",
+    "Cap",
+    "Verdict",
+  ]);
+  expect(rowOf(title, "WL-C1")?.[3]).toMatch(/^\d+, .+ \(W\d+\), \d{4}-\d\d-\d\d$/);
+});
+
 test("a column of a list says each value once", () => {
   expect(rowOf("13 NDT reports", "VT-03")).toContain("C2, C3, N01, N02, N03, N04");
   expect(rowOf("13 NDT reports", "RT-04")).toContain("C2, C3");
