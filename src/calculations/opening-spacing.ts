@@ -74,6 +74,7 @@ export const openingSpacing = calculation({
       left: "a",
       relation: ">=",
       right: "2*ls",
+      decides: true,
       means: "the openings lie so far apart that each is judged by itself",
       wrong: "the openings stand {left} apart, nearer than the {right} from which each is judged by itself",
     },

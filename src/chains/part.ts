@@ -96,7 +96,7 @@ export const part: Chain = {
       judgedBy: ["heat-treatment-accepted"],
     },
     {
-      what: "Design stress and thickness",
+      what: "Design calculations",
       paths: ["<calculation-sheet:subject>"],
       says: { "calculation-sheet": ["number"] },
       judgedBy: designedBy,

@@ -78,7 +78,7 @@ function apply(court: Court, calculation: Calculation, one: Case): Applied {
     id: calculation.id,
     basis: calculation.basis,
     owner: calculation.owner ?? "design",
-    states: calculation.announces !== undefined && calculation.accept.length === 0,
+    states: done !== null && !holdsAnything(done),
   };
   const outcome = conclude(court, named, subject, trail, judgement.findings, applies);
   const base = { calculation, subject: record, pointer };
@@ -126,6 +126,10 @@ const marginOf = ({ relation }: Comparison, left: number, right: number) =>
   relation === "=" ? -Math.abs(left - right) : relation.startsWith("<") ? right - left : left - right;
 
 const isOpen = ({ verdict }: DraftOutcome) => verdict === "not judged";
+
+/** Whether a result was held against anything: an acceptance that was asked, or a limit that decides. */
+const holdsAnything = ({ accept, limits }: Run): boolean =>
+  accept.length > 0 || limits.some(({ of }) => of.decides === true);
 
 /** A result stands when a function did not refuse and the inputs lie within the limits of validity. */
 const stands = (done: Run) => done.refused === undefined && done.limits.every((limit) => limit.holds);

@@ -66,6 +66,8 @@ export interface Claim extends Comparison {
 /** A limit of validity: outside it the result is *not judged*. */
 export interface Limit extends Claim {
   readonly basis?: Basis;
+  /** It is what the calculation is done to find out, as an acceptance is; beyond it, design has to decide by another method. */
+  readonly decides?: true;
 }
 
 /** What the judged value must satisfy. It accuses that value's place. */
@@ -133,9 +135,10 @@ export interface Calculation {
   readonly functions?: readonly ListFunction[];
   readonly steps: readonly CalculationStep[];
   readonly limits: readonly Limit[];
+  /** Where none was asked and no limit decides, the result was held against nothing: *computed*, and no check. */
   readonly accept: readonly Acceptance[];
   readonly compared: readonly ComparedResult[];
-  /** What it tells of measurements that are still to come. One that announces and accepts nothing states limits, and is no check. */
+  /** What it tells of measurements that are still to come. */
   readonly announces?: readonly Announcement<AnnouncedLimit | AnnouncedSymbol>[];
   /** Input symbol of the value the maker adopted (the sheet's `adopted`). */
   readonly adopted?: string;

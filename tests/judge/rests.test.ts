@@ -75,7 +75,7 @@ describe("what does not rest on a value is judged", () => {
     const key = "quantity-form|item:V|hot";
     expect(open(book)).toEqual([`nonconformity ${key}`]);
     expect(verdicts(book)).toEqual({
-      "after|item:V": "passed",
+      "after|item:V": "computed",
       "boiling|item:V": `not judged: ${key}`,
       "reads-tm|item:V": `not judged: ${key}`,
       "reads-ts|item:V": "passed",
@@ -86,7 +86,7 @@ describe("what does not rest on a value is judged", () => {
     const book = judged(define({ kinds, calculations: [boiling, after], rules }), { records: { item: { V: rest } } });
     expect(open(book)).toEqual(["gap missing|item:V|hot"]);
     expect(verdicts(book)).toMatchObject({
-      "after|item:V": "passed",
+      "after|item:V": "computed",
       "reads-ts|item:V": "passed",
       "reads-tm|item:V": "not judged: missing|item:V|hot",
     });
@@ -96,7 +96,7 @@ describe("what does not rest on a value is judged", () => {
     const key = "boiling|item:V|th too low";
     expect(open(book)).toEqual([`nonconformity ${key}`]);
     expect(verdicts(book)).toEqual({
-      "after|item:V": "passed",
+      "after|item:V": "computed",
       "boiling|item:V": "failed",
       "reads-tm|item:V": `not judged: ${key}`,
       "reads-ts|item:V": "passed",

@@ -50,7 +50,7 @@ function chainLink(context: Context, record: BookRecord, link: WalkedLink): Chai
   return {
     what: step.what,
     mark,
-    text: [...sentences(record, context, link), ...figuresText(context, record, step)],
+    text: [...sentences(record, context, link), ...computedText(context, link), ...figuresText(context, record, step)],
     ...(because.length > 0 && { because }),
     notes: notesOf(context, outcomes, mark),
   };
@@ -94,6 +94,20 @@ function recordedText(reached: WalkedLink["reached"], outcomes: readonly Outcome
   const number = silent.length === 1 ? "one is" : `${silent.length} are`;
   const what = silent.length < reached.length ? `Of these ${number}` : silent.length === 1 ? "It is" : "All of it is";
   return [[{ type: "soft", text: `${what} on record only: no rule of this link judges what it says.` }]];
+}
+
+/** Where nothing was held against a limit, what passed is at most that the maker's figures are ours. */
+function computedText(context: Context, { outcomes }: WalkedLink): Text[] {
+  const done = outcomes.filter(
+    ({ definition, verdict }) => verdict !== "not applicable" && context.calculations.has(definition),
+  );
+  if (done.length === 0 || done.some(({ verdict }) => verdict !== "computed")) return [];
+  const titles = done.map((outcome) => titleOfOutcome(context, outcome));
+  const compared = outcomes.some(({ definition, verdict }) => verdict === "passed" && definition.endsWith("/results"));
+  const said = compared ? "the maker’s figures agree with it, and it is" : "it is";
+  return [
+    [{ type: "soft", text: `${[...new Set(titles)].join("; ")}: only computed; ${said} held against no limit here.` }],
+  ];
 }
 
 /** A few words about a record: what the step asks to be said of its kind, else what its kind shows in tables. */
