@@ -171,14 +171,17 @@ describe("the receiver, its common records on two shelves", () => {
   });
 });
 
-describe("its issue", () => {
+describe.each([
+  ["the receiver's", demoBook],
+  ["the second vessel's", vesselBook],
+])("%s issue", (name, bookAt) => {
   let files: ReadonlyMap<string, Uint8Array | string>;
   let first: JudgedBook;
   let again: JudgedBook;
   beforeAll(async () => {
-    first = judgeBook(readBook(demoBook));
+    first = judgeBook(readBook(bookAt));
     ({ files } = await publishBook(first));
-    const issue = join(dir, "issue");
+    const issue = join(dir, "issues", name);
     for (const [path, content] of files) {
       const to = path.startsWith("evidence/")
         ? path.slice("evidence/".length)
@@ -195,7 +198,7 @@ describe("its issue", () => {
   test("holds each reached record as a file of its own, and the originals of the shelf below its name", () => {
     const paths = [...files.keys()];
     expect(paths.filter((path) => path.startsWith("evidence/shelves/shop/")).length).toBe(
-      judged.loaded.records.filter(({ file }) => file.startsWith("shelves/shop/")).length,
+      first.loaded.records.filter(({ file }) => file.startsWith("shelves/shop/")).length,
     );
     expect(JSON.parse(String(files.get("evidence/shelves/shop/person/r-R1.json")))).toMatchObject({
       kind: "person",
