@@ -5,6 +5,7 @@ export function fieldLines(fields: ReadonlyMap<string, Field>): readonly string[
   return [...fields.values()].flatMap((field) => [
     `${field.name}: ${[typeText(field), ...traits(field)].join(", ")}`,
     ...(field.description === "" ? [] : [`  ${field.description}`]),
+    ...(field.called === undefined ? [] : [`  in sheets also: ${field.called.join(" · ")}`]),
     ...fieldLines(innerFields(field)).map((line) => `  ${line}`),
   ]);
 }

@@ -4,7 +4,7 @@ import type { Kind } from "../model/kind.ts";
 import { unitHint, unitOf } from "../model/units.ts";
 import { fieldPath, isPathFault, type FieldPath } from "./field-path.ts";
 import type { ColumnMap, DateOrder, MapFault, SetValue, SheetMap } from "./map.ts";
-import { templateOf, type Template } from "./template.ts";
+import { initialsOf, templateOf, type Template } from "./template.ts";
 import { sheetFields } from "./view.ts";
 
 /** A map that has the form of one, checked against the kinds: where it leads nowhere is said at its place. */
@@ -78,9 +78,10 @@ export function checkMap(
       say(`/group/${index}`, `"${list}" names one row`, "name the list itself");
   }
   const given = text(value, "id");
+  const [firstHeading = "Number"] = columns.keys();
   const id = given === undefined ? undefined : templateAt("/id", given);
   if (given === undefined && ![...columns.values()].some(({ to }) => to?.text === "id"))
-    say("", "it does not say how an id is made", 'add "id", such as "CRT-{Certificate}"');
+    say("", "it does not say how an id is made", `add "id", such as "${initialsOf(name)}-{${firstHeading}}"`);
   const [decimal, grouping] = [text(value, "decimal"), text(value, "grouping")];
   if (decimal !== undefined && decimal === grouping)
     say("/grouping", `"${grouping}" is the decimal sign already`, "name the sign between thousands, or leave it out");

@@ -28,7 +28,7 @@ export function namedFields(fields: ReadonlyMap<string, Field>, prefix = "", dep
  * the name alone (`C`, `Mn`).
  */
 function rowsByName(
-  { rowKey }: Field,
+  { rowKey, called = [] }: Field,
   fields: ReadonlyMap<string, Field>,
   path: string,
   depth: number,
@@ -36,29 +36,37 @@ function rowsByName(
   const key = rowKey === undefined ? undefined : fields.get(rowKey);
   const [figure, ...more] = [...fields.values()].filter(({ type }) => type === "quantity");
   if (key?.options === undefined || figure === undefined || more.length > 0) return [];
-  return key.options.map((option) => ({
-    path: `${path}[${key.name}="${option}"].${figure.name}`,
-    field: { ...figure, name: option, title: option },
-    depth,
-  }));
+  return key.options.map((option) => {
+    const [name = option, ...more] = called.map((one) => one.replace(`{${key.name}}`, option));
+    return {
+      path: `${path}[${key.name}="${option}"].${figure.name}`,
+      field: { ...figure, name, title: name, called: more },
+      depth,
+    };
+  });
 }
+
+/** All that a field goes by. */
+const namesOf = ({ path, field }: NamedField) => [path, field.name, field.title, ...(field.called ?? [])];
 
 const fold = (name: string) => name.toLowerCase().replaceAll(/[^\p{L}\p{N}]/gu, "");
 
 export type Match = { readonly path: string } | { readonly several: readonly string[] } | undefined;
 
 /**
- * The field a heading names: its path, or the name or title of one field. Of fields at several levels the outermost is
- * meant; several at one level are no match.
+ * The field a heading names: its path, or the name or title of one field, or what shops call it. Of fields at several levels the outermost is
+ * meant, and of those at one level the one whose own name it is; several are no match.
  */
 export function fieldOfHeading(heading: string, known: readonly NamedField[]): Match {
   const exact = known.find(({ path }) => path === heading || path === `${heading}[]`);
   if (exact !== undefined) return { path: exact.path };
   const wanted = fold(heading);
   if (wanted === "") return undefined;
-  const same = known.filter(({ path, field }) => [path, field.name, field.title].some((one) => fold(one) === wanted));
+  const same = known.filter((one) => namesOf(one).some((name) => fold(name) === wanted));
   const least = Math.min(...same.map(({ depth }) => depth));
-  const outermost = same.filter(({ depth }) => depth === least);
+  const all = same.filter(({ depth }) => depth === least);
+  const proper = all.filter(({ path, field }) => [path, field.name, field.title].some((name) => fold(name) === wanted));
+  const outermost = proper.length > 0 ? proper : all;
   const [one, ...more] = outermost;
   if (one === undefined) return undefined;
   return more.length === 0 ? { path: one.path } : { several: outermost.map(({ path }) => path) };
@@ -70,7 +78,7 @@ export function nearestField(heading: string, fields: ReadonlyMap<string, Field>
   const match = fieldOfHeading(heading, known);
   if (match !== undefined) return "path" in match ? match.path : match.several.join('" or "');
   const byName = grouped(
-    known.flatMap((one) => [one.path, one.field.name, one.field.title].map((name) => ({ name, one }))),
+    known.flatMap((one) => namesOf(one).map((name) => ({ name, one }))),
     ({ name }) => name,
   );
   const near = nearestName(heading, byName.keys());

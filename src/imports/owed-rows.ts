@@ -5,7 +5,7 @@ import { byCodePoint } from "../model/order.ts";
 import { parsePath, type Step } from "../model/path.ts";
 import type { BookRecord } from "../model/record.ts";
 import { rowName } from "../model/stable.ts";
-import { foldId } from "./template.ts";
+import { foldId, initialsOf } from "./template.ts";
 import type { RecordToWrite } from "./to-sheets.ts";
 
 /** What a sheet to fill in holds of a kind. */
@@ -168,12 +168,8 @@ const typed = (field: Field | undefined, value: string): Json => {
 
 /** An id nobody bears: initials of the kind, the thing it is about, and what it is filtered by. */
 function proposedId(kind: Kind, { at, step }: MissingPart, taken: Set<string>): string {
-  const initials = kind.name
-    .split("-")
-    .map((word) => word.charAt(0).toUpperCase())
-    .join("");
   const filters = [...step.matchAll(/="([^"]*)"/g)].flatMap(([, text = ""]) => foldId(text) ?? []);
-  const base = [initials, ...(at === null ? [] : [at.record.id]), ...filters].join("-").slice(0, 36);
+  const base = [initialsOf(kind.name), ...(at === null ? [] : [at.record.id]), ...filters].join("-").slice(0, 36);
   let id = base;
   for (let n = 2; taken.has(id); n++) id = `${base}-${n}`;
   taken.add(id);

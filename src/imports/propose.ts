@@ -60,6 +60,9 @@ export function propose(
   };
 }
 
+/** Of the headings of a sheet whose kind nobody named, so many are to be known: two words in common prove nothing of a long one. */
+const knownShare = 0.4;
+
 const noKind = "which kind its rows are";
 
 interface Scored {
@@ -72,7 +75,10 @@ interface Scored {
 function proposeSheet(sheet: Sheet, workbook: Workbook, kinds: readonly Kind[], named: boolean): Proposal {
   const scored = kinds.map((kind) => bestHead(sheet, kind)).sort((a, b) => b.score - a.score);
   const [best, next] = scored;
-  const isClear = best !== undefined && (kinds.length === 1 || (best.score >= 2 && best.score > (next?.score ?? 0)));
+  const isClear =
+    best !== undefined &&
+    (kinds.length === 1 ||
+      (best.score >= Math.max(2, knownShare * best.table.columns.length) && best.score > (next?.score ?? 0)));
   if (!isClear) {
     const likely = scored.filter(({ score }) => score > 0 && score === best?.score).map(({ kind }) => kind.name);
     return {

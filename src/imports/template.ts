@@ -67,6 +67,13 @@ export function fill(template: Template, textOf: (heading: string) => string | u
   return blank.length > 0 ? { blank } : { text };
 }
 
+/** "WL" of weld-log: what ids of a kind that are proposed begin with. */
+export const initialsOf = (kind: string): string =>
+  kind
+    .split("-")
+    .map((word) => word.charAt(0).toUpperCase())
+    .join("");
+
 /** A text in the alphabet of ids, or undefined where a sign has no place in it. */
 export function foldId(text: string): string | undefined {
   const folded = text

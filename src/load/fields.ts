@@ -28,6 +28,7 @@ function fieldOf(name: string, schema: JsonObject, required: boolean): Field {
   const unprinted = textOf(schema, "x-unprinted");
   const unless = textOf(schema, "x-unless");
   const replaces = texts(schema, "x-replaces");
+  const called = texts(schema, "x-called");
   const transcribes = textOf(schema, "x-transcribes");
   const items = schema["items"];
   return {
@@ -53,6 +54,7 @@ function fieldOf(name: string, schema: JsonObject, required: boolean): Field {
     ...(acts.length > 0 && { acts }),
     ...(unprinted !== undefined && { unprinted }),
     ...(schema["x-sought"] === true && { sought: true }),
+    ...(called.length > 0 && { called }),
     ...(transcribes !== undefined && isMilestone(transcribes) && { transcribes }),
     ...(type === "object" && { fields: fieldsOf(schema) }),
     ...(type === "list" && isObject(items) && { item: fieldOf(name, items, false) }),

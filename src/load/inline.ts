@@ -97,6 +97,7 @@ const annotations: ReadonlySet<string> = new Set([
     "number",
     "unprinted",
     "sought",
+    "called",
   ].map((word) => `x-${word}`),
 ]);
 

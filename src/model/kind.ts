@@ -90,6 +90,11 @@ export interface Field {
   readonly unprinted?: string;
   /** People look the record up by it: the find page knows it. */
   readonly sought?: true;
+  /**
+   * What a shop heads a column of it with, beside its name and title: words of the trade, symbols of standards. Of a list whose
+   * rows a closed list of names tells apart: with that name in braces, `{element} product`.
+   */
+  readonly called?: readonly string[];
   /** Of a list of objects: the property that identifies a row. */
   readonly rowKey?: string;
   /** Of an object. */

@@ -67,6 +67,7 @@ describe("the shipped kinds", () => {
         "transcribes",
         "unless",
         "replaces",
+        "called",
         "compared",
         "number",
         "page",

@@ -111,6 +111,7 @@ const words = [
   "transcribes",
   "unless",
   "replaces",
+  "called",
   "compared",
   "number",
   "due",
