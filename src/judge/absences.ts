@@ -5,6 +5,8 @@ import { foldAlike } from "../link/alike.ts";
 import type { Court, Want } from "./court.ts";
 import type { Absence, World } from "./world.ts";
 import { noneInBook } from "./absent.ts";
+import { gapKey } from "./gap-finding.ts";
+import { allLacking, isStated, rowOf } from "./whole-rows.ts";
 
 /** One thing that is absent, with all who want it. */
 export interface Gap {
@@ -27,9 +29,14 @@ type Merge = (from: Group, to: Group) => void;
  * One absence, one gap: groups wants by what is absent, then folds what is one absence seen from several sides.
  * Returns the gaps and, for every absence key, the gap it ended up in.
  */
-export function foldAbsences(court: Court): { readonly gaps: readonly Gap[]; readonly of: ReadonlyMap<string, Gap> } {
+export function foldAbsences(
+  court: Court,
+  cutOff: string,
+): { readonly gaps: readonly Gap[]; readonly of: ReadonlyMap<string, Gap> } {
   const groups: Groups = new Map();
-  for (const want of court.wants) {
+  for (const one of court.wants) {
+    // Of a row that its paper states whole nothing is still to come, whatever milestone asks for it.
+    const want = isStated(court.world, one.absence, cutOff) ? { ...one, due: "now" as const } : one;
     const group = groups.get(want.absence.key);
     if (group === undefined) groups.set(want.absence.key, { absence: want.absence, wants: [want], explained: [] });
     else group.wants.push(want);
@@ -52,6 +59,7 @@ export function foldAbsences(court: Court): { readonly gaps: readonly Gap[]; rea
   foldFilters(groups, merge);
   foldLinks(court.world, groups, merge);
   foldTargets(groups, merge);
+  foldRows(court, groups, all, merge);
   const of = new Map<string, Gap>();
   for (const key of keys) {
     const group = all.get(key);
@@ -198,5 +206,32 @@ function foldTargets(groups: Groups, merge: Merge): void {
     if (target !== null || kind === null || group.explained.length > 0) continue;
     const only = targets.get(kind);
     if (only?.length === 1 && only[0] !== undefined) merge(group, only[0]);
+  }
+}
+
+/**
+ * What one row of a paper lacks is one absence: who has to ask the mill for a heat's analysis asks once. What is explained
+ * by another finding, or answered for itself, stays apart.
+ */
+function foldRows({ world, lifts }: Court, groups: Groups, all: Groups, merge: Merge): void {
+  const byRow = new Map<string, Group[]>();
+  for (const group of groups.values()) {
+    const row = rowOf(world, group.absence);
+    if (row === undefined || group.explained.length > 0 || lifts.has(gapKey(world, group))) continue;
+    add(byRow, `${addressOf(row.record, row.pointer)} ${dueIn(group) ?? "now"}`, group);
+  }
+  for (const list of byRow.values()) {
+    const [first] = list;
+    const row = first === undefined ? undefined : rowOf(world, first.absence);
+    if (first === undefined || row === undefined || list.length < 2) continue;
+    const absence = allLacking(
+      row,
+      list.map((group) => group.absence),
+      dueIn(first) ?? "now",
+    );
+    const whole: Group = { absence, wants: [], explained: [] };
+    groups.set(absence.key, whole);
+    all.set(absence.key, whole);
+    for (const group of list) merge(group, whole);
   }
 }

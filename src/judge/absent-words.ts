@@ -3,12 +3,15 @@ import { parsePath, type Step } from "../model/path.ts";
 import { fieldOfPointer } from "../model/stable.ts";
 import { kindWords } from "../model/titles.ts";
 import { fieldWords, oneOf } from "../model/words.ts";
+import { lackWords } from "./lack-words.ts";
 import { groupsOf } from "./step-groups.ts";
 import type { Absence, World } from "./world.ts";
 
 /** What is absent, as people say it: "NDT report with method RT", "nominal thickness". */
-export const whatIs = (world: World, { owner, step, filters }: Absence): string =>
-  pathWords(world, owner, `${step}${filters}`);
+export const whatIs = (world: World, { owner, step, filters, lacks }: Absence): string =>
+  lacks === undefined
+    ? pathWords(world, owner, `${step}${filters}`)
+    : lackWords(world, lacks, (one) => whatIs(world, one));
 
 /** Where a path leads from a record or row, as people say it: "direction of tensile tests". */
 export function pathWords(

@@ -19,6 +19,8 @@ export interface Want {
   readonly owner: Owner;
   /** What to do about it, where that is not to enter it from an original. */
   readonly hint?: string;
+  /** What it is wanted for: "C: at most 0.20 %". */
+  readonly why?: string;
   /** Title of the register's row; such a row gives the gap its basis. */
   readonly requirement?: string;
 }

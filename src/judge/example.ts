@@ -15,6 +15,11 @@ export function runExample(rule: Rule, example: RuleExample<Inputs>): readonly O
   }
 }
 
+/** Paths of what a rule demands and an example does not give. */
+export function lackedIn(rule: Rule, example: RuleExample<Inputs>): readonly string[] {
+  return [...(rule.lacks?.(bindGiven(rule.inputs, example.given)) ?? [])].map(({ path }) => path);
+}
+
 /** The values of an example, as a definition reads them. */
 export function bindGiven(inputs: Inputs, given: Readonly<Record<string, unknown>>): Record<string, never> {
   const unknown = Object.keys(given).find((name) => name !== "$" && inputs[name] === undefined);

@@ -58,7 +58,7 @@ export function missingOf(world: World, gap: Gap, due: Milestone, became: Absent
     at: absence.owner,
     what: absence.target === null ? whatIs(world, absence) : targetWords(world, absence.target),
     kind: absence.kind,
-    field: absence.kind === null && /^\w+$/.test(absence.step) ? absence.step : null,
+    field: absence.kind === null && absence.lacks === undefined && /^\w+$/.test(absence.step) ? absence.step : null,
     step: `${absence.step}${absence.filters}`,
     target: absence.target,
     ...(absence.short !== undefined && {
@@ -82,7 +82,10 @@ export function gapFinding(world: World, gap: Gap, due: Milestone): Finding {
   const key = gapKey(world, gap);
   const owner = asked?.owner ?? "document control";
   const figures = absence.owner === null || absence.target !== null ? figuresIn(world, gap) : [];
-  const found = absence.short?.found.map((record) => addressOf(record)) ?? [];
+  const found = [
+    ...(absence.short?.found.map((record) => addressOf(record)) ?? []),
+    ...(absence.lacks?.map((one) => gapKey(world, { absence: one })) ?? []),
+  ];
   return {
     key,
     rule: "missing",
@@ -123,6 +126,7 @@ function messageOf(world: World, { absence, wants }: Gap): string {
     const by = placeWords(world.kinds, owner.record, "").of;
     return `${targetWords(world, target)} is named by ${by}, but is not in the book`;
   }
+  if (absence.lacks !== undefined) return `${of} lacks ${whatIs(world, absence)}`;
   if (short === undefined) return `${of} has no ${whatIs(world, absence)}`;
   const holder = absence.step.startsWith("book.") ? "the book holds" : `${of} has`;
   return `${holder} ${short.found.length} ${whatIs(world, absence)}; at least ${short.atLeast} are owed`;
@@ -131,8 +135,13 @@ function messageOf(world: World, { absence, wants }: Gap): string {
 function whyOf({ absence, wants }: Gap, due: string): string {
   const rows = [...new Set(wants.flatMap((want) => want.requirement ?? []))];
   const named = absence.target === null ? "it is owed" : "a link names it";
-  const reason = rows.length > 0 ? `owed by the register: ${rows.join("; ")}` : named;
-  return due === "now" ? reason : `${reason}; due at milestone "${due}"`;
+  // What lacks is listed: a row of the register for each of it says nothing more.
+  const shown = absence.lacks === undefined ? rows.length : 3;
+  const more = rows.length > shown ? `; and ${rows.length - shown} more` : "";
+  const reason = rows.length > 0 ? `owed by the register: ${rows.slice(0, shown).join("; ")}${more}` : named;
+  const limits = [...new Set(wants.flatMap((want) => want.why ?? []))];
+  const reasons = [rows.length === 0 && limits.length > 0 ? "" : reason, limits.join(", ")].filter((one) => one !== "");
+  return [...reasons, ...(due === "now" ? [] : [`due at milestone "${due}"`])].join("; ");
 }
 
 /** Who owes it, and what he has to do; who works elsewhere is asked for it. */

@@ -119,7 +119,7 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
   wantLinks(court);
   stage(court, () => checkPassedOver(court, issue, calendar));
 
-  const { gaps, of } = foldAbsences(court);
+  const { gaps, of } = foldAbsences(court, cutOff);
   const results = settleGaps(
     court,
     gaps,

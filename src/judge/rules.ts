@@ -6,12 +6,15 @@ import { shelfOf } from "../model/shelf.ts";
 import type { At, Objection, Rule } from "../model/rule.ts";
 import { bindInputs, handleOf, pathOf, Waiting, type Bound } from "./bind.ts";
 import { conclude, endStage, keyOf, locate, type Court } from "./court.ts";
+import { grouped } from "../model/grouped.ts";
+import { parsePath } from "../model/path.ts";
+import { missingField } from "./absent.ts";
 import { follow } from "./follow.ts";
 import type { Hit } from "./hit.ts";
 import { outvote, type HeldAgainst } from "./outvoted.ts";
 import { holds, subjectsOf, type Case } from "./subjects.ts";
 import { clear, digestOfReads, newTrail } from "./trail.ts";
-import type { World } from "./world.ts";
+import type { Absence, World } from "./world.ts";
 
 /** Applies rules that hold records against one value of the book, those of one fault weighed together. */
 export function applyAgainst(court: Court, rules: readonly Rule[]): void {
@@ -41,10 +44,20 @@ export function applyAgainst(court: Court, rules: readonly Rule[]): void {
 export function applyRule(court: Court, rule: Rule, within: boolean): void {
   for (const one of subjectsOf(court.world, rule.kind)) {
     const applies = holds(court.world, rule.when, one.hit, one.trail);
-    const { findings, compared } = applies ? object(court.world, rule, one, within) : nothing;
+    const { findings, compared, lacking } = applies ? object(court.world, rule, one, within) : nothing;
+    one.trail.absences.push(...lacking.map(({ absence }) => absence));
+    const wanted = court.wants.length;
     const outcome = conclude(court, rule, one.subject, one.trail, findings, applies);
-    if (compared.length > 0 && (outcome.verdict !== "not judged" || outcome.findings.length > 0))
-      court.outcomes[court.outcomes.length - 1] = { ...outcome, compared };
+    wantLacking(court, rule, lacking, wanted);
+    if (
+      lacking.length > 0 ||
+      (compared.length > 0 && (outcome.verdict !== "not judged" || outcome.findings.length > 0))
+    )
+      court.outcomes[court.outcomes.length - 1] = {
+        ...outcome,
+        ...(compared.length > 0 && { compared }),
+        ...(lacking.length > 0 && { asks: true }),
+      };
     // Who meets a disputed value next waits for the first who met it.
     if (rule.disputes !== undefined) endStage(court);
   }
@@ -53,9 +66,27 @@ export function applyRule(court: Court, rule: Rule, within: boolean): void {
 interface Said {
   readonly findings: readonly Finding[];
   readonly compared: readonly Compared[];
+  readonly lacking: readonly Lacking[];
 }
 
-const nothing: Said = { findings: [], compared: [] };
+/** Something a rule demands that is not there, and what demands it. */
+interface Lacking {
+  readonly absence: Absence;
+  readonly why: string;
+}
+
+const nothing: Said = { findings: [], compared: [], lacking: [] };
+
+/** The wants of a rule for what it demands say what for, and when it is owed. */
+function wantLacking({ wants }: Court, rule: Rule, lacking: readonly Lacking[], from: number): void {
+  const whys = grouped(lacking, ({ absence }) => absence.key);
+  for (let index = from; index < wants.length; index++) {
+    const want = wants[index];
+    const same = want === undefined ? undefined : whys.get(want.absence.key);
+    if (want !== undefined && same !== undefined)
+      wants[index] = { ...want, due: rule.lacksDue ?? null, why: [...new Set(same.map(({ why }) => why))].join(", ") };
+  }
+}
 
 /** Runs the rule's own code; a required value that is absent ends it, and the trail says what. */
 function object(world: World, rule: Rule, one: Case, within: boolean): Said {
@@ -69,8 +100,10 @@ function object(world: World, rule: Rule, one: Case, within: boolean): Said {
   } catch (reason) {
     if (!(reason instanceof Waiting)) throw reason;
   }
-  const compared = clear(one.trail) ? comparedBy(rule, one, bound) : [];
-  if (objections.length === 0) return { findings: [], compared };
+  const isClear = clear(one.trail);
+  const compared = isClear ? comparedBy(rule, one, bound) : [];
+  const lacking = isClear ? lackedBy(rule, one, bound) : [];
+  if (objections.length === 0) return { findings: [], compared, lacking };
   const digest = digestOfReads(world, one.trail);
   const findings = objections.map((objection) => toFinding(world, rule, one, bound, objection, within, digest));
   const keys = new Set(findings.map(({ key }) => key));
@@ -78,7 +111,19 @@ function object(world: World, rule: Rule, one: Case, within: boolean): Said {
     throw new ProgramError(
       `rule ${rule.id} objects twice with one key to ${one.subject.kind} ${one.subject.id}: name its objections`,
     );
-  return { findings, compared };
+  return { findings, compared, lacking };
+}
+
+/** What a rule demands and does not find, as absences of where it looked. */
+function lackedBy(rule: Rule, { hit }: Case, bound: Bound): readonly Lacking[] {
+  if (rule.lacks === undefined) return [];
+  return [...rule.lacks(bound.values)].flatMap(({ at, path, why }) => {
+    const [place] = hitsOf(bound, hit, at);
+    const [head, ...filters] = parsePath(path).steps;
+    if (place?.record == null || head?.type !== "field" || filters.some(({ type }) => type !== "filter"))
+      throw new ProgramError(`rule ${rule.id} lacks "${path}", which is no field of a record or row it reads`);
+    return [{ absence: missingField(place.record, place.pointer, head.name, filters), why }];
+  });
 }
 
 /** What a rule says of the values it held against limits. Where a table gave the limit, its row says on which basis. */

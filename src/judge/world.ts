@@ -65,4 +65,6 @@ export interface Absence {
   readonly target: string | null;
   /** Some are there, but fewer than the register asks for. */
   readonly short?: { readonly found: readonly BookRecord[]; readonly atLeast: number };
+  /** All that one row of a paper lacks, which is one absence: what it lacks, in the order it is said. */
+  readonly lacks?: readonly Absence[];
 }

@@ -30,6 +30,7 @@ function fieldOf(name: string, schema: JsonObject, required: boolean): Field {
   const replaces = texts(schema, "x-replaces");
   const called = texts(schema, "x-called");
   const transcribes = textOf(schema, "x-transcribes");
+  const wholeFrom = textOf(schema, "x-whole-from");
   const items = schema["items"];
   return {
     name,
@@ -50,6 +51,7 @@ function fieldOf(name: string, schema: JsonObject, required: boolean): Field {
     ...(instead !== undefined && { instead: `book.${instead}` }),
     ...((date === "event" || date === "limit" || date === "plan") && { date }),
     ...(rowKey !== undefined && { rowKey }),
+    ...(wholeFrom !== undefined && { wholeFrom }),
     ...(isCarry(schema["x-carry"]) && { carry: schema["x-carry"] }),
     ...(acts.length > 0 && { acts }),
     ...(unprinted !== undefined && { unprinted }),

@@ -98,6 +98,7 @@ const annotations: ReadonlySet<string> = new Set([
     "unprinted",
     "sought",
     "called",
+    "whole-from",
   ].map((word) => `x-${word}`),
 ]);
 

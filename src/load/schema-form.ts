@@ -54,6 +54,11 @@ export function checkKind(kind: Kind, file: string, kinds: ReadonlyMap<string, K
   for (const path of [kind.label, kind.number, ...kind.columns])
     if (path !== undefined && fieldAt(kind, path) === undefined)
       throw new ProgramError(`${file}: "${path}" of x-columns, x-label or x-number is no field of ${kind.name}`);
+  for (const [name, { wholeFrom }] of kind.fields)
+    if (wholeFrom !== undefined && kind.fields.get(wholeFrom)?.date !== "event")
+      throw new ProgramError(
+        `${file}: ${name} is whole from "${wholeFrom}", which is no day of an event in ${kind.name}`,
+      );
   checkTargets(kind.row, "", file, kinds);
 }
 
@@ -122,6 +127,8 @@ function checkValue(schema: JsonObject, path: string, refuse: Refuse): void {
     const key = textOf(schema, "x-row-key");
     if (key !== undefined && !(isObject(items) && Object.hasOwn(objectOf(items, "properties"), key)))
       refuse(path, `has the row key "${key}", which is no property of its items`);
+    if (schema["x-whole-from"] !== undefined && (key === undefined || /[.[]/.test(path)))
+      refuse(path, 'has "x-whole-from", which only a list of the record may have, whose rows have a key');
   }
 }
 

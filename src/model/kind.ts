@@ -97,6 +97,8 @@ export interface Field {
   readonly called?: readonly string[];
   /** Of a list of objects: the property that identifies a row. */
   readonly rowKey?: string;
+  /** Of a list of a record: the day of the record from which its paper states each row whole, so that all a row lacks is owed at once. */
+  readonly wholeFrom?: string;
   /** Of an object. */
   readonly fields?: ReadonlyMap<string, Field>;
   /** Of a list. */

@@ -2,7 +2,7 @@ import type { Announcement } from "./announcement.ts";
 import type { Basis } from "./basis.ts";
 import type { Compared, Severity } from "./finding.ts";
 import type { Condition, Given, Handle, Inputs, Thing, Values } from "./input.ts";
-import type { Owner } from "./vocabulary.ts";
+import type { Milestone, Owner } from "./vocabulary.ts";
 
 /**
  * Where an objection points: the name of an input, one field of a thing (`[row, "issued"]`), a thing itself, or
@@ -31,6 +31,16 @@ export interface Objection<I extends Inputs> {
   readonly unsure?: boolean;
 }
 
+/** What a rule demands of a record and does not find there: an absence like any other, once, whoever else asks for it. */
+export interface Lack<I extends Inputs> {
+  /** The record or row that lacks it. */
+  readonly at: At<I>;
+  /** Path of the field from there, with what tells an entry of a list: `chemistry[element="C"]`. */
+  readonly path: string;
+  /** What demands it, quoting the data: "C: at most 0.20 %". */
+  readonly why: string;
+}
+
 /** A value as a rule held it against a limit, for the pages. */
 export interface Comparison<I extends Inputs> extends Pick<Compared, "name" | "value" | "least" | "most" | "verdict"> {
   /** Where the value stands; of a sum, where each part does. */
@@ -42,6 +52,8 @@ export interface RuleExample<I extends Inputs> {
   readonly given: Given<I>;
   /** Messages expected, in order; empty: passed. */
   readonly objections: readonly string[];
+  /** Paths of what its subject lacks, in order; none where the rule asks for nothing. */
+  readonly lacks?: readonly string[];
   /** Published source of the expectation, if it has one beside the rule's basis. */
   readonly source?: string;
 }
@@ -86,6 +98,10 @@ export interface Rule<I extends Inputs = Inputs> {
   /** Limits it will hold values against that its subject does not have yet. */
   readonly announces?: readonly Announcement[];
   check(values: Values<I>, subject: Handle): Iterable<Objection<I>>;
+  /** What it demands and its subject lacks: missing, and no objection, so that the list of what is owed says the same. */
+  lacks?(values: Values<I>): Iterable<Lack<I>>;
+  /** Milestone at which what it demands is owed, where the record does not say that its paper is there. */
+  readonly lacksDue?: Milestone;
   /** The values it held against limits, as pages show them; asked only when it was judged. */
   compares?(values: Values<I>): Iterable<Comparison<I>>;
   readonly examples: readonly RuleExample<I>[];

@@ -1,5 +1,5 @@
 import { fromMemory } from "../model/basis.ts";
-import { list, quantity, text, thing, type Thing } from "../model/input.ts";
+import { anyOf, list, optional, quantity, text, thing, things, type Thing } from "../model/input.ts";
 import { rule } from "../model/rule.ts";
 import { tested } from "../requirements/conditions.ts";
 
@@ -18,7 +18,7 @@ const limitOfGrade = {
   content: quantity("content", "%"),
   report: text("report"),
 };
-const figure = { element: text("element"), value: quantity("value", "%") };
+const figure = { element: text("element"), value: optional(quantity("value", "%")) };
 
 /** A limit of the grade with the figures it is about, and what came of it. */
 interface Held {
@@ -47,16 +47,20 @@ function heldAgainst(
     const least = bound === "least";
     const parts = partsOf(element);
     const found = parts.flatMap((part) => chemistry.find((one) => one.element === part) ?? []);
-    const missing = parts.filter((part) => !found.some((one) => one.element === part));
-    const low = found.reduce((sum, one) => sum + one.value.low, 0);
-    const high = found.reduce((sum, one) => sum + one.value.high, 0);
+    const figures = found.flatMap(({ value }) => value ?? []);
+    const missing = parts.filter((part) => !found.some((one) => one.element === part && one.value !== undefined));
+    const low = figures.reduce((sum, value) => sum + value.low, 0);
+    const high = figures.reduce((sum, value) => sum + value.high, 0);
     const holds = least ? low >= content.value - guard : high <= content.value + guard;
     const fails = least ? high < content.value - guard : low > content.value + guard;
-    const [first, ...more] = found;
-    const value = first !== undefined && more.length === 0 ? first.value.text : `${Number(high.toFixed(6))} %`;
+    const [first, ...more] = figures;
+    const value = first !== undefined && more.length === 0 ? first.text : `${Number(high.toFixed(6))} %`;
     return { limit, least, found, missing, value, verdict: holds ? "passed" : fails ? "failed" : "not judged" };
   });
 }
+
+const rangeOf = ({ limit, least }: Pick<Held, "limit" | "least">) =>
+  `${least ? "at least" : "at most"} ${limit.content.text}`;
 
 export const chemistryLimits = rule({
   id: "chemistry-limits",
@@ -68,36 +72,42 @@ export const chemistryLimits = rule({
   owner: "purchasing",
   inputs: {
     limits: list(thing("table(grade-chemistry, standard, edition, grade).limits[]", limitOfGrade)),
-    chemistry: list(thing("chemistry[]", figure)),
+    // Without any analysis each element lacks.
+    chemistry: anyOf(things("chemistry[]", figure)),
     grade: text("grade"),
   },
   *check({ limits, chemistry, grade }, row) {
-    for (const { limit, least, found, missing, value, verdict } of heldAgainst(limits, chemistry)) {
-      const { element, content, report } = limit;
-      const range = `${least ? "at least" : "at most"} ${content.text}`;
+    const named = new Set<string>();
+    for (const held of heldAgainst(limits, chemistry)) {
+      const { limit, found, missing, value, verdict } = held;
+      const { element, bound } = limit;
       const [first] = found;
-      if (missing.length > 0) {
-        if (report === "always")
-          yield {
-            name: element,
-            at: "chemistry",
-            accuses: [],
-            message: `${row.name} reports no ${missing.join(", ")}, which ${grade} limits`,
-            why: `${element}: ${range}`,
-            hint: "ask the mill for the missing figure; an element that is not reported is not within its limit",
-          };
-      } else if (verdict !== "passed" && first !== undefined)
-        yield {
-          name: element,
-          at: [first, "value"],
-          accuses: found.map((one) => [one, "value"] as const),
-          message: `${element} is ${value} on ${row.name}; ${grade} wants ${range}`,
-          why: "ladle analysis as printed, unrounded",
-          hint: "compare with the certificate; if it says so, raise a nonconformity report with the mill",
-          unsure: verdict === "not judged",
-        };
+      if (missing.length > 0 || verdict === "passed" || first === undefined) continue;
+      yield {
+        // A figure known only as "less than" may leave both limits of an element open.
+        name: named.has(element) ? `${element} ${bound}` : element,
+        at: [first, "value"],
+        accuses: found.map((one) => [one, "value"] as const),
+        message: `${element} is ${value} on ${row.name}; ${grade} wants ${rangeOf(held)}`,
+        why: "ladle analysis as printed, unrounded",
+        hint: "compare with the certificate; if it says so, raise a nonconformity report with the mill",
+        unsure: verdict === "not judged",
+      };
+      named.add(element);
     }
   },
+  // An element that is not reported is not within its limit.
+  *lacks({ limits, chemistry }) {
+    for (const held of heldAgainst(limits, chemistry))
+      for (const part of held.limit.report === "always" ? held.missing : []) {
+        const row = chemistry.find((one) => one.element === part);
+        const why = `${held.limit.element}: ${rangeOf(held)}`;
+        yield row === undefined
+          ? { at: "subject", path: `chemistry[element="${part}"]`, why }
+          : { at: row, path: "value", why };
+      }
+  },
+  lacksDue: "material-received",
   *compares({ limits, chemistry }) {
     for (const { limit, least, found, missing, value, verdict } of heldAgainst(limits, chemistry))
       if (missing.length === 0)
@@ -162,7 +172,50 @@ export const chemistryLimits = rule({
         limits: [{ element: "Mo", bound: "most", content: "0.08 %", report: "always" }],
         chemistry: [{ element: "C", value: "0.14 %" }],
       },
-      objections: ["X-01 reports no Mo, which P265GH limits"],
+      objections: [],
+      lacks: ['chemistry[element="Mo"]'],
+    },
+    {
+      name: "no analysis at all",
+      given: {
+        grade: "P265GH",
+        limits: [
+          { element: "C", bound: "most", content: "0.20 %", report: "always" },
+          { element: "Nb", bound: "most", content: "0.030 %", report: "if added" },
+          { element: "Mo+Ni", bound: "most", content: "0.30 %", report: "always" },
+        ],
+        chemistry: [],
+      },
+      objections: [],
+      lacks: ['chemistry[element="C"]', 'chemistry[element="Mo"]', 'chemistry[element="Ni"]'],
+    },
+    {
+      name: "an element without its figure, beside one that is too high",
+      given: {
+        grade: "P265GH",
+        limits: [
+          { element: "C", bound: "most", content: "0.20 %", report: "always" },
+          { element: "P", bound: "most", content: "0.025 %", report: "always" },
+        ],
+        chemistry: [{ element: "C" }, { element: "P", value: "0.031 %" }],
+      },
+      objections: ["P is 0.031 % on X-01; P265GH wants at most 0.025 %"],
+      lacks: ["value"],
+    },
+    {
+      name: "known only as less than, above both limits",
+      given: {
+        grade: "P265GH",
+        limits: [
+          { element: "Mn", bound: "least", content: "0.80 %", report: "always" },
+          { element: "Mn", bound: "most", content: "1.40 %", report: "always" },
+        ],
+        chemistry: [{ element: "Mn", value: "<2.0 %" }],
+      },
+      objections: [
+        "Mn is <2.0 % on X-01; P265GH wants at least 0.80 %",
+        "Mn is <2.0 % on X-01; P265GH wants at most 1.40 %",
+      ],
     },
     {
       name: "a sum on its limit",

@@ -12,6 +12,32 @@ const strength = fromMemory(
 );
 
 const words = { yield: "yield strength", tensile: "tensile strength", elongation: "elongation" } as const;
+const fields = { yield: "yieldStrength", tensile: "tensileStrength", elongation: "elongation" } as const;
+
+interface Limits {
+  readonly limits: { readonly yield: Measure; readonly tensileLow: Measure; readonly tensileHigh: Measure };
+  readonly elongation: Measure | undefined;
+}
+
+/** What the grade wants of each result of a test at room temperature. */
+function wantedBy({ limits, elongation }: Limits): readonly {
+  readonly field: keyof typeof words;
+  readonly low: Measure;
+  readonly high?: Measure;
+}[] {
+  return [
+    { field: "yield", low: limits.yield },
+    { field: "tensile", low: limits.tensileLow, high: limits.tensileHigh },
+    ...(elongation === undefined ? [] : [{ field: "elongation" as const, low: elongation }]),
+  ];
+}
+
+/** Tests without a stated temperature were made at room temperature. */
+const isAtRoom = ({ temperature }: { readonly temperature: Measure | undefined }) =>
+  temperature === undefined || temperature.value <= 35;
+
+const rangeOf = ({ low, high }: { readonly low: Measure; readonly high?: Measure }) =>
+  high === undefined ? `at least ${low.text}` : `${low.text} to ${high.text}`;
 
 export const tensileLimits = rule({
   id: "tensile-limits",
@@ -36,13 +62,14 @@ export const tensileLimits = rule({
         tensile: optional(quantity("tensileStrength", "MPa")),
         elongation: optional(quantity("elongation", "%")),
         temperature: optional(quantity("temperature", "°C")),
+        direction: optional(text("direction")),
       }),
     ),
     grade: text("grade"),
     rounding: text("profile.certificateRounding"),
   },
   *check({ limits, elongation, tests, grade, rounding }, row) {
-    const atRoom = tests.filter((test) => test.temperature === undefined || test.temperature.value <= 35);
+    const atRoom = tests.filter(isAtRoom);
     if (atRoom.length === 0)
       yield {
         at: "tests",
@@ -54,37 +81,19 @@ export const tensileLimits = rule({
       };
     for (const [index, test] of atRoom.entries()) {
       const label = atRoom.length > 1 ? ` ${index + 1}` : "";
-      const wanted: readonly {
-        readonly field: "yield" | "tensile" | "elongation";
-        readonly low?: Measure;
-        readonly high?: Measure;
-      }[] = [
-        { field: "yield", low: limits.yield },
-        { field: "tensile", low: limits.tensileLow, high: limits.tensileHigh },
-        ...(elongation === undefined ? [] : [{ field: "elongation" as const, low: elongation }]),
-      ];
-      for (const { field, low, high } of wanted) {
+      for (const one of wantedBy({ limits, elongation })) {
+        const { field, low, high } = one;
         const value = test[field];
-        if (value === undefined) {
-          yield {
-            name: `${field}${label}`,
-            at: test,
-            accuses: [],
-            message: `${row.name} reports no ${words[field]}`,
-            why: `${grade} limits it`,
-            hint: "ask the mill for the missing figure",
-          };
-          continue;
-        }
+        if (value === undefined) continue;
         const answers = [
-          low === undefined ? "yes" : atLeast(asCompared(value, low, rounding), low),
+          atLeast(asCompared(value, low, rounding), low),
           high === undefined ? "yes" : atMost(asCompared(value, high, rounding), high),
         ];
         if (answers.every((answer) => answer === "yes")) continue;
         yield {
           name: `${field}${label}`,
           at: [test, field],
-          message: `${words[field]} is ${value.text} on ${row.name}; ${grade} wants ${high === undefined ? `at least ${low?.text ?? ""}` : `${low?.text ?? ""} to ${high.text}`}`,
+          message: `${words[field]} is ${value.text} on ${row.name}; ${grade} wants ${rangeOf(one)}`,
           why: "limits of the grade at the certified thickness, at room temperature",
           hint: "compare with the certificate; if it says so, raise a nonconformity report with the mill",
           unsure: !answers.includes("no"),
@@ -100,6 +109,17 @@ export const tensileLimits = rule({
         };
     }
   },
+  *lacks({ limits, elongation, tests }) {
+    for (const test of tests.filter(isAtRoom)) {
+      // Without it no limit of the elongation is found, and nothing would be said of it.
+      if (test.direction === undefined)
+        yield { at: test, path: "direction", why: "elongation is limited by the direction of the test piece" };
+      for (const one of wantedBy({ limits, elongation }))
+        if (test[one.field] === undefined)
+          yield { at: test, path: fields[one.field], why: `${words[one.field]}: ${rangeOf(one)}` };
+    }
+  },
+  lacksDue: "material-received",
   examples: [
     {
       name: "on every limit",
@@ -109,8 +129,8 @@ export const tensileLimits = rule({
         limits: { yield: "265 MPa", tensileLow: "410 MPa", tensileHigh: "530 MPa" },
         elongation: "22 %",
         tests: [
-          { yield: "265 MPa", tensile: "410 MPa", elongation: "22 %" },
-          { yield: "300 MPa", tensile: "530 MPa", elongation: "22 %", temperature: "20 °C" },
+          { direction: "transverse", yield: "265 MPa", tensile: "410 MPa", elongation: "22 %" },
+          { direction: "transverse", yield: "300 MPa", tensile: "530 MPa", elongation: "22 %", temperature: "20 °C" },
         ],
       },
       objections: [],
@@ -121,7 +141,7 @@ export const tensileLimits = rule({
         rounding: "to the limit's digits",
         grade: "P265GH",
         limits: { yield: "265 MPa", tensileLow: "410 MPa", tensileHigh: "530 MPa" },
-        tests: [{ yield: "264.5 MPa", tensile: "530.4 MPa" }],
+        tests: [{ direction: "transverse", yield: "264.5 MPa", tensile: "530.4 MPa" }],
       },
       objections: [],
     },
@@ -131,7 +151,7 @@ export const tensileLimits = rule({
         rounding: "to the limit's digits",
         grade: "P265GH",
         limits: { yield: "265 MPa", tensileLow: "410 MPa", tensileHigh: "530 MPa" },
-        tests: [{ yield: "264.4 MPa", tensile: "530.5 MPa" }],
+        tests: [{ direction: "transverse", yield: "264.4 MPa", tensile: "530.5 MPa" }],
       },
       objections: [
         "yield strength is 264.4 MPa on X-01; P265GH wants at least 265 MPa",
@@ -146,8 +166,8 @@ export const tensileLimits = rule({
         limits: { yield: "265 MPa", tensileLow: "410 MPa", tensileHigh: "530 MPa" },
         elongation: "22 %",
         tests: [
-          { yield: "264 MPa", tensile: "409 MPa", elongation: "21 %" },
-          { yield: "300 MPa", tensile: "531 MPa", elongation: "25 %" },
+          { direction: "transverse", yield: "264 MPa", tensile: "409 MPa", elongation: "21 %" },
+          { direction: "transverse", yield: "300 MPa", tensile: "531 MPa", elongation: "25 %" },
         ],
       },
       objections: [
@@ -163,7 +183,7 @@ export const tensileLimits = rule({
         rounding: "unrounded",
         grade: "P265GH",
         limits: { yield: "265 MPa", tensileLow: "300 MPa", tensileHigh: "530 MPa" },
-        tests: [{ yield: "456 MPa", tensile: "318 MPa", elongation: "25 %" }],
+        tests: [{ direction: "transverse", yield: "456 MPa", tensile: "318 MPa", elongation: "25 %" }],
       },
       objections: ["yield 456 MPa is not below tensile strength 318 MPa on X-01"],
     },
@@ -173,7 +193,7 @@ export const tensileLimits = rule({
         rounding: "unrounded",
         grade: "P265GH",
         limits: { yield: "265 MPa", tensileLow: "410 MPa", tensileHigh: "530 MPa" },
-        tests: [{ yield: "200 MPa", tensile: "400 MPa", temperature: "200 °C" }],
+        tests: [{ direction: "transverse", yield: "200 MPa", tensile: "400 MPa", temperature: "200 °C" }],
       },
       objections: ["X-01 has no tensile test at room temperature"],
     },
@@ -183,9 +203,26 @@ export const tensileLimits = rule({
         rounding: "unrounded",
         grade: "P265GH",
         limits: { yield: "265 MPa", tensileLow: "410 MPa", tensileHigh: "530 MPa" },
-        tests: [{ tensile: "450 MPa" }],
+        tests: [{ direction: "transverse", tensile: "450 MPa" }],
       },
-      objections: ["X-01 reports no yield strength"],
+      objections: [],
+      lacks: ["yieldStrength"],
+    },
+    {
+      name: "a test of which nothing is reported, beside one that is too soft",
+      given: {
+        rounding: "unrounded",
+        grade: "P265GH",
+        limits: { yield: "265 MPa", tensileLow: "410 MPa", tensileHigh: "530 MPa" },
+        elongation: "22 %",
+        tests: [
+          { direction: "transverse", yield: "264 MPa", tensile: "450 MPa", elongation: "25 %" },
+          {},
+          { temperature: "200 °C" },
+        ],
+      },
+      objections: ["yield strength is 264 MPa on X-01; P265GH wants at least 265 MPa"],
+      lacks: ["direction", "yieldStrength", "tensileStrength", "elongation"],
     },
   ],
 });

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { fileURLToPath } from "node:url";
 import { shippedDefinitions } from "../../src/definitions.ts";
 import { checkInputs } from "../../src/judge/check-inputs.ts";
-import { runExample } from "../../src/judge/example.ts";
+import { lackedIn, runExample } from "../../src/judge/example.ts";
 import { coverageOf } from "../../src/judge/standing.ts";
 import type { Rule } from "../../src/model/rule.ts";
 import { loadKinds } from "../../src/load/kinds.ts";
@@ -31,6 +31,7 @@ describe.each(written.map((rule) => [rule.id, rule] as const))("%s", (_id, rule)
   it.each(rule.examples.map((example) => [example.name, example] as const))("example: %s", (_name, example) => {
     const said = runExample(rule, example);
     expect(said === "waiting" ? said : said.map(({ message }) => message)).toEqual(example.objections);
+    if (said !== "waiting") expect(lackedIn(rule, example)).toEqual(example.lacks ?? []);
   });
 
   it("has an example that passes and one that is objected to, each with its own name", () => {

@@ -108,6 +108,7 @@ const words = [
   "instead",
   "unprinted",
   "sought",
+  "whole-from",
   "transcribes",
   "unless",
   "replaces",
