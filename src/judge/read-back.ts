@@ -7,7 +7,7 @@ import { pathNamedBy } from "../model/shelf.ts";
 import { digestOf } from "../model/stable.ts";
 import { recordWords } from "../model/titles.ts";
 import { placeWords } from "../model/words.ts";
-import { newReader, type Cited, type NotThere, type Reading } from "../readback/record.ts";
+import { readRecords, type Cited, type NotThere, type Reading } from "../readback/record.ts";
 import type { Transcribed } from "../readback/values.ts";
 import { keyOf, locate, type Court } from "./court.ts";
 import { addFinding } from "./entries.ts";
@@ -37,11 +37,11 @@ export function readBack(court: Court, texts: TextsByPath): ReadonlyMap<Address,
     const { path } = original.value;
     return typeof path === "string" ? texts.get(pathNamedBy(original, path)) : undefined;
   };
-  const reader = newReader(world, textOf);
   const doubted = (record: BookRecord, pointer: string) => world.ledger.doubts(addressOf(record, pointer)).length > 0;
-  for (const record of world.graph.records) {
-    if (doubted(record, "/source")) continue;
-    const readings = reader.read(record, (pointer) => doubted(record, pointer));
+  const records = world.graph.records.filter((record) => !doubted(record, "/source"));
+  const all = readRecords(records, { names: world, textOf, passed: doubted });
+  for (const record of records) {
+    const readings = all.get(record) ?? [];
     const sound = readings.filter(({ cited }) => !doubted(cited.original, "") && !doubted(record, cited.pointer));
     if (sound.length === 0) continue;
     for (const reading of sound) if (reading.absent.length > 0) say(court, record, reading, sound.length > 1);
@@ -91,7 +91,9 @@ function say(court: Court, record: BookRecord, { cited, state, absent }: Reading
     why:
       state === "recognised"
         ? "the text of that page was recognised by a machine, which misreads"
-        : "the record cites that page for it, and the page has a text of its own",
+        : only.elsewhere === true && absent.length === 1
+          ? "the values beside it and the other rows say where it stands"
+          : "the record cites that page for it, and the page has a text of its own",
     hint: "compare with the original; correct the value or the page that is cited; where the paper says it in another form, answer this query",
     basis,
     owner: "document control",
@@ -110,16 +112,20 @@ function messageOf(court: Court, record: BookRecord, cited: Cited, absent: reado
   const of = recordWords(court.world.kinds, record);
   const pages = cited.from === cited.to ? `page ${cited.from}` : `pages ${cited.from} to ${cited.to}`;
   const [only] = absent;
+  if (absent.length === 1 && only?.elsewhere === true)
+    return `${of}: ${saidOf(court, record, only)} stands on ${pages} of ${cited.original.id} only where other values do; in its place the page has ${only.nearest ?? "another"}`;
   if (absent.length === 1 && only !== undefined) {
     const has = only.nearest === undefined ? "" : `; the page has ${only.nearest}`;
     return `${of}: ${saidOf(court, record, only)} is not on ${pages} of ${cited.original.id}${has}`;
   }
   const list = absent.slice(0, shown).map((one) => {
-    const has = one.nearest === undefined ? "" : ` (the page has ${one.nearest})`;
+    const where = one.elsewhere === true ? "in its place the page has" : "the page has";
+    const has = one.nearest === undefined ? "" : ` (${where} ${one.nearest})`;
     return `${saidOf(court, record, one)}${has}`;
   });
   const more = absent.length > shown ? ` and ${absent.length - shown} more` : "";
-  return `${of}: ${absent.length} values are not on ${pages} of ${cited.original.id}: ${list.join(", ")}${more}`;
+  const places = absent.some((one) => one.elsewhere === true) ? ", or not in their places there" : "";
+  return `${of}: ${absent.length} values are not on ${pages} of ${cited.original.id}${places}: ${list.join(", ")}${more}`;
 }
 
 function saidOf({ world }: Court, record: BookRecord, { value }: NotThere): string {
@@ -138,5 +144,6 @@ const spokenValue = ({ field, value }: Transcribed): string =>
 function relatedOf({ world }: Court, record: BookRecord, one: NotThere) {
   const { subject, place } = locate(world, record, one.value.pointer);
   const has = one.nearest === undefined ? "" : `; the page has ${one.nearest}`;
-  return { subject, place, message: `${spokenValue(one.value)} is not there${has}` };
+  const where = one.elsewhere === true ? "is not in its place" : "is not there";
+  return { subject, place, message: `${spokenValue(one.value)} ${where}${has}` };
 }

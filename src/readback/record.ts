@@ -1,10 +1,12 @@
+import { addTo, grouped } from "../model/grouped.ts";
 import { isObject } from "../model/json.ts";
 import type { OriginalText } from "../model/page-text.ts";
 import type { BookRecord } from "../model/record.ts";
+import { misplaced } from "./misplaced.ts";
 import { nearestTo } from "./nearest.ts";
 import { pagesOf, stands, type Pages } from "./search.ts";
 import { sheetOf, type Sheet } from "./sheet.ts";
-import { transcribedValues, type Names, type Transcribed } from "./values.ts";
+import { labelsOf, transcribedValues, type Names, type Transcribed } from "./values.ts";
 
 /** Pages of an original that a record cites. */
 export interface Cited {
@@ -18,8 +20,10 @@ export interface Cited {
 /** A value that is not on the pages cited for it. */
 export interface NotThere {
   readonly value: Transcribed;
-  /** What the pages have that is most like it. */
+  /** What the pages have that is most like it, or what stands in its place. */
   readonly nearest: string | undefined;
+  /** It stands there, but only in the places of other values. */
+  readonly elsewhere?: true;
 }
 
 /** The values a record takes from one stretch of pages, and those of them that are not there. */
@@ -33,63 +37,105 @@ export interface Reading {
   readonly passed: number;
 }
 
-/** Reads papers for one book: each page is laid out once. */
-export interface Reader {
-  /** Reads a record back; `passed` says of places that are not looked at, because something is wrong with them already. */
-  read(record: BookRecord, passed: (pointer: string) => boolean): readonly Reading[];
+/** What reading needs to know of a book. */
+export interface Papers {
+  readonly names: Names;
+  /** The text of an original; undefined where there is no file to read. */
+  readonly textOf: (original: BookRecord) => OriginalText | undefined;
+  /** Places that are not looked at, because something is wrong with them already. */
+  readonly passed: (record: BookRecord, pointer: string) => boolean;
 }
 
-/** `textOf` gives the text of an original; undefined where there is no file to read. */
-export function newReader(names: Names, textOf: (original: BookRecord) => OriginalText | undefined): Reader {
-  const sheets = new Map<string, Sheet>();
+/** Values that one record takes from one stretch of pages. */
+interface Task {
+  readonly record: BookRecord;
+  readonly cited: Cited;
+  readonly values: Transcribed[];
+  passed: number;
+}
+
+/** Reads records back from the pages they cite; each page is laid out once. */
+export function readRecords(
+  records: readonly BookRecord[],
+  papers: Papers,
+): ReadonlyMap<BookRecord, readonly Reading[]> {
+  const tasks = records.flatMap((record) => tasksOf(record, papers));
+  const results = new Map<BookRecord, Reading[]>();
+  for (const [original, own] of grouped(tasks, ({ cited }) => cited.original)) {
+    const text = papers.textOf(original);
+    for (const [task, reading] of readTasks(own, text, papers.names)) addTo(results, task.record, reading);
+  }
+  return results;
+}
+
+function tasksOf(record: BookRecord, { names, passed }: Papers): readonly Task[] {
+  const cited = citedBy(record, names);
+  if (cited.length === 0) return [];
+  const tasks = new Map<Cited, Task>();
+  for (const value of transcribedValues(record, names)) {
+    const source = sourceOf(value.pointer, cited);
+    if (source === undefined) continue;
+    const task = tasks.get(source) ?? { record, cited: source, values: [], passed: 0 };
+    tasks.set(source, task);
+    if (passed(record, value.pointer)) task.passed++;
+    else task.values.push(value);
+  }
+  return [...tasks.values()];
+}
+
+/** Reads back all that was taken from one original. */
+function readTasks(
+  tasks: readonly Task[],
+  text: OriginalText | undefined,
+  names: Names,
+): readonly (readonly [Task, Reading])[] {
+  const empty = ({ cited, values, passed }: Task) => ({ cited, values, absent: [], passed });
+  if (text === undefined || "none" in text) {
+    const why = text === undefined ? "there is no file to read" : text.none;
+    return tasks.map((task) => [task, { ...empty(task), state: "unread", why }]);
+  }
+  const sheets = new Map<number, Sheet>();
   const ranges = new Map<string, Pages>();
-  const pages = ({ original, from, to }: Cited, text: Extract<OriginalText, { pages: unknown }>): Pages => {
-    const name = `${original.id} ${from} ${to}`;
-    const before = ranges.get(name);
-    if (before !== undefined) return before;
-    const made = pagesOf(
-      text.pages.slice(from - 1, to).map((page, index) => {
-        const own = `${original.id} ${from + index}`;
-        const sheet = sheets.get(own) ?? sheetOf(page);
-        sheets.set(own, sheet);
-        return sheet;
-      }),
-    );
+  const pages = ({ from, to }: Cited): Pages => {
+    const name = `${from} ${to}`;
+    const made =
+      ranges.get(name) ??
+      pagesOf(
+        text.pages.slice(from - 1, to).map((page, index) => {
+          const sheet = sheets.get(from + index) ?? sheetOf(page);
+          sheets.set(from + index, sheet);
+          return sheet;
+        }),
+      );
     ranges.set(name, made);
     return made;
   };
-  const readOne = (cited: Cited, values: readonly Transcribed[], passed: number): Reading => {
-    const text = textOf(cited.original);
-    if (text === undefined)
-      return { cited, state: "unread", why: "there is no file to read", values, absent: [], passed };
-    if ("none" in text) return { cited, state: "unread", why: text.none, values, absent: [], passed };
-    const shown = text.pages.slice(cited.from - 1, cited.to);
-    if (shown.every(({ words }) => words.length === 0)) return { cited, state: "no text", values, absent: [], passed };
-    const state = shown.some(({ unseen }) => unseen) ? "recognised" : "read";
-    const on = pages(cited, text);
+  const shown = ({ from, to }: Cited) => text.pages.slice(from - 1, to);
+  const legible = tasks.filter(({ cited }) => shown(cited).some(({ words }) => words.length > 0));
+  const elsewhere = misplaced(
+    legible.map(({ record, values, cited }) => ({
+      kind: record.kind,
+      id: record.id,
+      values,
+      labels: () => labelsOf(record, names),
+      on: pages(cited),
+    })),
+  );
+  return tasks.map((task) => {
+    const { cited, values } = task;
+    if (!legible.includes(task)) return [task, { ...empty(task), state: "no text" }];
+    const state = shown(cited).some(({ unseen }) => unseen) ? "recognised" : "read";
+    const on = pages(cited);
     const missing = values.filter(({ parts }) => !parts.every((part) => stands(part, on)));
-    return { cited, state, values, absent: missing.map((value) => near(value, on, values, missing)), passed };
-  };
-  return {
-    read(record, passed) {
-      const cited = citedBy(record, names);
-      if (cited.length === 0) return [];
-      const bySource = new Map<Cited, Transcribed[]>();
-      const passedOver = new Map<Cited, number>();
-      for (const value of transcribedValues(record, names)) {
-        const source = sourceOf(value.pointer, cited);
-        if (source === undefined) continue;
-        if (passed(value.pointer)) {
-          passedOver.set(source, (passedOver.get(source) ?? 0) + 1);
-          continue;
-        }
-        const list = bySource.get(source);
-        if (list === undefined) bySource.set(source, [value]);
-        else list.push(value);
-      }
-      return [...bySource].map(([source, values]) => readOne(source, values, passedOver.get(source) ?? 0));
-    },
-  };
+    const away = values.flatMap((value) => {
+      const inPlace = elsewhere.get(value);
+      return inPlace === undefined || missing.includes(value)
+        ? []
+        : [{ value, nearest: inPlace, elsewhere: true as const }];
+    });
+    const absent = [...missing.map((value) => near(value, on, values, missing)), ...away];
+    return [task, { ...empty(task), state, absent }];
+  });
 }
 
 function near(

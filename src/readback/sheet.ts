@@ -8,6 +8,16 @@ export interface Cell {
   readonly end: number;
   readonly y: number;
   readonly height: number;
+  readonly words: readonly Word[];
+}
+
+/** A word of a cell, as it is compared, and where it stands. */
+export interface Word {
+  readonly folded: string;
+  readonly x: number;
+  readonly end: number;
+  /** Painted on to the word before it, without a blank. */
+  readonly goesOn: boolean;
 }
 
 /**
@@ -19,8 +29,8 @@ export interface Sheet {
   readonly text: string;
   /** Before the sign of that index: 2 after a blank, 1 where a whole word may begin or end without one, else 0. */
   readonly edges: Uint8Array;
-  /** Index of the cell of each sign. */
-  readonly cellAt: Uint16Array | Uint32Array;
+  /** Index of the first sign of each cell. */
+  readonly firstOf: readonly number[];
 }
 
 const between = "\u0001";
@@ -43,44 +53,58 @@ function cellsOf(words: readonly PlacedWord[]): Cell[] {
     else lines.push([word]);
   }
   return lines.flatMap((line) => {
-    const cells: { text: string; x: number; end: number; y: number; height: number }[] = [];
+    const cells: { text: string; x: number; end: number; y: number; height: number; words: Word[] }[] = [];
     for (const [text, x, y, width, height] of line.sort((a, b) => a[1] - b[1])) {
       const cell = cells.at(-1);
       const gap = cell === undefined ? Infinity : x - cell.end;
       if (cell !== undefined && gap < nextWord * Math.max(height, 4) && gap > -height) {
         // A word that was painted in pieces is one word.
-        cell.text += gap < 0.1 * height ? text : ` ${text}`;
+        const goesOn = gap < 0.1 * height;
+        cell.text += goesOn ? text : ` ${text}`;
         cell.end = x + width;
-      } else cells.push({ text, x, end: x + width, y, height });
+        cell.words.push({ folded: folded(text), x, end: x + width, goesOn });
+      } else {
+        const words = [{ folded: folded(text), x, end: x + width, goesOn: false }];
+        cells.push({ text, x, end: x + width, y, height, words });
+      }
     }
     return cells;
   });
 }
 
 function searchable(cells: readonly Cell[]): Sheet {
-  const signs: string[] = [];
+  let text = "";
   const edges: number[] = [];
-  const owners: number[] = [];
-  cells.forEach((cell, index) => {
-    const text = folded(cell.text);
+  const firstOf: number[] = [];
+  for (const cell of cells) {
+    firstOf.push(text.length);
+    const own = cell.words.map(({ folded, goesOn }) => (goesOn ? folded : ` ${folded}`)).join("");
     let blank = true;
-    for (let at = 0; at < text.length; at++) {
-      const sign = text.charAt(at);
+    for (let at = 0; at < own.length; at++) {
+      const sign = own.charAt(at);
       if (sign === " ") {
         blank = true;
         continue;
       }
-      edges.push(blank ? 2 : isEdge(text, at) ? 1 : 0);
-      signs.push(sign);
-      owners.push(index);
+      edges.push(blank ? 2 : isEdge(own, at) ? 1 : 0);
       blank = false;
     }
     edges.push(2);
-    signs.push(between);
-    owners.push(index);
-  });
+    text += own.replaceAll(" ", "") + between;
+  }
   edges.push(2);
-  return { cells, text: signs.join(""), edges: Uint8Array.from(edges), cellAt: Uint32Array.from(owners) };
+  return { cells, text, edges: Uint8Array.from(edges), firstOf };
+}
+
+/** The cell in which the sign at an index of a sheet stands: its index. */
+export function cellAt({ firstOf }: Sheet, at: number): number {
+  let [low, high] = [0, firstOf.length - 1];
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if ((firstOf[middle] ?? 0) <= at) low = middle;
+    else high = middle - 1;
+  }
+  return low;
 }
 
 /** Text in the one form it is compared in: capitals, hyphens and minus signs alike, full-width and small signs plain. */

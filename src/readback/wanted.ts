@@ -10,6 +10,8 @@ export interface Part {
   readonly within?: { readonly forms: () => readonly string[]; readonly also: string };
   /** Of a number with a unit: the unit as written in the record. */
   readonly unit?: string;
+  /** It looks for names that its text does not tell: those of what a link leads to. */
+  readonly linked?: true;
 }
 
 const squeezed = (text: string) => folded(text).replaceAll(" ", "");
@@ -85,11 +87,11 @@ export function ofText(text: string): readonly Part[] {
 /** What to look for of a link: the thing by any of its names, and the row it names. */
 export function ofLink(text: string, names: () => readonly string[]): readonly Part[] {
   const [, id = "", row] = /^(?:[a-z-]+:)?([^#@]*)(?:#(.*))?/.exec(text) ?? [];
-  const thing = idPart(id, () =>
+  const more = () =>
     names().flatMap((name) => {
       const first = squeezed(name);
       return [first, ...plainer(first)];
-    }),
-  );
+    });
+  const thing: Part = { ...idPart(id, more), linked: true };
   return row === undefined ? [thing] : [thing, idPart(row)];
 }

@@ -1,22 +1,7 @@
 import { describe, expect, test } from "vitest";
-import type { PlacedWord } from "../../src/model/page-text.ts";
-import { pagesOf, stands } from "../../src/readback/search.ts";
-import { sheetOf } from "../../src/readback/sheet.ts";
+import { stands } from "../../src/readback/search.ts";
 import { ofDate, ofNumber, ofQuantity, ofText, type Part } from "../../src/readback/wanted.ts";
-
-/** A page of lines; two blanks part cells, as columns of a table do. */
-function page(...lines: readonly string[]) {
-  const words: PlacedWord[] = lines.flatMap((line, row) =>
-    [...line.matchAll(/\S+/g)].map((match): PlacedWord => [
-      match[0],
-      match.index * 5,
-      row * 14,
-      match[0].length * 5,
-      8,
-    ]),
-  );
-  return pagesOf([sheetOf({ words, unseen: false })]);
-}
+import { page } from "./page.ts";
 
 const found = (parts: readonly Part[], ...lines: readonly string[]) => {
   const on = page(...lines);
