@@ -9,6 +9,7 @@ import { pathNamedBy } from "../model/shelf.ts";
 import { digestOf } from "../model/stable.ts";
 import { keyOf, locate, type Court } from "./court.ts";
 import { addFinding } from "./entries.ts";
+import { lostFolders, type LostFolder } from "./lost-folders.ts";
 
 const basis: Basis = published("FIPS 180-4", "2015", "SHA-256");
 
@@ -40,6 +41,8 @@ export const originalRules: readonly BuiltIn[] = [
 export function originalsSound(court: Court, files: readonly BookFile[]): void {
   const present = presentIn(files);
   const named = new Set<string>();
+  const paths = [...originalsOf(court)].flatMap((record) => fileOf(record) ?? []);
+  const lost = lostFolders([...new Set(paths)], (path) => present.has(path));
   for (const record of originalsOf(court)) {
     const path = fileOf(record);
     const recorded = record.value["sha256"];
@@ -47,7 +50,9 @@ export function originalsSound(court: Court, files: readonly BookFile[]): void {
     named.add(path);
     const file = present.get(path);
     const fault = file?.nature?.fault;
-    if (file === undefined)
+    const folder = lost.get(path);
+    if (folder !== undefined) sayLost(court, record, folder);
+    else if (file === undefined)
       say(court, record, "original-present", "/path", path, {
         message: `${path} is not in the book`,
         why: `original ${record.id} names it`,
@@ -75,6 +80,16 @@ export function originalsSound(court: Court, files: readonly BookFile[]): void {
     else sayFile(court, "original-form", path, ofForm(path, nature.fault), `${path}${sha256}`);
   }
   sayUnnamed(court, unnamed.sort(byCodePoint));
+}
+
+/** One finding for all files of a folder that is gone, which each of their originals is a subject of. */
+function sayLost(court: Court, record: BookRecord, { folder, files }: LostFolder): void {
+  const words = {
+    message: `none of the ${files} files that originals name in ${folder} is in the book`,
+    why: "nothing that was typed from them can be compared with its original",
+    hint: "put them back, each byte for byte as received",
+  };
+  say(court, record, "original-present", "/path", folder, words, `original-present|${folder}`);
 }
 
 const shown = 12;
@@ -176,13 +191,14 @@ function say(
   pointer: string,
   about: string,
   words: Pick<Finding, "message" | "why" | "hint">,
+  shared?: string,
 ): void {
   const { world } = court;
   if (world.ledger.doubts(addressOf(record, pointer)).length > 0) return;
   const { subject, place, name } = locate(world, record, pointer);
   const { severity, basis: own } = builtIn(rule);
   addFinding(court, {
-    key: keyOf(rule, record, name),
+    key: shared ?? keyOf(rule, record, name),
     rule,
     severity,
     verdict: "failed",
