@@ -4,7 +4,7 @@ import { drawCalibrations } from "./calibration.ts";
 import { drawCalculation, type CalculationWords } from "./calculation-sheet.ts";
 import { drawPlan } from "./inspection-plan.ts";
 import { drawApproval, drawBatch } from "./materials.ts";
-import { daysLater, printed, type OriginalSheet } from "./original.ts";
+import { printed, weekdayLater, type OriginalSheet } from "./original.ts";
 import { binderOf, type Cover } from "./papers.ts";
 import { drawProcedure, type Paragraphs } from "./procedure.ts";
 import { drawSpecimens } from "./specimens.ts";
@@ -75,7 +75,7 @@ export const weldLog = (facts: Facts, number: number, logs: Records<"weld-log">,
   number: `${orderOf(facts)}-07-WL-${number}`,
   by: facts.maker,
   day,
-  compared: daysLater(day, 2),
+  compared: weekdayLater(day, 2),
   shows: logs.map(({ id }) => ["weld-log", id]),
   draw: (paper) => drawLogs(paper, facts, logs),
 });
@@ -146,7 +146,7 @@ export const completedPlan = (facts: Facts, plan: RecordTypes["document"], day: 
   number: `${printed(plan.number)} r. ${printed(plan.revisions?.at(-1)?.revision)}`,
   by: facts.maker,
   day,
-  compared: daysLater(day, 1),
+  compared: weekdayLater(day, 1),
   shows: facts.all("inspection-step").map(({ id }) => ["inspection-step", id]),
   draw: (paper) => {
     drawPlan(paper, facts, day);
@@ -160,7 +160,7 @@ export const specimens = (facts: Facts, number: string, day: string): OriginalSh
   number,
   by: facts.maker,
   day,
-  compared: daysLater(day, 1),
+  compared: weekdayLater(day, 1),
   shows: facts.all("person").map(({ id }) => ["person", id]),
   draw: (paper) => drawSpecimens(paper, facts),
 });

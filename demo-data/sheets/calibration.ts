@@ -3,24 +3,30 @@ import type { Facts } from "../book/facts.ts";
 import { fields, heading } from "../paper/blocks.ts";
 import { signatures } from "../paper/marks.ts";
 import { newSheet, note, type Paper } from "../paper/paper.ts";
+import { spread } from "../shop/spread.ts";
 import { table } from "../paper/tables.ts";
 import { figure, printed } from "./original.ts";
 
-/** Readings of a calibration, made from the instrument's range: reference, rising, falling, greatest deviation. */
-function points(instrument: Instrument): string[][] {
+/**
+ * Readings of a gauge at one calibration, interpolated to a fifth of its resolution: reference, rising, falling, greatest
+ * deviation. What it shows follows from its serial and the certificate: a slope and an unevenness of its own, and a pointer that hangs back
+ * when the pressure falls. The resting pointer shows nothing; everything stays within three quarters of the error its class permits.
+ */
+export function gaugeReadings(instrument: Instrument, certificate: string): string[][] {
   const most = figure(instrument.range?.maximum);
-  const deviations = [
-    [0, 0],
-    [0.2, 2],
-    [0.4, 2],
-    [0.6, 3],
-    [0.8, 2],
-    [1, 1],
-  ] as const;
-  return deviations.map(([share, thousandths]) => {
+  const permitted = (most * figure(instrument.accuracyClass)) / 100;
+  const step = figure(instrument.resolution) / 5;
+  const own = (name: string, least: number, greatest: number) =>
+    spread(`${printed(instrument.serial)} ${certificate} ${name}`, least, greatest) * permitted;
+  const read = (value: number) => Math.round(value / step) * step;
+  const slope = own("slope", -0.4, 0.4);
+  return [0, 0.2, 0.4, 0.6, 0.8, 1].map((share) => {
     const reference = most * share;
-    const off = most * 0.001 * thousandths;
-    return [reference, reference + off, reference + off * 1.4, off * 1.4].map((value) => value.toFixed(2));
+    const off = share === 0 ? 0 : slope * share + own(`at ${share.toString()}`, -0.2, 0.2);
+    const behind = share === 0 || share === 1 ? 0 : own(`back at ${share.toString()}`, 0, 0.15);
+    const [rising, falling] = [read(reference + off), read(reference + off + behind)];
+    const greatest = Math.max(Math.abs(rising - reference), Math.abs(falling - reference));
+    return [reference, rising, falling, greatest].map((value) => value.toFixed(2));
   });
 }
 
@@ -60,7 +66,7 @@ export function drawCalibrations(paper: Paper, facts: Facts, instrument: Instrum
           share: 10,
           align: "right" as const,
         })),
-        points(instrument),
+        gaugeReadings(instrument, calibration.certificate),
         9,
       );
     }

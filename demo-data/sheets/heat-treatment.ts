@@ -17,6 +17,8 @@ export interface FurnaceWords {
   readonly load: Fields;
   readonly cooling: string;
   readonly role: string;
+  /** What the thermocouples sat on. */
+  readonly measured: string;
   /** The recorder's curve: minutes since midnight, and °C. */
   readonly curve: readonly (readonly [number, number])[];
   /** Times of day on the axis of the chart. */
@@ -35,6 +37,7 @@ export function furnaceWords(record: HeatTreatment): FurnaceWords {
     ],
     cooling: printed(record.coolingRate),
     role: "furnace supervisor",
+    measured: "Furnace temperature",
     curve: [
       [at(started), figure(record.loadingTemperature)],
       ...readings.map(({ time, temperatures }) => [at(time), figure(temperatures?.[0])] as const),
@@ -71,7 +74,7 @@ export function drawHeatTreatment(paper: Paper, facts: Facts, record: HeatTreatm
     readings.map((row) => [clock(row.time), ...(row.temperatures ?? [])]),
   );
   sheet = withRoom(sheet, 320);
-  heading(sheet, "Furnace temperature");
+  heading(sheet, words.measured);
   chart(sheet, {
     across: words.times.map((label) => ({ at: minutes(label), label })),
     up: [0, 200, 400, 600, 800, 1000],

@@ -47,6 +47,13 @@ export function daysLater(day: string, days: number): string {
   return new Date(Date.parse(`${day}T00:00:00Z`) + days * 86_400_000).toISOString().slice(0, 10);
 }
 
+/** Day some days later, or the Monday after it where nobody works on that day. */
+export function weekdayLater(day: string, days: number): string {
+  const found = daysLater(day, days);
+  const toMonday = { 0: 1, 6: 2 }[new Date(`${found}T00:00:00Z`).getUTCDay()] ?? 0;
+  return daysLater(found, toMonday);
+}
+
 /** A value as a paper prints it; a dash where it has none. */
 export const printed = (value: string | number | undefined): string => (value === undefined ? "–" : String(value));
 

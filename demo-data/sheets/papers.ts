@@ -8,7 +8,7 @@ import { drawMaterialCertificate } from "./material-certificate.ts";
 import { drawFacsimile } from "./nameplate.ts";
 import { drawReport, testOf } from "./ndt-report.ts";
 import { drawNonconformity } from "./nonconformity.ts";
-import { dayIn, daysLater, printed, type OriginalSheet } from "./original.ts";
+import { dayIn, printed, weekdayLater, type OriginalSheet } from "./original.ts";
 import { drawPressureTest } from "./pressure-test.ts";
 import { drawProductionTest, drawRepair } from "./repair.ts";
 import { drawValve } from "./safety-valve.ts";
@@ -24,7 +24,7 @@ export function paperOf(
   cover: Omit<Cover, "id"> & Partial<Pick<Cover, "id">>,
   draw: OriginalSheet["draw"],
 ): OriginalSheet {
-  return { id: `ORG-${id}`, ...cover, compared: daysLater(cover.day, 2), shows: [[kind, id]], draw };
+  return { id: `ORG-${id}`, ...cover, compared: weekdayLater(cover.day, 2), shows: [[kind, id]], draw };
 }
 
 /** An original that holds several records of a kind, one after the other. */
@@ -36,7 +36,7 @@ export function binderOf<K extends Kind>(
 ): OriginalSheet {
   return {
     ...cover,
-    compared: daysLater(cover.day, 2),
+    compared: weekdayLater(cover.day, 2),
     shows: records.map(({ id }) => [kind, id]),
     draw: (paper) => {
       for (const record of records) drawEach(paper, record);

@@ -75,7 +75,7 @@ describe("the pressure test", () => {
     expect([held?.item.owner, held?.item.milestone?.name, held?.item.milestone?.day]).toEqual([
       "quality",
       "pressure-test",
-      "2026-06-24",
+      "2026-06-23",
     ]);
     expect(held?.announced.limits.map(limitWords)).toEqual(limits);
   });
@@ -217,7 +217,7 @@ describe("a limit that nothing was compared with", () => {
     expect(said).toContain("What the measurement will be held against");
     expect(said).toContain("nothing has been compared with them yet");
     expect(said).toContain("23.7 bar");
-    expect(said).toContain("pressure test, planned for 2026-06-24");
+    expect(said).toContain("pressure test, planned for 2026-06-23");
     expect(await pageOf(interim, "joint/r-C2.html")).toContain("374.5 mm");
     expect(await pageOf(interim, "joint/r-C1.html")).not.toContain("will be held against");
     expect(await pageOf(judgeBook(receiver), "equipment/r-TQ423-01.html")).not.toContain("will be held against");

@@ -69,7 +69,7 @@ describe("as a sheet", () => {
     expect(read).toEqual([sheet.columns.map(({ heading }) => heading), ...sheet.rows]);
     expect(sheet.rows.find(([, , what]) => what === "pressure test HYD-01")).toEqual([
       ...["quality", "Tarnequill Boiler Works", "pressure test HYD-01", "named by inspection step ITP-230", ""],
-      ...["pressure test", "2026-06-24", "planned", "not due", "2026-06-24", "", "", "", "", "", "", ""],
+      ...["pressure test", "2026-06-23", "planned", "not due", "2026-06-23", "", "", "", "", "", "", ""],
     ]);
   });
 });
@@ -88,7 +88,7 @@ describe("the front page of an interim issue", () => {
     expect(said).toContain(
       `${there} of ${asked} pieces of evidence that the register asks for are there. The next milestone is welding, planned for 2026-06-12; 8 things are missing for it, from welding coordination, Tarnequill Boiler Works (8).`,
     );
-    expect(said).toContain("planned 2026-06-24");
+    expect(said).toContain("planned 2026-06-23");
     expect(said).toContain("no day planned");
   }, 60_000);
 });

@@ -58,9 +58,21 @@ const originalsByHash = ({ loaded }: JudgedBook): ReadonlyMap<string, string> =>
 
 /** Values of a record that say what it says of the thing, in any order of rows: not where it was read, and by whom. */
 export function saidOf(value: JsonObject): Json {
-  const { imported: _i, transcription: _t, specimen: _s, photograph: _p, source, ...rest } = value;
+  const { imported: _i, transcription: _t, specimen: _s, photograph: _p, source, sources, ...rest } = value;
+  const place = placeOf(source);
+  return sorted({
+    ...rest,
+    ...(Object.keys(place).length > 0 && { source: place }),
+    ...(isObject(sources) && {
+      sources: Object.fromEntries(Object.entries(sources).map(([field, own]) => [field, placeOf(own)])),
+    }),
+  });
+}
+
+/** Where in a paper: the page, not what the paper is called. */
+function placeOf(source: Json | undefined): JsonObject {
   const { original: _o, ...place } = isObject(source) ? source : {};
-  return sorted({ ...rest, ...(Object.keys(place).length > 0 && { source: place }) });
+  return place;
 }
 
 function sorted(value: Json): Json {

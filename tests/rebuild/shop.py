@@ -256,7 +256,7 @@ def lines_of(value, indent=0):
 
 
 BOOK = {}
-for folder in ("air-receiver/book", "air-receiver/shelf", "shelf", "shelves"):
+for folder in ("air-receiver/book", "order/shelf", "shop/shelf"):
     for kind, own in load(os.path.join(DEMO, folder)).items():
         BOOK.setdefault(kind, {}).update(own)
 

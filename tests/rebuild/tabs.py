@@ -207,6 +207,16 @@ vessel = Tab(
         scan(), page(),
     ], "{Serial no.}", words=YES)
 
+MEASURED = 'sources[name="/measuredThickness"]'
+
+
+def measured(field, said):
+    def cell(record, _):
+        at = record.get("sources", {}).get("/measuredThickness")
+        return said(at[field]) if at else None
+    return cell
+
+
 parts = Tab(
     "Parts", "part", records("part"),
     [
@@ -224,6 +234,8 @@ parts = Tab(
         Col("t nom [mm]", "nominalThickness", COMMA),
         Col("t min [mm]", "minimumThickness", COMMA),
         Col("t meas. [mm]", "measuredThickness", COMMA, split=";"),
+        Col("t meas. on", f"{MEASURED}.original", fn=measured("original", scan_of)),
+        Col("t meas. p.", f"{MEASURED}.page", fn=measured("page", int)),
         Col("Undertol. [mm]", "thicknessUndertolerance", COMMA),
         Col("Corr. [mm]", "corrosionAllowance", COMMA),
         Col("ID [mm]", "insideDiameter", COMMA),

@@ -90,7 +90,7 @@ const underTest = (id: string, part: string): CalculationSheet =>
     basis: "EN 13445-3, general membrane stress under test conditions",
   });
 
-const afterTest = "2026-06-24";
+const afterTest = "2026-06-23";
 
 export const calculationSheets: readonly CalculationSheet[] = [
   stress("CAL-01", "P01"),

@@ -6,7 +6,7 @@ const roundness = roundnessOf("1184 mm", "1178 mm", "1190 mm");
 export const dimensionChecks: readonly DimensionCheck[] = [
   {
     id: "DIM-01",
-    title: "Ends as received: thickness after forming, diameter, height",
+    title: "Ends as received: thickness after forming, circumference, height",
     date: "2026-05-12",
     by: "D2",
     drawing: "DRG-01@B",
@@ -20,18 +20,22 @@ export const dimensionChecks: readonly DimensionCheck[] = [
       thickness("P04", "straight flange", [7.9]),
       between("circumference at the edge, P03", 3770, 6, 3772, { part: "P03" }),
       between("circumference at the edge, P04", 3770, 6, 3769, { part: "P04" }),
+      between("height over the crown, P03", 348, 4, 349, { part: "P03" }),
+      between("height over the crown, P04", 348, 4, 348, { part: "P04" }),
     ],
     result: "accepted",
     signatures: signed("2026-05-12"),
   },
   {
     id: "DIM-02",
-    title: "Shell courses: roundness and peaking after the longitudinal seams",
+    title: "Shell courses: thickness, roundness and peaking after the longitudinal seams",
     date: "2026-06-01",
     by: "D2",
     drawing: "DRG-01@B",
-    instruments: ["TAPE-03", "CA-05"],
+    instruments: ["UT-03", "TAPE-03", "CA-05"],
     rows: [
+      { ...thickness("P01", "course, four places", [8.1, 8.0, 8.1, 8.2]), minimum: "7.7 mm" },
+      { ...thickness("P02", "course, four places", [8.2, 8.1, 8.1, 8.0]), minimum: "7.7 mm" },
       roundness("inside diameter, course 1, left edge", "P01", [1183, 1186, 1185, 1182]),
       roundness("inside diameter, course 1, right edge", "P01", [1184, 1186, 1183, 1182]),
       roundness("inside diameter, course 2, left edge", "P02", [1185, 1183, 1182, 1186]),

@@ -13,6 +13,9 @@ const restated = {
 const tested = { testPressure: "15.8 bar", testDate: "2026-06-23" };
 const maker = { makerName: "Tarnequill Boiler Works", makerAddress: "Ostrelwharf 3, Lintharrow, Varrenmark" };
 
+/** Day of the body's certificate; the plate bears the body's number from the day after, when it had arrived. */
+const released = "2026-07-13";
+
 export const bodyCertificates: readonly BodyCertificate[] = [
   {
     id: "BC-01",
@@ -38,9 +41,9 @@ export const bodyCertificates: readonly BodyCertificate[] = [
     ...restated,
     ...tested,
     drawings: ["DRG-01@B", "DRG-02@B", "DRG-03@B", "DRG-04@A"],
-    date: "2026-07-14",
+    date: released,
     signatory: "E2",
-    signatures: [{ role: "inspection body", person: "E2", date: "2026-07-14" }],
+    signatures: [{ role: "inspection body", person: "E2", date: released }],
   },
 ];
 
@@ -55,7 +58,7 @@ export const nameplate: Nameplate = {
   ...tested,
   setPressure: "11 bar",
   ceMark: true,
-  fixed: "2026-07-08",
+  fixed: "2026-07-14",
 };
 
 export const declaration: Declaration = {
@@ -102,7 +105,7 @@ const reached: readonly (readonly [string, string])[] = [
 const planned: ReadonlyMap<string, string> = new Map([
   ["welding", "2026-06-12"],
   ["testing-complete", "2026-06-18"],
-  ["pressure-test", "2026-06-24"],
+  ["pressure-test", "2026-06-23"],
   ["final-inspection", "2026-07-10"],
   ["release", "2026-07-17"],
 ]);

@@ -10,7 +10,7 @@ export const heatTreatments: readonly HeatTreatment[] = [
     procedure: "PRC-FORM@3",
     parts: ["P03", "P04"],
     started: "2026-04-22T06:40+02:00",
-    finished: "2026-04-22T13:10+02:00",
+    finished: "2026-04-22T10:12+02:00",
     loadingTemperature: "310 °C",
     heatingRate: "210 K/h",
     holdingLowest: "898 °C",

@@ -28,10 +28,10 @@ export const after: Readonly<Record<number, readonly number[]>> = {
   230: [80, 220],
   240: [230],
   250: [230],
-  260: [230],
-  270: [240, 250, 260],
+  270: [240, 250],
   280: [270],
-  290: [280],
+  285: [280],
+  290: [285],
 };
 
 export const inspectionSteps = planOf([...stepsBeforeWelding, ...stepsFromWelding], after, "P1");

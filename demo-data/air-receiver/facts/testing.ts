@@ -6,15 +6,15 @@ const film = filmsOf("423");
 export const ndtReports: readonly NdtReport[] = [
   report("VT-01", "VT", "2026-05-29T09:00", [whole("L1", "1125 mm"), whole("L2", "1125 mm")]),
   report("VT-02", "VT", "2026-06-04T09:30", [whole("C1", "3745 mm")]),
-  report("VT-03", "VT", "2026-06-11T10:15", [
+  report("VT-03", "VT", "2026-06-11T06:30", [
     whole("C2", "3745 mm"),
     whole("C3", "3745 mm"),
     whole("N01", "279 mm"),
     whole("N02", "279 mm"),
-    whole("N03", "189 mm"),
-    whole("N04", "106 mm"),
   ]),
   report("VT-04", "VT", "2026-06-15T08:30", [
+    whole("N03", "189 mm"),
+    whole("N04", "106 mm"),
     whole("N05", "106 mm"),
     whole("N06", "1018 mm"),
     { row: "C2R1", joint: "C2", from: "2090 mm", to: "2260 mm", length: "170 mm", result: "accepted", repair: "C2R1" },
@@ -25,7 +25,7 @@ export const ndtReports: readonly NdtReport[] = [
       indications: [{ indication: "1", type: "2011 gas pore", at: "948 mm", size: "0.8 mm", verdict: "accepted" }],
     }),
   ]),
-  report("RT-02", "RT", "2026-06-05T08:20", [film("C1", 1, 0, 400, ["2.6", "3.2"])]),
+  report("RT-02", "RT", "2026-06-05T11:00", [film("C1", 1, 0, 400, ["2.6", "3.2"])]),
   report("RT-03", "RT", "2026-06-11T08:00", [
     film("C2", 1, 2000, 2400, ["2.5", "3.1"], {
       result: "rejected",
@@ -34,7 +34,7 @@ export const ndtReports: readonly NdtReport[] = [
       ],
     }),
   ]),
-  report("RT-04", "RT", "2026-06-12T08:10", [
+  report("RT-04", "RT", "2026-06-12T06:30", [
     film("C2", 2, 0, 480, ["2.6", "3.1"]),
     film("C2", 3, 2800, 3280, ["2.7", "3.2"]),
     film("C3", 1, 0, 400, ["2.5", "3.0"]),

@@ -1,5 +1,5 @@
 import type { Book, Equipment, Joint, Part } from "../../../src/generated/records.ts";
-import { branch, course, end, pipeNozzle, seam } from "../../order/making/parts.ts";
+import { branch, course, end, measuredOn, pipeNozzle, seam } from "../../order/making/parts.ts";
 
 /** The vessel: a horizontal air receiver on two loose saddles, so that nothing but nozzles is welded to its shell. */
 
@@ -87,10 +87,16 @@ const courseSizes = { ...diameters, length: "1125 mm" };
 const endSizes = { ...diameters, length: "348 mm", crownRadius: "960 mm", knuckleRadius: "185 mm" };
 
 export const parts: readonly Part[] = [
-  course("P01", "shell course 1", courseSizes, ["8.1 mm", "8.0 mm", "8.1 mm", "8.2 mm"]),
-  course("P02", "shell course 2", courseSizes, ["8.2 mm", "8.1 mm", "8.1 mm", "8.0 mm"]),
-  end("P03", "end 1, left", endSizes, ["7.9 mm", "7.6 mm", "7.4 mm", "7.6 mm", "7.5 mm", "8.0 mm"]),
-  end("P04", "end 2, right", endSizes, ["8.0 mm", "7.5 mm", "7.3 mm", "7.6 mm", "7.6 mm", "7.9 mm"]),
+  measuredOn("DIM-02", course("P01", "shell course 1", courseSizes, ["8.1 mm", "8.0 mm", "8.1 mm", "8.2 mm"])),
+  measuredOn("DIM-02", course("P02", "shell course 2", courseSizes, ["8.2 mm", "8.1 mm", "8.1 mm", "8.0 mm"])),
+  measuredOn(
+    "DIM-01",
+    end("P03", "end 1, left", endSizes, ["7.9 mm", "7.6 mm", "7.4 mm", "7.6 mm", "7.5 mm", "8.0 mm"]),
+  ),
+  measuredOn(
+    "DIM-01",
+    end("P04", "end 2, right", endSizes, ["8.0 mm", "7.5 mm", "7.3 mm", "7.6 mm", "7.6 mm", "7.9 mm"]),
+  ),
   forged("P05", "nozzle N1, inlet DN 80, long welding neck", "flange", neck("8.0 mm", "88.9 mm", "180 mm")),
   forged("P06", "nozzle N2, outlet DN 80, long welding neck", "flange", neck("8.0 mm", "88.9 mm", "180 mm")),
   forged("P07", "nozzle N3, safety valve DN 50, long welding neck", "flange", neck("7.1 mm", "60.3 mm", "160 mm")),

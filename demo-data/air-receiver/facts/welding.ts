@@ -4,6 +4,10 @@ import { logOf, type Log } from "../../order/making/weld-logs.ts";
 const shell = { procedure: "WPS-03@2", process: "135" } as const;
 const branch = { procedure: "WPS-05@1", process: "141", welder: "W03" } as const;
 
+/**
+ * One clamp meter serves one welder at a time, and while a round seam turns under the torch nobody welds elsewhere on the
+ * vessel. Films are exposed before the shift or between two welds: then nobody welds in the hall.
+ */
 export const weldLogs: readonly WeldLog[] = (
   [
     {
@@ -112,9 +116,9 @@ export const weldLogs: readonly WeldLog[] = (
     {
       ...branch,
       joint: "N03",
-      day: "2026-06-10",
-      from: "08:10",
-      to: "09:50",
+      day: "2026-06-11",
+      from: "08:50",
+      to: "10:25",
       gap: "2.0 mm",
       offset: "0.3 mm",
       runs: [
@@ -126,9 +130,9 @@ export const weldLogs: readonly WeldLog[] = (
     {
       ...branch,
       joint: "N04",
-      day: "2026-06-10",
-      from: "12:45",
-      to: "14:00",
+      day: "2026-06-11",
+      from: "12:30",
+      to: "13:45",
       gap: "1.8 mm",
       offset: "0.2 mm",
       runs: [
@@ -141,8 +145,8 @@ export const weldLogs: readonly WeldLog[] = (
       ...branch,
       joint: "N05",
       day: "2026-06-11",
-      from: "08:20",
-      to: "09:35",
+      from: "14:00",
+      to: "15:15",
       gap: "1.8 mm",
       offset: "0.2 mm",
       runs: [

@@ -1,6 +1,6 @@
 import type { Facts } from "../../book/facts.ts";
 import { calculations } from "../../sheets/binders.ts";
-import { daysLater, type OriginalSheet } from "../../sheets/original.ts";
+import { weekdayLater, type OriginalSheet } from "../../sheets/original.ts";
 import { calculationWords } from "./calculation-words.ts";
 
 const groups: readonly (readonly [path: string, title: string, calculations: readonly string[]])[] = [
@@ -17,5 +17,5 @@ export const calculationOriginals = (facts: Facts): readonly OriginalSheet[] =>
   groups.map(([path, title, chosen]) => {
     const sheets = facts.all("calculation-sheet").filter(({ calculation }) => chosen.includes(calculation));
     const original = calculations(facts, sheets, path, title, (name) => calculationWords[name]);
-    return { ...original, compared: daysLater(original.day, 3) };
+    return { ...original, compared: weekdayLater(original.day, 3) };
   });

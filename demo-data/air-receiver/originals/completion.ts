@@ -13,23 +13,29 @@ export interface Completion {
 const receiver: Completion = {
   holder: "its holder at nozzle N6",
   forming: {
-    title: "Forming record and normalising of two ends",
+    title: "Forming and normalising of two ends",
     load: [
       ["Ends", "two, P03 and P04, Ø 1200 outside, R 960, r 185, heats 83950 and 83962"],
-      ["Forming", "crown pressed, knuckle spun, cold, 2026-04-20"],
+      ["Forming", "crown pressed, knuckle spun, cold, 2026-04-20; normalised afterwards as follows"],
+      ["Knuckles, both surfaces", "magnetic particles after normalising, 2026-04-23: no indication"],
     ],
-    cooling: "in still air",
+    cooling: "drawn at 10:12, set apart on bars in still air; below 100 °C at 10:45",
     role: "furnace supervisor",
+    measured: "Temperature of the ends, thermocouples on the knuckles",
     curve: [
       [400, 310],
-      [568, 898],
+      [578, 898],
       [590, 906],
       [610, 908],
-      [620, 760],
-      [700, 420],
-      [790, 140],
+      [612, 905],
+      [614, 690],
+      [617, 520],
+      [622, 330],
+      [632, 170],
+      [645, 90],
+      [660, 55],
     ],
-    times: ["06:30", "08:00", "09:30", "11:00", "12:30", "13:30"],
+    times: ["06:30", "07:30", "08:30", "09:30", "10:30", "11:30"],
   },
 };
 
@@ -41,7 +47,7 @@ export const completionOriginals = (facts: Facts, { forming, holder } = receiver
       {
         id: "ORG-FORMING",
         path: "materials/forming-record.pdf",
-        title: "Forming record of the ends",
+        title: "Forming and normalising of the ends",
         number: printed(record.charge),
         by: "BOWLTHORNE",
         day: "2026-05-11",
@@ -59,7 +65,7 @@ export const completionOriginals = (facts: Facts, { forming, holder } = receiver
   })),
   ...facts.all("nameplate").map((record) => ({
     ...nameplate(facts, record, holder),
-    compared: "2026-07-09",
+    compared: "2026-07-15",
   })),
   ...facts.all("body-certificate").map((record) => ({
     ...bodyCertificate(facts, record),

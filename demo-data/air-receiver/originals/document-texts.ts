@@ -82,7 +82,7 @@ export const documentTexts: Readonly<Record<string, readonly TextPart[]>> = {
         ["Each year", "Look outside: corrosion, coating, nozzles, plate, valve."],
         [
           "After 5 years",
-          "Look inside through N6: coating, bottom line near N4, seams. Wall by ultrasound at four places of each course; at least 5.6 mm must be left.",
+          "Look inside through N6: coating, bottom line near N4, seams. Wall by ultrasound at four places of each course and of each end; at least 5.6 mm must be left of the courses, 5.5 mm of the ends.",
         ],
         ["Repairs", "No welding on the vessel without the maker and an inspection body."],
       ],
@@ -136,12 +136,12 @@ export const documentTexts: Readonly<Record<string, readonly TextPart[]>> = {
         columns: ["What", "Compared with", "Found"],
         shares: [38, 34, 28],
         rows: [
-          ["Nameplate, serial and figures", "DRG-04 A, DOC-01", "agree"],
+          ["Nameplate as ordered, not stamped yet", "DRG-04 A, DOC-01", "serial and figures agree"],
           ["Outside: welds, marks, surface", "DRG-02 B", "no objection"],
           ["Inside through N6", "DOC-06", "clean, coating whole"],
           ["Safety valve PSV-310, seal S-20419", "HV-C-55102", "seal unbroken, plate agrees"],
           ["Drain, gauge, blind flange with bolting", "DRG-03 B", "complete, torqued to 300 Nm"],
-          ["Records of material, welding, testing", "inspection and test plan", "complete up to step 260"],
+          ["Records of material, welding, testing", "inspection and test plan", "complete up to step 250"],
           ["Instructions", "Directive 2014/68/EU, Annex I", "handed over"],
         ],
       },
@@ -149,7 +149,7 @@ export const documentTexts: Readonly<Record<string, readonly TextPart[]>> = {
     {
       title: "Result",
       lines: [
-        "The vessel conforms to the drawings and may be certified. Present: maker D2, Penquillith Inspection E1, client P1.",
+        "The vessel conforms to the drawings and may be certified; the plate is stamped and fixed when the certificate is there. Present: maker D2, Penquillith Inspection E1, client P1.",
       ],
     },
   ],

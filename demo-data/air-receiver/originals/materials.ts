@@ -1,6 +1,6 @@
 import { orderOf, type Facts } from "../../book/facts.ts";
 import { drawMarks } from "../../sheets/materials.ts";
-import { daysLater, type OriginalSheet } from "../../sheets/original.ts";
+import { weekdayLater, type OriginalSheet } from "../../sheets/original.ts";
 
 const cut = "2026-05-19";
 
@@ -15,7 +15,7 @@ export const materialOriginals = (
     number: `${orderOf(facts)}-06-ML-01`,
     by: facts.maker,
     day: cut,
-    compared: daysLater(cut, 2),
+    compared: weekdayLater(cut, 2),
     shows: facts.all("piece-mark").map(({ id }) => ["piece-mark", id]),
     draw: (paper) => drawMarks(paper, facts, facts.all("piece-mark"), cut, remark),
   },

@@ -1,6 +1,6 @@
 import type { NdtReport } from "../../../src/generated/records.ts";
 import type { Facts } from "../../book/facts.ts";
-import { daysLater, printed, type OriginalSheet } from "../../sheets/original.ts";
+import { printed, weekdayLater, type OriginalSheet } from "../../sheets/original.ts";
 import { dimensionCheck, ndtReport, nonconformityReport } from "../../sheets/papers.ts";
 
 /** Surface tests in the order they were made, after the others. */
@@ -16,6 +16,6 @@ export const testingOriginals = (facts: Facts): readonly OriginalSheet[] => [
   ...facts.all("dimension-check").map((record) => dimensionCheck(facts, record)),
   ...facts.all("nonconformity-report").map((record) => ({
     ...nonconformityReport(facts, record),
-    compared: daysLater(printed(record.closed), 1),
+    compared: weekdayLater(printed(record.closed), 1),
   })),
 ];

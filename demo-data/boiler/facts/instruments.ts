@@ -78,4 +78,36 @@ const own: readonly Instrument[] = [
   },
 ];
 
-export const instruments: readonly Instrument[] = [...fromShop, ...own].map(signedByLaboratory);
+const meter = shopInstruments.find(({ id }) => id === "WM-02");
+const contact = shopInstruments.find(({ id }) => id === "TH-05");
+
+/** Up to three welders weld at once, each with a clamp meter and a contact thermometer of their own. */
+const ofTheWelders: readonly Instrument[] = [
+  ...(
+    [
+      ["WM-03", "AH-2096", calibration("2207", "2026-02-09", "2027-02-08", "1 A")],
+      ["WM-04", "AH-2117", calibration("2208", "2026-02-09", "2027-02-08", "1 A")],
+    ] as const
+  ).map(([id, serial, inForce]) => ({ ...meter, id, serial, calibrations: [inForce] })),
+  ...(
+    [
+      ["TH-06", "KM-2219", calibration("2209", "2026-02-09", "2027-02-08", "0.3 °C")],
+      ["TH-08", "KM-2240", calibration("2210", "2026-02-09", "2027-02-08", "0.3 °C")],
+      ["TH-09", "KM-2241", calibration("2217", "2026-02-23", "2027-02-22", "0.3 °C")],
+    ] as const
+  ).map(([id, serial, inForce]) => ({
+    ...contact,
+    id,
+    serial,
+    name: "contact thermometer of the welders",
+    calibrations: [inForce],
+  })),
+];
+
+/** What a welder measures with; those who share a set never weld at the same time. */
+export const setOf = (welder: string): readonly [meter: string, thermometer: string] => {
+  if (welder === "W07") return ["WM-04", "TH-09"];
+  return welder === "W03" || welder === "W19" ? ["WM-03", "TH-08"] : ["WM-02", "TH-06"];
+};
+
+export const instruments: readonly Instrument[] = [...fromShop, ...own, ...ofTheWelders].map(signedByLaboratory);

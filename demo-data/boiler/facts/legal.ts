@@ -45,7 +45,7 @@ export const nameplate: Nameplate = {
   ...assessed,
   setPressure: safetyValves[0]?.setPressure ?? "",
   ceMark: true,
-  fixed: "2026-05-11",
+  fixed: "2026-05-20",
 };
 
 export const declaration: Declaration = {

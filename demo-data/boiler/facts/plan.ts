@@ -35,11 +35,11 @@ const after: Readonly<Record<number, readonly number[]>> = {
   300: [280],
   310: [20],
   315: [280],
-  320: [280],
-  330: [290, 300, 310, 315, 320],
+  330: [290, 300, 310, 315],
   340: [330],
   350: [340],
-  360: [350],
+  355: [350],
+  360: [355],
 };
 
 export const inspectionSteps = planOf([...stepsBeforeWelding, ...stepsOfWelding, ...stepsOfCompletion], after, "P2");

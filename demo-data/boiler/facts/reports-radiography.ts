@@ -1,5 +1,5 @@
 import type { NdtReport } from "../../../src/generated/records.ts";
-import { spread } from "./spread.ts";
+import { spread } from "../../shop/spread.ts";
 import { jointOf, lengthOf, owedOf, report, stretch, type Row, type Rows } from "./test-report.ts";
 
 /** Thickness of the thinner part at a joint, in mm. */
@@ -79,11 +79,11 @@ const pore: Partial<Row> = {
   indications: [{ indication: "1", type: "2011 gas pore", at: "3198 mm", size: "0.9 mm", verdict: "accepted" }],
 };
 
-/** Radiographs: after the rejection of C1-2 two further lengths of the same operator, then the repaired place. */
+/** Radiographs, before the shift or after it where anybody welds on that day: after the rejection of C1-2 two further lengths of the same operator, then the repaired place. */
 export const radiographicReports: readonly NdtReport[] = [
-  report("RT-01", "RT", ["2026-03-05", "13:10"], [...ends("L1"), ...ends("L2")], single(180)),
-  report("RT-02", "RT", ["2026-03-06", "08:20"], crossings("C1", unfused), single(180)),
-  report("RT-03", "RT", ["2026-03-10", "08:10"], [film("C1", 3, 1500, 1810), film("C1", 4, 4500, 4810)], single(180)),
+  report("RT-01", "RT", ["2026-03-05", "15:45"], [...ends("L1"), ...ends("L2")], single(180)),
+  report("RT-02", "RT", ["2026-03-06", "06:20"], crossings("C1", unfused), single(180)),
+  report("RT-03", "RT", ["2026-03-10", "06:20"], [film("C1", 3, 1500, 1810), film("C1", 4, 4500, 4810)], single(180)),
   report("RT-04", "RT", ["2026-03-12", "08:10"], ["FS1", "FS2", "WL1"].flatMap(whole), single(210)),
   report(
     "RT-05",
@@ -95,16 +95,16 @@ export const radiographicReports: readonly NdtReport[] = [
   report(
     "RT-06",
     "RT",
-    ["2026-03-13", "08:20"],
+    ["2026-03-13", "06:00"],
     ["F01", "F10", "F11", "F12", "F13"].map(exposed),
     double(230, "single"),
   ),
   report(
     "RT-07",
     "RT",
-    ["2026-03-13", "12:40"],
+    ["2026-03-13", "15:40"],
     ["F02", "F03", "F04", "F05", "F06", "F07", "F08", "F09"].map(exposed),
     double(180, "double"),
   ),
-  report("RT-08", "RT", ["2026-03-18", "08:20"], [...crossings("FC1"), ...crossings("FC2")], single(210)),
+  report("RT-08", "RT", ["2026-03-18", "06:20"], [...crossings("FC1"), ...crossings("FC2")], single(210)),
 ];

@@ -72,7 +72,7 @@ export const procedures: readonly ProcedureText[] = [
       ],
       [
         "Pressure",
-        "To half the test pressure, then in steps of a tenth, to the test pressure; hold at least 30 min with the pump cut off; readings of both gauges at least every 5 min.",
+        "To half the test pressure, then in steps of a tenth, to the test pressure; hold at least 30 min with the pump cut off, both gauges read at least every 5 min during the hold.",
       ],
       [
         "Examination",

@@ -1,8 +1,9 @@
 import type { Joint, WeldLog } from "../../../src/generated/records.ts";
 import { at, clock, minutes } from "./calendar.ts";
 import { laterWire } from "./consumables.ts";
+import { setOf } from "./instruments.ts";
 import { joints } from "./joints.ts";
-import { spread } from "./spread.ts";
+import { spread } from "../../shop/spread.ts";
 import { lastSession, schedule, type Welding } from "./weld-schedule.ts";
 import { windowsOf, type Layer, type Process, type Range, type Window } from "./weld-techniques.ts";
 
@@ -83,7 +84,7 @@ function runOf(joint: Joint, welding: Welding, layer: Window, { start, finished 
     voltage: `${voltage} V`,
     travelSpeed: `${speed} mm/min`,
     heatInput: `${heat.toFixed(2)} kJ/mm`,
-    instruments: ["WM-02", "TH-05"],
+    instruments: [...new Set(welding.welders.flatMap(setOf))].sort((one, other) => other.localeCompare(one)),
   };
 }
 

@@ -49,7 +49,7 @@ export function finalInspection({ equipment, all }: Facts): readonly TextPart[] 
         columns: ["What", "Compared with", "Found"],
         shares: [38, 34, 28],
         rows: [
-          ["Nameplate, serial and figures", "DRG-12, DOC-01", "agree"],
+          ["Nameplate as ordered, not stamped yet", "DRG-12, DOC-01", "serial and figures agree"],
           ["Outside: welds, marks, surface", "DRG-02", "no objection"],
           ["Furnace and reversal chamber, through the access tube", "DRG-03, DRG-11", "clean, no mark of tools"],
           ["Tube ends, front and rear", "DRG-07", "all expanded, stay tubes welded"],

@@ -9,9 +9,6 @@ import { book, equipment, serial } from "./vessel.ts";
 
 const own = { equipment: serial, volume: "37 l", category: "II" } as const;
 
-/** Day of the body's certificate; the plate bears the body's number from the day after, when it had arrived. */
-const released = "2026-07-13";
-
 export const bodyCertificates: readonly BodyCertificate[] = receiverCertificates.map((certificate) =>
   certificate.id === "BC-01"
     ? { ...certificate, ...own, number: "PQ-B-26-0042", drawings: ["DRG-01@B"] }
@@ -20,13 +17,11 @@ export const bodyCertificates: readonly BodyCertificate[] = receiverCertificates
         ...own,
         number: "PQ-F-26-0094",
         serial,
-        date: released,
-        signatures: (certificate.signatures ?? []).map((one) => ({ ...one, date: released })),
         drawings: ["DRG-01@B", "DRG-02@B", "DRG-03@A"],
       },
 );
 
-export const nameplate: Nameplate = { ...receiverPlate, ...own, type: "CA 37-11", serial, fixed: "2026-07-14" };
+export const nameplate: Nameplate = { ...receiverPlate, ...own, type: "CA 37-11", serial };
 
 export const declaration: Declaration = {
   ...receiverDeclaration,

@@ -12,7 +12,7 @@ export const heatTreatments: readonly HeatTreatment[] = receiverEnds.map((charge
   charge: "BE-26-N-078",
   parts: ["P02", "P03"],
   started: on("06:50"),
-  finished: on("12:20"),
+  finished: on("10:17"),
   loadingTemperature: "305 °C",
   heatingRate: "215 K/h",
   holdingLowest: "901 °C",

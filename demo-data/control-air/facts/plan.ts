@@ -48,8 +48,8 @@ const from: readonly Step[] = [
     procedure: "welding-procedure:WPS-10@1",
   }),
   as(140, of("dimension-check", "DIM-02"), {
-    activity: "Roundness and peaking of the course",
-    criterion: "1.0 % of the diameter; 2.0 mm",
+    activity: "Thickness, roundness and peaking of the course",
+    criterion: "at least 7.7 mm; 1.0 % of the diameter; 2.0 mm",
   }),
   as(150, of("ndt-report", "RT-01"), {
     activity: "Radiography of the longitudinal seam, single wall",
@@ -83,23 +83,15 @@ const from: readonly Step[] = [
   as(220, [...of("dimension-check", "DIM-03"), ...of("ndt-report", "VT-04")], {
     activity: "Completed vessel: offset, length, nozzles; inside looked at by endoscope",
   }),
-  as(230, [], { done: "2026-06-23" }),
+  as(230, []),
   as(250, []),
   as(270, of("document", "DOC-05 DOC-07")),
-  as(280, of("body-certificate", "BC-02"), { criterion: "agrees with drawing DRG-03", done: "2026-07-14" }),
-  as(260, of("nameplate", "NP-01"), {
-    step: 285,
-    phase: "Release",
-    activity: "Nameplate stamped and fixed, with the number that the certificate allows",
-    criterion: "drawing DRG-03 revision A",
-    procedure: "drawing:DRG-03@A",
-    done: "2026-07-14",
-    notice: "2026-07-06",
-  }),
+  as(280, of("body-certificate", "BC-02"), { criterion: "agrees with drawing DRG-03" }),
+  as(285, of("nameplate", "NP-01"), { criterion: "drawing DRG-03 revision A", procedure: "drawing:DRG-03@A" }),
   shared(290),
 ];
 
-/** Steps as in the receiver's plan, but that C1 is tested before C2 closes the vessel, and the plate fixed after the certificate. */
+/** Steps as in the receiver's plan, but that C1 is tested before C2 closes the vessel. */
 const order: typeof after = {
   ...after,
   155: [70, 140, 150],
@@ -107,8 +99,6 @@ const order: typeof after = {
   170: [160],
   180: [160],
   270: [250],
-  285: [280],
-  290: [285],
 };
 
 /** Sheets of the maker that stand under each step, by the subject and calculation they are of. */

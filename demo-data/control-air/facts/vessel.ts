@@ -1,6 +1,6 @@
 import type { Book, Equipment, Joint, Part } from "../../../src/generated/records.ts";
 import { book as receiverBook, equipment as receiver } from "../../air-receiver/facts/vessel.ts";
-import { branch, course, end, pipeNozzle, seam } from "../../order/making/parts.ts";
+import { branch, course, end, measuredOn, pipeNozzle, seam } from "../../order/making/parts.ts";
 
 /**
  * The second vessel of the order: a small horizontal vessel for control air. Its course is the strip of 255 mm that was
@@ -32,12 +32,6 @@ export const equipment: Equipment = {
 const details = "DRG-01@B";
 const diameters = { insideDiameter: "339.6 mm", outsideDiameter: "355.6 mm" };
 const endSizes = { ...diameters, length: "122 mm", crownRadius: "284.5 mm", knuckleRadius: "54.8 mm" };
-
-/** A part whose wall was measured on a report of its own; all else of it is on the drawing. */
-const measuredOn = (report: string, part: Part): Part => ({
-  ...part,
-  sources: { "/measuredThickness": { original: `ORG-${report}`, page: 1 } },
-});
 
 export const parts: readonly Part[] = [
   measuredOn(

@@ -9,7 +9,7 @@ import type { Facts } from "../../book/facts.ts";
 import { calculations, calibrations, procedures as procedureBinder } from "../../sheets/binders.ts";
 import { drawDesignData, drawMaterialList } from "../../sheets/design-papers.ts";
 import { drawPlan } from "../../sheets/inspection-plan.ts";
-import { daysLater, type OriginalSheet } from "../../sheets/original.ts";
+import { weekdayLater, type OriginalSheet } from "../../sheets/original.ts";
 import { procedures } from "../facts/procedures.ts";
 import { instruments } from "../facts/testing.ts";
 import { drawArrangement } from "./arrangement.ts";
@@ -45,24 +45,29 @@ const wordsOf = (facts: Facts): DocumentWords => ({
 const completion: Completion = {
   holder: "a strap round the shell",
   forming: {
-    title: "Forming record and normalising of two ends",
+    title: "Forming and normalising of two ends",
     load: [
       ["Ends", "two, P02 and P03, Ø 355.6 outside, R 284.5, r 54.8, heat 83978"],
-      ["Forming", "pressed in one stroke, cold, 2026-04-21"],
+      ["Forming", "pressed in one stroke, cold, 2026-04-21; normalised afterwards as follows"],
+      ["Knuckles, both surfaces", "magnetic particles after normalising, 2026-04-24: no indication"],
     ],
-    cooling: "in still air",
+    cooling: "drawn at 10:17, set apart on bars in still air; below 100 °C at 10:48",
     role: "furnace supervisor",
+    measured: "Temperature of the ends, thermocouples on the knuckles",
     curve: [
       [410, 305],
-      [578, 898],
       [585, 901],
       [598, 907],
       [615, 908],
-      [625, 770],
-      [690, 420],
-      [740, 180],
+      [617, 904],
+      [619, 680],
+      [622, 510],
+      [627, 320],
+      [637, 160],
+      [648, 90],
+      [663, 50],
     ],
-    times: ["06:30", "08:00", "09:30", "11:00", "12:30"],
+    times: ["06:30", "07:30", "08:30", "09:30", "10:30", "11:30"],
   },
 };
 
@@ -71,7 +76,7 @@ function calculationOriginals(facts: Facts): readonly OriginalSheet[] {
   return [...new Set(sheets.map(({ calculation }) => calculation))].map((id) => {
     const chosen = sheets.filter(({ calculation }) => calculation === id);
     const original = calculations(facts, chosen, id, wordsWithKnuckle(id)?.title ?? id, wordsWithKnuckle);
-    return { ...original, compared: daysLater(original.day, 2) };
+    return { ...original, compared: weekdayLater(original.day, 2) };
   });
 }
 
@@ -111,7 +116,5 @@ export const originalsOf = (facts: Facts): readonly OriginalSheet[] => [
   ownProcedures(facts),
   endoscopeCalibration(facts),
   ...testingOriginals(facts),
-  ...completionOriginals(facts, completion).map((one) =>
-    one.shows.some(([kind]) => kind === "nameplate") ? { ...one, compared: daysLater(one.day, 1) } : one,
-  ),
+  ...completionOriginals(facts, completion),
 ];

@@ -34,10 +34,21 @@ export const testerProcedures: readonly ProcedureText[] = [
       "RT",
     ),
     paragraphs: [
-      ["Scope", "Butt welds of 5 mm to 20 mm in ferritic steel, single wall, film outside."],
+      [
+        "Scope",
+        "Butt welds of 5 mm to 20 mm in ferritic steel, single wall, film outside. Pipes up to DN 100 and their flanges through two walls, film outside.",
+      ],
       [
         "Technique",
-        "Class B. Film class C4 or better, lead screens 0.02 mm. Density 2.3 to 4.0 in the weld. Wire indicator on the source side, each film.",
+        "Class B. Film class C4 or better, lead screens 0.02 mm. Density 2.3 to 4.0 in the weld. Wire indicator on each film, on the source side; through two walls on the film side, marked F.",
+      ],
+      [
+        "Wire to be seen",
+        "Image quality B. Single wall, by its nominal thickness: to 6 mm W16, over 6 mm to 8 mm W15, over 8 mm to 12 mm W14, over 12 mm to 20 mm W13. Two walls, by the steel the rays pass: over 6 mm to 12 mm W15, over 12 mm to 18 mm W14, over 18 mm to 30 mm W13.",
+      ],
+      [
+        "Hall",
+        "Exposures before the shift, after it or between two welds. Nobody welds in the hall and everyone is behind the barrier.",
       ],
       [
         "Place",

@@ -86,7 +86,7 @@ export const procedures: readonly ProcedureText[] = [
       ],
       [
         "Pressure",
-        "To half the test pressure, then in steps of a tenth, to the test pressure; hold at least 30 min with the pump cut off; readings of both gauges at least every 5 min.",
+        "To half the test pressure, then in steps of a tenth, to the test pressure; hold at least 30 min with the pump cut off, both gauges read at least every 5 min during the hold.",
       ],
       ["Examination", "At the maximum allowable pressure: every weld is looked at. No leak, no lasting deformation."],
     ],
@@ -154,10 +154,13 @@ export const procedures: readonly ProcedureText[] = [
       shop("2026-02-02", "2026-02-06"),
     ),
     paragraphs: [
-      ["Scope", "Completed vessel with nameplate, safety valve and documents, before release."],
+      [
+        "Scope",
+        "Completed vessel with safety valve and documents, before release. The nameplate is stamped and fixed when the certificate of the inspection body is there.",
+      ],
       [
         "Work",
-        "Comparison of nameplate, drawing, certificates and this book; view inside and outside; accessories and seals.",
+        "Comparison of drawings, nameplate as ordered, certificates and this book; view inside and outside; accessories and seals.",
       ],
     ],
   },

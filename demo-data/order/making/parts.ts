@@ -33,6 +33,12 @@ export const course = (id: string, name: string, sizes: Sizes, measuredThickness
   madeBy: "TARNEQUILL",
 });
 
+/** A part whose wall was measured on a report of its own; all else of it is on the drawing. */
+export const measuredOn = (report: string, part: Part): Part => ({
+  ...part,
+  sources: { "/measuredThickness": { original: `ORG-${report}`, page: 1 } },
+});
+
 /** A torispherical end, 8 mm nominal, as its maker delivers it. */
 export const end = (id: string, name: string, sizes: Sizes, measuredThickness: string[]): Part => ({
   id,

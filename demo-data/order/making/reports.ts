@@ -77,7 +77,7 @@ export const filmsOf =
     from: `${from} mm`,
     to: `${to} mm`,
     length: `${to - from} mm`,
-    wire: "W14",
+    wire: "W15",
     density,
     result: "accepted",
     ...more,
