@@ -17,7 +17,7 @@ export function gaugeReadings(instrument: Instrument, certificate: string): stri
   const permitted = (most * figure(instrument.accuracyClass)) / 100;
   const step = figure(instrument.resolution) / 5;
   const own = (name: string, least: number, greatest: number) =>
-    spread(`${printed(instrument.serial)} ${certificate} ${name}`, least, greatest) * permitted;
+    spread(`${certificate}: ${printed(instrument.serial)} ${name}`, least, greatest) * permitted;
   const read = (value: number) => Math.round(value / step) * step;
   const slope = own("slope", -0.4, 0.4);
   return [0, 0.2, 0.4, 0.6, 0.8, 1].map((share) => {

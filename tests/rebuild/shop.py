@@ -255,10 +255,13 @@ def lines_of(value, indent=0):
     return json.dumps(value, ensure_ascii=False)
 
 
-BOOK = {}
-for folder in ("air-receiver/book", "order/shelf", "shop/shelf"):
-    for kind, own in load(os.path.join(DEMO, folder)).items():
-        BOOK.setdefault(kind, {}).update(own)
+BOOK = load(os.path.join(DEMO, "air-receiver/book"))
+OWN = json.dumps(BOOK)
+for folder in ("order/shelf", "shop/shelf"):
+    for kind, shelved in load(os.path.join(DEMO, folder)).items():
+        # What the order's other vessel alone names is on no sheet of this one.
+        other = ("material-certificate", "welding-procedure")
+        BOOK.setdefault(kind, {}).update({id: one for id, one in shelved.items() if kind not in other or id in OWN})
 
 if __name__ == "__main__":
     from tabs import BOOKS
