@@ -141,29 +141,48 @@ export const dateOrders: readonly Rule[] = orders.map(({ id, title, kind, first,
   }),
 );
 
-const afterTheOrder: readonly (readonly [kind: string, path: string, unless?: string])[] = [
-  ["weld-log", "fitUp.date"],
-  ["ndt-report", "date"],
-  ["repair", "date"],
-  ["heat-treatment", "started"],
-  ["production-test", "welded"],
-  ["tube-end-group", "date"],
-  ["dimension-check", "date"],
-  ["pressure-test", "date"],
-  ["piece-mark", "cut"],
-  ["nonconformity-report", "raised"],
-  ["calculation-sheet", "date", "adopts"],
-  ["declaration", "date"],
+interface Work {
+  readonly kind: string;
+  readonly path: string;
+  /** Field whose presence decides whether this day is the one that counts. */
+  readonly if?: { readonly path: string; readonly exists: boolean };
+  /** Where a kind has several such days, or the day is not that of the record. */
+  readonly named?: { readonly id: string; readonly title: string; readonly is: string };
+}
+
+const work = (kind: string, path: string): Work => ({ kind, path });
+const afterTheOrder: readonly Work[] = [
+  work("weld-log", "fitUp.date"),
+  work("ndt-report", "date"),
+  work("repair", "date"),
+  work("heat-treatment", "started"),
+  work("production-test", "welded"),
+  work("tube-end-group", "date"),
+  work("dimension-check", "date"),
+  work("pressure-test", "date"),
+  work("piece-mark", "cut"),
+  work("nonconformity-report", "raised"),
+  { ...work("calculation-sheet", "date"), if: { path: "adopts", exists: false } },
+  {
+    ...work("calculation-sheet", 'signatures[role="design"].date'),
+    if: { path: "adopts", exists: true },
+    named: {
+      id: "adoption-after-order",
+      title: "A calculation sheet that adopts figures is signed after the order",
+      is: "adopts figures by a signature of",
+    },
+  },
+  work("declaration", "date"),
 ];
 
 /** Work on the equipment does not begin before it was ordered. */
-export const afterOrder: readonly Rule[] = afterTheOrder.map(([kind, path, unless]) =>
+export const afterOrder: readonly Rule[] = afterTheOrder.map(({ kind, path, if: only, named }) =>
   rule({
-    id: `${kind}-after-order`,
-    title: `${AKind(kind)} is dated after the order`,
+    id: named?.id ?? `${kind}-after-order`,
+    title: named?.title ?? `${AKind(kind)} is dated after the order`,
     basis: ownChoice("what is made for an order is not made before it"),
     kind,
-    ...(unless !== undefined && { when: [{ path: unless, exists: false }] }),
+    ...(only !== undefined && { when: [only] }),
     severity: "nonconformity",
     owner: "document control",
     against: {
@@ -178,7 +197,7 @@ export const afterOrder: readonly Rule[] = afterTheOrder.map(([kind, path, unles
       if (canPrecede(ordered, day) === "no")
         yield {
           at: "day",
-          message: `${kindName(kind)} ${subject.name} is dated ${day.text}, before the order of ${ordered.text}`,
+          message: `${kindName(kind)} ${subject.name} ${named?.is ?? "is dated"} ${day.text}, before the order of ${ordered.text}`,
           why: "the order date is stated in book.json",
           hint: "correct the wrong date; if the work was begun before the order, record an order exception",
           related: [{ at: "ordered", message: `ordered on ${ordered.text}` }],
@@ -189,7 +208,7 @@ export const afterOrder: readonly Rule[] = afterTheOrder.map(([kind, path, unles
       {
         name: "the day before",
         given: { day: "2026-01-11", ordered: "2026-01-12" },
-        objections: [`${kindName(kind)} X-01 is dated 2026-01-11, before the order of 2026-01-12`],
+        objections: [`${kindName(kind)} X-01 ${named?.is ?? "is dated"} 2026-01-11, before the order of 2026-01-12`],
       },
     ],
   }),
