@@ -25,11 +25,11 @@ function breakable(words: string): Hole {
 }
 
 /** Text with its ids kept whole; one too long for a narrow page may break. */
-export function unbroken(words: string): Hole {
+export function unbroken(words: string, longest = longestWhole): Hole {
   const parts: Hole[] = [];
   let from = 0;
   for (const { 0: found, index } of words.matchAll(id)) {
-    if (found.length > longestWhole) continue;
+    if (found.length > longest) continue;
     parts.push(breakable(words.slice(from, index)), html`<span class="nb">${found}</span>`);
     from = index + found.length;
   }

@@ -35,6 +35,8 @@ export interface Page {
   readonly opening?: boolean;
   /** Left out of the PDF (pages that only serve navigation on screen). */
   readonly screenOnly?: boolean;
+  /** Of such a page: where on paper what it says is summed up. Links to it lead there. */
+  readonly printedAt?: Target;
 }
 
 export interface Section {

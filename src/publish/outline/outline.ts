@@ -116,7 +116,8 @@ function sectionPages(
       kind.page === "each"
         ? recordsOf(context, kind).map((record) => recordPage(context, record, next(), index))
         : groupPages(context, kind, next, index);
-    return kind.tableOnPaper ? pages.map((page) => withOwn(page, { screenOnly: true })) : pages;
+    const printedAt = { page: openingUrl(index), anchor: kind.name };
+    return kind.tableOnPaper ? pages.map((page) => withOwn(page, { screenOnly: true, printedAt })) : pages;
   });
   return [
     openingPage(context, section, number, index, kinds, [
@@ -146,10 +147,14 @@ function calculationPages(context: Context, next: () => string, section: number)
   return [...byId].flatMap(([id, all]) => {
     if (!context.summedUp.has(id)) return all.map((computed) => calculationPageOf(context, computed, next(), section));
     const number = next();
+    const summary = calculationSummary(context, all, number, section);
     const each = all.map((computed, at) =>
-      withOwn(calculationPageOf(context, computed, `${number}.${at + 1}`, section), { screenOnly: true }),
+      withOwn(calculationPageOf(context, computed, `${number}.${at + 1}`, section), {
+        screenOnly: true,
+        printedAt: { page: summary.url },
+      }),
     );
-    return [calculationSummary(context, all, number, section), ...each];
+    return [summary, ...each];
   });
 }
 

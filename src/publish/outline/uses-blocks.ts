@@ -29,7 +29,8 @@ const shownSubjects = 24;
 
 /**
  * Where results of one calculation go: every check and every other calculation that reads it, with its verdict, and of limits the records
- * of what is measured. A result that nothing reads is said to be for information.
+ * of what is measured. What nothing reads, and nothing
+ * is asked of, is said to be for information.
  */
 export function usesBlocks(context: Context, results: readonly Computed[]): Block[] {
   const byKey = readersOf(context.judged);
@@ -40,6 +41,9 @@ export function usesBlocks(context: Context, results: readonly Computed[]): Bloc
   const measured = [...new Set(results.flatMap((one) => awaitedBy(context.judged, one).map(({ record }) => record)))];
   const heading: Block = { type: "heading", level: 2, text: "Where it is used" };
   const places: Block[] = measured.length === 0 ? [] : [{ type: "paragraph", text: measuredText(context, measured) }];
+  // What is judged by an acceptance of its own is no mere information, though nothing else reads it.
+  if (all.length === 0 && results.some(({ calculation }) => calculation.accept.length > 0))
+    return places.length === 0 ? [] : [heading, ...places];
   if (all.length === 0)
     return [
       heading,

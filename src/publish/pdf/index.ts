@@ -56,6 +56,10 @@ export async function bookPdf(
   if (book.originals.length > 0) addOriginalsList(flow, setter, book);
   flow.end();
   const places = new Map<string, Place>(flow.places);
+  for (const { url, printedAt } of book.pages) {
+    const place = printedAt === undefined ? undefined : places.get(destOf(printedAt));
+    if (place !== undefined) places.set(url, place);
+  }
   const context = PDFContext.create();
   const desk = openDesk();
   try {
@@ -76,10 +80,16 @@ export async function bookPdf(
   return assemble(context, fonts, book, leaves, places);
 }
 
-/** A link to a page that is only on screen is plain text here; one to a page that is nowhere is named in the end. */
+/**
+ * A link to a page that is only on screen leads to where that is summed up, or is plain text here, as is one to a place on it;
+ * one to a page that is nowhere is named in the end.
+ */
 function knownIn(book: Publication): (dest: string) => boolean {
-  const onScreen = new Set(book.pages.filter((page) => page.screenOnly === true).map((page) => page.url));
-  return (dest) => !onScreen.has(dest.split("#")[0] ?? dest);
+  const onScreen = new Map(book.pages.filter((page) => page.screenOnly === true).map((page) => [page.url, page]));
+  return (dest) => {
+    const page = onScreen.get(dest.split("#")[0] ?? dest);
+    return page === undefined || (page.printedAt !== undefined && page.url === dest);
+  };
 }
 
 function leafOf({ canvas, foot }: Sheet): Leaf {

@@ -55,6 +55,28 @@ test("every link lands on a page of the book", () => {
   }
 });
 
+test("a link to what stands on screen only leads to where it is summed up, and is plain text where it is not", async () => {
+  const publication = samplePublication(false);
+  const [first, ...rest] = publication.pages;
+  if (first === undefined) throw new RangeError("the sample has pages");
+  const screen = { url: "calculation/x.html", title: "x", section: null, screenOnly: true, blocks: [] };
+  const block = {
+    type: "paragraph" as const,
+    text: [{ type: "link" as const, to: { page: screen.url }, text: "one of many" }],
+  };
+  const summary = "calculation/r-SHELL.html";
+  const linksTo = async (page: typeof screen & { readonly printedAt?: { readonly page: string } }) => {
+    const pages = [{ ...first, blocks: [...first.blocks, block] }, ...rest, page];
+    const { links, destinations } = await readBack(await bookOf({ ...publication, pages }));
+    const to = links.find(({ dest }) => dest === screen.url)?.dest;
+    return to === undefined ? undefined : [destinations.get(to), destinations.get(summary)];
+  };
+  expect(await linksTo(screen)).toBeUndefined();
+  const [led, summedUp] = (await linksTo({ ...screen, printedAt: { page: summary } })) ?? [];
+  expect(led).toBeGreaterThan(1);
+  expect(led).toBe(summedUp);
+});
+
 test.each(["index.html#gone", "joint/r-GONE.html"])(
   "a link to %s, which is nowhere, stops the book and is named",
   async (dest) => {
