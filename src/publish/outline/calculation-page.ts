@@ -93,7 +93,7 @@ function objections(context: Context, { outcome: { findings } }: Computed): Find
 /** How a mark is said of one calculation. */
 const said: Readonly<Record<Mark, string>> = {
   passed: "passed",
-  computed: "gives figures that others work with; nothing is asked of the figures themselves",
+  computed: "gives figures of which nothing is asked",
   failed: "failed",
   rejected: "rests on what is rejected",
   answered: "did not pass, which an exception answers",

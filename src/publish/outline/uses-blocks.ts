@@ -41,8 +41,8 @@ export function usesBlocks(context: Context, results: readonly Computed[]): Bloc
   const measured = [...new Set(results.flatMap((one) => awaitedBy(context.judged, one).map(({ record }) => record)))];
   const heading: Block = { type: "heading", level: 2, text: "Where it is used" };
   const places: Block[] = measured.length === 0 ? [] : [{ type: "paragraph", text: measuredText(context, measured) }];
-  // What is judged by an acceptance of its own is no mere information, though nothing else reads it.
-  if (all.length === 0 && results.some(({ calculation }) => calculation.accept.length > 0))
+  // What was held against something by itself is no mere information, though nothing else reads it.
+  if (all.length === 0 && results.some(({ outcome }) => outcome.verdict !== "computed"))
     return places.length === 0 ? [] : [heading, ...places];
   if (all.length === 0)
     return [
