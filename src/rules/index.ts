@@ -39,6 +39,7 @@ import { recordedHold } from "./recorded-hold.ts";
 import { testAfterWork, testBeforeCoating, testWitnessed } from "./pressure-test.ts";
 import { registerFits } from "./register.ts";
 import { repairCycle } from "./repairs.ts";
+import { runTemperatures } from "./run-temperatures.ts";
 import { valveBench, valveReadings, valveReseat, valveReseatStated } from "./safety-valve-bench.ts";
 import { valveArea, valveCategory, valvePlate, valveSetPressure } from "./safety-valve.ts";
 import { signaturesAuthorised } from "./signatures.ts";
@@ -78,6 +79,7 @@ export const rules: readonly Rule[] = [
   batchUsable,
   weldLogComplete,
   weldLogProcedure,
+  runTemperatures,
   procedureInForce,
   procedureQualified,
   jointInProcedure,

@@ -227,12 +227,21 @@ describe("a limit that nothing was compared with", () => {
 describe("lists of what is owed", () => {
   test("take announcements along with what they belong to: by who must act, and until a milestone", () => {
     const kinds = (asked: Asked) => [...new Set(heldAgainst(interim, asked).map(({ item }) => item.owner))].sort();
-    expect(kinds({})).toEqual(["purchasing", "quality", "testing"]);
-    expect(kinds({ until: "welding" })).toEqual([]);
-    expect(kinds({ until: "testing-complete" })).toEqual(["testing"]);
-    expect(kinds({ until: "pressure-test" })).toEqual(["quality", "testing"]);
+    expect(kinds({})).toEqual(["purchasing", "quality", "testing", "welding coordination"]);
+    expect(kinds({ until: "welding" })).toEqual(["welding coordination"]);
+    expect(kinds({ until: "testing-complete" })).toEqual(["testing", "welding coordination"]);
+    expect(kinds({ until: "pressure-test" })).toEqual(["quality", "testing", "welding coordination"]);
     expect(kinds({ owner: "purchasing" })).toEqual(["purchasing"]);
     expect(kinds({ owner: "Glimmerfield Testing" })).toEqual([]);
+  });
+
+  test("say at which temperatures a joint is welded, while it is not, and not of one that is", () => {
+    const text = owedText(listOf(interim), ["what is owed"], heldAgainst(interim));
+    // Of the procedures: WPS-03 revision 2 for C2, WPS-05 for N01; L1 is welded.
+    expect(text).toContain("  temperature of the parts before welding: at least 10 °C");
+    expect(text).toContain("  joint C2, circumferential: interpass temperature: at most 220 °C");
+    expect(text).toContain("  joint N01, nozzle: interpass temperature: at most 200 °C");
+    expect(text).not.toContain("joint L1, longitudinal: interpass temperature");
   });
 
   test("say what is the same for all once, in text; in a sheet each thing has its limits in its row", () => {

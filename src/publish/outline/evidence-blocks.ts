@@ -8,6 +8,7 @@ import { linkTo, nameOf, plain, type Context } from "./context.ts";
 import { listed } from "./listed.ts";
 import { fileOf, originalState } from "./original-file.ts";
 import { shelfNotes } from "./shelf-words.ts";
+import { counted } from "./titles.ts";
 
 /** Where the record stands, which original it was taken from, and who compared the two. */
 export function sourceNotes(context: Context, record: BookRecord): Note[] {
@@ -34,16 +35,23 @@ export function sourceNotes(context: Context, record: BookRecord): Note[] {
 const lastPage = ({ value: { source } }: BookRecord) =>
   isObject(source) && typeof source["to"] === "number" ? ` to ${source["to"]}` : "";
 
+/** Which values of a record no program looks for, and why: a paper may put them in other words, or does not show them. */
+const notLookedFor =
+  "not looked for are choices and sentences, which a paper puts in words of its own, and what the schema says no paper shows";
+
 /** What was read back from the text of the original: never more than the file says of itself. */
 function readBackWords({ judged }: Context, record: BookRecord): string[] {
   const read = judged.readBack.get(addressOf(record));
   if (read === undefined) return [];
   const { state, values, absent } = read;
+  const counts =
+    `${values - absent} of the ${counted(values, "value")} looked for ${values - absent === 1 ? "stands" : "stand"} there; ` +
+    notLookedFor;
   switch (state) {
     case "read":
-      return [`. Read back from the file's own text: ${values - absent} of ${values} values stand there`];
+      return [`. Read back from the file's own text: ${counts}`];
     case "recognised":
-      return [`. Read back from text that a machine recognised: ${values - absent} of ${values} values stand there`];
+      return [`. Read back from text that a machine recognised: ${counts}`];
     case "no text":
       return [". Not read back: the page has no text"];
     case "unread":
