@@ -60,7 +60,8 @@ test("two faults: the roots of both, unless one leaves unjudged what shows the o
     }
   expect(wrong).toEqual([]);
   expect(pairs).toBeGreaterThan(2000);
-});
+  // Two thousand judgings: 20 s alone, minutes beside other work.
+}, 300_000);
 
 /**
  * A finding that is not there is hidden when every outcome that showed it, or waited for it, while its fault was the only

@@ -33,7 +33,7 @@ beforeAll(async () => {
     all.push(...tabsOf(book, (isList(made) ? made : [made]).map(members)));
   }
   tabs = all;
-}, 60_000);
+}, 180_000);
 
 function tabsOf(book: Workbook, made: readonly JsonObject[]): readonly Tab[] {
   const named = new Map(

@@ -17,7 +17,9 @@ export function sourceNotes(context: Context, record: BookRecord): Note[] {
   if (sheet !== undefined) notes.push({ lead: "Sheet", text: [sheet] });
   const source = linkOf(context, record, "/source/original");
   const page = isObject(record.value["source"]) ? record.value["source"]["page"] : undefined;
-  comparisonsIn(context, record).forEach((comparison, index) => {
+  const comparisons = comparisonsIn(context, record);
+  const readBack = readBackWords(context, record);
+  for (const comparison of comparisons) {
     const { original } = comparison;
     notes.push({
       lead: "Original",
@@ -25,10 +27,12 @@ export function sourceNotes(context: Context, record: BookRecord): Note[] {
         linkTo(context, original),
         ...(page === undefined || original !== source ? [] : [`, page ${plain(page)}${lastPage(record)}`]),
         comparedWords(context, comparison),
-        ...(index === 0 ? readBackWords(context, record) : []),
+        ...(comparisons.length === 1 && readBack !== undefined ? [`. ${readBack}`] : []),
       ],
     });
-  });
+  }
+  // Of a record taken from several papers it is said of all together: each value was looked for on its own.
+  if (comparisons.length > 1 && readBack !== undefined) notes.push({ lead: "All originals", text: [readBack] });
   return [...notes, ...comparisonNotes(context, record), ...shelfNotes(context, record)];
 }
 
@@ -40,22 +44,22 @@ const notLookedFor =
   "not looked for are choices and sentences, which a paper puts in words of its own, and what the schema says no paper shows";
 
 /** What was read back from the text of the original: never more than the file says of itself. */
-function readBackWords({ judged }: Context, record: BookRecord): string[] {
+function readBackWords({ judged }: Context, record: BookRecord): string | undefined {
   const read = judged.readBack.get(addressOf(record));
-  if (read === undefined) return [];
+  if (read === undefined) return undefined;
   const { state, values, absent } = read;
   const counts =
     `${values - absent} of the ${counted(values, "value")} looked for ${values - absent === 1 ? "stands" : "stand"} there; ` +
     notLookedFor;
   switch (state) {
     case "read":
-      return [`. Read back from the file's own text: ${counts}`];
+      return `Read back from the file's own text: ${counts}`;
     case "recognised":
-      return [`. Read back from text that a machine recognised: ${counts}`];
+      return `Read back from text that a machine recognised: ${counts}`;
     case "no text":
-      return [". Not read back: the page has no text"];
+      return "Not read back: the page has no text";
     case "unread":
-      return [`. Not read back: ${read.why ?? "its text was not read"}`];
+      return `Not read back: ${read.why ?? "its text was not read"}`;
   }
 }
 
