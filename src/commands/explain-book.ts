@@ -1,21 +1,33 @@
 import type { JudgedBook } from "../model/book.ts";
 import type { Outcome } from "../model/finding.ts";
 import { registerOf } from "../model/requirement.ts";
+import { kindsOfBook } from "./explain-fields.ts";
+import { milestonesExplained, ownersExplained } from "./explained-words.ts";
 import type { Explained } from "./explained.ts";
 
 /**
- * What can apply to a book: its own register and profile, and of rows, rules and calculations those that were not found not to
- * apply to everything it holds. What it holds nothing of yet stays: nobody can say.
+ * What can apply to a book: its own register and profile, of kinds the fields it has use for, and of rows, rules and
+ * calculations those that were not found not to apply to everything it holds. What it holds nothing of yet stays: nobody can say.
  */
 export function ofBook(all: Explained, judged: JudgedBook): Explained {
   const register = registerOf(judged.book.value["register"], judged.definitions.registers);
   const own = new Set((register?.requirements ?? []).map(({ id }) => id));
   const applies = applying(judged.outcomes);
   const keep = <T extends { readonly id: string }>(list: readonly T[]) => list.filter(({ id }) => applies(id));
+  const kindOfBook = kindsOfBook(judged, register);
+  // Fields are told apart as the objects they are: those the book was judged with.
+  const kinds = all.kinds.map((kind) => kindOfBook(judged.definitions.kinds.get(kind.name) ?? kind));
+  const rules = keep(all.rules);
+  const named = {
+    kinds: new Map(kinds.map((kind) => [kind.name, kind])),
+    registers: register === undefined ? [] : [register],
+    rules,
+  };
   return {
     ...all,
+    kinds,
     calculations: keep(all.calculations),
-    rules: keep(all.rules),
+    rules,
     facts: keep(all.facts),
     requirements: keep(all.requirements.filter(({ id }) => own.has(id))),
     registers: all.registers.filter(({ id }) => id === register?.id),
@@ -24,6 +36,8 @@ export function ofBook(all: Explained, judged: JudgedBook): Explained {
       ...one,
       values: one.values.filter(({ profile }) => profile === judged.profile),
     })),
+    milestones: milestonesExplained(named),
+    owners: ownersExplained(named),
   };
 }
 

@@ -3,10 +3,10 @@ import type { Calculation } from "../model/calculation.ts";
 import type { BuiltIn } from "../model/definitions.ts";
 import type { Fact } from "../model/fact.ts";
 import type { Input } from "../model/input.ts";
-import type { Field, Kind } from "../model/kind.ts";
+import type { Field } from "../model/kind.ts";
 import type { Requirement } from "../model/requirement.ts";
 import type { Rule } from "../model/rule.ts";
-import type { Explained } from "./explained.ts";
+import type { Explained, ExplainedKind } from "./explained.ts";
 
 /** Everything explained, as one JSON text; format of design contract `explain --format json`. Ends with a line end. */
 export function explainJson(all: Explained): string {
@@ -42,8 +42,18 @@ export function explainJson(all: Explained): string {
 
 const basisJson = (basis: Basis) => ({ ...basis, text: describeBasis(basis) });
 
-function kindJson({ name, title, description, section, page, derived, fields }: Kind) {
-  return { id: name, name, title, description, section, page, derived, fields: fieldsJson(fields) };
+function kindJson({ name, title, description, section, page, derived, fields, leftOut }: ExplainedKind) {
+  return {
+    id: name,
+    name,
+    title,
+    description,
+    section,
+    page,
+    derived,
+    fields: fieldsJson(fields),
+    ...(leftOut !== undefined && { leftOut }),
+  };
 }
 
 function fieldsJson(fields: ReadonlyMap<string, Field>): object[] {

@@ -3,11 +3,10 @@ import type { Calculation, Comparison } from "../model/calculation.ts";
 import type { BuiltIn } from "../model/definitions.ts";
 import type { Fact } from "../model/fact.ts";
 import type { Condition, Input } from "../model/input.ts";
-import type { Kind } from "../model/kind.ts";
 import type { Requirement } from "../model/requirement.ts";
 import type { Rule } from "../model/rule.ts";
 import type { Ink } from "../report/text.ts";
-import type { Explained } from "./explained.ts";
+import type { Explained, ExplainedKind } from "./explained.ts";
 import {
   milestoneText,
   ownerText,
@@ -83,12 +82,19 @@ function section(title: string, lines: readonly string[], ink: Ink): readonly st
   return lines.length === 0 ? [] : ["", ink.bold(title), ...lines.map((line) => `  ${line}`)];
 }
 
-function kindText(kind: Kind, ink: Ink): string {
+function kindText(kind: ExplainedKind, ink: Ink): string {
   return [
     ink.bold(`kind ${kind.name}`),
     `${kind.title}: ${kind.description}`,
     ...(kind.derived ? ["made from other records, never written"] : []),
     ...section("fields", fieldLines(kind.fields), ink),
+    ...(kind.leftOut === undefined
+      ? []
+      : [
+          "",
+          `left out, as such equipment has none or nothing that can apply to this book reads it: ${kind.leftOut.join(", ")}`,
+          "to have them explained too, leave out --book",
+        ]),
   ].join("\n");
 }
 

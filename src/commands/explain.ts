@@ -31,7 +31,8 @@ export const explain: Command = {
       "with their sources. A rule: what it reads, how grave its objections are, and examples on each side of every limit. A register: " +
       "its rows by milestone. A profile or a parameter: values, basis and cautious side. A table: which grades, editions and bands it knows.",
     "With --book: its own register and profile, and nothing that was found not to apply to everything the book holds. What it holds " +
-      "nothing of yet is kept: nobody can say.",
+      "nothing of yet is kept: nobody can say. A kind goes without fields that its register says such equipment has none of, or that only " +
+      "such definitions read as what the equipment is rules out; a line names them. What a record of the book states always stays.",
   ],
   async run({ arguments: [name], options }, effects) {
     const everything = explained(effects.engine.definitions(), effects.engine.builtIns);

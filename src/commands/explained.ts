@@ -20,9 +20,14 @@ import {
   type ExplainedUnits,
 } from "./explained-words.ts";
 
+/** A kind, and of a book the paths of fields that are left out: it has no use for them. */
+export interface ExplainedKind extends Kind {
+  readonly leftOut?: readonly string[];
+}
+
 /** What `explain` can explain, each list by name. */
 export interface Explained {
-  readonly kinds: readonly Kind[];
+  readonly kinds: readonly ExplainedKind[];
   readonly calculations: readonly Calculation[];
   readonly rules: readonly Rule[];
   readonly builtIns: readonly BuiltIn[];

@@ -66,6 +66,7 @@ export function joined(all: readonly PathFacts[]): PathFacts {
     crosses: all.some(({ crosses }) => crosses),
     whole: all.some(({ whole }) => whole),
     calculations: all.flatMap(({ calculations }) => calculations),
+    reads: all.flatMap(({ reads }) => reads),
     problems: all.flatMap(({ problems }) => problems),
   };
 }
@@ -81,7 +82,7 @@ function inputsAt(schemas: Schemas, start: Standing, inputs: Inputs): readonly P
     const end = through(schemas.definitions, draft, walked.end, (text) =>
       problems.push(`path "${input.path}": ${text}`),
     );
-    const behind = { crosses: draft.crosses, whole: false, calculations: [], problems };
+    const behind = { crosses: draft.crosses, whole: false, calculations: [], reads: [], problems };
     if (problems.length > 0) return [walked, behind];
     return [walked, behind, ...inputsAt(schemas, end, input.reading.inputs)];
   });
@@ -93,6 +94,7 @@ function readingFacts({ end }: WalkedPath, { path, reading }: Input<unknown>): P
     crosses: false,
     whole: false,
     calculations: [],
+    reads: [],
     problems: text === undefined ? [] : [`path "${path}" ${text}`],
   };
 }

@@ -1,5 +1,6 @@
 import type { Definitions } from "../model/definitions.ts";
 import type { Condition } from "../model/input.ts";
+import { fieldsOn } from "../model/kind.ts";
 import { printStep, printSteps, type Path, type Step } from "../model/path.ts";
 import { takeField, through } from "./field-step.ts";
 import { unknownKind, type Draft, type Problem, type Schemas, type WalkedPath } from "./path-facts.ts";
@@ -35,7 +36,7 @@ export function checkPath(
 
 /** Walks a path from where another one ended. */
 export function walkPath(schemas: Schemas, start: Standing, path: Path): WalkedPath {
-  const draft: Draft = { crosses: false, whole: false, calculations: [], problems: [] };
+  const draft: Draft = { crosses: false, whole: false, calculations: [], reads: [], problems: [] };
   const from = `${start.kind ?? start.free?.of ?? ""}${start.list === "" ? "" : `#${start.list}`}`;
   const problem = (text: string) => draft.problems.push(`path "${path.text}" of ${from}: ${text}`);
   let at = start;
@@ -89,6 +90,7 @@ function take(
         draft.crosses ||= inner.crosses;
         draft.whole ||= inner.whole;
         draft.calculations.push(...inner.calculations);
+        draft.reads.push(...inner.reads);
         draft.problems.push(...inner.problems);
       }
       return outside(freeOfTable(step.name, table));
@@ -103,7 +105,7 @@ function take(
     case "filter": {
       if (at.free !== null) return at;
       const item = at.field?.type === "list" ? inItem(definitions, at, "") : at;
-      checkFilter(schemas, item, step, problem);
+      checkFilter(schemas, draft, item, step, problem);
       const condition = { path: printSteps(step.path), equals: step.equals };
       return { ...item, anchors: filterOn(item, printStep(step), condition) };
     }
@@ -121,6 +123,8 @@ function take(
       if (required && !owed)
         problem(`${all} is read as required, but no unconditional row of the register owes it to ${here.kind ?? ""}`);
       const next = standAround(definitions, step.kind, step.field, stepOn(here, text));
+      for (const field of fieldsOn(definitions.kinds.get(step.kind), step.field))
+        draft.reads.push({ field, anchors: here.anchors });
       if (next === null) problem(`${text}: ${step.kind} has no link "${step.field}"`);
       return next;
     }
@@ -138,8 +142,15 @@ function take(
 }
 
 /** A filter compares a field that is owed, and that has its values from a list. */
-function checkFilter(schemas: Schemas, at: Standing, step: Extract<Step, { type: "filter" }>, problem: Problem): void {
+function checkFilter(
+  schemas: Schemas,
+  draft: Draft,
+  at: Standing,
+  step: Extract<Step, { type: "filter" }>,
+  problem: Problem,
+): void {
   const inner = walkPath({ ...schemas, required: true }, at, { text: printStep(step), steps: step.path });
+  draft.reads.push(...inner.reads);
   for (const text of inner.problems) problem(text);
   const field = inner.end?.field ?? null;
   if (inner.end === null || field === null) return;

@@ -24,6 +24,7 @@ export function takeField(
     problem(`${at.kind ?? "it"}${at.list === "" ? "" : `#${at.list}`} has no field "${name}"`);
     return null;
   }
+  draft.reads.push({ field, anchors: at.anchors });
   const { required, coverage } = schemas;
   const anchors = stepOn(at, name);
   const owed =

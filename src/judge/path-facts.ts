@@ -1,5 +1,12 @@
 import type { Definitions } from "../model/definitions.ts";
-import type { Coverage, Standing } from "./standing.ts";
+import type { Field } from "../model/kind.ts";
+import type { Anchor, Coverage, Standing } from "./standing.ts";
+
+/** A field that a path passes, with the records and rows it came by, and what is known of them there. */
+export interface ReadField {
+  readonly field: Field;
+  readonly anchors: readonly Anchor[];
+}
 
 /** What is known of a path before any book is read. */
 export interface PathFacts {
@@ -9,6 +16,8 @@ export interface PathFacts {
   readonly whole: boolean;
   /** Calculations it reads. */
   readonly calculations: readonly string[];
+  /** Fields of the schemas it passes, compares or ends at. */
+  readonly reads: readonly ReadField[];
   /** Why it cannot be followed, or (for a required path) which step nobody owes. */
   readonly problems: readonly string[];
 }
@@ -23,6 +32,7 @@ export interface Draft {
   crosses: boolean;
   whole: boolean;
   readonly calculations: string[];
+  readonly reads: ReadField[];
   readonly problems: string[];
 }
 
@@ -41,6 +51,7 @@ export const unknownKind = (kind: string): WalkedPath => ({
   crosses: false,
   whole: false,
   calculations: [],
+  reads: [],
   problems: [`there is no kind "${kind}"`],
   end: null,
 });

@@ -2,6 +2,7 @@ import { checkCalculation } from "../compute/check.ts";
 import type { Calculation } from "../model/calculation.ts";
 import type { Definitions } from "../model/definitions.ts";
 import type { Input, Inputs } from "../model/input.ts";
+import { fieldAt, type Field } from "../model/kind.ts";
 import { ProgramError } from "../model/program-error.ts";
 import type { Rule } from "../model/rule.ts";
 import { pathOf } from "./bind.ts";
@@ -66,6 +67,7 @@ export function planOf(definitions: Definitions): Plan {
     return { calculation, needs: facts.calculations };
   });
   noteRegisters(definitions, coverage, note);
+  noteWithout(definitions, note);
   noteFacts(definitions, coverage, note);
   noteClosers(definitions, coverage, note);
   problems.push(...checkNames(definitions));
@@ -88,6 +90,18 @@ export function planOf(definitions: Definitions): Plan {
 }
 
 type Note = (what: string, list: readonly string[]) => void;
+
+/** What a register says its equipment has none of is a field there is, and values it may have. */
+function noteWithout({ kinds, registers }: Definitions, note: Note): void {
+  for (const { id, without = [] } of registers)
+    for (const { kind, path, values = [] } of without) {
+      const field = fieldAt(kinds.get(kind) ?? { fields: new Map<string, Field>() }, path);
+      if (field === undefined) note(`register ${id}`, [`${kind} has no field "${path}" to be without`]);
+      const wrong = values.filter((value) => field?.options?.includes(value) !== true);
+      if (field !== undefined && wrong.length > 0)
+        note(`register ${id}`, [`"${path}" of ${kind} never says ${wrong.join(", ")}`]);
+    }
+}
 
 function noteRegisters(definitions: Definitions, coverage: Coverage, note: Note): void {
   for (const { id, needs, each } of definitions.registers.flatMap(({ requirements }) => requirements)) {

@@ -117,3 +117,12 @@ export function fieldAt(kind: Pick<Kind, "fields">, path: string): Field | undef
   }
   return field;
 }
+
+/** The fields on a dotted path, outermost first: those of `rows[].joint` are `rows` and `joint`. None of a kind there is none of. */
+export function fieldsOn(kind: Pick<Kind, "fields"> | undefined, path: string): readonly Field[] {
+  const names = path.replaceAll("[]", "").split(".");
+  return names.flatMap((_, index) => {
+    const field = kind === undefined ? undefined : fieldAt(kind, names.slice(0, index + 1).join("."));
+    return field === undefined ? [] : [field];
+  });
+}

@@ -22,6 +22,14 @@ export interface Register {
   readonly id: string;
   readonly title: string;
   readonly requirements: readonly Requirement[];
+  /** What equipment of this register has none of: fields of a kind, or values of a field. Should a book state one, it counts as any other. */
+  readonly without?: readonly Without[];
+}
+
+export interface Without {
+  readonly kind: string;
+  readonly path: string;
+  readonly values?: readonly string[];
 }
 
 /** The register a book names, or the first one. */

@@ -8,6 +8,16 @@ import { directive, inScope, owed, role, sheet } from "./row.ts";
 export const unfiredVessel: Register = {
   id: "unfired-vessel",
   title: "Unfired pressure vessel",
+  // Nothing is fired in it, and no gas passes through tubes: those are of boilers.
+  without: [
+    {
+      kind: "part",
+      path: "role",
+      values: ["furnace", "furnace-hoop", "reversal-chamber", "access-tube", "tube-plate", "tube", "stay-tube"],
+    },
+    { kind: "part", path: "tubeFields" },
+    { kind: "part", path: "breathingSpaces" },
+  ],
   requirements: [
     ...pressureEquipment,
     owed(

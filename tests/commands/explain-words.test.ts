@@ -115,6 +115,56 @@ describe("--book", () => {
     expect(vessel.requirements.length).toBeLessThan(definitions.registers[0]?.requirements.length ?? 0);
   });
 
+  test("leaves out of a kind what only a boiler has, names it once, and keeps all else", async () => {
+    const leftOut = (all: Explained, name: string) => all.kinds.find((kind) => kind.name === name)?.leftOut ?? [];
+    const fields = (all: Explained, name: string) => [
+      ...(all.kinds.find((kind) => kind.name === name)?.fields.keys() ?? []),
+    ];
+    expect(leftOut(vessel, "part")).toEqual(
+      expect.arrayContaining(["hoop", "breathingSpaces", "tubeFields", "heating"]),
+    );
+    expect(leftOut(vessel, "equipment")).toEqual(
+      expect.arrayContaining(["levels", "duty", "heatingSurface", "atmosphericPressure"]),
+    );
+    expect(leftOut(vessel, "nameplate")).toEqual(["steamOutput", "heatingSurface"]);
+    for (const { name, leftOut: own = [], fields: left } of vessel.kinds) {
+      expect(own.filter((path) => left.has(path))).toEqual([]);
+      // Nothing is lost: a field is either explained or named.
+      const whole = [...(definitions.kinds.get(name)?.fields.keys() ?? [])];
+      expect([...left.keys(), ...own.filter((path) => !/[.[]/.test(path))].sort()).toEqual(whole.sort());
+    }
+    // What a receiver may have one day is kept: openings, flat plates, ends.
+    expect(fields(vessel, "part")).toEqual(expect.arrayContaining(["openings", "regions", "crownRadius", "role"]));
+    expect(boiler.kinds.flatMap((kind) => kind.leftOut ?? [])).toEqual([]);
+    expect(vessel.milestones.flatMap((one) => one.fields).filter((path) => path.includes("tubeFields"))).toEqual([]);
+    expect(await say("part", "--book", demoBook)).toMatch(
+      /^left out, as such equipment has none or nothing that can apply to this book reads it: .*\bhoop, breathingSpaces, tubeFields$/m,
+    );
+    expect(await say("part", "--book", boilerBook)).not.toContain("left out, as");
+  });
+
+  test("a field that a record of the book states is explained, whoever reads it", () => {
+    const judged = engine.judgeBook(engine.readBook(demoBook));
+    const [part] = judged.graph.byKind.get("part")?.values() ?? [];
+    const [equipment] = judged.graph.byKind.get("equipment")?.values() ?? [];
+    if (part === undefined || equipment === undefined) throw new Error("the demonstration has parts and equipment");
+    const withFurnace = {
+      ...judged.graph,
+      byKind: new Map(judged.graph.byKind).set(
+        "part",
+        new Map([["F1", { ...part, value: { ...part.value, role: "furnace-hoop" } }]]),
+      ),
+      records: [{ ...equipment, value: { ...equipment.value, heatingSurface: "3 m²" } }],
+    };
+    const grown = ofBook(all, { ...judged, graph: withFurnace });
+    const leftOut = grown.kinds.flatMap((kind) => (kind.leftOut ?? []).map((path) => `${kind.name}.${path}`));
+    expect(leftOut).not.toContain("part.hoop");
+    expect(leftOut).not.toContain("equipment.heatingSurface");
+    // Its plate states the same figure then.
+    expect(leftOut).not.toContain("nameplate.heatingSurface");
+    expect(leftOut).toContain("part.breathingSpaces");
+  });
+
   test("says of a name that it does not apply, and keeps what nobody can say yet", async () => {
     expect(await say("furnace", "--book", demoBook)).toContain(`"furnace" does not apply to this book`);
     expect(await say("furnace", "--book", "records")).toContain("calculation furnace");
