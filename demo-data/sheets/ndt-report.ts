@@ -37,6 +37,9 @@ export function drawReport(paper: Paper, facts: Facts, report: NdtReport): void 
       ? []
       : ([
           ["Source, distance", `${printed(report.radiography.source)}, ${printed(report.radiography.distance)}`],
+          ...(report.radiography.arrangement === undefined
+            ? []
+            : ([["Arrangement", report.radiography.arrangement]] as const)),
           ["Film class, focus", `${printed(report.radiography.filmClass)}, ${printed(report.radiography.sourceSize)}`],
         ] as const)),
     ...(report.surfaceTemperature === undefined

@@ -12,6 +12,7 @@ import { gasSafetyValve } from "./gas-safety-valve.ts";
 import { heatBalance } from "./heat-balance.ts";
 import { heatInput } from "./heat-input.ts";
 import { holdDrift } from "./hold-drift.ts";
+import { imageQuality } from "./image-quality.ts";
 import { metalTemperature } from "./metal-temperature.ts";
 import { pressureHold } from "./pressure-hold.ts";
 import { reliefCapacity } from "./relief-capacity.ts";
@@ -73,6 +74,7 @@ export const calculations: readonly Calculation[] = [
   pressureHold,
   holdDrift,
   testedLength,
+  imageQuality,
   valveSettings,
   valveBenchLimits,
   gasSafetyValve,

@@ -19,7 +19,6 @@ const more: Readonly<Record<string, { readonly remark?: string; readonly limits:
   MT: { limits: rest },
   PT: { limits: rest },
   RT: {
-    remark: "overlaps count once; the wire that must be seen stands in the test procedure, no table here knows it",
     limits: [
       ...rest,
       { parameter: "radiographicClass", means: "class of the films (A basic, B improved)", is: "at least" },

@@ -2596,6 +2596,15 @@ export interface NdtReport extends RecordProperties {
      */
     techniqueClass?: "A" | "B";
     /**
+     * Through how many walls the films were exposed, and on which side the image quality indicator stood.
+     */
+    arrangement?:
+      | "single wall, indicator on source side"
+      | "single wall, indicator on film side"
+      | "double wall, single image, indicator on film side"
+      | "double wall, double image, indicator on film side"
+      | "double wall, double image, indicator on source side";
+    /**
      * Kind of source with its strength.
      */
     source?: string;

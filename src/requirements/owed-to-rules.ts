@@ -72,6 +72,16 @@ export const owedToRules: readonly Requirement[] = [
     fromMemory("EN ISO 17636-1", undefined, "classes of technique"),
   ),
   owed(
+    "wire-of-radiographs",
+    "The thinnest wire seen on each radiograph",
+    "ndt-report#rows",
+    [{ path: "record.method", equals: "RT" }],
+    "wire",
+    "testing-complete",
+    "testing",
+    fromMemory("EN ISO 17636-1", undefined, "the test report states the image quality reached"),
+  ),
+  owed(
     "tester-vision",
     "The vision test of each tester",
     "ndt-personnel",

@@ -46,6 +46,7 @@ import { signaturesAuthorised } from "./signatures.ts";
 import { holdReleased, stepOrder, stepSigned, stepTimes } from "./steps.ts";
 import { testerApproved, testerCertified, visualTesterCertified } from "./testers.ts";
 import { testerPeriod } from "./tester-period.ts";
+import { wireSeen } from "./image-quality.ts";
 import { radiographicClass, testLevel } from "./test-level.ts";
 import { tubeEndInProcedure, tubeEndProcedureQualified } from "./tube-end-procedures.ts";
 import { tubeEndWelderQualified } from "./tube-end-welders.ts";
@@ -103,6 +104,7 @@ export const rules: readonly Rule[] = [
   testerCertified,
   visualTesterCertified,
   radiographicClass,
+  wireSeen,
   testerApproved,
   testerPeriod,
   testLevel,

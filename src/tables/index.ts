@@ -7,6 +7,7 @@ import {
   gradeProofStrength,
   gradeStrength,
 } from "./grades.ts";
+import { wiresDoubleWallFilm, wiresDoubleWallSource, wiresSingleWall } from "./image-quality.ts";
 import type { Table } from "../model/table.ts";
 
 /** Every shipped table of a standard. */
@@ -18,4 +19,7 @@ export const tables: readonly Table[] = [
   gradeImpact,
   gradeGroup,
   arcEfficiency,
+  wiresSingleWall,
+  wiresDoubleWallFilm,
+  wiresDoubleWallSource,
 ];

@@ -9,6 +9,7 @@ const servants: Readonly<Record<string, readonly string[]>> = {
   "stayed-flat-plate": ["flat-plate"],
   "test-limits": ["pressure-hold", "hold-drift"],
   "tested-length": ["radiographic-extent"],
+  "image-quality": ["wire-seen"],
   "valve-settings": ["valve-set-pressure"],
   "valve-bench-limits": ["valve-bench", "valve-reseat"],
 };

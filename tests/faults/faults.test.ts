@@ -155,6 +155,7 @@ const beyond: Readonly<Record<string, string>> = {
   "unreinforced-opening": "neither book has an opening without a branch: tests/books/plates.test.ts",
   "test-limits": "neither book has a sheet of its limits: the tests they limit are held against them",
   "tested-length": "neither book has a sheet of its limits: the extents of tests are held against them",
+  "image-quality": "neither book has a sheet of its limits: the wires seen are held against them",
   "valve-settings": "neither book has a sheet of its limits: the settings of valves are held against them",
   "valve-bench-limits": "neither book has a sheet of its limits: the bench test is held against them",
   "wall-reduction inputs": "the report of the ends is its paper: it has no sheet",

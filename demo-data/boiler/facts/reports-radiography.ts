@@ -65,9 +65,12 @@ const single = (kilovolts: number): Partial<NdtReport> => ({
     filmClass: "C4",
   },
 });
-const double = (kilovolts: number, image: string): Partial<NdtReport> => ({
-  ...single(kilovolts),
+const double = (kilovolts: number, image: "single" | "double"): Partial<NdtReport> => ({
   technique: `EN ISO 17636-1 class B, double wall, ${image} image, indicator on the film side`,
+  radiography: {
+    ...single(kilovolts).radiography,
+    arrangement: `double wall, ${image} image, indicator on film side`,
+  },
 });
 
 /** Where the seam of the shell was found not fused, in mm from its zero mark. */

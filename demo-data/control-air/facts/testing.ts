@@ -67,6 +67,7 @@ export const ndtReports: readonly NdtReport[] = [
     technique: "EN ISO 17636-1 class B, double wall, single image, wire on the film side",
     radiography: {
       techniqueClass: "B",
+      arrangement: "double wall, single image, indicator on film side",
       source: "X-ray 220 kV, 4 mA",
       sourceSize: "2.3 mm",
       distance: "692 mm",

@@ -16,6 +16,7 @@ const pageAt = (url: string) => {
 test.each([
   ["calculation/test-limits.equipment.TQ423-02.html", "pressure-test/r-HYD-01.html", "at least 15.80 bar"],
   ["calculation/tested-length.joint.C1_RT.html", "ndt-report/r-RT-02.html", "at least 109.2 mm"],
+  ["calculation/image-quality.joint.C1.html", "ndt-report/r-RT-02.html", "at least W15"],
   ["calculation/valve-settings.equipment.TQ423-02.html", "safety-valve/r-SV-01.html", "at most 11.550 bar"],
   ["calculation/valve-bench-limits.safety-valve.SV-01.html", "safety-valve/r-SV-01.html", "at least 10.670 bar"],
 ])("%s leads to %s, and back", (calculation, record, limit) => {
