@@ -60,15 +60,18 @@ export function takenText(taken: Taken): string {
     ...stayed,
     ...(bookLeft.length === 0 ? [] : [`  of the record of the book: ${bookLeft.join(", ")}`]),
     ...list("not read there, so that nothing of it is known here", unreadable.map(plain)),
+    ...(carried.book["demonstration"] === true
+      ? [
+          "that book is a demonstration with invented data, and this one says the same of itself: demonstration in book.json",
+        ]
+      : []),
     ...(cutOff > orderDate
       ? [
           `evidence counts up to ${cutOff} as it did there, beyond the day of the order; to count less: dataCutOff in issue.json`,
         ]
       : []),
     ...(ended.ended.length === 0
-      ? [
-          `ended by ${orderDate}: ${records.length === 0 ? "nothing came along that could end" : "nothing that was asked"}`,
-        ]
+      ? [`ended by ${orderDate}: ${nothingEnded(records.length, onShelves.length)}`]
       : list(
           `ended by ${orderDate}`,
           ended.ended.map(({ message, why }) => `${plain(message)}: ${plain(why)}`),
@@ -79,6 +82,13 @@ export function takenText(taken: Taken): string {
     ),
     "",
   ].join("\n");
+}
+
+/** What "nothing has ended" was asked of: what stays on shelves is judged only where a record of the new book names it. */
+function nothingEnded(records: number, onShelves: number): string {
+  if (records === 0) return "nothing came along that could end";
+  if (records === onShelves) return "not asked of what stays on the shelves";
+  return `nothing that was asked${onShelves === 0 ? "" : `; not asked of the ${counted(onShelves, "record")} on the shelves`}`;
 }
 
 /** "demonstration true", "parameters": what nobody asked for is not to come along unseen. */

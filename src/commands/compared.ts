@@ -1,4 +1,4 @@
-import { join } from "node:path";
+import { join, resolve } from "node:path";
 import { changedFiles } from "../imports/record-files.ts";
 import type { Rewritten } from "../imports/uncompared.ts";
 import { nearestName } from "../load/nearest.ts";
@@ -30,6 +30,11 @@ export const compared: Command = {
         "ids of whoever typed the records or took them from a sheet, with commas; what the original says, if not given",
     },
     book: { value: "DIR", means: "folder of the book, or of a shelf; the book around here, or records/, if not given" },
+    people: {
+      value: "DIR",
+      means:
+        "folder of the book or shelf in which the people stand, where that is another: an order's shelf names those of the shop's",
+    },
     write: { means: "write what is shown; without it nothing is written" },
   },
   help: [
@@ -46,6 +51,9 @@ export const compared: Command = {
     const dir = await bookFolder(given.options.get("book"), effects);
     const read = await readOwnFolder(dir, effects);
     if (read === undefined) return 2;
+    const elsewhere = given.options.get("people");
+    const people = elsewhere === undefined ? read : await readOwnFolder(resolve(effects.cwd, elsewhere), effects);
+    if (people === undefined) return 2;
     if (read.unreadable.length > 0)
       throw new UsageError(
         `what is read from an original is not known while ${read.unreadable.slice(0, 5).join(", ")} cannot be read; check says why`,
@@ -58,7 +66,7 @@ export const compared: Command = {
     const ids = listOf(given.arguments[0]);
     if (ids.length === 0) throw new UsageError("no original is named");
     const lines = linesByOriginal(read.records, read.kinds, originalsAmong(read.records));
-    const written = ids.map((id) => comparedNow(id, given, read, lines.get(id) ?? []));
+    const written = ids.map((id) => comparedNow(id, given, read, people, lines.get(id) ?? []));
     for (const { before, lines: own } of written)
       effects.print(`compared     ${plain(before.id)}, ${counted(own.length, "record")}: ${namesOf(own, read)}\n`);
     effects.print(againstIt(written, given.options.get("on") ?? "", read, effects));
@@ -120,7 +128,7 @@ interface Written extends Rewritten {
 }
 
 /** The record of an original with the comparison that is asked for. Throws where it cannot have been made. */
-function comparedNow(id: string, given: Given, read: ReadBook, lines: readonly string[]): Written {
+function comparedNow(id: string, given: Given, read: ReadBook, people: ReadBook, lines: readonly string[]): Written {
   const before = named("original", id, read);
   const kind = read.kinds.get("original");
   if (kind === undefined) throw new UsageError("there is no kind of originals");
@@ -134,11 +142,11 @@ function comparedNow(id: string, given: Given, read: ReadBook, lines: readonly s
   if (faulty !== undefined)
     throw new UsageError(`${addressOf(faulty)} has not the form of its kind; put right what check says of it first`);
   const sha256 = hashOf(before, read);
-  const comparedBy = named("person", optionOf(given, "by", "who compared"), read).id;
+  const comparedBy = named("person", optionOf(given, "by", "who compared"), people).id;
   const date = optionOf(given, "on", "on which day");
   if (!/^\d{4}-\d{2}-\d{2}$/.test(date) || !parseDate(date).ok)
     throw new UsageError(`"${date}" is no day; expected one such as 2026-03-09`);
-  const typed = listOf(given.options.get("typed-by")).map((one) => named("person", one, read).id);
+  const typed = listOf(given.options.get("typed-by")).map((one) => named("person", one, people).id);
   const enteredBy = typed.length > 0 ? typed : statementOf(before).typedBy;
   if (enteredBy.length === 0)
     throw new UsageError(`who typed what was read from "${id}" is not said; name them with --typed-by`);
@@ -168,7 +176,9 @@ function named(kind: string, id: string, read: ReadBook): BookRecord {
     own.map((record) => record.id),
   );
   throw new UsageError(
-    `there is no ${kind} "${id}"${near === undefined ? "" : `; nearest: ${near}`}${unlessNotRead(read)}`,
+    `there is no ${kind} "${id}"${near === undefined ? "" : `; nearest: ${near}`}` +
+      (own.length === 0 && kind === "person" ? "; say with --people in which folder the people stand" : "") +
+      unlessNotRead(read),
   );
 }
 

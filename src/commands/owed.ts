@@ -2,9 +2,10 @@ import { resolve } from "node:path";
 import { nearestIds } from "../link/alike.ts";
 import { NotWritten, putNew } from "../load/put-files.ts";
 import type { JudgedBook } from "../model/book.ts";
+import type { Finding } from "../model/finding.ts";
 import { milestoneDays } from "../model/milestone-days.ts";
 import { announcedOf } from "../owed/announced.ts";
-import { owedItems, type OwedItem } from "../owed/items.ts";
+import { notOwed, owedItems, type OwedItem } from "../owed/items.ts";
 import { owedJson } from "../owed/json.ts";
 import { nextMilestone, owedList, firmsIn, ownersIn, type Asked } from "../owed/list.ts";
 import { owedSheet } from "../owed/sheet.ts";
@@ -59,15 +60,31 @@ export const owed: Command = {
     const asked = askedFor(judged, items, given.options.get("until"), given.options.get("owner"));
     const list = owedList(items, milestoneDays(judged.issue), asked);
     const announced = announcedOf(judged, list);
-    if (format === "csv" || format === "xlsx") return await putSheet(owedSheet(list, announced), format, out, effects);
+    const others = notOwed(judged);
+    if (format === "csv" || format === "xlsx") {
+      // What is printed as CSV is the sheet and nothing else; the sentence is for whoever looks on.
+      if (others.length > 0) effects.say(othersText(others));
+      return await putSheet(owedSheet(list, announced), format, out, effects);
+    }
     effects.print(
       format === "json"
-        ? owedJson(effects.engine.tool, reportedBook(judged), nextMilestone(judged), asked, list, announced)
-        : owedText(list, headOf(judged, asked), announced) + notReadLine(judged.loaded),
+        ? owedJson(effects.engine.tool, reportedBook(judged), nextMilestone(judged), asked, list, announced, others)
+        : owedText(list, headOf(judged, asked), announced) + othersText(others) + notReadLine(judged.loaded),
     );
     return 0;
   },
 };
+
+/** What blocks beside all that is missing: nobody is to take the end of the list for the end of the work. */
+function othersText(others: readonly Finding[]): string {
+  if (others.length === 0) return "";
+  const count = (severity: Finding["severity"]) => others.filter((one) => one.severity === severity).length;
+  const said = [
+    [count("nonconformity"), "nonconformity", "nonconformities"] as const,
+    [count("query"), "query", "queries"] as const,
+  ].flatMap(([number, one, several]) => (number === 0 ? [] : [counted(number, one, several)]));
+  return `beside this list check finds what is there and wrong or in doubt: ${said.join(" and ")}; that blocks too\n`;
+}
 
 /** Writes the sheet; a file that is there is never replaced. */
 async function putSheet(

@@ -1,5 +1,5 @@
 import type { Adoptable, Missing } from "../model/missing.ts";
-import type { Finding } from "../model/finding.ts";
+import { blocks, type Finding } from "../model/finding.ts";
 import { milestoneDays, type MilestoneDay } from "../model/milestone-days.ts";
 import { recordWords } from "../model/titles.ts";
 import type { Milestone, Owner } from "../model/vocabulary.ts";
@@ -98,6 +98,10 @@ function ofMissing(
     ),
   };
 }
+
+/** Findings that block and are in no list of what is owed: something is there, and wrong or in doubt. */
+export const notOwed = ({ findings }: Pick<Book, "findings">): readonly Finding[] =>
+  findings.filter((finding) => blocks(finding) && finding.severity !== "gap");
 
 /** A gap that is no absence: its sentence says what is lacking. */
 function ofFinding(book: Book, days: readonly MilestoneDay[], finding: Finding): OwedItem {

@@ -1,3 +1,4 @@
+import type { Finding } from "../model/finding.ts";
 import { jsonText } from "../report/plain.ts";
 import type { ReportedBook } from "../report/report.ts";
 import type { ToHold } from "./announced.ts";
@@ -13,6 +14,7 @@ export function owedJson(
   asked: Asked,
   { groups, accepted, all, listed }: OwedList,
   announced: readonly ToHold[],
+  others: readonly Finding[],
 ): string {
   return jsonText({
     tool,
@@ -23,6 +25,7 @@ export function owedJson(
     counts: { all, listed },
     owed: [...groups.flatMap(({ items }) => items), ...accepted].map(itemJson),
     announced: announced.map(announcedJson),
+    notOwed: others.map(({ key, severity, message }) => ({ key, severity, message })),
   });
 }
 

@@ -3,26 +3,31 @@ import type { Part } from "./wanted.ts";
 
 const wordPattern = /[<>]?[-\u2013]?[\p{L}\p{N}][\p{L}\p{N}.,/:-]*/gu;
 
+/** Of words shorter than this another is always near, and says nothing. */
+const leastSigns = 3;
+
 /**
- * The word of the pages that is most like what was looked for: digits changed places, one is another, one is missing. Words
- * that the record's other values account for come last. Undefined where nothing is near.
+ * The word of the pages that is most like what was looked for: digits changed places, one is another, one is missing; of a long
+ * word two. A word that the record's other values account for is none, and where several are as near nobody can say which is
+ * meant. Undefined then, and where nothing is near.
  */
 export function nearestTo(part: Part, { sheets }: Pages, claimed: ReadonlySet<string>): string | undefined {
   const wanted = part.first;
-  const most = wanted.length < 3 ? 1 : 2;
-  let best: { readonly word: string; readonly distance: number } | undefined;
-  const seen = new Set<string>();
+  if (wanted.length < leastSigns) return undefined;
+  const most = wanted.length < 6 ? 1 : 2;
+  let least = most + 1;
+  const words = new Map<string, number>();
   for (const { cells } of sheets)
     for (const { text } of cells)
       for (const [found] of text.matchAll(wordPattern)) {
         const word = found.replace(/[.,:]$/, "");
-        if (seen.has(word) || Math.abs(word.length - wanted.length) > 1) continue;
-        seen.add(word);
-        const distance =
-          unlikeness(word.toUpperCase().replace(",", "."), wanted) + (claimed.has(word.toUpperCase()) ? 0.5 : 0);
-        if (distance > 0 && distance <= most && distance < (best?.distance ?? Infinity)) best = { word, distance };
+        if (words.has(word) || claimed.has(word.toUpperCase()) || Math.abs(word.length - wanted.length) > 1) continue;
+        const distance = unlikeness(word.toUpperCase().replace(",", "."), wanted);
+        words.set(word, distance);
+        if (distance > 0) least = Math.min(least, distance);
       }
-  return best?.word;
+  const [only, ...more] = [...words].filter(([, distance]) => distance === least);
+  return only === undefined || more.length > 0 || least > most ? undefined : only[0];
 }
 
 /** Signs to change, leave out, put in or let change places (optimal string alignment). */

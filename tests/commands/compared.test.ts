@@ -1,6 +1,6 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { join, resolve } from "node:path";
 import { afterAll, beforeEach, describe, expect, test } from "vitest";
 import { copyBook } from "../support/copy-book.ts";
 import { runReal } from "../support/real.ts";
@@ -52,6 +52,20 @@ describe("a comparison that a person states", () => {
     expect(late.out).toContain("but        2026-06-06 lies after the data cut-off, 2026-06-05");
     expect(late.out).not.toContain("in the future");
     expect((await on("2027-01-08")).out).toContain("but        in the future: 2027-01-08, today is 2026-11-30");
+  });
+
+  test("of an order's shelf, by the people of the shop's", async () => {
+    const shelf = join(cwd, "order");
+    const people = "demo-data/shop/shelf";
+    cpSync("demo-data/order/shelf", shelf, { recursive: true });
+    const on = ["ORG-CRT-003", "--by", "B5", "--typed-by", "B4", "--on", "2026-07-16", "--book", "order"];
+    const { exit, err } = await runReal(cwd, "compared", ...on);
+    expect([exit, err]).toEqual([2, expect.stringContaining("say with --people in which folder the people stand")]);
+    const written = await runReal(cwd, "compared", ...on, "--people", resolve(people), "--write");
+    expect(written).toMatchObject({ exit: 0, err: "" });
+    const nobody = await runReal(cwd, "compared", ...on.with(2, "NOBODY"), "--people", resolve(people));
+    expect([nobody.exit, nobody.err]).toEqual([2, expect.stringContaining('there is no person "NOBODY"')]);
+    rmSync(shelf, { recursive: true });
   });
 
   test.each([

@@ -28,6 +28,24 @@ test("text, csv and json are printed, xlsx is written beside and never over anot
   expect(await runOn(setting, "owed", "--format", "xlsx")).toMatchObject({ exit: 2, out: "" });
 });
 
+test("what blocks and is no absence is said beside the list, so that its end is not taken for the end of the work", async () => {
+  const cwd = await freshFolder();
+  await put(cwd, { "records/book.json": "{}" });
+  const findings = [
+    finding({ key: "a", severity: "nonconformity" }),
+    finding({ key: "b", severity: "query" }),
+    finding({ key: "c", severity: "query", exception: "waiver:WV-01" }),
+    finding({ key: "d", severity: "note" }),
+  ];
+  const setting = { cwd, judged: judgedBook({ findings }) };
+  const said =
+    "beside this list check finds what is there and wrong or in doubt: 1 nonconformity and 1 query; that blocks too\n";
+  expect((await runOn(setting, "owed")).out).toContain(`0 due, 0 not due yet\n${said}`);
+  expect(await runOn(setting, "owed", "--format", "csv")).toMatchObject({ exit: 0, err: said });
+  const json = JSON.parse((await runOn(setting, "owed", "--format", "json")).out) as { notOwed: { key: string }[] };
+  expect(json.notOwed.map(({ key }) => key)).toEqual(["a", "b"]);
+});
+
 test("a milestone or owner nobody knows is refused with the nearest name", async () => {
   const setting = await desk();
   for (const [words, message] of [

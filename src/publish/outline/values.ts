@@ -2,8 +2,9 @@ import type { Field } from "../../model/kind.ts";
 import { isList, isObject, type Json } from "../../model/json.ts";
 import { rowName } from "../../model/stable.ts";
 import type { Refusal } from "../../model/book.ts";
-import { addressOf, type BookRecord } from "../../model/record.ts";
+import { addressOf, publishedPath, type BookRecord } from "../../model/record.ts";
 import type { Cell, Inline, Text } from "../blocks.ts";
+import { fileOf } from "./original-file.ts";
 import { kindOf, linkTo, plain, type Context } from "./context.ts";
 import { kindWords } from "../../model/titles.ts";
 
@@ -30,7 +31,14 @@ export function textOf(context: Context, record: BookRecord, field: Field, value
   if (refusal !== undefined)
     return refusal.said === "" ? [{ type: "strong", text: "rejected" }] : [`rejected, ${refusal.said}`];
   if (typeof value === "boolean") return [value ? "yes" : "no"];
+  if (record.kind === "original" && pointer === "/path") return [pathOf(context, record, String(value))];
   return [field.options === undefined ? String(value) : termOf(String(value))];
+}
+
+/** Where a reader finds the file of an original: a shelf's folder is not in the issue, its originals lie below its name. */
+function pathOf(context: Context, original: BookRecord, recorded: string): string {
+  const file = fileOf(context, original);
+  return file === undefined ? recorded : publishedPath(file);
 }
 
 /** What became of a rejected value, where the value is one. */

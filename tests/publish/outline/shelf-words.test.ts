@@ -48,3 +48,17 @@ test("a file of a shelf is called by one path, the one it has in the issue", () 
   expect(everywhere).not.toContain("shelves/shop/files/");
   expect(everywhere).not.toContain("which lies here as");
 });
+
+test("a shelf's original has one path everywhere: that under which it lies in the issue", () => {
+  const originals = judged.graph.records.filter(
+    (record) => record.kind === "original" && shelfOf(record.file) !== undefined,
+  );
+  expect(originals.length).toBeGreaterThan(10);
+  for (const { id, file, value } of originals) {
+    const [path, shelf] = [typeof value["path"] === "string" ? value["path"] : "", shelfOf(file) ?? ""];
+    const own = pages.find(({ url }) => url === `original/r-${id}.html` || url === `original/g-${id}.html`);
+    const said = pages.filter(({ blocks }) => wordsIn(blocks).includes(` ${path}`)).map(({ url }) => url);
+    expect([id, said]).toEqual([id, []]);
+    if (own !== undefined) expect(wordsIn(own.blocks)).toContain(path.replace("files/", `files/shelves/${shelf}/`));
+  }
+});
