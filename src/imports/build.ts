@@ -60,9 +60,8 @@ function marksOf(
   faults: ImportFault[],
 ): ReadonlyMap<string, Mark> {
   const marks = new Map<string, Mark>();
-  const lists = [
-    ...new Set(writes.flatMap(({ to }) => to.steps.flatMap((step) => (step.type === "each" ? [step] : [])))),
-  ];
+  const each = writes.flatMap(({ to }) => to.steps.flatMap((step) => (step.type === "each" ? [step] : [])));
+  const lists = [...new Map(each.map((step) => [step.path, step])).values()];
   lists.sort((a, b) => a.path.length - b.path.length);
   for (const { path, field } of lists) {
     if (marks.has(path)) continue;
@@ -85,7 +84,14 @@ function marksOf(
     else if (field.rowKey === undefined) {
       const index = countAt(object, path, marks);
       marks.set(path, { by: { type: "position", index }, key: `position ${index}` });
-    } else
+    } else if (!goesTo(map, `${path}[].${field.rowKey}`, `${path}[].row`))
+      // No row of the sheet can say it: it is said once, of the map.
+      faults.push({
+        sheet: row.sheet,
+        message: `no heading goes to "${path}[].${field.rowKey}", which tells one row of ${field.title.toLowerCase()} from another`,
+        hint: `say in the map which heading does; where all have one, set it there: "set": {"${path}[].${field.rowKey}": "…"}`,
+      });
+    else
       faults.push({
         ...row,
         message: `the row has values for ${field.title.toLowerCase()}, but none for "${field.rowKey}", which tells one row of it from another`,
@@ -97,6 +103,12 @@ function marksOf(
   }
   return marks;
 }
+
+/** Whether a map writes to any of these paths: from a column, or as what it sets. */
+const goesTo = ({ columns, set }: SheetMap, ...paths: readonly string[]): boolean =>
+  columns.size === 0 ||
+  [...columns.values()].some(({ to }) => to !== undefined && paths.includes(to.text)) ||
+  set.some(({ to }) => paths.includes(to.text));
 
 /** How many rows a list without names has so far. */
 function countAt(object: BuiltObject, path: string, marks: ReadonlyMap<string, Mark>): number {

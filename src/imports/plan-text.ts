@@ -107,6 +107,8 @@ const conflictWords: Readonly<Record<Conflicts, string>> = {
 /** What was found, in one sentence. */
 export function planSentence(plan: ImportPlan, conflicts: Conflicts): string {
   const count = (state: PlannedRecord["state"]) => plan.records.filter((record) => record.state === state).length;
+  // A row or a value that went out of a record is as easily lost as a record, and stays just so.
+  const partly = plan.records.filter(({ left }) => left.length > 0).length;
   return [
     `${plan.rows} ${plan.rows === 1 ? "row" : "rows"} read`,
     `${count("new")} new`,
@@ -116,6 +118,7 @@ export function planSentence(plan: ImportPlan, conflicts: Conflicts): string {
     plan.nameless.length > 0
       ? "what is no longer in the sheet cannot be told"
       : `${plan.gone.length} no longer in the sheet`,
+    ...(partly === 0 ? [] : [`${partly} with values that are no longer in the sheet`]),
     `${plan.faults.length} that cannot be read`,
   ].join(", ");
 }

@@ -91,7 +91,11 @@ export function planImport(task: ImportTask): ImportPlan {
       if (known === undefined) built.set(key, record);
       if (record.sheet === sheet.name) record.rows.push(one.row);
       record.says ||= one.says;
-      faults.push(...addRow(record, one, map, sheet.name));
+      for (const fault of addRow(record, one, map, sheet.name)) {
+        // What is wrong with the map is said once, not of each row.
+        const said = fault.row === undefined && faults.some(({ message }) => message === fault.message);
+        if (!said) faults.push(fault);
+      }
     }
   }
   const planner = plannerOf(task);

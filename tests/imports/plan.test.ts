@@ -149,8 +149,40 @@ describe("a shop's own sheet of certificates", () => {
     expect(text).toContain("thickness of row A84613: 8.0 mm becomes 8.5 mm");
     expect(text).toContain("no longer in the sheet, stays in the record: Rows A84614");
     expect(changed.records[0]?.value["rows"]).toHaveLength(2);
+    expect(planSentence(changed, "shown")).toContain(
+      "0 no longer in the sheet, 1 with values that are no longer in the sheet, 0 that cannot be read",
+    );
     const gone = plan(shop(row(number("13"), "3.1", "", "B1", "", "", "", "", "")), certificates, book);
     expect(gone.gone.map(({ id }) => id)).toEqual(["CRT-012"]);
+  });
+
+  test("a list whose rows nothing tells apart is the map's fault, said once for all rows and columns; the map may set their name", () => {
+    const heats = csv("shop", [
+      ["Zeugnis", "Schmelze", "ReH [MPa]", "Rm [MPa]"],
+      ["1", "A1", "290", "450"],
+      ["2", "A2", "291", "451"],
+    ]);
+    const map = {
+      kind: "material-certificate",
+      id: "CRT-{Zeugnis}",
+      group: ["rows", "rows[].tensile"],
+      columns: {
+        Zeugnis: { to: "number" },
+        Schmelze: { to: "rows[].heat" },
+        ReH: { to: "rows[].tensile[].yieldStrength" },
+        Rm: { to: "rows[].tensile[].tensileStrength" },
+      },
+    };
+    expect(faults(plan(heats, map))).toEqual([
+      'shop.xlsx, shop: no heading goes to "rows[].tensile[].test", which tells one row of tensile from another\n' +
+        '  hint   say in the map which heading does; where all have one, set it there: "set": {"rows[].tensile[].test": "…"}',
+    ]);
+    const named = plan(heats, { ...map, set: { "rows[].tensile[].test": "1" } });
+    expect(faults(named)).toEqual([]);
+    expect(named.records.map(({ value }) => JSON.stringify(value["rows"]))).toEqual([
+      expect.stringContaining('"tensile":[{"test":"1","yieldStrength":"290 MPa","tensileStrength":"450 MPa"}]'),
+      expect.stringContaining('"tensile":[{"test":"1","yieldStrength":"291 MPa","tensileStrength":"451 MPa"}]'),
+    ]);
   });
 
   test("a record whose row cannot be read whole is not gone; a row without an id leaves unknown what is", () => {

@@ -239,7 +239,9 @@ describe("a limit that nothing was compared with", () => {
     expect(new Set(marks)).toEqual(new Set(["computed"]));
     // Beside them stand figures that are held against nothing either: a design stress is an input of what accepts, a carbon equivalent of what a procedure asks.
     const others = interim.outcomes.filter((one) => one.verdict === "computed" && !states.has(one.definition));
-    expect(new Set(others.map(({ definition }) => definition))).toEqual(new Set(["carbon-equivalent", "design-stress"]));
+    expect(new Set(others.map(({ definition }) => definition))).toEqual(
+      new Set(["carbon-equivalent", "design-stress"]),
+    );
     expect(interim.counts.computed).toBe(marks.length + others.length);
     const { passed, failed, rejected, answered, notJudged, notDue, notApplicable, computed } = interim.counts;
     const all = passed + failed + rejected + answered + notJudged + notDue + notApplicable + computed;
