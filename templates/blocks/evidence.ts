@@ -1,4 +1,5 @@
 import type { Block } from "../../src/publish/blocks.ts";
+import { signatureHeads } from "../../src/publish/signature-heads.ts";
 import type { PageContext } from "../context.ts";
 import { attribute, html, type Html } from "../html.ts";
 import { text } from "../inline.ts";
@@ -33,12 +34,11 @@ export function scan(context: PageContext, block: Kind<"scan">): Html {
 }
 
 export function signatures(block: Kind<"signatures">): Html {
-  const heads = ["For", "Signs that", "Date", "Signature"];
   return html`<section class="scroll wide" tabindex="0" aria-label="Signatures">
     <table class="sign">
       <thead>
         <tr>
-          ${heads.map((head) => html`<th scope="col">${head}</th>`)}
+          ${signatureHeads.map((head) => html`<th scope="col">${head}</th>`)}
         </tr>
       </thead>
       <tbody>

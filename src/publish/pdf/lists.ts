@@ -1,4 +1,6 @@
 import type { Block, Text } from "../blocks.ts";
+import { signatureHeads } from "../signature-heads.ts";
+import type { Canvas } from "./canvas.ts";
 import type { Piece } from "./flow.ts";
 import { mm, rules, styles, textWidth, type TextStyle } from "./measures.ts";
 import { baselineIn, drawRule, linePieces, pile, shifted, spaced, stack, type PageSetter } from "./paragraphs.ts";
@@ -63,6 +65,18 @@ const columns = [mm(42), mm(58), mm(24), mm(42)] as const;
 export function signaturePieces(setter: PageSetter, block: Extract<Block, { type: "signatures" }>): readonly Piece[] {
   const width = columns.reduce((sum, column) => sum + column, 0);
   const last = block.rows.length - 1;
+  const heads = signatureHeads.map((text, at) =>
+    stack(setLines(setter, [text], styles.head, (columns[at] ?? 0) - mm(4)), styles.head),
+  );
+  const head: Piece = {
+    height: Math.max(...heads.map((cell) => cell.height)) + mm(2),
+    wide: true,
+    keep: true,
+    draw(canvas, x, y) {
+      drawRule(canvas, x, y, width, rules.ends);
+      drawInColumns(canvas, heads, x, y + mm(1));
+    },
+  };
   const pieces = block.rows.map((row, index): Piece => {
     const cells = [row.for, row.that, row.date, row.by].map((text, at) =>
       stack(setLines(setter, [text], styles.table, (columns[at] ?? 0) - mm(4)), styles.table),
@@ -74,15 +88,19 @@ export function signaturePieces(setter: PageSetter, block: Extract<Block, { type
       wide: true,
       keep: index < last,
       draw(canvas, x, y) {
-        drawRule(canvas, x, y, width, index === 0 ? rules.ends : rules.group, index > 0);
-        let left = x;
-        cells.forEach((cell, at) => {
-          cell.draw(canvas, left, y + mm(1.5));
-          left += columns[at] ?? 0;
-        });
+        drawRule(canvas, x, y, width, index === 0 ? rules.head : rules.group, index > 0);
+        drawInColumns(canvas, cells, x, y + mm(1.5));
         if (index === last) drawRule(canvas, x, y + height, width, rules.ends);
       },
     };
   });
-  return spaced(pieces, mm(2));
+  return spaced([head, ...pieces], mm(2));
+}
+
+function drawInColumns(canvas: Canvas, cells: readonly Pick<Piece, "draw">[], x: number, y: number): void {
+  let left = x;
+  cells.forEach((cell, at) => {
+    cell.draw(canvas, left, y);
+    left += columns[at] ?? 0;
+  });
 }
