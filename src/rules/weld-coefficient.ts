@@ -9,7 +9,12 @@ export const weldCoefficientExtent = rule({
   title: "Longitudinal joints are planned to be tested as the weld joint coefficient of the part demands",
   basis: fromMemory("Directive 2014/68/EU", undefined, "Annex I, joint coefficients: full, random, or visual testing"),
   kind: "part",
-  when: [pressureBearing],
+  // Of a part without such a joint, or without a coefficient, nothing is judged.
+  when: [
+    pressureBearing,
+    { path: "weldCoefficient", exists: true },
+    { path: '<joint:parts[]>[role="longitudinal"]', exists: true },
+  ],
   severity: "nonconformity",
   owner: "design",
   inputs: {
