@@ -97,9 +97,10 @@ describe("a plate with regions, fields and stays beside a shell with openings", 
   test("everything is judged", () => {
     const own = ["stayed-flat-plate", "flat-plate", "tube-hole", "tube-nest", "stay", "stay-tube", "shell-opening"];
     expect(verdicts(base, ...own, "unreinforced-opening", "opening-judged")).toMatchObject({
-      "stayed-flat-plate P90#left": "passed",
-      "stayed-flat-plate P90#right": "passed",
-      "stayed-flat-plate P90#nest": "passed",
+      // What a region needs is held against nothing there: the plate takes the greatest of them, and accepts.
+      "stayed-flat-plate P90#left": "computed",
+      "stayed-flat-plate P90#right": "computed",
+      "stayed-flat-plate P90#nest": "computed",
       "flat-plate P90": "passed",
       "tube-hole P90#second pass": "passed",
       "tube-nest P90#third pass": "passed",
