@@ -9,20 +9,8 @@ import { writeCsv } from "../../src/sheets/write/csv.ts";
 import { writeWorkbook } from "../../src/sheets/write/workbook.ts";
 import { packageRoot } from "../../src/root.ts";
 import { bookInWords } from "./in-words.ts";
+import { awkward, many, ours as sheet } from "./ours.ts";
 import { partOf } from "./parts.ts";
-
-const many = Array.from({ length: 60 }, (_, index) => `joint:L${index + 1}`);
-const awkward = ["=1+1", "0042", "8,0", " µ ", "one\ntwo\r\nthree", "_x0041_", "tab\there", '"quoted"', "\u0001", "😀"];
-const sheet: SheetToWrite = {
-  name: "weld-log",
-  columns: [
-    { heading: "Id", note: "What is stamped.\nIn capitals." },
-    { heading: "Thickness [mm]", width: 14 },
-    { heading: "Result", choices: ["accepted", "rejected"] },
-    { heading: "Joint, or part", choices: many },
-  ],
-  rows: [["WL-1", { text: "8.0", known: true }, "accepted"], ...awkward.map((text) => [text, "", "", ""])],
-};
 
 const written = async (sheets: readonly SheetToWrite[]) => {
   const bytes = await writeWorkbook(sheets);
