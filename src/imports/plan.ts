@@ -93,7 +93,9 @@ export function planImport(task: ImportTask): ImportPlan {
       record.says ||= one.says;
       for (const fault of addRow(record, one, map, sheet.name)) {
         // What is wrong with the map is said once, not of each row.
-        const said = fault.row === undefined && faults.some(({ message }) => message === fault.message);
+        const said =
+          fault.row === undefined &&
+          faults.some(({ sheet, message }) => sheet === fault.sheet && message === fault.message);
         if (!said) faults.push(fault);
       }
     }

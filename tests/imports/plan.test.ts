@@ -177,6 +177,13 @@ describe("a shop's own sheet of certificates", () => {
       'shop.xlsx, shop: no heading goes to "rows[].tensile[].test", which tells one row of tensile from another\n' +
         '  hint   say in the map which heading does; where all have one, set it there: "set": {"rows[].tensile[].test": "…"}',
     ]);
+    const [shop] = heats.sheets;
+    const both = workbook(...["ONE", "TWO"].map((name) => ({ ...(shop ?? sheet(name, [])), name })));
+    const maps = ["ONE", "TWO"].map((name) => ({ ...map, sheet: name, id: `CRT-${name}-{Zeugnis}` }));
+    expect(plan(both, maps).faults.map(({ sheet: of, row }) => [of, row])).toEqual([
+      ["ONE", undefined],
+      ["TWO", undefined],
+    ]);
     const named = plan(heats, { ...map, set: { "rows[].tensile[].test": "1" } });
     expect(faults(named)).toEqual([]);
     expect(named.records.map(({ value }) => JSON.stringify(value["rows"]))).toEqual([

@@ -7,25 +7,37 @@ import { short } from "../../model/print-number.ts";
 /** What a thickness reading is read with: the reading itself. */
 export const thicknessReading = { value: quantity("", "mm") } as const;
 
+/** Makes a named function of thicknesses in mm that gives the least of them, with the row it stands in. */
+export function leastThickness(
+  named: Pick<ListFunction, "name" | "means" | "basis"> & { readonly rows: string },
+  line: (values: readonly number[]) => string,
+  refused: string,
+): ListFunction {
+  const { rows: name, ...about } = named;
+  return {
+    ...about,
+    parameters: [{ name, unit: "rows" }],
+    unit: "mm",
+    compute: rowsThenNumbers((rows) => {
+      const values = rows.map((row) => quantityIn(row, "value").low);
+      const value = Math.min(...values);
+      if (!Number.isFinite(value)) return { refused };
+      return { value, lines: [line(values)], at: rows.filter((_, index) => values[index] === value).slice(0, 1) };
+    }),
+  };
+}
+
 /** Named function `least(readings)` in mm: the least measured thickness. */
-export const least: ListFunction = {
-  name: "least",
-  means: "least of the measured thicknesses",
-  basis: ownChoice("the thinnest place decides"),
-  parameters: [{ name: "readings", unit: "rows" }],
-  unit: "mm",
-  compute: rowsThenNumbers((rows) => {
-    const values = rows.map((row) => quantityIn(row, "value").low);
-    const value = Math.min(...values);
-    return Number.isFinite(value)
-      ? {
-          value,
-          lines: [`least of ${values.length} readings`],
-          at: rows.filter((_, index) => values[index] === value).slice(0, 1),
-        }
-      : { refused: "no thickness was measured" };
-  }),
-};
+export const least = leastThickness(
+  {
+    name: "least",
+    means: "least of the measured thicknesses",
+    basis: ownChoice("the thinnest place decides"),
+    rows: "readings",
+  },
+  (values) => `least of ${values.length} readings`,
+  "no thickness was measured",
+);
 
 /** What a main pressure part gives to the test pressure: its design stress at the test and at the calculation temperature. */
 export const stressOfPart = {

@@ -3,25 +3,20 @@ import type { ListFunction } from "../../model/calculation.ts";
 import { short } from "../../model/print-number.ts";
 import { lineFor, wireNumber } from "../../model/wires.ts";
 import { quantityIn, rowsThenNumbers, textIn } from "./arguments.ts";
+import { leastThickness } from "./parts.ts";
 
 /** Named function `thinner(walls)` in mm: the least of the thicknesses that meet at a joint. */
-export const thinner: ListFunction = {
-  name: "thinner",
-  means: "thickness of the thinner part",
-  basis: ownChoice("where two thicknesses meet, the thinner asks for the thinner wire"),
-  parameters: [{ name: "walls", unit: "rows" }],
-  unit: "mm",
-  compute: rowsThenNumbers((rows) => {
-    const values = rows.map((row) => quantityIn(row, "value").low);
-    const value = Math.min(...values);
-    return Number.isFinite(value)
-      ? {
-          value,
-          lines: [values.length > 1 ? `thinner of ${values.map(short).join(" and ")} mm` : `${short(value)} mm`],
-        }
-      : { refused: "no thickness of the joint is stated" };
-  }),
-};
+export const thinner = leastThickness(
+  {
+    name: "thinner",
+    means: "thickness of the thinner part",
+    basis: ownChoice("where two thicknesses meet, the thinner asks for the thinner wire"),
+    rows: "walls",
+  },
+  (values) =>
+    values.length > 1 ? `thinner of ${values.map(short).join(" and ")} mm` : `${short(values[0] ?? NaN)} mm`,
+  "no thickness of the joint is stated",
+);
 
 /** Named function `wire(points, t)`: number of the wire that a table of required wires asks for at a thickness t in mm. */
 export const wire: ListFunction = {
