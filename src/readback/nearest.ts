@@ -22,13 +22,18 @@ export function nearestTo(part: Part, { sheets }: Pages, claimed: ReadonlySet<st
       for (const [found] of text.matchAll(wordPattern)) {
         const word = found.replace(/[.,:]$/, "");
         if (words.has(word) || claimed.has(word.toUpperCase()) || Math.abs(word.length - wanted.length) > 1) continue;
-        const distance = unlikeness(word.toUpperCase().replace(",", "."), wanted);
+        const spelled = word.toUpperCase().replace(",", ".");
+        // A wire W12 is not the number 112: beside digits the other signs are the same.
+        if (/\d/.test(wanted) && besideDigits(spelled) !== besideDigits(wanted)) continue;
+        const distance = unlikeness(spelled, wanted);
         words.set(word, distance);
         if (distance > 0) least = Math.min(least, distance);
       }
   const [only, ...more] = [...words].filter(([, distance]) => distance === least);
   return only === undefined || more.length > 0 || least > most ? undefined : only[0];
 }
+
+const besideDigits = (word: string) => Array.from(word.replaceAll(/\d/g, "")).sort().join("");
 
 /** Signs to change, leave out, put in or let change places (optimal string alignment). */
 function unlikeness(a: string, b: string): number {

@@ -20,4 +20,5 @@ test("nothing is said where it would be a guess: of short words, of what another
   expect(near("290 °C", "current  240  A", "240")).toBeUndefined();
   expect(near("150 mm", "180  kV  and  130  mA")).toBeUndefined();
   expect(near("5.2 mm", "7.0  mm")).toBeUndefined();
+  expect(near("W12", "film  112  wire  W15", "W15")).toBeUndefined();
 });
