@@ -39,9 +39,8 @@ export function sourceNotes(context: Context, record: BookRecord): Note[] {
 const lastPage = ({ value: { source } }: BookRecord) =>
   isObject(source) && typeof source["to"] === "number" ? ` to ${source["to"]}` : "";
 
-/** Which values of a record no program looks for, and why: a paper may put them in other words, or does not show them. */
-const notLookedFor =
-  "not looked for are choices and sentences, which a paper puts in words of its own, and what the schema says no paper shows";
+/** Which values of a record no program looks for; the page of what was not checked says why. */
+const notLookedFor = "choices, sentences and what no paper shows are not looked for";
 
 /** What was read back from the text of the original: never more than the file says of itself. */
 function readBackWords({ judged }: Context, record: BookRecord): string | undefined {

@@ -50,6 +50,12 @@ export function readBackBlocks(context: Context): Block[] {
   return [
     { type: "heading", level: 2, text: "Read back from the papers" },
     { type: "paragraph", text: [sentence] },
+    {
+      type: "paragraph",
+      text: [
+        "Not looked for are choices and sentences, which a paper puts in words of its own, and what the schema says no paper shows.",
+      ],
+    },
     ...(items.length > 0 ? [{ type: "list", ordered: false, items } satisfies Block] : []),
   ];
 }
