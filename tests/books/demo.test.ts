@@ -54,6 +54,8 @@ test("the boiler's deviation answers what was found, and nothing else is answere
 
 /** Definitions that neither book exercises; each has its examples. */
 const knownIdle: readonly string[] = [
+  // No demonstration adopts a calculation: each has papers of the maker's own.
+  "adoption-after-order",
   "heat-treatment-after-welding",
   "unreinforced-opening",
   // Asked by the cautious profile only.
