@@ -1,6 +1,9 @@
 import { nearestIds } from "../link/alike.ts";
 import type { JudgedBook } from "../model/book.ts";
+import { isList, isObject } from "../model/json.ts";
 import type { BookRecord } from "../model/record.ts";
+import { rowName } from "../model/stable.ts";
+import { recordWords } from "../model/titles.ts";
 import { plain } from "../report/plain.ts";
 import { didYouMean } from "./choose.ts";
 import { UsageError } from "./command.ts";
@@ -24,11 +27,23 @@ export function recordMeant(judged: JudgedBook, kind: string, id: string): BookR
   const near = stating.length > 0 ? stating.map((one) => one.id) : nearestIds(id.toUpperCase(), ids.keys());
   const holding = [...ids.keys()].filter((one) => id.length > 2 && one.includes(id.toUpperCase()));
   const meant = [...new Set([...near, ...holding])].slice(0, 5);
-  const what =
-    ids.size === 0
-      ? `the book holds no ${name} at all`
-      : `the book holds no ${name} "${plain(id)}"${didYouMean(meant)}`;
-  throw new UsageError(what + unlessNotRead(judged.loaded));
+  const what = ids.size === 0 ? `the book holds no ${name} at all` : `the book holds no ${name} "${plain(id)}"`;
+  const instead = meant.length === 0 ? rowsNamed(judged, id) : didYouMean(meant);
+  throw new UsageError(what + instead + unlessNotRead(judged.loaded));
+}
+
+/** What has a row of that name though it is no such record: a heat of a certificate that names no mill stands only there. */
+function rowsNamed({ loaded: { records }, definitions: { kinds } }: JudgedBook, id: string): string {
+  const having = records.filter((record) =>
+    [...(kinds.get(record.kind)?.fields.values() ?? [])].some((field) => {
+      const rows = record.value[field.name];
+      return field.type === "list" && isList(rows) && rows.some((row) => isObject(row) && rowName(field, row) === id);
+    }),
+  );
+  const [first] = having;
+  if (first === undefined) return "";
+  const names = having.slice(0, 5).map((record) => recordWords(kinds, record));
+  return `; a row of that name is in ${names.join(", ")}: trace ${first.kind} ${first.id}`;
 }
 
 function kindMeant({ definitions: { kinds } }: JudgedBook, kind: string): string {

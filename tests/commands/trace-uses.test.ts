@@ -93,4 +93,16 @@ describe("which record is meant", () => {
     expect(refusal("person", "K9")).toContain("did you mean K1?");
     expect(refusal("deviation", "DV-01")).toMatch(/^the book holds no deviation/);
   });
+
+  test("a heat whose certificate names no mill is no heat: the certificate that lists it is named", () => {
+    const [certificate] = all("material-certificate");
+    const rows = list(certificate?.value["rows"]);
+    const number = isObject(rows[0]) ? rows[0]["heat"] : undefined;
+    if (typeof number !== "string") throw new Error("the certificate lists no heat");
+    const graph = { ...judged.graph, byKind: new Map([...judged.graph.byKind, ["heat", new Map()]]) };
+    expect(() => recordMeant({ ...judged, graph }, "heat", number)).toThrow(
+      `a row of that name is in material certificate ${certificate?.id ?? ""}: trace material-certificate`,
+    );
+    expect(() => recordMeant({ ...judged, graph }, "heat", "NO-SUCH-HEAT")).toThrow(/^the book holds no heat at all$/);
+  });
 });
