@@ -66,7 +66,7 @@ function measureImport(folder: string, name: string, runs: number): void {
     rmSync(book, { recursive: true, force: true });
     mkdirSync(join(book, "imports"), { recursive: true });
     for (const file of ["book.json", "issue.json"])
-      cpSync(join(packageRoot, "demo-data/air-receiver/book", file), join(book, file));
+      cpSync(join(packageRoot, "demo-data/boiler/book", file), join(book, file));
     writeFileSync(join(book, "imports/teile.json"), JSON.stringify(map));
     const words = [cli, "import", join(folder, name), "--book", book];
     results.get("shown")?.push(runOnce(words));
