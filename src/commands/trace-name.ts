@@ -43,7 +43,8 @@ function rowsNamed({ loaded: { records }, definitions: { kinds } }: JudgedBook, 
   const [first] = having;
   if (first === undefined) return "";
   const names = having.slice(0, 5).map((record) => recordWords(kinds, record));
-  return `; a row of that name is in ${names.join(", ")}: trace ${first.kind} ${first.id}`;
+  const more = having.length > names.length ? ` and ${having.length - names.length} more` : "";
+  return `; a row of that name is in ${names.join(", ")}${more}: trace ${first.kind} ${first.id}`;
 }
 
 function kindMeant({ definitions: { kinds } }: JudgedBook, kind: string): string {
