@@ -2,7 +2,7 @@ import js from "@eslint/js";
 import tseslint from "typescript-eslint";
 
 export default tseslint.config(
-  { ignores: ["dist", "out", "coverage", "templates/client/**", "src/generated/**"] },
+  { ignores: ["dist", "out", "coverage", "templates/client/**", "demo-data/generated/**"] },
   js.configs.recommended,
   tseslint.configs.strictTypeChecked,
   {

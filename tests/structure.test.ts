@@ -11,7 +11,7 @@ function filesIn(dir: string): string[] {
   });
 }
 
-const all = filesIn(src).filter((file) => !file.includes("/generated/"));
+const all = filesIn(src);
 const importPattern = /^(?:import|export)[^;]*?from "(\.[^"]+)";/gms;
 
 function importsOf(file: string): string[] {
@@ -19,6 +19,9 @@ function importsOf(file: string): string[] {
     relative(src, join(dirname(file), match[1] ?? "")),
   );
 }
+
+/** The stages of judging, in order. */
+const stages = ["reading", "court", "compute", "plan", "judge"];
 
 /** What each folder of src/ may import, beside itself. Whatever is not listed here may not be imported. */
 const allowed: Readonly<Record<string, readonly string[]>> = {
@@ -45,9 +48,12 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   chains: ["model"],
   profiles: ["model"],
   tables: ["model"],
-  // The two stages know no definition by name: they get them as arguments.
-  judge: ["model", "link", "compute", "readback"],
-  compute: ["model", "judge"],
+  // The stages know no definition by name: they get them as arguments. Each uses only those before it.
+  reading: ["model", "link"],
+  court: ["model", "reading"],
+  compute: ["model", "reading", "court"],
+  plan: ["model", "reading", "court", "compute"],
+  judge: ["model", "link", "readback", "reading", "court", "compute", "plan"],
   // Answers that others printed: definitions are asked as a reader would ask them.
   verification: ["model", "calculations", "compute", "steam"],
   // A book before its evidence, and what it takes of the one before.
@@ -55,7 +61,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   report: ["model"],
   // What is owed, from a judged book: no kind, rule or register by name.
   owed: ["model", "report", "sheets"],
-  commands: ["model", "load", "link", "judge", "report", "publish", "foreign", "sheets", "imports", "begin", "owed"],
+  commands: ["model", "load", "link", ...stages, "report", "publish", "foreign", "sheets", "imports", "begin", "owed"],
 };
 
 describe("dependencies point one way", () => {
@@ -69,7 +75,7 @@ describe("dependencies point one way", () => {
     });
 
   test("HTML and PDF never import each other, and neither imports a stage", () => {
-    const stages = ["load", "link", "judge", "rules", "calculations"];
+    const notTheirs = ["load", "link", ...stages, "rules", "calculations"];
     const wrong = all.flatMap((file) => {
       const from = relative(src, file);
       const other = from.startsWith("publish/html/")
@@ -79,7 +85,7 @@ describe("dependencies point one way", () => {
           : null;
       if (other === null) return [];
       return importsOf(file)
-        .filter((target) => target.startsWith(other) || stages.includes(target.split("/")[0] ?? ""))
+        .filter((target) => target.startsWith(other) || notTheirs.includes(target.split("/")[0] ?? ""))
         .map((target) => `${from} → ${target}`);
     });
     expect(wrong).toEqual([]);
@@ -102,10 +108,7 @@ test("pages print what was judged: no table, profile, rule or comparison is thei
     const from = relative(src, file);
     if (!from.startsWith("publish/")) return [];
     const imported = importsOf(file).filter(
-      (target) =>
-        // A formula is parsed to be printed.
-        target !== "compute/formula-of.ts" &&
-        (judging.includes(target.split("/")[0] ?? "") || target === "model/compare.ts"),
+      (target) => judging.includes(target.split("/")[0] ?? "") || target === "model/compare.ts",
     );
     // The page that lists the tables in force is the only one that opens them.
     const opened = from !== "publish/outline/judged-with-page.ts" && /judged\.tables/.test(readFileSync(file, "utf8"));
@@ -115,7 +118,8 @@ test("pages print what was judged: no table, profile, rule or comparison is thei
 });
 
 describe("lists are complete", () => {
-  for (const folder of ["calculations", "rules", "tables", "profiles", "requirements", "verification"])
+  // The others are made from their folders (tests/tooling).
+  for (const folder of ["profiles", "requirements"])
     test(`src/${folder}/index.ts reaches every file of its folder`, () => {
       const files = readdirSync(join(src, folder)).filter((name) => name.endsWith(".ts") && name !== "index.ts");
       const reached = new Set<string>();
@@ -136,10 +140,32 @@ describe("lists are complete", () => {
 
 test("nothing in the stages and the publications names a certain sort of equipment", () => {
   const wrong = all
-    .filter((file) => /^(compute|judge|link|load|publish|report)\//.test(relative(src, file)))
+    .filter((file) => /^(reading|court|compute|plan|judge|link|load|publish|report)\//.test(relative(src, file)))
     .flatMap((file) => {
       const found = /\b(boiler|receiver|vessel|tank)\b/i.exec(readFileSync(file, "utf8"));
       return found === null ? [] : [`${relative(src, file)}: ${found[0]}`];
     });
   expect(wrong).toEqual([]);
+});
+
+test("no two files need each other's values", () => {
+  const values = /^(?:import|export)(?! type )[^;]*?from "(\.[^"]+)";/gms;
+  const needs = new Map(
+    all.map((file) => [
+      relative(src, file),
+      [...readFileSync(file, "utf8").matchAll(values)].map((match) =>
+        relative(src, join(dirname(file), match[1] ?? "")),
+      ),
+    ]),
+  );
+  const done = new Set<string>();
+  const circles: string[] = [];
+  const visit = (file: string, way: readonly string[]): void => {
+    if (way.includes(file)) circles.push([...way.slice(way.indexOf(file)), file].join(" → "));
+    if (done.has(file) || way.includes(file)) return;
+    for (const target of needs.get(file) ?? []) visit(target, [...way, file]);
+    done.add(file);
+  };
+  for (const file of needs.keys()) visit(file, []);
+  expect(circles).toEqual([]);
 });

@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
 import { join } from "node:path";
-import type { Original } from "../../src/generated/records.ts";
+import type { Original } from "../generated/records.ts";
 import { loadKinds } from "../../src/load/kinds.ts";
 import { parseJson } from "../../src/load/parse-json.ts";
 import { linesByOriginal } from "../../src/model/comparison.ts";

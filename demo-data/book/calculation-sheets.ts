@@ -1,4 +1,4 @@
-import type { CalculationSheet } from "../../src/generated/records.ts";
+import type { CalculationSheet } from "../generated/records.ts";
 import { basisText } from "./sheet-basis.ts";
 import type { BoundInput, ComputedStep, Done } from "../../src/model/book.ts";
 import type { Calculation } from "../../src/model/calculation.ts";

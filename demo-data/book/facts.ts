@@ -1,4 +1,4 @@
-import type { Book, Equipment, Organisation, Person, RecordTypes } from "../../src/generated/records.ts";
+import type { Book, Equipment, Organisation, Person, RecordTypes } from "../generated/records.ts";
 import { clerkOf, stampOf } from "../paper/looks.ts";
 import { recordsOf, type Kind, type RecordFile } from "./records.ts";
 

@@ -1,4 +1,4 @@
-import type { RecordTypes } from "../../src/generated/records.ts";
+import type { RecordTypes } from "../generated/records.ts";
 
 export type Kind = keyof RecordTypes;
 

@@ -1,4 +1,4 @@
-import type { Joint, WeldingProcedure } from "../../src/generated/records.ts";
+import type { Joint, WeldingProcedure } from "../generated/records.ts";
 import { label, outline, type Frame } from "./figures.ts";
 import { left, type Sheet } from "./paper.ts";
 

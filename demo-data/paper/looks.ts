@@ -1,5 +1,5 @@
 import { rgb } from "pdf-lib";
-import type { Organisation } from "../../src/generated/records.ts";
+import type { Organisation } from "../generated/records.ts";
 import type { Look } from "./paper.ts";
 
 const white = rgb(1, 1, 1);

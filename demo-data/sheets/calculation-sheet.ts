@@ -1,4 +1,4 @@
-import type { CalculationSheet } from "../../src/generated/records.ts";
+import type { CalculationSheet } from "../generated/records.ts";
 import { objectOf, sizeOf, type Facts } from "../book/facts.ts";
 import { fields, heading, paragraph } from "../paper/blocks.ts";
 import { signatures } from "../paper/marks.ts";

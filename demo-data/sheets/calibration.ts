@@ -1,4 +1,4 @@
-import type { Instrument } from "../../src/generated/records.ts";
+import type { Instrument } from "../generated/records.ts";
 import type { Facts } from "../book/facts.ts";
 import { fields, heading } from "../paper/blocks.ts";
 import { signatures } from "../paper/marks.ts";

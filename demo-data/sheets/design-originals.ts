@@ -1,4 +1,4 @@
-import type { Document, Drawing } from "../../src/generated/records.ts";
+import type { Document, Drawing } from "../generated/records.ts";
 import type { Facts } from "../book/facts.ts";
 import { signatures } from "../paper/marks.ts";
 import { withRoom, type Paper, type Sheet } from "../paper/paper.ts";

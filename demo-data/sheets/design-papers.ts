@@ -1,4 +1,4 @@
-import type { Part } from "../../src/generated/records.ts";
+import type { Part } from "../generated/records.ts";
 import type { Facts } from "../book/facts.ts";
 import { fields, heading, paragraph } from "../paper/blocks.ts";
 import { newSheet, withRoom, type Paper, type Sheet } from "../paper/paper.ts";

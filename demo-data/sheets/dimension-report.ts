@@ -1,4 +1,4 @@
-import type { DimensionCheck } from "../../src/generated/records.ts";
+import type { DimensionCheck } from "../generated/records.ts";
 import type { Facts } from "../book/facts.ts";
 import { fields } from "../paper/blocks.ts";
 import { signatures } from "../paper/marks.ts";

@@ -1,4 +1,4 @@
-import type { HeatTreatment } from "../../src/generated/records.ts";
+import type { HeatTreatment } from "../generated/records.ts";
 import type { Facts } from "../book/facts.ts";
 import { fields, heading } from "../paper/blocks.ts";
 import { chart } from "../paper/chart.ts";

@@ -1,4 +1,4 @@
-import type { BodyCertificate, Declaration } from "../../src/generated/records.ts";
+import type { BodyCertificate, Declaration } from "../generated/records.ts";
 import type { Facts } from "../book/facts.ts";
 import { article, fields, paragraph } from "../paper/blocks.ts";
 import { roundStamp, signatures } from "../paper/marks.ts";

@@ -1,5 +1,5 @@
 import { rgb } from "pdf-lib";
-import type { Nameplate } from "../../src/generated/records.ts";
+import type { Nameplate } from "../generated/records.ts";
 import type { Facts } from "../book/facts.ts";
 import { paragraph } from "../paper/blocks.ts";
 import { signatures } from "../paper/marks.ts";

@@ -1,4 +1,4 @@
-import type { NdtReport } from "../../src/generated/records.ts";
+import type { NdtReport } from "../generated/records.ts";
 import { objectOf, type Facts } from "../book/facts.ts";
 import { fields, heading } from "../paper/blocks.ts";
 import { signatures } from "../paper/marks.ts";

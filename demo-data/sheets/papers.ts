@@ -1,4 +1,4 @@
-import type { RecordTypes } from "../../src/generated/records.ts";
+import type { RecordTypes } from "../generated/records.ts";
 import { orderOf, type Facts } from "../book/facts.ts";
 import type { Kind } from "../book/records.ts";
 import { drawDimensions } from "./dimension-report.ts";

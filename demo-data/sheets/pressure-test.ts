@@ -1,4 +1,4 @@
-import type { PressureTest } from "../../src/generated/records.ts";
+import type { PressureTest } from "../generated/records.ts";
 import type { Facts } from "../book/facts.ts";
 import { fields, heading } from "../paper/blocks.ts";
 import { chart } from "../paper/chart.ts";

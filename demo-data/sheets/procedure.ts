@@ -1,4 +1,4 @@
-import type { Procedure } from "../../src/generated/records.ts";
+import type { Procedure } from "../generated/records.ts";
 import type { Facts } from "../book/facts.ts";
 import { article, fields, heading } from "../paper/blocks.ts";
 import { signatures, type Signed } from "../paper/marks.ts";

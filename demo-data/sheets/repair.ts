@@ -1,4 +1,4 @@
-import type { ProductionTest, Repair } from "../../src/generated/records.ts";
+import type { ProductionTest, Repair } from "../generated/records.ts";
 import type { Facts } from "../book/facts.ts";
 import { fields, heading, paragraph } from "../paper/blocks.ts";
 import { signatures } from "../paper/marks.ts";

@@ -1,4 +1,4 @@
-import type { SafetyValve } from "../../src/generated/records.ts";
+import type { SafetyValve } from "../generated/records.ts";
 import type { Facts } from "../book/facts.ts";
 import { fields, heading, paragraph } from "../paper/blocks.ts";
 import { signatures } from "../paper/marks.ts";

@@ -1,4 +1,4 @@
-import type { NdtPersonnel } from "../../src/generated/records.ts";
+import type { NdtPersonnel } from "../generated/records.ts";
 import type { Facts } from "../book/facts.ts";
 import { fields, paragraph } from "../paper/blocks.ts";
 import { signatures } from "../paper/marks.ts";

@@ -1,5 +1,5 @@
 import { rgb } from "pdf-lib";
-import type { Drawing } from "../../src/generated/records.ts";
+import type { Drawing } from "../generated/records.ts";
 import { sizeOf, type Facts } from "../book/facts.ts";
 import { height, left, right, rule, widthOf, write, type Sheet } from "../paper/paper.ts";
 import { printed } from "./original.ts";

@@ -1,4 +1,4 @@
-import type { WeldLog } from "../../src/generated/records.ts";
+import type { WeldLog } from "../generated/records.ts";
 import type { Facts } from "../book/facts.ts";
 import { paragraph } from "../paper/blocks.ts";
 import { signatures } from "../paper/marks.ts";

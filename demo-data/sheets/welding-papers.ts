@@ -1,4 +1,4 @@
-import type { ProcedureQualification, WelderQualification, WeldingProcedure } from "../../src/generated/records.ts";
+import type { ProcedureQualification, WelderQualification, WeldingProcedure } from "../generated/records.ts";
 import type { Facts } from "../book/facts.ts";
 import { bevel } from "../paper/bevel.ts";
 import { fields, heading } from "../paper/blocks.ts";

@@ -1,4 +1,4 @@
-import type { Organisation } from "../../src/generated/records.ts";
+import type { Organisation } from "../generated/records.ts";
 
 /** Every firm of the demonstration books. All of them are invented, and so are the places. */
 

@@ -1,4 +1,4 @@
-import type { Instrument, PressureTest } from "../../src/generated/records.ts";
+import type { Instrument, PressureTest } from "../generated/records.ts";
 
 type Gauge = NonNullable<PressureTest["gauges"]>[number];
 

@@ -1,4 +1,4 @@
-import type { Person } from "../../src/generated/records.ts";
+import type { Person } from "../generated/records.ts";
 
 /** Everyone of the demonstration books, by the firm they work for. All of them are invented. */
 

@@ -1,4 +1,4 @@
-import type { InspectionStep } from "../../src/generated/records.ts";
+import type { InspectionStep } from "../generated/records.ts";
 
 type Point = NonNullable<InspectionStep["points"]>[number];
 

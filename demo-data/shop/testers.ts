@@ -1,4 +1,4 @@
-import type { NdtPersonnel } from "../../src/generated/records.ts";
+import type { NdtPersonnel } from "../generated/records.ts";
 
 type Method = NdtPersonnel["method"];
 

@@ -1,4 +1,4 @@
-import type { WelderQualification } from "../../src/generated/records.ts";
+import type { WelderQualification } from "../generated/records.ts";
 
 type Qualification = WelderQualification;
 type Printed = NonNullable<Qualification["range"]>;

@@ -1,17 +1,18 @@
+// Made from the files of this folder by `npm run types`; change them, not this one.
 import type { Closer } from "../model/closer.ts";
 import { byItsRow, byItsRows } from "./carried.ts";
 import { conceded, decided } from "./decided.ts";
 import { repaired } from "./repair.ts";
-import { measuredAgain, testedAgain, treatedAgain, triedAgain } from "./repeated.ts";
-import { partWeldedAgain, weldedAgain } from "./welded-again.ts";
+import { measuredAgain, treatedAgain, testedAgain, triedAgain } from "./repeated.ts";
+import { weldedAgain, partWeldedAgain } from "./welded-again.ts";
 
 /** What may close a rejected result; the `x-closed-by` of a schema names them. */
 export const closers: readonly Closer[] = [
-  repaired,
   byItsRow,
   byItsRows,
   conceded,
   decided,
+  repaired,
   measuredAgain,
   treatedAgain,
   testedAgain,

@@ -1,4 +1,4 @@
-import { readsOf, statedFields, type Asked } from "../judge/reads.ts";
+import { readsOf, statedFields, type Asked } from "../plan/reads.ts";
 import type { JudgedBook } from "../model/book.ts";
 import { isList, isObject, type Json } from "../model/json.ts";
 import { fieldsOn, type Field, type Kind } from "../model/kind.ts";

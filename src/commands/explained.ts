@@ -1,4 +1,4 @@
-import { resultChecks } from "../judge/result-checks.ts";
+import { resultChecks } from "../plan/result-checks.ts";
 import type { Calculation } from "../model/calculation.ts";
 import type { BuiltIn, Definitions } from "../model/definitions.ts";
 import type { Fact } from "../model/fact.ts";

@@ -1,8 +1,8 @@
 import type { Calculation, Comparison } from "../model/calculation.ts";
 import type { BookRecord } from "../model/record.ts";
-import type { Hit } from "../judge/hit.ts";
+import type { Hit } from "../reading/hit.ts";
 import type { BoundCalculation } from "./inputs.ts";
-import { symbolsBehind } from "./rests.ts";
+import { symbolsBehind } from "../model/rests.ts";
 import type { Comparative, Run } from "./run.ts";
 
 /** A value in a record. */

@@ -4,7 +4,7 @@ import { comparisonUnitProblem, formulaUnitProblem, type FunctionUnits } from ".
 import { ProgramError } from "../model/program-error.ts";
 import { nameProblems } from "./claim.ts";
 import { wordProblems } from "./refusal.ts";
-import { formulaOf } from "./formula-of.ts";
+import { formulaOf } from "../model/formula/formula-of.ts";
 
 /** Throws when a symbol of a calculation is not declared or declared twice, or when its units do not multiply out. */
 export function checkSymbols(calculation: Calculation): void {

@@ -1,10 +1,10 @@
 import type { Calculation } from "../model/calculation.ts";
 import type { Finding, Outcome } from "../model/finding.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
-import { conclude, locate, type Court } from "../judge/court.ts";
-import { startAt, type Hit } from "../judge/hit.ts";
-import { holds } from "../judge/subjects.ts";
-import { clear, newTrail, noteRead } from "../judge/trail.ts";
+import { conclude, locate, type Court } from "../court/court.ts";
+import { startAt, type Hit } from "../reading/hit.ts";
+import { holds } from "../reading/subjects.ts";
+import { clear, newTrail, noteRead } from "../reading/trail.ts";
 import { disagreement } from "./agree.ts";
 import { bindAlone } from "./inputs.ts";
 import type { Original } from "./sheet-case.ts";

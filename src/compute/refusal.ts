@@ -1,7 +1,7 @@
 import type { BoundInput } from "../model/book.ts";
 import type { Calculation, CalculationInput, CalculationStep, Claim } from "../model/calculation.ts";
 import { apart, figure, type Figure } from "../model/apart.ts";
-import { formulaOf } from "./formula-of.ts";
+import { formulaOf } from "../model/formula/formula-of.ts";
 import type { Comparative } from "./run.ts";
 
 /** What words of a comparison are made of. */

@@ -9,7 +9,7 @@ import type {
 import type { ComputedStep } from "../model/book.ts";
 import { formulaSymbols, type Formula } from "../model/formula/ast.ts";
 import { evaluate, governing, type Scope } from "../model/formula/evaluate.ts";
-import { formulaOf } from "./formula-of.ts";
+import { formulaOf } from "../model/formula/formula-of.ts";
 
 /** Values by symbol, in the units the calculation declares; rows for its named functions. */
 export type GivenValues = ReadonlyMap<string, ListArgument>;

@@ -1,8 +1,8 @@
 import type { Done } from "../model/book.ts";
 import type { Calculation } from "../model/calculation.ts";
 import type { BookRecord } from "../model/record.ts";
-import type { Trail } from "../judge/trail.ts";
-import type { Pending } from "../judge/world.ts";
+import type { Trail } from "../reading/trail.ts";
+import type { Pending } from "../reading/world.ts";
 import type { Disagreement } from "./agree.ts";
 import type { Pair } from "./pairs.ts";
 

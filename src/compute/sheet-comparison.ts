@@ -3,12 +3,12 @@ import type { ComparedValue, Done, Origin } from "../model/book.ts";
 import type { Outcome } from "../model/finding.ts";
 import { measure, parseQuantity } from "../model/quantity.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
-import { conclude, type Court } from "../judge/court.ts";
-import { clear, newTrail, noteAddress, noteRead, noteValue, type Trail } from "../judge/trail.ts";
-import type { World } from "../judge/world.ts";
+import { conclude, type Court } from "../court/court.ts";
+import { clear, newTrail, noteAddress, noteRead, noteValue, type Trail } from "../reading/trail.ts";
+import type { World } from "../reading/world.ts";
 import { disagreement, oursOf } from "./agree.ts";
 import type { Pair } from "./pairs.ts";
-import { placesBehind, symbolsBehind, symbolsOf } from "./rests.ts";
+import { placesBehind, symbolsBehind, symbolsOf } from "../model/rests.ts";
 import type { SheetCase } from "./sheet-case.ts";
 import { disagrees, outcomeOf } from "./sheet-findings.ts";
 

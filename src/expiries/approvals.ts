@@ -2,7 +2,7 @@ import { fromMemory } from "../model/basis.ts";
 import { compareDays } from "../model/dates.ts";
 import { date } from "../model/input.ts";
 import { rule } from "../model/rule.ts";
-import { basis, holds, person, said } from "../rules/roles.ts";
+import { basis, holds, person, said } from "../rules/shared/roles.ts";
 import { ordered } from "./ordered.ts";
 
 export const approvalInForce = rule({

@@ -1,7 +1,7 @@
 import { addMonths, compareDays } from "../model/dates.ts";
 import { date, optional, quantity, text } from "../model/input.ts";
 import { rule } from "../model/rule.ts";
-import { personnel } from "../rules/testers.ts";
+import { personnel } from "../rules/ndt/testers.ts";
 import { ordered } from "./ordered.ts";
 
 export const testerInForce = rule({

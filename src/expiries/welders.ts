@@ -1,8 +1,8 @@
 import { fromMemory } from "../model/basis.ts";
 import { anyOf, date, list, optional, text } from "../model/input.ts";
 import { rule } from "../model/rule.ts";
-import { months } from "../rules/welder-fault.ts";
-import { notInForce, periodsOf } from "../rules/welder-validity.ts";
+import { months } from "../rules/welding/welder-fault.ts";
+import { notInForce, periodsOf } from "../rules/welding/welder-validity.ts";
 import { ordered } from "./ordered.ts";
 
 export const welderInForce = rule({

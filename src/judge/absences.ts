@@ -2,9 +2,9 @@ import type { Link } from "../model/graph.ts";
 import { byCodePoint } from "../model/order.ts";
 import { addressOf } from "../model/record.ts";
 import { foldAlike } from "../link/alike.ts";
-import type { Court, Want } from "./court.ts";
-import type { Absence, World } from "./world.ts";
-import { noneInBook } from "./absent.ts";
+import type { Court, Want } from "../court/court.ts";
+import type { Absence, World } from "../reading/world.ts";
+import { noneInBook } from "../reading/absent.ts";
 import { gapKey } from "./gap-finding.ts";
 import { allLacking, isStated, rowOf } from "./whole-rows.ts";
 

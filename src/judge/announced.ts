@@ -5,12 +5,12 @@ import type { Calculation } from "../model/calculation.ts";
 import type { Definitions } from "../model/definitions.ts";
 import type { Finding } from "../model/finding.ts";
 import { printAllowed, printFigure, printNumber, printRequired, withUnit } from "../model/print-number.ts";
-import { pathOf } from "./bind.ts";
-import { follow } from "./follow.ts";
-import { readText } from "./hit.ts";
-import { holds, subjectsOf, type Case } from "./subjects.ts";
-import { mergeTrail, newTrail, type Trail } from "./trail.ts";
-import { calculationKey, type Pending, type World } from "./world.ts";
+import { pathOf } from "../reading/bind.ts";
+import { follow } from "../reading/follow.ts";
+import { readText } from "../reading/hit.ts";
+import { holds, subjectsOf, type Case } from "../reading/subjects.ts";
+import { mergeTrail, newTrail, type Trail } from "../reading/trail.ts";
+import { calculationKey, type Pending, type World } from "../reading/world.ts";
 
 type Limit = AnnouncedLimit | AnnouncedSymbol;
 

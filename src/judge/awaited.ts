@@ -1,11 +1,11 @@
 import type { Announcement } from "../model/announcement.ts";
 import type { Computed, JudgedBook } from "../model/book.ts";
-import { pathOf } from "./bind.ts";
-import { follow } from "./follow.ts";
-import { deref, startAt } from "./hit.ts";
-import { holds } from "./subjects.ts";
-import { newTrail } from "./trail.ts";
-import { worldOf, type Walked } from "./walk-path.ts";
+import { pathOf } from "../reading/bind.ts";
+import { follow } from "../reading/follow.ts";
+import { deref, startAt } from "../reading/hit.ts";
+import { holds } from "../reading/subjects.ts";
+import { newTrail } from "../reading/trail.ts";
+import { worldOf, type Walked } from "../reading/walk-path.ts";
 
 /** The measurements that limits of this calculation are for, as far as they are recorded: the places the values stand in. */
 export function awaitedBy(judged: JudgedBook, { calculation, subject, pointer }: Computed): readonly Walked[] {

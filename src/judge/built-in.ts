@@ -10,11 +10,11 @@ import { milestoneRules } from "./milestones.ts";
 import { originalRules } from "./originals.ts";
 import { onePaperRules } from "./one-paper.ts";
 import { orphanRules } from "./orphans.ts";
-import { profileRules } from "./profile.ts";
+import { profileRules } from "../reading/profile.ts";
 import { readBackRules } from "./read-back.ts";
-import { reasonRules } from "./reasons.ts";
+import { reasonRules } from "../reading/reasons.ts";
 import { registerRules } from "./register.ts";
-import { tableRules } from "./tables.ts";
+import { tableRules } from "../reading/tables.ts";
 import { verifiedRules } from "./verified.ts";
 
 /** Checks that are built into linking and judging; those of reading files are listed by the loader. */

@@ -7,7 +7,7 @@ import { parsePath } from "../model/path.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { rowName } from "../model/stable.ts";
 import { ownChain } from "./own-chain.ts";
-import { walkEvidence } from "./walk-path.ts";
+import { walkEvidence } from "../reading/walk-path.ts";
 
 /** A record, or a row of one, that the paths of a link lead to. */
 export interface Reached {

@@ -8,9 +8,9 @@ import { originalsAmong } from "../model/read-from.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
 import { recordWords } from "../model/titles.ts";
-import { missingField } from "./absent.ts";
-import { keyOf, locate, type Court } from "./court.ts";
-import { addFinding } from "./entries.ts";
+import { missingField } from "../reading/absent.ts";
+import { keyOf, locate, type Court } from "../court/court.ts";
+import { addFinding } from "../court/entries.ts";
 
 const basis = ownChoice("a comparison speaks of the values and of the file that were compared, and of no others");
 

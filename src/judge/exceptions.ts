@@ -5,10 +5,10 @@ import type { Finding } from "../model/finding.ts";
 import { isList, isObject } from "../model/json.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
-import { endStage, keyOf, locate, type Court } from "./court.ts";
-import { addFinding } from "./entries.ts";
+import { endStage, keyOf, locate, type Court } from "../court/court.ts";
+import { addFinding } from "../court/entries.ts";
 import { answerable } from "../model/exceptions.ts";
-import type { World } from "./world.ts";
+import type { World } from "../reading/world.ts";
 import { recordWords } from "../model/titles.ts";
 
 const basis = ownChoice(

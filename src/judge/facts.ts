@@ -5,12 +5,12 @@ import { byCodePoint } from "../model/order.ts";
 import { ProgramError } from "../model/program-error.ts";
 import { compare, measure, parseQuantity } from "../model/quantity.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
-import { pathOf } from "./bind.ts";
-import { conclude, keyOf, locate, type Court } from "./court.ts";
-import { follow } from "./follow.ts";
-import { deref, readText, startAt, type Hit } from "./hit.ts";
-import { clear, digestOfReads, mergeTrail, newTrail, type Trail } from "./trail.ts";
-import type { World } from "./world.ts";
+import { pathOf } from "../reading/bind.ts";
+import { conclude, keyOf, locate, type Court } from "../court/court.ts";
+import { follow } from "../reading/follow.ts";
+import { deref, readText, startAt, type Hit } from "../reading/hit.ts";
+import { clear, digestOfReads, mergeTrail, newTrail, type Trail } from "../reading/trail.ts";
+import type { World } from "../reading/world.ts";
 import { recordWords } from "../model/titles.ts";
 
 interface Statement {

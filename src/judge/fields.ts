@@ -7,10 +7,10 @@ import type { Field } from "../model/kind.ts";
 import { measure, parseQuantity } from "../model/quantity.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
-import { keyOf, locate, type Court } from "./court.ts";
-import { addFinding } from "./entries.ts";
-import { outvote } from "./outvoted.ts";
-import type { World } from "./world.ts";
+import { keyOf, locate, type Court } from "../court/court.ts";
+import { addFinding } from "../court/entries.ts";
+import { outvote } from "../court/outvoted.ts";
+import type { World } from "../reading/world.ts";
 import { thePlace } from "../model/words.ts";
 
 const form = ownChoice("digits and units are evidence: they are read exactly as written, never guessed");

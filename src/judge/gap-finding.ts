@@ -11,11 +11,11 @@ import { isElsewhere, type Owner } from "../model/vocabulary.ts";
 import { adoptable, sheetKind } from "../compute/adoption.ts";
 import { nearest } from "../link/graph.ts";
 import type { Gap } from "./absences.ts";
-import { whatIs } from "./absent-words.ts";
-import { locate } from "./court.ts";
+import { whatIs } from "../reading/absent-words.ts";
+import { locate } from "../court/court.ts";
 import { partsOf } from "./missing-parts.ts";
 import type { Calendar } from "./milestones.ts";
-import type { Absence, World } from "./world.ts";
+import type { Absence, World } from "../reading/world.ts";
 
 const owed = ownChoice("what the schema, a link or the register owes is there when it is due");
 

@@ -3,8 +3,8 @@ import type { BuiltIn } from "../model/definitions.ts";
 import { isList, isObject, type JsonObject } from "../model/json.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
-import { keyOf, locate, type Court } from "./court.ts";
-import { addFinding } from "./entries.ts";
+import { keyOf, locate, type Court } from "../court/court.ts";
+import { addFinding } from "../court/entries.ts";
 
 const listed: BuiltIn = {
   id: "issue-history",

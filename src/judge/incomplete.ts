@@ -1,6 +1,6 @@
 import type { Gap } from "./absences.ts";
-import type { Court, DraftOutcome } from "./court.ts";
-import type { Entry } from "./entries.ts";
+import type { Court, DraftOutcome } from "../court/court.ts";
+import type { Entry } from "../court/entries.ts";
 import type { Absent } from "../model/missing.ts";
 
 /**

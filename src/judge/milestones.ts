@@ -7,9 +7,9 @@ import type { Requirement } from "../model/requirement.ts";
 import { digestOf } from "../model/stable.ts";
 import { nearestIds } from "../link/alike.ts";
 import { byCodePoint } from "../model/order.ts";
-import { keyOf, locate, type Court } from "./court.ts";
-import { addFinding } from "./entries.ts";
-import type { World } from "./world.ts";
+import { keyOf, locate, type Court } from "../court/court.ts";
+import { addFinding } from "../court/entries.ts";
+import type { World } from "../reading/world.ts";
 
 const basis = ownChoice(
   "milestones make evidence due; issue.json lists them in order, each with the day it was reached",

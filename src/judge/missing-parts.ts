@@ -3,7 +3,7 @@ import { grouped } from "../model/grouped.ts";
 import { byCodePoint } from "../model/order.ts";
 import { adoptable } from "../compute/adoption.ts";
 import type { Gap } from "./absences.ts";
-import type { Absence, World } from "./world.ts";
+import type { Absence, World } from "../reading/world.ts";
 
 /**
  * What gaps about a whole kind are about one by one: what each record or row asks for, and each record that links name. Who asks for any of

@@ -5,7 +5,7 @@ import type { Gap } from "./absences.ts";
 import { partsOf } from "./missing-parts.ts";
 import { dueOf, gapKey, missingOf } from "./gap-finding.ts";
 import type { Calendar } from "./milestones.ts";
-import type { World } from "./world.ts";
+import type { World } from "../reading/world.ts";
 
 /**
  * What is absent, each thing once, by the key of its gap. A kind of which there is no record at all is owed at several

@@ -5,8 +5,8 @@ import { isList, isObject, pointerStep, type Json } from "../model/json.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
 import { kindWords } from "../model/titles.ts";
-import { keyOf, locate, type Court } from "./court.ts";
-import { addFinding } from "./entries.ts";
+import { keyOf, locate, type Court } from "../court/court.ts";
+import { addFinding } from "../court/entries.ts";
 
 const onePaper: BuiltIn = {
   id: "one-paper",

@@ -7,8 +7,8 @@ import { ProgramError } from "../model/program-error.ts";
 import { addressOf, type BookFile, type BookRecord } from "../model/record.ts";
 import { pathNamedBy } from "../model/shelf.ts";
 import { digestOf } from "../model/stable.ts";
-import { keyOf, locate, type Court } from "./court.ts";
-import { addFinding } from "./entries.ts";
+import { keyOf, locate, type Court } from "../court/court.ts";
+import { addFinding } from "../court/entries.ts";
 import { lostFolders, type LostFolder } from "./lost-folders.ts";
 
 const basis: Basis = published("FIPS 180-4", "2015", "SHA-256");

@@ -6,9 +6,9 @@ import { addressOf, type BookRecord } from "../model/record.ts";
 import { digestOf, fieldOfPointer } from "../model/stable.ts";
 import { fieldOfLink } from "../link/graph.ts";
 import type { Gap } from "./absences.ts";
-import { keyOf, locate, type Court } from "./court.ts";
-import { addFinding } from "./entries.ts";
-import type { World } from "./world.ts";
+import { keyOf, locate, type Court } from "../court/court.ts";
+import { addFinding } from "../court/entries.ts";
+import type { World } from "../reading/world.ts";
 import { recordWords } from "../model/titles.ts";
 
 const basis = ownChoice("what nothing in the book refers to is either surplus, or a link is missing");

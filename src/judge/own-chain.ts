@@ -5,7 +5,7 @@ import type { Outcome } from "../model/finding.ts";
 import type { Kind } from "../model/kind.ts";
 import { parsePath } from "../model/path.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
-import { walkPath } from "./walk-path.ts";
+import { walkPath } from "../reading/walk-path.ts";
 
 /**
  * The chain of a record whose kind has none: each field that links, judged by whatever of its own checks read what the

@@ -3,8 +3,8 @@ import type { Graph, Link } from "../model/graph.ts";
 import { isList, isObject } from "../model/json.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { kindWords } from "../model/titles.ts";
-import { missingField } from "./absent.ts";
-import type { Court } from "./court.ts";
+import { missingField } from "../reading/absent.ts";
+import type { Court } from "../court/court.ts";
 
 /**
  * Registers the original of every record that copies a paper and names none. A sheet that was imported and filed is the

@@ -9,8 +9,8 @@ import { recordWords } from "../model/titles.ts";
 import { placeWords } from "../model/words.ts";
 import { readRecords, type Cited, type NotThere, type Reading } from "../readback/record.ts";
 import type { Transcribed } from "../readback/values.ts";
-import { keyOf, locate, type Court } from "./court.ts";
-import { addFinding } from "./entries.ts";
+import { keyOf, locate, type Court } from "../court/court.ts";
+import { addFinding } from "../court/entries.ts";
 
 const basis = ownChoice("what a program wrote on a paper a program can read there; it trusts the file's own text");
 

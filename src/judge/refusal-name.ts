@@ -2,10 +2,10 @@ import { isObject } from "../model/json.ts";
 import type { BookRecord } from "../model/record.ts";
 import { fieldOfPointer, rowName } from "../model/stable.ts";
 import { lowerTitle } from "../model/titles.ts";
-import { startAt, type Hit } from "./hit.ts";
-import { unspoken } from "./result-checks.ts";
-import type { Case } from "./subjects.ts";
-import type { World } from "./world.ts";
+import { startAt, type Hit } from "../reading/hit.ts";
+import { unspoken } from "../plan/result-checks.ts";
+import type { Case } from "../reading/subjects.ts";
+import type { World } from "../reading/world.ts";
 
 /** "RT-03, row 2: joint C2", "pressure test PT-01, visual examination": what was rejected, in words. */
 export function nameOfRefused(world: World, { record, pointer }: Case, hit: Hit): string {

@@ -4,15 +4,15 @@ import type { Finding } from "../model/finding.ts";
 import type { Inputs, Thing } from "../model/input.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import type { Owner } from "../model/vocabulary.ts";
-import { absentTarget } from "./absent.ts";
-import { bindInputs, handleOf, pathOf, Waiting, type Bound } from "./bind.ts";
-import { conclude, endStage, keyOf, locate, type Court } from "./court.ts";
-import { follow } from "./follow.ts";
-import { readText, type Hit } from "./hit.ts";
+import { absentTarget } from "../reading/absent.ts";
+import { bindInputs, handleOf, pathOf, Waiting, type Bound } from "../reading/bind.ts";
+import { conclude, endStage, keyOf, locate, type Court } from "../court/court.ts";
+import { follow } from "../reading/follow.ts";
+import { readText, type Hit } from "../reading/hit.ts";
 import { nameOfRefused } from "./refusal-name.ts";
-import { refusals, resultChecks, type ResultCheck } from "./result-checks.ts";
-import { subjectsOf, type Case } from "./subjects.ts";
-import { clear, digestOfReads, mergeTrail, newTrail, type Trail } from "./trail.ts";
+import { refusals, resultChecks, type ResultCheck } from "../plan/result-checks.ts";
+import { subjectsOf, type Case } from "../reading/subjects.ts";
+import { clear, digestOfReads, mergeTrail, newTrail, type Trail } from "../reading/trail.ts";
 
 /** What is known of rejected values while they are judged, by their address. */
 interface Desk {

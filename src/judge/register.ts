@@ -6,11 +6,11 @@ import { printStep, printSteps, wordsOfSteps } from "../model/path.ts";
 import { registerOf, type Register, type Requirement } from "../model/requirement.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
-import { pathOf } from "./bind.ts";
-import { conclude, type Court } from "./court.ts";
-import { follow } from "./follow.ts";
-import { holds, subjectsOf, type Case } from "./subjects.ts";
-import type { Absence } from "./world.ts";
+import { pathOf } from "../reading/bind.ts";
+import { conclude, type Court } from "../court/court.ts";
+import { follow } from "../reading/follow.ts";
+import { holds, subjectsOf, type Case } from "../reading/subjects.ts";
+import type { Absence } from "../reading/world.ts";
 
 const basis = ownChoice("a book names the register it answers to; a name nobody knows asks for nothing");
 

@@ -1,10 +1,10 @@
 import type { Finding, Outcome } from "../model/finding.ts";
-import type { Court } from "./court.ts";
-import { addFinding } from "./entries.ts";
+import type { Court } from "../court/court.ts";
+import { addFinding } from "../court/entries.ts";
 import { aboutException, type Answer, type PreparedException } from "./exceptions.ts";
 import { answerable } from "../model/exceptions.ts";
-import { isAboutException } from "./lift.ts";
-import type { World } from "./world.ts";
+import { isAboutException } from "../court/lift.ts";
+import type { World } from "../reading/world.ts";
 import { addressOf } from "../model/record.ts";
 import { recordWords } from "../model/titles.ts";
 

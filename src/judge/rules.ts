@@ -4,17 +4,17 @@ import { ProgramError } from "../model/program-error.ts";
 import { addressOf } from "../model/record.ts";
 import { shelfOf } from "../model/shelf.ts";
 import type { At, Objection, Rule } from "../model/rule.ts";
-import { bindInputs, handleOf, pathOf, Waiting, type Bound } from "./bind.ts";
-import { conclude, endStage, keyOf, locate, type Court } from "./court.ts";
+import { bindInputs, handleOf, pathOf, Waiting, type Bound } from "../reading/bind.ts";
+import { conclude, endStage, keyOf, locate, type Court } from "../court/court.ts";
 import { grouped } from "../model/grouped.ts";
 import { parsePath } from "../model/path.ts";
-import { missingField } from "./absent.ts";
-import { follow } from "./follow.ts";
-import type { Hit } from "./hit.ts";
-import { outvote, type HeldAgainst } from "./outvoted.ts";
-import { holds, subjectsOf, type Case } from "./subjects.ts";
-import { clear, digestOfReads, newTrail } from "./trail.ts";
-import type { Absence, World } from "./world.ts";
+import { missingField } from "../reading/absent.ts";
+import { follow } from "../reading/follow.ts";
+import type { Hit } from "../reading/hit.ts";
+import { outvote, type HeldAgainst } from "../court/outvoted.ts";
+import { holds, subjectsOf, type Case } from "../reading/subjects.ts";
+import { clear, digestOfReads, newTrail } from "../reading/trail.ts";
+import type { Absence, World } from "../reading/world.ts";
 
 /** Applies rules that hold records against one value of the book, those of one fault weighed together. */
 export function applyAgainst(court: Court, rules: readonly Rule[]): void {

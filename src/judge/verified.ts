@@ -5,8 +5,8 @@ import type { BookRecord } from "../model/record.ts";
 import type { Requirement } from "../model/requirement.ts";
 import { digestOf } from "../model/stable.ts";
 import { nameOfClaim } from "../compute/claim.ts";
-import { keyOf, locate, type Court } from "./court.ts";
-import { addFinding } from "./entries.ts";
+import { keyOf, locate, type Court } from "../court/court.ts";
+import { addFinding } from "../court/entries.ts";
 
 export const verifiedRules: readonly BuiltIn[] = [
   {

@@ -5,9 +5,9 @@ import type { Field, Kind } from "../model/kind.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import type { Milestone } from "../model/vocabulary.ts";
 import { fieldOfLink } from "../link/graph.ts";
-import { absentTarget, missingField } from "./absent.ts";
-import type { Court } from "./court.ts";
-import type { World } from "./world.ts";
+import { absentTarget, missingField } from "../reading/absent.ts";
+import type { Court } from "../court/court.ts";
+import type { World } from "../reading/world.ts";
 
 /** Registers every field that is owed and not there. Whether it is due yet is decided with all other absences. */
 export function wantFields(court: Court): void {

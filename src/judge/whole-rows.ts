@@ -4,7 +4,7 @@ import { byCodePoint } from "../model/order.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import type { Field } from "../model/kind.ts";
 import { rowName } from "../model/stable.ts";
-import type { Absence, World } from "./world.ts";
+import type { Absence, World } from "../reading/world.ts";
 
 /** A row of a list that its paper states whole (`x-whole-from`): a heat of a certificate. */
 export interface WholeRow {

@@ -1,24 +1,25 @@
+// Made from the files of this folder by `npm run types`; change them, not this one.
+import type { Table } from "../model/table.ts";
 import { arcEfficiency } from "./arc-welding.ts";
 import {
-  gradeChemistry,
-  gradeElongation,
-  gradeGroup,
-  gradeImpact,
-  gradeProofStrength,
   gradeStrength,
+  gradeElongation,
+  gradeProofStrength,
+  gradeChemistry,
+  gradeImpact,
+  gradeGroup,
 } from "./grades.ts";
-import { wiresDoubleWallFilm, wiresDoubleWallSource, wiresSingleWall } from "./image-quality.ts";
-import type { Table } from "../model/table.ts";
+import { wiresSingleWall, wiresDoubleWallFilm, wiresDoubleWallSource } from "./image-quality.ts";
 
 /** Every shipped table of a standard. */
 export const tables: readonly Table[] = [
+  arcEfficiency,
   gradeStrength,
   gradeElongation,
   gradeProofStrength,
   gradeChemistry,
   gradeImpact,
   gradeGroup,
-  arcEfficiency,
   wiresSingleWall,
   wiresDoubleWallFilm,
   wiresDoubleWallSource,

@@ -1,28 +1,29 @@
+// Made from the files of this folder by `npm run types`; change them, not this one.
 import type { AnswerSource } from "../model/answer.ts";
-import { steamOf1919, strohm } from "./evaporation.ts";
-import { aptitudeTest, directive, hawkinsTest, hyperbaric } from "./others.ts";
-import { boilerCode1914, hawkinsBraces, indianRegulations, inspectionCode } from "./plates-and-stays.ts";
-import { if97, tablesOf1919 } from "./properties.ts";
+import { strohm, steamOf1919 } from "./evaporation.ts";
+import { hawkinsTest, hyperbaric, aptitudeTest, directive } from "./others.ts";
+import { hawkinsBraces, indianRegulations, inspectionCode, boilerCode1914 } from "./plates-and-stays.ts";
+import { tablesOf1919, if97 } from "./properties.ts";
 import { sizingOfValves } from "./safety-valves.ts";
-import { bourne, hawkins } from "./shells.ts";
+import { hawkins, bourne } from "./shells.ts";
 import { textbooks } from "./textbooks.ts";
 
 /** Answers that others printed, by source. A test holds ours against them; the book prints both. */
 export const answers: readonly AnswerSource[] = [
   strohm,
   steamOf1919,
-  tablesOf1919,
-  if97,
-  hawkins,
-  hawkinsBraces,
   hawkinsTest,
-  bourne,
+  hyperbaric,
+  aptitudeTest,
+  directive,
+  hawkinsBraces,
   indianRegulations,
   inspectionCode,
   boilerCode1914,
-  hyperbaric,
+  tablesOf1919,
+  if97,
   ...sizingOfValves,
+  hawkins,
+  bourne,
   ...textbooks,
-  aptitudeTest,
-  directive,
 ];

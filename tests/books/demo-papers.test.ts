@@ -1,6 +1,6 @@
 import { PDFDocument } from "pdf-lib";
 import { describe, expect, test } from "vitest";
-import type { Document, Drawing, Organisation } from "../../src/generated/records.ts";
+import type { Document, Drawing, Organisation } from "../../demo-data/generated/records.ts";
 import { finalEdition } from "../../demo-data/air-receiver/book-files.ts";
 import { organisationOf } from "../../demo-data/shop/firms.ts";
 import { recordFiles as receiverFiles } from "../../demo-data/air-receiver/records.ts";

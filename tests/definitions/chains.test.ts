@@ -2,10 +2,10 @@ import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { chains, shippedDefinitions } from "../../src/definitions.ts";
 import { sheetRules } from "../../src/compute/sheets.ts";
-import { pathOf } from "../../src/judge/bind.ts";
-import { checkPath } from "../../src/judge/check-paths.ts";
-import { resultChecks } from "../../src/judge/result-checks.ts";
-import { coverageOf } from "../../src/judge/standing.ts";
+import { pathOf } from "../../src/reading/bind.ts";
+import { checkPath } from "../../src/plan/check-paths.ts";
+import { resultChecks } from "../../src/plan/result-checks.ts";
+import { coverageOf } from "../../src/plan/standing.ts";
 import { loadKinds } from "../../src/load/kinds.ts";
 
 const definitions = shippedDefinitions(loadKinds([join(import.meta.dirname, "../../schemas")]));

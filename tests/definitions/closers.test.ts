@@ -1,8 +1,8 @@
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { closers } from "../../src/closers/index.ts";
-import { bindGiven, handle } from "../../src/judge/example.ts";
-import { resultChecks } from "../../src/judge/result-checks.ts";
+import { bindGiven, handle } from "../../src/plan/example.ts";
+import { resultChecks } from "../../src/plan/result-checks.ts";
 import { loadKinds } from "../../src/load/kinds.ts";
 import type { Handle, Inputs, Thing } from "../../src/model/input.ts";
 

@@ -1,9 +1,9 @@
 import { fileURLToPath } from "node:url";
 import { describe, expect, it, test } from "vitest";
 import { expiries, shippedDefinitions } from "../../src/definitions.ts";
-import { checkInputs } from "../../src/judge/check-inputs.ts";
-import { runExample } from "../../src/judge/example.ts";
-import { coverageOf } from "../../src/judge/standing.ts";
+import { checkInputs } from "../../src/plan/check-inputs.ts";
+import { runExample } from "../../src/plan/example.ts";
+import { coverageOf } from "../../src/plan/standing.ts";
 import { loadKinds } from "../../src/load/kinds.ts";
 import type { Field } from "../../src/model/kind.ts";
 

@@ -1,7 +1,7 @@
 import { fileURLToPath } from "node:url";
 import { expect, test } from "vitest";
 import { calculations } from "../../src/calculations/index.ts";
-import { groupsOf } from "../../src/judge/step-groups.ts";
+import { groupsOf } from "../../src/reading/step-groups.ts";
 import { loadKinds } from "../../src/load/kinds.ts";
 import type { Inputs } from "../../src/model/input.ts";
 import { fieldAt } from "../../src/model/kind.ts";

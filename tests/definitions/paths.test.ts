@@ -3,9 +3,9 @@ import { describe, expect, it } from "vitest";
 import { calculations } from "../../src/calculations/index.ts";
 import { owedToCalculations } from "../../src/calculations/owed.ts";
 import { shippedDefinitions } from "../../src/definitions.ts";
-import { pathOf } from "../../src/judge/bind.ts";
-import { checkPath } from "../../src/judge/check-paths.ts";
-import { coverageOf } from "../../src/judge/standing.ts";
+import { pathOf } from "../../src/reading/bind.ts";
+import { checkPath } from "../../src/plan/check-paths.ts";
+import { coverageOf } from "../../src/plan/standing.ts";
 import { loadKinds } from "../../src/load/kinds.ts";
 
 const kinds = loadKinds([fileURLToPath(new URL("../../schemas", import.meta.url))]);

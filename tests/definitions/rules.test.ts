@@ -2,9 +2,9 @@ import { readdirSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { fileURLToPath } from "node:url";
 import { shippedDefinitions } from "../../src/definitions.ts";
-import { checkInputs } from "../../src/judge/check-inputs.ts";
-import { lackedIn, runExample } from "../../src/judge/example.ts";
-import { coverageOf } from "../../src/judge/standing.ts";
+import { checkInputs } from "../../src/plan/check-inputs.ts";
+import { lackedIn, runExample } from "../../src/plan/example.ts";
+import { coverageOf } from "../../src/plan/standing.ts";
 import type { Rule } from "../../src/model/rule.ts";
 import { loadKinds } from "../../src/load/kinds.ts";
 import { rules } from "../../src/rules/index.ts";
@@ -16,7 +16,9 @@ const isRule = (value: unknown): value is Rule =>
   typeof value === "object" && value !== null && "check" in value && "inputs" in value && "severity" in value;
 
 const folder = new URL("../../src/rules/", import.meta.url);
-const files = readdirSync(folder).filter((name) => name.endsWith(".ts") && name !== "index.ts");
+const files = readdirSync(folder, { recursive: true, encoding: "utf8" }).filter(
+  (name) => name.endsWith(".ts") && name !== "index.ts",
+);
 const written = (
   await Promise.all(
     files.map(async (name) =>

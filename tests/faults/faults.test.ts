@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { builtInRules } from "../../src/judge/built-in.ts";
-import { resultChecks } from "../../src/judge/result-checks.ts";
+import { resultChecks } from "../../src/plan/result-checks.ts";
 import { fileRules } from "../../src/load/file-rules.ts";
 import type { Finding } from "../../src/model/finding.ts";
 import type { Change } from "../support/changes.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { planOf } from "../../src/judge/plan.ts";
+import { planOf } from "../../src/plan/plan.ts";
 import { calculation, type Calculation, type ListFunction } from "../../src/model/calculation.ts";
 import { optional, quantity as quantityOf, text as textOf } from "../../src/model/input.ts";
 import type { JudgedBook } from "../../src/model/book.ts";

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { builtInRules } from "../../src/judge/built-in.ts";
-import { planOf } from "../../src/judge/plan.ts";
+import { planOf } from "../../src/plan/plan.ts";
 import { calculation } from "../../src/model/calculation.ts";
 import {
   anyOf,

@@ -5,7 +5,7 @@ import type { Profile } from "../../src/model/profile.ts";
 import { rule } from "../../src/model/rule.ts";
 import type { Table } from "../../src/model/table.ts";
 import { fromMemory, published } from "../../src/model/basis.ts";
-import { parseInterval } from "../../src/judge/own-rows.ts";
+import { parseInterval } from "../../src/reading/own-rows.ts";
 import {
   answering,
   basis,

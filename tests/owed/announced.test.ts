@@ -1,6 +1,6 @@
 import { join } from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
-import { planOf } from "../../src/judge/plan.ts";
+import { planOf } from "../../src/plan/plan.ts";
 import type { JudgedBook } from "../../src/model/book.ts";
 import { isList, isObject, type JsonObject } from "../../src/model/json.ts";
 import type { BookRecord } from "../../src/model/record.ts";

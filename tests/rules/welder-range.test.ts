@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { measure, parseQuantity, type Measure } from "../../src/model/quantity.ts";
-import { positionRange, uncovered, type WeldMade, type WelderTest } from "../../src/rules/welder-range.ts";
+import { positionRange, uncovered, type WeldMade, type WelderTest } from "../../src/rules/welding/welder-range.ts";
 
 function mm(text: string): Measure {
   const parsed = parseQuantity(`${text} mm`, { unit: "mm" });

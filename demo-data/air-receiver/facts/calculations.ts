@@ -1,4 +1,4 @@
-import type { CalculationSheet } from "../../../src/generated/records.ts";
+import type { CalculationSheet } from "../../generated/records.ts";
 
 type Values = Readonly<Record<string, string>>;
 

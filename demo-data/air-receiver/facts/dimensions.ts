@@ -1,4 +1,4 @@
-import type { DimensionCheck } from "../../../src/generated/records.ts";
+import type { DimensionCheck } from "../../generated/records.ts";
 import { atMost, between, place, roundnessOf, signed, thickness } from "../../order/making/dimensions.ts";
 
 const roundness = roundnessOf("1184 mm", "1178 mm", "1190 mm");

@@ -1,4 +1,4 @@
-import type { BodyCertificate, Declaration, Issue, Nameplate } from "../../../src/generated/records.ts";
+import type { BodyCertificate, Declaration, Issue, Nameplate } from "../../generated/records.ts";
 
 const restated = {
   maximumAllowablePressure: "11 bar",

@@ -1,4 +1,4 @@
-import type { HeatTreatment, PieceMark } from "../../../src/generated/records.ts";
+import type { HeatTreatment, PieceMark } from "../../generated/records.ts";
 import { pieceOf } from "../../order/making/pieces.ts";
 
 /** The ends were formed cold and normalised again by their maker, together, in one charge. */

@@ -1,4 +1,4 @@
-import type { Document, Drawing } from "../../../src/generated/records.ts";
+import type { Document, Drawing } from "../../generated/records.ts";
 import { design, documentOf, drawn, quality, twice } from "../../order/making/papers.ts";
 
 const shownOnPlate: NonNullable<Drawing["designData"]> = {

@@ -1,4 +1,4 @@
-import type { PressureTest, SafetyValve } from "../../../src/generated/records.ts";
+import type { PressureTest, SafetyValve } from "../../generated/records.ts";
 import { gaugeOf, readingsOf, signedOn, type Reading } from "../../shop/hydrostatic-test.ts";
 import { instruments } from "../../order/facts/instruments.ts";
 

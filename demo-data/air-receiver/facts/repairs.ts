@@ -1,4 +1,4 @@
-import type { ProductionTest, Repair } from "../../../src/generated/records.ts";
+import type { ProductionTest, Repair } from "../../generated/records.ts";
 
 /** The repair of joint C2, after film 1 of report RT-03 was rejected. */
 export const repairs: readonly Repair[] = [

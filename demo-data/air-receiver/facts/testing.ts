@@ -1,4 +1,4 @@
-import type { NdtReport, NonconformityReport } from "../../../src/generated/records.ts";
+import type { NdtReport, NonconformityReport } from "../../generated/records.ts";
 import { filmsOf, report, whole } from "../../order/making/reports.ts";
 
 const film = filmsOf("423");

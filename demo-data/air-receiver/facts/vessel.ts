@@ -1,4 +1,4 @@
-import type { Book, Equipment, Joint, Part } from "../../../src/generated/records.ts";
+import type { Book, Equipment, Joint, Part } from "../../generated/records.ts";
 import { branch, course, end, measuredOn, pipeNozzle, seam } from "../../order/making/parts.ts";
 
 /** The vessel: a horizontal air receiver on two loose saddles, so that nothing but nozzles is welded to its shell. */

@@ -1,4 +1,4 @@
-import type { WeldLog } from "../../../src/generated/records.ts";
+import type { WeldLog } from "../../generated/records.ts";
 import { logOf, type Log } from "../../order/making/weld-logs.ts";
 
 const shell = { procedure: "WPS-03@2", process: "135" } as const;

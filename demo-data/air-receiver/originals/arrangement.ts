@@ -1,5 +1,5 @@
 import { rgb } from "pdf-lib";
-import type { Drawing } from "../../../src/generated/records.ts";
+import type { Drawing } from "../../generated/records.ts";
 import { height, left, newSheet, right, rule, write, type Paper } from "../../paper/paper.ts";
 import type { Facts } from "../../book/facts.ts";
 import { balloon, dimension, label, outline, polyline, type Frame } from "../../paper/figures.ts";

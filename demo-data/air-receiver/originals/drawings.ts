@@ -1,4 +1,4 @@
-import type { Drawing } from "../../../src/generated/records.ts";
+import type { Drawing } from "../../generated/records.ts";
 import type { Facts } from "../../book/facts.ts";
 import { paragraph } from "../../paper/blocks.ts";
 import { left, newSheet, type Paper } from "../../paper/paper.ts";

@@ -1,4 +1,4 @@
-import type { NdtReport } from "../../../src/generated/records.ts";
+import type { NdtReport } from "../../generated/records.ts";
 import type { Facts } from "../../book/facts.ts";
 import { printed, weekdayLater, type OriginalSheet } from "../../sheets/original.ts";
 import { dimensionCheck, ndtReport, nonconformityReport } from "../../sheets/papers.ts";

@@ -1,5 +1,5 @@
 import { rgb } from "pdf-lib";
-import type { Drawing } from "../../../src/generated/records.ts";
+import type { Drawing } from "../../generated/records.ts";
 import type { Facts } from "../../book/facts.ts";
 import { paragraph } from "../../paper/blocks.ts";
 import { balloon, label, polyline, type Frame } from "../../paper/figures.ts";

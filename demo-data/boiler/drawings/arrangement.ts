@@ -1,4 +1,4 @@
-import type { Drawing } from "../../../src/generated/records.ts";
+import type { Drawing } from "../../generated/records.ts";
 import type { Facts } from "../../book/facts.ts";
 import { balloon, label, type Frame } from "../../paper/figures.ts";
 import { left, newSheet, right, rule, write, type Paper, type Sheet } from "../../paper/paper.ts";

@@ -1,4 +1,4 @@
-import type { Part } from "../../../src/generated/records.ts";
+import type { Part } from "../../generated/records.ts";
 import { label, polyline, type Frame } from "../../paper/figures.ts";
 import { left, newSheet, write, type Sheet } from "../../paper/paper.ts";
 import { across, box, centreLine, circle, leader, shade, upright } from "../../paper/shapes.ts";

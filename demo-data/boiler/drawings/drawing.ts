@@ -1,4 +1,4 @@
-import type { Drawing } from "../../../src/generated/records.ts";
+import type { Drawing } from "../../generated/records.ts";
 import type { Facts } from "../../book/facts.ts";
 import type { Paper } from "../../paper/paper.ts";
 

@@ -1,4 +1,4 @@
-import type { Part } from "../../../src/generated/records.ts";
+import type { Part } from "../../generated/records.ts";
 import type { Facts } from "../../book/facts.ts";
 import { figure } from "../../sheets/original.ts";
 import type { Nozzle } from "../facts/nozzles.ts";

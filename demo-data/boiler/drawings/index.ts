@@ -1,4 +1,4 @@
-import type { Drawing } from "../../../src/generated/records.ts";
+import type { Drawing } from "../../generated/records.ts";
 import { newSheet } from "../../paper/paper.ts";
 import { titleBlock } from "../../sheets/title-block.ts";
 import { drawArrangement } from "./arrangement.ts";

@@ -1,4 +1,4 @@
-import type { Part } from "../../../src/generated/records.ts";
+import type { Part } from "../../generated/records.ts";
 import type { Sheet } from "../../paper/paper.ts";
 import { table } from "../../paper/tables.ts";
 import { printed } from "../../sheets/original.ts";

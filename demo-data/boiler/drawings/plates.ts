@@ -1,4 +1,4 @@
-import type { Part } from "../../../src/generated/records.ts";
+import type { Part } from "../../generated/records.ts";
 import { label, type Frame } from "../../paper/figures.ts";
 import { left, newSheet, type Sheet } from "../../paper/paper.ts";
 import { circle, shade } from "../../paper/shapes.ts";

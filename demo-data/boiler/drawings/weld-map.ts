@@ -1,4 +1,4 @@
-import type { Joint } from "../../../src/generated/records.ts";
+import type { Joint } from "../../generated/records.ts";
 import type { Facts } from "../../book/facts.ts";
 import { balloon, label, type Frame } from "../../paper/figures.ts";
 import { left, newSheet, note, write, type Sheet } from "../../paper/paper.ts";

@@ -1,4 +1,4 @@
-import type { Book, Equipment } from "../../../src/generated/records.ts";
+import type { Book, Equipment } from "../../generated/records.ts";
 
 /** A three-pass wet-back shell boiler for saturated steam, 4 t/h at 10 bar: one plain furnace with a hoop, fired with gas. */
 

@@ -1,4 +1,4 @@
-import type { MaterialCertificate } from "../../../src/generated/records.ts";
+import type { MaterialCertificate } from "../../generated/records.ts";
 import type { Row } from "../../order/facts/certificate-rows.ts";
 import { attachmentRows } from "./certificates-attachments.ts";
 import { forgedRows } from "./certificates-forgings.ts";

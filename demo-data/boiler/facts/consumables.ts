@@ -1,4 +1,4 @@
-import type { ConsumableBatch } from "../../../src/generated/records.ts";
+import type { ConsumableBatch } from "../../generated/records.ts";
 import { arcFlux, arcWire, argon, mixedGas, rod, wire } from "./fillers.ts";
 
 type Own = Omit<ConsumableBatch, "id" | "batch" | "received" | "certificate" | "manufacturer">;

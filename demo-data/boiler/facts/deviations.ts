@@ -1,4 +1,4 @@
-import type { Deviation } from "../../../src/generated/records.ts";
+import type { Deviation } from "../../generated/records.ts";
 
 /** The one hole that stayed wider than drawn. */
 export const deviations: readonly Deviation[] = [

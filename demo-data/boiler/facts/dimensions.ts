@@ -1,4 +1,4 @@
-import type { DimensionCheck, Part } from "../../../src/generated/records.ts";
+import type { DimensionCheck, Part } from "../../generated/records.ts";
 import { nozzles } from "./nozzles.ts";
 import { parts } from "./parts.ts";
 

@@ -1,4 +1,4 @@
-import type { Document } from "../../../src/generated/records.ts";
+import type { Document } from "../../generated/records.ts";
 import { book } from "./boiler.ts";
 
 type Issued = readonly [revision: string, date: string, approved: string];

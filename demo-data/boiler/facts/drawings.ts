@@ -1,4 +1,4 @@
-import type { Drawing } from "../../../src/generated/records.ts";
+import type { Drawing } from "../../generated/records.ts";
 import { equipment } from "./boiler.ts";
 import { joints } from "./joints.ts";
 import { parts } from "./parts.ts";

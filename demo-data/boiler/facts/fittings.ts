@@ -1,4 +1,4 @@
-import type { Fitting } from "../../../src/generated/records.ts";
+import type { Fitting } from "../../generated/records.ts";
 import { equipment } from "./boiler.ts";
 
 type Sort = Fitting["sort"];

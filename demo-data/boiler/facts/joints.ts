@@ -1,4 +1,4 @@
-import type { Joint } from "../../../src/generated/records.ts";
+import type { Joint } from "../../generated/records.ts";
 import { nozzles } from "./nozzles.ts";
 
 const map = "DRG-02@C";

@@ -1,4 +1,4 @@
-import type { BodyCertificate, Declaration, Issue, Nameplate } from "../../../src/generated/records.ts";
+import type { BodyCertificate, Declaration, Issue, Nameplate } from "../../generated/records.ts";
 import { equipment } from "./boiler.ts";
 import { drawings, restated } from "./drawings.ts";
 import { organisationOf } from "../../shop/firms.ts";

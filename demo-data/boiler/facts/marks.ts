@@ -1,4 +1,4 @@
-import type { MillApproval, PieceMark } from "../../../src/generated/records.ts";
+import type { MillApproval, PieceMark } from "../../generated/records.ts";
 import { millApprovals as shopApprovals } from "../../order/facts/mills.ts";
 import { rowOfHeat } from "./certificates.ts";
 import { nozzles } from "./nozzles.ts";

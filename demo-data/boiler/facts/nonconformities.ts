@@ -1,4 +1,4 @@
-import type { NonconformityReport } from "../../../src/generated/records.ts";
+import type { NonconformityReport } from "../../generated/records.ts";
 import { causes } from "./repairs.ts";
 
 const agreed = (

@@ -1,4 +1,4 @@
-import type { Part } from "../../../src/generated/records.ts";
+import type { Part } from "../../generated/records.ts";
 import { nozzles, wayRound } from "./nozzles.ts";
 
 /** Drawings that show parts. */

@@ -1,4 +1,4 @@
-import type { Part } from "../../../src/generated/records.ts";
+import type { Part } from "../../generated/records.ts";
 import { manholeAlong } from "./nozzles.ts";
 import {
   allowances,

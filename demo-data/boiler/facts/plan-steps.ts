@@ -1,4 +1,4 @@
-import type { Joint } from "../../../src/generated/records.ts";
+import type { Joint } from "../../generated/records.ts";
 import { of, type Step } from "../../shop/plan.ts";
 import { certificates } from "./certificates.ts";
 import { fittings } from "./fittings.ts";

@@ -1,4 +1,4 @@
-import type { PressureTest } from "../../../src/generated/records.ts";
+import type { PressureTest } from "../../generated/records.ts";
 import { gaugeOf, readingsOf, signedOn, type Reading } from "../../shop/hydrostatic-test.ts";
 import { equipment } from "./boiler.ts";
 import { instruments } from "./instruments.ts";

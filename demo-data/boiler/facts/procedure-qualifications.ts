@@ -1,4 +1,4 @@
-import type { ProcedureQualification } from "../../../src/generated/records.ts";
+import type { ProcedureQualification } from "../../generated/records.ts";
 import { arcFlux, arcWire, rod, wire } from "./fillers.ts";
 import { butt, fillet, tubesInPlate } from "./qualification-tests.ts";
 

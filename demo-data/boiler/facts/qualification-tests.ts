@@ -1,4 +1,4 @@
-import type { ProcedureQualification } from "../../../src/generated/records.ts";
+import type { ProcedureQualification } from "../../generated/records.ts";
 
 type Test = NonNullable<ProcedureQualification["tests"]>[number];
 type Own = Omit<ProcedureQualification, "id" | "certificate" | "testDate" | "approved" | "tests">;

@@ -1,4 +1,4 @@
-import type { Repair } from "../../../src/generated/records.ts";
+import type { Repair } from "../../generated/records.ts";
 import { at } from "./calendar.ts";
 
 const signed = (welder: string, date: string): NonNullable<Repair["signatures"]> => [

@@ -1,4 +1,4 @@
-import type { NdtReport } from "../../../src/generated/records.ts";
+import type { NdtReport } from "../../generated/records.ts";
 import { spread } from "../../shop/spread.ts";
 import { jointOf, lengthOf, owedOf, report, stretch, type Row, type Rows } from "./test-report.ts";
 

@@ -1,4 +1,4 @@
-import type { NdtReport } from "../../../src/generated/records.ts";
+import type { NdtReport } from "../../generated/records.ts";
 import { lengthOf, report, spots, stretch, type Row, type Rows, type When } from "./test-report.ts";
 
 const tested = (id: string, method: "MT" | "UT", when: When, joints: readonly string[], ...more: Rows): NdtReport =>

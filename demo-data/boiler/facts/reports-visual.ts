@@ -1,4 +1,4 @@
-import type { NdtReport } from "../../../src/generated/records.ts";
+import type { NdtReport } from "../../generated/records.ts";
 import { lengthOf, report, stretch, type Row, type When } from "./test-report.ts";
 
 /** Every joint over its whole length. */

@@ -1,4 +1,4 @@
-import type { SafetyValve } from "../../../src/generated/records.ts";
+import type { SafetyValve } from "../../generated/records.ts";
 import { equipment } from "./boiler.ts";
 
 interface Opened {

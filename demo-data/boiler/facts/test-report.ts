@@ -1,4 +1,4 @@
-import type { Joint, NdtReport } from "../../../src/generated/records.ts";
+import type { Joint, NdtReport } from "../../generated/records.ts";
 import { at } from "./calendar.ts";
 import { joints } from "./joints.ts";
 import { procedureInForce } from "./testing-procedures.ts";

@@ -1,4 +1,4 @@
-import type { Procedure } from "../../../src/generated/records.ts";
+import type { Procedure } from "../../generated/records.ts";
 import { procedure } from "../../order/facts/procedure.ts";
 import { review, testerProcedures } from "../../order/facts/procedures-testers.ts";
 

@@ -1,4 +1,4 @@
-import type { TubeEndGroup } from "../../../src/generated/records.ts";
+import type { TubeEndGroup } from "../../generated/records.ts";
 import { parts } from "./parts.ts";
 
 type Measured = NonNullable<TubeEndGroup["measured"]>[number];

@@ -1,4 +1,4 @@
-import type { Joint, WeldLog } from "../../../src/generated/records.ts";
+import type { Joint, WeldLog } from "../../generated/records.ts";
 import { at, clock, minutes } from "./calendar.ts";
 import { laterWire } from "./consumables.ts";
 import { setOf } from "./instruments.ts";

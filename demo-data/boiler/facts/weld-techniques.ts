@@ -1,4 +1,4 @@
-import type { WeldLog } from "../../../src/generated/records.ts";
+import type { WeldLog } from "../../generated/records.ts";
 
 export type Layer = NonNullable<WeldLog["runs"]>[number]["layer"];
 export type Process = "121" | "135" | "141";

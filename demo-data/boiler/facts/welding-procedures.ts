@@ -1,4 +1,4 @@
-import type { WeldingProcedure } from "../../../src/generated/records.ts";
+import type { WeldingProcedure } from "../../generated/records.ts";
 import { arcFlux, arcWire, argon, mixedGas, rod, wire } from "./fillers.ts";
 import { windowsOf, type Range, type Window } from "./weld-techniques.ts";
 

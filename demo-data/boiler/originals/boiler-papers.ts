@@ -1,4 +1,4 @@
-import type { Fitting, TubeEndGroup } from "../../../src/generated/records.ts";
+import type { Fitting, TubeEndGroup } from "../../generated/records.ts";
 import { orderOf, type Facts } from "../../book/facts.ts";
 import { listed, cited, printed, type OriginalSheet } from "../../sheets/original.ts";
 import { paperOf } from "../../sheets/papers.ts";

@@ -1,4 +1,4 @@
-import type { Document } from "../../../src/generated/records.ts";
+import type { Document } from "../../generated/records.ts";
 import { orderOf, type Facts } from "../../book/facts.ts";
 import type { Paper, Sheet } from "../../paper/paper.ts";
 import { calculations, completedPlan, specimens } from "../../sheets/binders.ts";

@@ -1,4 +1,4 @@
-import type { WeldLog } from "../../../src/generated/records.ts";
+import type { WeldLog } from "../../generated/records.ts";
 import type { Facts } from "../../book/facts.ts";
 import { calibrations, testers, welder, weldLog } from "../../sheets/binders.ts";
 import { dayIn, type OriginalSheet } from "../../sheets/original.ts";

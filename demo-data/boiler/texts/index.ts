@@ -1,4 +1,4 @@
-import type { Document } from "../../../src/generated/records.ts";
+import type { Document } from "../../generated/records.ts";
 import type { Facts } from "../../book/facts.ts";
 import type { TextPart } from "../../sheets/text-document.ts";
 import { instructions } from "./instructions.ts";

@@ -1,4 +1,4 @@
-import type { Procedure } from "../../../src/generated/records.ts";
+import type { Procedure } from "../../generated/records.ts";
 import { procedures as shop } from "../../order/facts/procedures.ts";
 import type { Paragraphs } from "../../sheets/procedure.ts";
 

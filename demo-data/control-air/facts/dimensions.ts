@@ -1,4 +1,4 @@
-import type { DimensionCheck } from "../../../src/generated/records.ts";
+import type { DimensionCheck } from "../../generated/records.ts";
 import { atMost, between, place, roundnessOf, signed, thickness } from "../../order/making/dimensions.ts";
 
 const roundness = roundnessOf("339.6 mm", "337.9 mm", "341.3 mm");

@@ -1,4 +1,4 @@
-import type { HeatTreatment, PieceMark, ProductionTest } from "../../../src/generated/records.ts";
+import type { HeatTreatment, PieceMark, ProductionTest } from "../../generated/records.ts";
 import { heatTreatments as receiverEnds } from "../../air-receiver/facts/materials.ts";
 import { productionTests as receiverTests } from "../../air-receiver/facts/repairs.ts";
 import { pieceOf } from "../../order/making/pieces.ts";

@@ -1,4 +1,4 @@
-import type { Document, Drawing } from "../../../src/generated/records.ts";
+import type { Document, Drawing } from "../../generated/records.ts";
 import { drawings as receiverDrawings } from "../../air-receiver/facts/papers.ts";
 import { design, documentOf, drawn, quality, twice } from "../../order/making/papers.ts";
 import { joints, parts, serial } from "./vessel.ts";

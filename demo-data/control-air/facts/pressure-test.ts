@@ -1,4 +1,4 @@
-import type { PressureTest, SafetyValve } from "../../../src/generated/records.ts";
+import type { PressureTest, SafetyValve } from "../../generated/records.ts";
 import { pressureTest as receiverTest, safetyValve as receiverValve } from "../../air-receiver/facts/pressure-test.ts";
 import { instruments } from "../../order/facts/instruments.ts";
 import { gaugeOf, readingsOf, type Reading } from "../../shop/hydrostatic-test.ts";

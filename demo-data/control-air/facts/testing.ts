@@ -1,4 +1,4 @@
-import type { Instrument, NdtReport } from "../../../src/generated/records.ts";
+import type { Instrument, NdtReport } from "../../generated/records.ts";
 import { filmsOf, report, whole } from "../../order/making/reports.ts";
 import { calibration, signedByLaboratory } from "../../shop/calibrations.ts";
 import { joints, stamp } from "./vessel.ts";

@@ -1,4 +1,4 @@
-import type { Book, Equipment, Joint, Part } from "../../../src/generated/records.ts";
+import type { Book, Equipment, Joint, Part } from "../../generated/records.ts";
 import { book as receiverBook, equipment as receiver } from "../../air-receiver/facts/vessel.ts";
 import { branch, course, end, measuredOn, pipeNozzle, seam } from "../../order/making/parts.ts";
 

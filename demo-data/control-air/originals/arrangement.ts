@@ -1,4 +1,4 @@
-import type { Drawing } from "../../../src/generated/records.ts";
+import type { Drawing } from "../../generated/records.ts";
 import type { Facts } from "../../book/facts.ts";
 import { heading, paragraph } from "../../paper/blocks.ts";
 import { balloon, dimension, label, polyline, type Frame } from "../../paper/figures.ts";

@@ -1,4 +1,4 @@
-import type { MaterialCertificate } from "../../../src/generated/records.ts";
+import type { MaterialCertificate } from "../../generated/records.ts";
 
 export type Row = NonNullable<MaterialCertificate["rows"]>[number];
 type Analysis = NonNullable<Row["chemistry"]>;

@@ -1,4 +1,4 @@
-import type { MaterialCertificate } from "../../../src/generated/records.ts";
+import type { MaterialCertificate } from "../../generated/records.ts";
 import { bolting, forging, formedEnd, ladle, plate, surface, tensile, type Row } from "./certificate-rows.ts";
 
 const en10204 = { standard: "EN 10204", edition: "2004" };

@@ -1,4 +1,4 @@
-import type { ConsumableBatch } from "../../../src/generated/records.ts";
+import type { ConsumableBatch } from "../../generated/records.ts";
 
 export const batches: readonly ConsumableBatch[] = [
   {

@@ -1,4 +1,4 @@
-import type { Instrument } from "../../../src/generated/records.ts";
+import type { Instrument } from "../../generated/records.ts";
 import { calibration, signedByLaboratory } from "../../shop/calibrations.ts";
 
 type Calibration = NonNullable<Instrument["calibrations"]>[number];

@@ -1,4 +1,4 @@
-import type { MillApproval } from "../../../src/generated/records.ts";
+import type { MillApproval } from "../../generated/records.ts";
 
 const approval = (
   id: string,

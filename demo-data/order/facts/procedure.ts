@@ -1,4 +1,4 @@
-import type { Procedure } from "../../../src/generated/records.ts";
+import type { Procedure } from "../../generated/records.ts";
 
 type Type = Procedure["type"];
 

@@ -1,4 +1,4 @@
-import type { ProcedureQualification } from "../../../src/generated/records.ts";
+import type { ProcedureQualification } from "../../generated/records.ts";
 import { rod, wire } from "./fillers.ts";
 
 type Test = NonNullable<ProcedureQualification["tests"]>[number];

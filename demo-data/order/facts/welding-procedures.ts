@@ -1,4 +1,4 @@
-import type { WeldingProcedure } from "../../../src/generated/records.ts";
+import type { WeldingProcedure } from "../../generated/records.ts";
 import { rod, wire } from "./fillers.ts";
 
 export const welding: readonly WeldingProcedure[] = [

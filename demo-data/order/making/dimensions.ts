@@ -1,4 +1,4 @@
-import type { DimensionCheck } from "../../../src/generated/records.ts";
+import type { DimensionCheck } from "../../generated/records.ts";
 
 type Row = NonNullable<DimensionCheck["rows"]>[number];
 

@@ -1,4 +1,4 @@
-import type { Document, Drawing } from "../../../src/generated/records.ts";
+import type { Document, Drawing } from "../../generated/records.ts";
 
 type Revision = NonNullable<Drawing["revisions"]>[number];
 

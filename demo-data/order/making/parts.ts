@@ -1,4 +1,4 @@
-import type { Joint, Part } from "../../../src/generated/records.ts";
+import type { Joint, Part } from "../../generated/records.ts";
 
 /** Parts and joints as the vessels of the order have them; sizes are each vessel's own. */
 

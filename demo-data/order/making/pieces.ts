@@ -1,4 +1,4 @@
-import type { PieceMark } from "../../../src/generated/records.ts";
+import type { PieceMark } from "../../generated/records.ts";
 
 /** Day on which the pieces of the order were cut. */
 const cutOn = "2026-05-19";

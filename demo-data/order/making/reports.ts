@@ -1,4 +1,4 @@
-import type { NdtReport } from "../../../src/generated/records.ts";
+import type { NdtReport } from "../../generated/records.ts";
 
 type Rows = NonNullable<NdtReport["rows"]>;
 type Row = Rows[number];

@@ -1,4 +1,4 @@
-import type { WeldLog } from "../../../src/generated/records.ts";
+import type { WeldLog } from "../../generated/records.ts";
 
 type Run = NonNullable<WeldLog["runs"]>[number];
 type Process = "135" | "141";

@@ -1,5 +1,4 @@
 import { dict, either, listOf, named, oneOf, plain, plainList, stream, type Keys, type Shape } from "./copier.ts";
-import { resources } from "./shapes.ts";
 import { entriesOf, isDict, isStream, nameOf } from "./values.ts";
 
 /** Fonts: ISO 32000-1, 9.5 to 9.9. */
@@ -82,22 +81,23 @@ const descendant = dict("descendant font", {
   CIDToGIDMap: either("glyph map", (value) => (isStream(value) ? stream("glyph map", {}) : plain)),
 });
 
-const drawn: Keys = {
-  ...simple,
-  FontBBox: plainList,
-  FontMatrix: plainList,
-  CharProcs: named("drawn signs", stream("drawn sign", {})),
-  get Resources() {
-    return resources;
-  },
-};
-
-const shapes: ReadonlyMap<string, Shape> = new Map([
-  ["Type0", dict("composite font", { ...common, DescendantFonts: listOf(descendant) })],
-  ["Type1", dict("font", simple)],
-  ["MMType1", dict("font", simple)],
-  ["TrueType", dict("font", simple)],
-  ["Type3", dict("drawn font", drawn)],
-]);
-
-export const font: Shape = either("any font", (value) => shapes.get(nameOf(entriesOf(value)?.get("Subtype")) ?? ""));
+/** Any font. A drawn one has resources of its own, which have fonts: they are asked for when one is met. */
+export function fontWith(resources: () => Shape): Shape {
+  const drawn: Keys = {
+    ...simple,
+    FontBBox: plainList,
+    FontMatrix: plainList,
+    CharProcs: named("drawn signs", stream("drawn sign", {})),
+    get Resources() {
+      return resources();
+    },
+  };
+  const shapes: ReadonlyMap<string, Shape> = new Map([
+    ["Type0", dict("composite font", { ...common, DescendantFonts: listOf(descendant) })],
+    ["Type1", dict("font", simple)],
+    ["MMType1", dict("font", simple)],
+    ["TrueType", dict("font", simple)],
+    ["Type3", dict("drawn font", drawn)],
+  ]);
+  return either("any font", (value) => shapes.get(nameOf(entriesOf(value)?.get("Subtype")) ?? ""));
+}

@@ -12,7 +12,7 @@ import {
   type Keys,
   type Shape,
 } from "./copier.ts";
-import { font } from "./fonts.ts";
+import { fontWith } from "./fonts.ts";
 import { entriesOf, isDict, isList, isStream, nameOf } from "./values.ts";
 
 /** What of a page's drawing may be copied: ISO 32000-1, table 33 (resources) and what hangs on it. */
@@ -24,6 +24,8 @@ const group = dict("group", {
   I: plain,
   K: plain,
 });
+
+const font = fontWith(() => resources);
 
 /** Resources of a page, form, pattern or font. */
 export const resources: Shape = dict("resources", {

@@ -2,7 +2,7 @@ import { describeBasis } from "../../model/basis.ts";
 import type { Computed, Done, Judged } from "../../model/book.ts";
 import type { Calculation, Comparison } from "../../model/calculation.ts";
 import { related, typeset } from "../../model/formula/typeset.ts";
-import { formulaOf } from "../../compute/formula-of.ts";
+import { formulaOf } from "../../model/formula/formula-of.ts";
 import type { Block, Mark, Text } from "../blocks.ts";
 import { formsOf } from "./calculation-symbols.ts";
 import { markOfJudged, type Context } from "./context.ts";

@@ -2,7 +2,7 @@ import { describeBasis } from "../../model/basis.ts";
 import type { ComputedStep, Done } from "../../model/book.ts";
 import { related, substitute, symbolDisplay, typeset } from "../../model/formula/typeset.ts";
 import { printAllowed, printNumber, printRequired } from "../../model/print-number.ts";
-import { formulaOf } from "../../compute/formula-of.ts";
+import { formulaOf } from "../../model/formula/formula-of.ts";
 import type { CalculationStep, Note } from "../blocks.ts";
 import { formsOf, shortNumber } from "./calculation-symbols.ts";
 import { figure, withUnit } from "./numbers.ts";

@@ -2,7 +2,7 @@ import { describeBasis } from "../../model/basis.ts";
 import type { Computed, Judged } from "../../model/book.ts";
 import { countSentence } from "../../model/mark.ts";
 import { related, symbolDisplay, typeset } from "../../model/formula/typeset.ts";
-import { formulaOf } from "../../compute/formula-of.ts";
+import { formulaOf } from "../../model/formula/formula-of.ts";
 import type { Block, Cell, Column, Mark, Row } from "../blocks.ts";
 import type { Page } from "../publication.ts";
 import { caution } from "./calculation-checks.ts";

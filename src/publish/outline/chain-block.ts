@@ -2,7 +2,7 @@ import { describeBasis } from "../../model/basis.ts";
 import type { ChainStep } from "../../model/chain.ts";
 import type { Outcome } from "../../model/finding.ts";
 import { chainLinks, type WalkedLink } from "../../judge/chain-links.ts";
-import { walkPath } from "../../judge/walk-path.ts";
+import { walkPath } from "../../reading/walk-path.ts";
 import { parsePath } from "../../model/path.ts";
 import { addressOf, type BookRecord } from "../../model/record.ts";
 import { fieldAt } from "../../model/kind.ts";

@@ -1,4 +1,4 @@
-import { resultChecks } from "../../judge/result-checks.ts";
+import { resultChecks } from "../../plan/result-checks.ts";
 import { builtInRules } from "../../judge/built-in.ts";
 import type { Basis } from "../../model/basis.ts";
 import type { Computed, Judged, JudgedBook } from "../../model/book.ts";

@@ -1,4 +1,4 @@
-import { resultChecks } from "../../judge/result-checks.ts";
+import { resultChecks } from "../../plan/result-checks.ts";
 import type { Outcome } from "../../model/finding.ts";
 import { countSentence, markOf } from "../../model/mark.ts";
 import type { BookRecord } from "../../model/record.ts";

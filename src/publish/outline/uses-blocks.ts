@@ -1,5 +1,5 @@
 import { awaitedBy } from "../../judge/awaited.ts";
-import { calculationKey } from "../../judge/world.ts";
+import { calculationKey } from "../../reading/world.ts";
 import type { Computed, JudgedBook } from "../../model/book.ts";
 import type { Outcome } from "../../model/finding.ts";
 import { addTo, grouped } from "../../model/grouped.ts";

@@ -1,0 +1,229 @@
+import type { Basis } from "../model/basis.ts";
+import type { Finding, Outcome, Subject } from "../model/finding.ts";
+import { addressOf, type BookRecord } from "../model/record.ts";
+import { digestOf, stableName, stablePath } from "../model/stable.ts";
+import { addFinding, findingOf, nameOf, type Entry } from "./entries.ts";
+import { liftOf, type Lift } from "./lift.ts";
+import { recordsRead, type Reason, type Trail } from "../reading/trail.ts";
+import type { Absence, World } from "../reading/world.ts";
+import type { Milestone, Owner } from "../model/vocabulary.ts";
+
+/** Who wants what is absent: an outcome, a field that is owed, a link, a row of the register. */
+export interface Want {
+  readonly absence: Absence;
+  /** `definition|kind:id` of the outcome; null when the field or link itself asks. */
+  readonly by: string | null;
+  /** Milestone at which it is owed; null: who waits for evidence does not say when it is due. */
+  readonly due: Milestone | null;
+  readonly basis: Basis;
+  readonly owner: Owner;
+  /** What to do about it, where that is not to enter it from an original. */
+  readonly hint?: string;
+  /** What it is wanted for: "C: at most 0.20 %". */
+  readonly why?: string;
+  /** Title of the register's row; such a row gives the gap its basis. */
+  readonly requirement?: string;
+}
+
+/** What has been said so far while a book is being judged. */
+export interface Court {
+  readonly world: World;
+  readonly outcomes: DraftOutcome[];
+  readonly entries: Map<string, Entry>;
+  readonly wants: Want[];
+  /** What exceptions answer, by key of the finding. */
+  readonly lifts: Map<string, Lift[]>;
+  /** Findings of the stage that is running: they doubt nothing before it ends. */
+  readonly fresh: Set<string>;
+  /** Values from the profile and from tables that verdicts rest on, with what they rest on themselves. */
+  readonly used: Map<string, Basis>;
+}
+
+export interface DraftOutcome extends Outcome {
+  /** Keys of absences it waits for; turned into findings at the end. */
+  readonly absences?: readonly string[];
+  /** The register asks for the very thing that is missing: it does not wait for it. */
+  readonly asks?: boolean;
+}
+
+export interface DefinitionName {
+  readonly id: string;
+  readonly basis: Basis;
+  readonly owner: Owner;
+  /** It compares what follows from a value with our own: while that is disputed, a difference tells nothing more. */
+  readonly follows?: boolean;
+  /** It gives figures of which nothing is asked. */
+  readonly states?: boolean;
+}
+
+export const newCourt = (world: World): Court => ({
+  world,
+  outcomes: [],
+  entries: new Map(),
+  wants: [],
+  lifts: new Map(),
+  fresh: new Set(),
+  used: new Map(),
+});
+
+export const outcomeName = (definition: string, subject: Subject | null): string =>
+  subject === null ? definition : `${definition}|${subject.kind}:${subject.id}`;
+
+/**
+ * Draws the conclusion of one definition on one subject from what it read and what it objects to. Where something it
+ * read is doubted or absent, the objections given are those that do not rest on it. Returns the outcome.
+ */
+export function conclude(
+  court: Court,
+  definition: DefinitionName,
+  subject: Subject | null,
+  trail: Trail,
+  objections: readonly Finding[],
+  applies = true,
+): DraftOutcome {
+  const outcome = draft(court, definition, subject, trail, objections, applies);
+  if (outcome.verdict === "passed" || outcome.verdict === "computed" || outcome.verdict === "failed")
+    for (const [name, basis] of trail.bases) court.used.set(name, basis);
+  court.outcomes.push(outcome);
+  return outcome;
+}
+
+function draft(
+  court: Court,
+  definition: DefinitionName,
+  subject: Subject | null,
+  trail: Trail,
+  objections: readonly Finding[],
+  applies: boolean,
+): DraftOutcome {
+  const base = {
+    definition: definition.id,
+    subject,
+    findings: [],
+    reads: recordsRead(court.world.graph, trail),
+    ...(trail.results.length > 0 && { results: [...new Set(trail.results)] }),
+  } as const;
+  const open = waits(court, definition, subject, trail);
+  if (open !== null && trail.disputes.length > 0) {
+    if (definition.follows !== true) for (const key of trail.disputes) withhold(court.entries.get(key), objections);
+    return { ...base, ...open };
+  }
+  if (open !== null) {
+    // Made before it met what it waits for: they stand on their own.
+    for (const objection of objections) addFinding(court, objection);
+    const findings = objections.map(({ key }) => key);
+    if (objections.some(({ verdict }) => verdict === "failed")) return { ...base, verdict: "failed", findings };
+    return { ...base, ...open, findings };
+  }
+  if (
+    trail.disputes.length > 0 &&
+    (trail.reasons.length > 0 || objections.some(({ severity }) => severity !== "note"))
+  ) {
+    if (definition.follows !== true) for (const key of trail.disputes) withhold(court.entries.get(key), objections);
+    return { ...base, verdict: "not judged", because: finding(trail.disputes) };
+  }
+  if (trail.reasons.length > 0) {
+    const reasons = new Map(trail.reasons.map((reason) => [`${reason.key} ${reason.message}`, reason]));
+    for (const reason of reasons.values()) addFinding(court, ofReason(court.world, definition, subject, reason));
+    const findings = [...new Set(trail.reasons.map(({ key }) => key))].sort();
+    return { ...base, verdict: "not judged", findings, because: finding(findings) };
+  }
+  if (!applies || trail.inapplicable) return { ...base, reads: [], verdict: "not applicable" };
+  for (const objection of objections) {
+    addFinding(court, objection);
+    for (const kind of trail.lists) court.entries.get(objection.key)?.lists.add(kind);
+  }
+  const findings = objections.map(({ key }) => key);
+  const against = objections.filter(({ severity }) => severity !== "note");
+  if (against.length === 0) return { ...base, verdict: definition.states === true ? "computed" : "passed", findings };
+  if (against.some(({ verdict }) => verdict === "failed")) return { ...base, verdict: "failed", findings };
+  return { ...base, verdict: "not judged", findings, because: finding(against.map(({ key }) => key)) };
+}
+
+/** Why there is no verdict, if something that was read is doubted or absent. */
+function waits(
+  court: Court,
+  definition: DefinitionName,
+  subject: Subject | null,
+  trail: Trail,
+): Pick<DraftOutcome, "verdict" | "because" | "absences"> | null {
+  if (trail.doubts.length > 0) return { verdict: "not judged", because: finding(trail.doubts) };
+  if (trail.absences.length === 0) return null;
+  const by = outcomeName(definition.id, subject);
+  const absences = new Map(trail.absences.map((absence) => [absence.key, absence]));
+  for (const absence of absences.values())
+    court.wants.push({ absence, by, due: null, basis: definition.basis, owner: definition.owner });
+  const keys = [...absences.keys()].sort();
+  return { verdict: "not judged", because: { type: "absent", keys }, absences: keys };
+}
+
+/** An objection that rests on a disputed place is said with the dispute, so that nobody settles one without the other. */
+function withhold(entry: Entry | undefined, objections: readonly Finding[]): void {
+  for (const { subject, place, message, severity } of objections) {
+    const one = { subject, place, message: `waits for this: ${message}` };
+    if (severity !== "note") entry?.withheld.set(nameOf(one), one);
+  }
+}
+
+const finding = (keys: readonly string[]) => ({ type: "finding", keys: [...new Set(keys)].sort() }) as const;
+
+function ofReason(world: World, definition: DefinitionName, subject: Subject | null, reason: Reason): Finding {
+  const { key, rule, message, why, hint, at, accuses } = reason;
+  return {
+    key,
+    rule,
+    severity: "query",
+    verdict: "not judged",
+    subject: at === null ? subject : { kind: at.record.kind, id: at.record.id },
+    place: at === null ? { file: "book.json", pointer: "" } : locate(world, at.record, at.pointer).place,
+    message,
+    why,
+    hint,
+    basis: definition.basis,
+    owner: "design",
+    due: null,
+    digest: digestOf(`${key} ${why}`),
+    related: [],
+    waiting: [],
+    exception: null,
+    accuses,
+  };
+}
+
+/** Ends a stage: its findings are lifted by exceptions, or doubt and dispute the places they name from now on. */
+export function endStage(court: Court): void {
+  for (const key of court.fresh) {
+    const entry = court.entries.get(key);
+    if (entry === undefined) continue;
+    const lift = liftOf(court.lifts, findingOf(court.world, entry));
+    entry.exception = lift?.exception ?? null;
+    if (lift !== null || entry.finding.severity === "note") continue;
+    court.world.ledger.accuse([...entry.accuses], key);
+    court.world.ledger.dispute([...entry.disputes], key);
+  }
+  court.fresh.clear();
+}
+
+/** Runs one stage. */
+export function stage(court: Court, run: () => void): void {
+  run();
+  endStage(court);
+}
+
+/** Place, key and subject of a finding about something in a record. */
+export function locate(
+  world: World,
+  record: BookRecord,
+  pointer: string,
+): Pick<Finding, "subject" | "place"> & { readonly where: string; readonly name: string } {
+  const kind = world.kinds.get(record.kind);
+  return {
+    subject: { kind: record.kind, id: record.id },
+    place: { file: record.file, pointer: record.pointer + pointer },
+    where: kind === undefined ? pointer : stablePath(kind, record.value, pointer),
+    name: kind === undefined ? pointer.slice(1) : stableName(kind, record.value, pointer),
+  };
+}
+
+export const keyOf = (rule: string, record: Pick<BookRecord, "kind" | "id"> | null, name: string): string =>
+  `${rule}|${record === null ? "book" : addressOf(record)}|${name}`;

@@ -1,0 +1,240 @@
+import { fromMemory } from "../../model/basis.ts";
+import { addMonths, compareDays } from "../../model/dates.ts";
+import {
+  anyOf,
+  date,
+  flag,
+  optional,
+  quantity,
+  text,
+  thing,
+  things,
+  type Handle,
+  type Values,
+} from "../../model/input.ts";
+import { rule } from "../../model/rule.ts";
+import { certifiedMethod, visualCertified } from "../../requirements/testing-conditions.ts";
+
+export const personnel = fromMemory(
+  "ISO 9712",
+  undefined,
+  "certification of testing personnel: method, level, validity, vision",
+);
+
+const certificates = things("<ndt-personnel:person>", {
+  method: text("method"),
+  level: text("level"),
+  from: date("issued"),
+  to: date("validTo"),
+  seen: date("visionTest"),
+});
+const surface: readonly string[] = ["MT", "PT"];
+
+const certified = {
+  basis: personnel,
+  kind: "ndt-report",
+  severity: "nonconformity",
+  owner: "testing",
+  inputs: {
+    method: text("method"),
+    day: date("date"),
+    least: quantity("profile.testerLevelLeast", "1"),
+    supervised: quantity("profile.surfaceTesterLevelSupervised", "1"),
+    vision: quantity("profile.nearVisionMonths", "1"),
+    tester: thing("operator", { certificates }),
+    supervisor: optional(thing("supervisor", { certificates: anyOf(certificates) })),
+  },
+} as const;
+type Given = Values<(typeof certified)["inputs"]>;
+
+function* uncertified({ method, day, least, supervised, vision, tester, supervisor }: Given, report: Handle) {
+  const inForce = (list: Given["tester"]["certificates"], level: number) =>
+    list.filter(
+      (one) =>
+        one.method === method &&
+        Number(one.level) >= level &&
+        compareDays(one.from.day, day.day) <= 0 &&
+        compareDays(day.day, one.to.day) <= 0,
+    );
+  const sees = ({ seen }: Given["tester"]["certificates"][number]) =>
+    compareDays(seen.day, day.day) <= 0 && compareDays(day.day, addMonths(seen.day, vision.value)) <= 0;
+  const watched =
+    surface.includes(method) && supervisor !== undefined && inForce(supervisor.certificates, least.value).some(sees);
+  const valid = inForce(tester.certificates, watched ? Math.min(supervised.value, least.value) : least.value);
+  if (valid.length === 0)
+    yield {
+      at: "day",
+      on: tester,
+      name: method,
+      message: `tester ${tester.$.name} held no ${method} certificate of level ${least.text} or higher on ${day.day}`,
+      why: heldBy(tester.certificates, method, watched ? supervisor : undefined),
+      hint: "add the certificate that covers the day, or correct date or tester; else have the test repeated",
+      related: [{ at: "tester", message: `report ${report.name}` }],
+    } as const;
+  else if (!valid.some(sees))
+    yield {
+      at: "day",
+      on: tester,
+      name: `${method} vision`,
+      message: `the vision test of tester ${tester.$.name} did not cover ${day.day}`,
+      why: `${valid.map((one) => `${one.$.name}: vision tested on ${one.seen.day}`).join("; ")}; it holds ${vision.text} months`,
+      hint: "add the vision test that covers the day, or have the test repeated",
+      related: [{ at: "tester", message: `report ${report.name}` }],
+    } as const;
+}
+
+/** What a tester holds for a method, and that a supervisor is named who does not make up for it. */
+function heldBy(
+  certificates: Given["tester"]["certificates"],
+  method: string,
+  supervisor: Given["supervisor"],
+): string {
+  const own = certificates.filter((one) => one.method === method);
+  const held =
+    own.length === 0
+      ? `no certificate of ${method} is on record`
+      : own.map((one) => `${one.$.name}: ${method} level ${one.level}, ${one.from.day} to ${one.to.day}`).join("; ");
+  return supervisor === undefined
+    ? held
+    : `${held}; ${supervisor.$.name} supervised, which the design standard does not accept in place of the level`;
+}
+
+export const testerCertified = rule({
+  ...certified,
+  id: "tester-certified",
+  title: "A tester holds a certificate for the method on that day, and a vision test in force",
+  when: [certifiedMethod],
+  check: uncertified,
+  examples: [
+    { name: "on the last day of both", given: report({ day: "2026-05-31" }), objections: [] },
+    { name: "on the first day", given: report({ day: "2025-06-01" }, { seen: "2025-06-01" }), objections: [] },
+    {
+      name: "a day before it was issued",
+      given: report({ day: "2025-05-31" }),
+      objections: ["tester P07 held no RT certificate of level 2 or higher on 2025-05-31"],
+    },
+    {
+      name: "a day after its end",
+      given: report({ day: "2026-06-01" }, { to: "2026-05-31" }),
+      objections: ["tester P07 held no RT certificate of level 2 or higher on 2026-06-01"],
+    },
+    {
+      name: "another method",
+      given: report({ method: "UT" }),
+      objections: ["tester P07 held no UT certificate of level 2 or higher on 2026-03-10"],
+    },
+    {
+      name: "level 1",
+      given: report({}, { level: "1" }),
+      objections: ["tester P07 held no RT certificate of level 2 or higher on 2026-03-10"],
+    },
+    {
+      name: "level 1 under a level 2, where the design standard has it",
+      given: report({ method: "MT", supervised: "1" }, { level: "1", method: "MT" }, { method: "MT" }),
+      objections: [],
+    },
+    {
+      name: "level 1 under a level 2, where it has not",
+      given: report({ method: "MT" }, { level: "1", method: "MT" }, { method: "MT" }),
+      objections: ["tester P07 held no MT certificate of level 2 or higher on 2026-03-10"],
+    },
+    {
+      name: "level 1 and nobody who supervised",
+      given: report({ method: "MT", supervised: "1" }, { level: "1", method: "MT" }),
+      objections: ["tester P07 held no MT certificate of level 2 or higher on 2026-03-10"],
+    },
+    {
+      name: "level 1 under a level 2 of another method",
+      given: report({ method: "MT", supervised: "1" }, { level: "1", method: "MT" }, { method: "PT" }),
+      objections: ["tester P07 held no MT certificate of level 2 or higher on 2026-03-10"],
+    },
+    {
+      name: "level 1 under a level 2, of a film",
+      given: report({ supervised: "1" }, { level: "1" }, {}),
+      objections: ["tester P07 held no RT certificate of level 2 or higher on 2026-03-10"],
+    },
+    {
+      name: "vision tested more than twelve months before",
+      given: report({ day: "2026-06-01" }),
+      objections: ["the vision test of tester P07 did not cover 2026-06-01"],
+    },
+    {
+      name: "vision tested only afterwards",
+      given: report({}, { seen: "2026-03-11" }),
+      objections: ["the vision test of tester P07 did not cover 2026-03-10"],
+    },
+  ],
+});
+
+export const visualTesterCertified = rule({
+  ...certified,
+  id: "visual-tester-certified",
+  title: "A visual tester holds a certificate, where the profile asks for one",
+  when: visualCertified,
+  check: uncertified,
+  examples: [
+    { name: "held", given: report({ method: "VT" }, { method: "VT" }), objections: [] },
+    {
+      name: "of another method",
+      given: report({ method: "VT" }),
+      objections: ["tester P07 held no VT certificate of level 2 or higher on 2026-03-10"],
+    },
+  ],
+});
+
+function report(
+  changes: Readonly<Record<string, string>>,
+  certificate: Readonly<Record<string, string>> = {},
+  supervisor?: Readonly<Record<string, string>>,
+) {
+  const sound = {
+    $: "NP-04",
+    method: "RT",
+    level: "2",
+    from: "2025-06-01",
+    to: "2030-05-31",
+    seen: "2025-05-31",
+  };
+  return {
+    method: "RT",
+    day: "2026-03-10",
+    least: "2",
+    vision: "12",
+    supervised: "2",
+    tester: { $: "P07", certificates: [{ ...sound, ...certificate }] },
+    ...(supervisor !== undefined && { supervisor: { certificates: [{ ...sound, ...supervisor }] } }),
+    ...changes,
+  };
+}
+
+export const testerApproved = rule({
+  id: "tester-approved",
+  title: "Testers of equipment of category III and IV are approved by a third party",
+  basis: fromMemory(
+    "Directive 2014/68/EU",
+    undefined,
+    "Annex I, non-destructive tests: personnel approved by a recognised third-party organisation",
+  ),
+  kind: "ndt-personnel",
+  severity: "nonconformity",
+  owner: "testing",
+  inputs: { approval: flag("thirdPartyApproval"), category: optional(text("book.equipment.directive.category")) },
+  *check({ approval, category }, certificate) {
+    if (!approval && (category === "III" || category === "IV"))
+      yield {
+        at: "approval",
+        message: `tester's certificate ${certificate.name} is not approved by a third party; the equipment is of category ${category}`,
+        why: "from category III upwards a recognised third party approves those who test permanent joints",
+        hint: "add the approval; else have the tests repeated by an approved tester",
+      };
+  },
+  examples: [
+    { name: "approved", given: { approval: true, category: "IV" }, objections: [] },
+    { name: "not needed", given: { approval: false, category: "II" }, objections: [] },
+    {
+      name: "from category III",
+      given: { approval: false, category: "III" },
+      objections: ["tester's certificate X-01 is not approved by a third party; the equipment is of category III"],
+    },
+  ],
+});

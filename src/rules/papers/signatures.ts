@@ -1,0 +1,99 @@
+import { anyOf, date, list, optional, text, thing } from "../../model/input.ts";
+import { rule, type Rule } from "../../model/rule.ts";
+import { basis, hint, holds, person, roleFault, said } from "../shared/roles.ts";
+import { aKind } from "../shared/words.ts";
+
+const signed = [
+  "body-certificate",
+  "calculation-sheet",
+  "declaration",
+  "deviation",
+  "dimension-check",
+  "document",
+  "drawing",
+  "fitting",
+  "heat-treatment",
+  "inspection-step",
+  "instrument",
+  "material-certificate",
+  "ndt-report",
+  "nonconformity-report",
+  "pressure-test",
+  "procedure",
+  "procedure-qualification",
+  "production-test",
+  "repair",
+  "safety-valve",
+  "tube-end-group",
+  "weld-log",
+  "welder-qualification",
+  "welding-procedure",
+];
+
+/** Each signature is of a person who held that role on that day. */
+export const signaturesAuthorised: readonly Rule[] = signed.map((kind) =>
+  rule({
+    id: `${kind}-signatures`,
+    title: `Who signs ${aKind(kind)} holds that role on that day`,
+    basis,
+    kind,
+    severity: "nonconformity",
+    fault: roleFault,
+    owner: "quality",
+    inputs: {
+      signatures: anyOf(
+        list(
+          thing("signatures[]", {
+            role: text("role"),
+            day: optional(date("date")),
+            named: optional(text("person")),
+            person: thing("person", person),
+          }),
+        ),
+      ),
+    },
+    *check({ signatures }, subject) {
+      for (const signature of signatures) {
+        const { role, day, person: who } = signature;
+        if (!holds(who, [role], day))
+          yield {
+            at: [signature, "named"],
+            on: who,
+            name: role,
+            message: `${who.$.id} signed ${subject.name} as ${role}${day === undefined ? "" : ` on ${day.text}`} without that role`,
+            why: said(who),
+            hint,
+            related: [{ at: who, message: "registered here" }],
+          };
+      }
+    },
+    examples: [
+      { name: "on the first day of the role", given: { signatures: [signature("2026-01-01")] }, objections: [] },
+      { name: "on the last day of the role", given: { signatures: [signature("2026-12-31")] }, objections: [] },
+      { name: "nobody signed", given: { signatures: [] }, objections: [] },
+      {
+        name: "the day before",
+        given: { signatures: [signature("2025-12-31")] },
+        objections: ["P05 signed X-01 as quality control on 2025-12-31 without that role"],
+      },
+      {
+        name: "the day after",
+        given: { signatures: [signature("2027-01-01")] },
+        objections: ["P05 signed X-01 as quality control on 2027-01-01 without that role"],
+      },
+      {
+        name: "another role",
+        given: { signatures: [{ ...signature("2026-06-01"), role: "client" }] },
+        objections: ["P05 signed X-01 as client on 2026-06-01 without that role"],
+      },
+    ],
+  }),
+);
+
+function signature(day: string) {
+  return {
+    role: "quality control",
+    day,
+    person: { $: "P05", roles: [{ role: "quality control", from: "2026-01-01", to: "2026-12-31" }] },
+  };
+}

@@ -1,0 +1,129 @@
+import type { DateValue } from "../../model/dates.ts";
+import { anyOf, date, flag, list, optional, quantity, text, thing, type Thing } from "../../model/input.ts";
+import type { Measure } from "../../model/quantity.ts";
+import type { Objection } from "../../model/rule.ts";
+import { uncovered, type WeldMade } from "./welder-range.ts";
+import { notInForce, type Periods } from "./welder-validity.ts";
+
+const qualification = {
+  standard: text("standard.standard"),
+  process: text("process"),
+  product: text("product"),
+  weldType: text("weldType"),
+  fillerGroup: optional(text("fillerGroup")),
+  thickness: quantity("thickness", "mm"),
+  outsideDiameter: optional(quantity("outsideDiameter", "mm")),
+  positions: list(text("positions[]")),
+  detail: text("detail"),
+  supplementaryFillet: optional(flag("supplementaryFillet")),
+  printedPositions: anyOf(list(text("range.positions[]"))),
+  printedFrom: optional(quantity("range.thickness.minimum", "mm")),
+  printedTo: optional(quantity("range.thickness.maximum", "mm")),
+  testDate: date("testDate"),
+  validTo: optional(date("validTo")),
+  route: text("route"),
+  confirmations: anyOf(list(date("confirmations[].date"))),
+};
+export const welder = { qualifications: list(thing("<welder-qualification:person>", qualification)) };
+export const joint = {
+  detail: text("detail"),
+  positions: list(text("positions[]")),
+  thicknesses: list(quantity("thicknesses[]", "mm")),
+  deposited: optional(quantity("depositedThickness", "mm")),
+  diameter: optional(quantity("outsideDiameter", "mm")),
+};
+export const months = {
+  confirmationMonths: quantity("profile.welderConfirmationMonths", "1"),
+  revalidationMonths: quantity("profile.welderRevalidationMonths", "1"),
+  retestMonths: quantity("profile.welderRetestMonths", "1"),
+};
+
+type Welder = Thing<typeof welder>;
+type Joint = Thing<typeof joint>;
+type Weld = Omit<WeldMade, "position">;
+
+/**
+ * What a welder had to be able to do at a joint, but for the position. A fillet weld is known by its layers. Where nobody
+ * recorded what he deposited, he deposited no more than the joint takes.
+ */
+export function weldAt(
+  at: Joint,
+  process: string,
+  deposited: Measure | undefined,
+  over: boolean,
+  fillers: readonly string[],
+): Weld {
+  const fillet = ["sl", "ml"].includes(at.detail);
+  const own = deposited ?? at.deposited;
+  const thinnest = [...at.thicknesses].sort((a, b) => a.low - b.low).slice(0, 1);
+  return {
+    process,
+    weldType: fillet ? "fillet" : "butt",
+    diameter: at.diameter,
+    thicknesses: fillet ? at.thicknesses : own === undefined ? thinnest : [own],
+    asStated: !fillet && deposited === undefined,
+    // Runs laid on other runs have metal behind them, which every test covers.
+    detail: over && !fillet ? undefined : at.detail,
+    fillerGroups: fillers,
+  };
+}
+
+const sized = ({ thicknesses, asStated }: Weld) =>
+  `${thicknesses.map((one) => one.text).join(" and ")}${asStated === true ? " as stated" : ""}`;
+
+interface Fault {
+  readonly name: string;
+  readonly message: string;
+  readonly why: string;
+  readonly hint: string;
+}
+
+/** What is wrong with a welder's qualifications for a weld on a day. */
+function faultOf(
+  who: Welder,
+  weld: Weld,
+  positions: readonly string[],
+  day: DateValue,
+  periods: Periods,
+): Fault | undefined {
+  const { qualifications } = who;
+  for (const position of positions) {
+    const covering = qualifications.filter((one) => uncovered(one, { ...weld, position }).length === 0);
+    if (covering.length === 0) {
+      const pipe = weld.diameter === undefined ? "" : `, diameter ${weld.diameter.text}`;
+      const asked = `process ${weld.process}, ${weld.weldType} weld, ${sized(weld)}${pipe}, position ${position}`;
+      return {
+        name: `range ${asked}`,
+        message: `welder ${who.$.name} holds no qualification for ${asked}`,
+        why: qualifications
+          .map((one) => `${one.$.name} covers only ${uncovered(one, { ...weld, position }).join("; ")}`)
+          .join(" · "),
+        hint: "add the certificate that covers this weld, or correct welder, position or thickness; else raise a nonconformity report",
+      };
+    }
+    const reasons = covering.map((one) => notInForce(one, day.day, periods));
+    if (reasons.every((reason) => reason !== undefined))
+      return {
+        name: `validity ${weld.process}`,
+        message: `welder ${who.$.name} was not qualified for process ${weld.process} on ${day.day}`,
+        why: covering.map((one, index) => `${one.$.name}: ${reasons[index] ?? ""}`).join(" · "),
+        hint: "add the missing confirmation or prolongation if it was made in time, or correct the date; else raise a nonconformity report and have the welds judged",
+      };
+  }
+  return undefined;
+}
+
+type WelderObjection = Pick<Objection<typeof months>, "name" | "message" | "why" | "hint" | "on">;
+
+export function* objectionsTo(
+  welders: readonly Welder[],
+  weldOf: (who: Welder) => Weld,
+  positions: readonly string[],
+  day: DateValue,
+  periods: Periods,
+): Generator<WelderObjection> {
+  for (const who of welders) {
+    const fault = faultOf(who, weldOf(who), positions, day, periods);
+    if (fault !== undefined) yield { ...fault, on: who };
+  }
+}

@@ -1,0 +1,248 @@
+import { fromMemory } from "../../model/basis.ts";
+import { anyOf, date, list, optional, quantity, text, thing } from "../../model/input.ts";
+import { rule } from "../../model/rule.ts";
+import { depositedBy, runOfLog } from "./deposited.ts";
+import { joint, months, objectionsTo, weldAt, welder } from "./welder-fault.ts";
+import { periodsOf } from "./welder-validity.ts";
+
+export const welderQualified = rule({
+  id: "welder-qualified",
+  title:
+    "A weld is made by a welder qualified for it on that day: by what all his runs of the process deposited on that side; where they do not state it, by the joint's thickness as stated, for the upper end of his range only",
+  basis: fromMemory("EN ISO 9606-1", "2017", "ranges of qualification and period of validity; operators: EN ISO 14732"),
+  kind: "weld-log#runs",
+  severity: "nonconformity",
+  owner: "welding coordination",
+  inputs: {
+    ...months,
+    day: date("date"),
+    process: text("process"),
+    layer: text("layer"),
+    position: optional(text("position")),
+    side: optional(text("side")),
+    runs: list(thing("record.runs[]", runOfLog)),
+    fillers: anyOf(list(text("batches[].fillerGroup"))),
+    welders: list(thing("welders[]", welder)),
+    joint: thing("record.joint", joint),
+  },
+  *check({
+    day,
+    process,
+    layer,
+    position,
+    side,
+    runs,
+    fillers,
+    welders,
+    joint: at,
+    confirmationMonths,
+    revalidationMonths,
+    retestMonths,
+  }) {
+    const over = layer === "fill" || layer === "cap";
+    const weldOf = (welder: string) => weldAt(at, process, depositedBy(runs, welder, process, side), over, fillers);
+    const periods = periodsOf({ confirmationMonths, revalidationMonths, retestMonths });
+    for (const objection of objectionsTo(
+      welders,
+      (who) => weldOf(who.$.id),
+      position === undefined ? at.positions : [position],
+      day,
+      periods,
+    ))
+      yield { ...objection, at: "day", related: [{ at: "welders", message: `joint ${at.$.name}, ${layer}` }] };
+  },
+  examples: [
+    { name: "on the last day of the first half-year", given: run({}), objections: [] },
+    {
+      name: "a day later, not confirmed",
+      given: run({ day: "2026-07-16" }),
+      objections: ["welder W07 was not qualified for process 135 on 2026-07-16"],
+    },
+    {
+      name: "confirmed on the last day of the half-year",
+      given: run({ day: "2026-07-16" }, { confirmations: ["2026-07-15"] }),
+      objections: [],
+    },
+    {
+      name: "confirmed a day late, which revives nothing",
+      given: run({ day: "2026-08-01" }, { confirmations: ["2026-07-16"] }),
+      objections: ["welder W07 was not qualified for process 135 on 2026-08-01"],
+    },
+    { name: "on the day of the test", given: run({ day: "2026-01-15" }), objections: [] },
+    {
+      name: "a day before the test",
+      given: run({ day: "2026-01-14" }),
+      objections: ["welder W07 was not qualified for process 135 on 2026-01-14"],
+    },
+    { name: "on the printed last day", given: run({ day: "2026-03-31" }, { validTo: "2026-03-31" }), objections: [] },
+    {
+      name: "after the printed last day",
+      given: run({ day: "2026-04-01" }, { validTo: "2026-03-31" }),
+      objections: ["welder W07 was not qualified for process 135 on 2026-04-01"],
+    },
+    { name: "twice the tested thickness", given: run({ deposited: "16.0 mm" }), objections: [] },
+    {
+      name: "thicker",
+      given: run({ deposited: "16.1 mm" }),
+      objections: ["welder W07 holds no qualification for process 135, butt weld, 16.1 mm, position PA"],
+    },
+    {
+      name: "tested at 12 mm: no upper end",
+      given: run({ deposited: "40 mm" }, { thickness: "12.0 mm" }),
+      objections: [],
+    },
+    {
+      name: "root and cap each under 3 mm, together 5.6 mm",
+      given: { ...run({}), runs: laid(["root", "3.0 mm"], ["cap", "2.6 mm"]) },
+      objections: [],
+    },
+    {
+      name: "three layers, each within the range and together beyond it",
+      given: { ...run({}), runs: laid(["root", "5.0 mm"], ["fill", "6.0 mm"], ["cap", "6.0 mm"]) },
+      objections: ["welder W07 holds no qualification for process 135, butt weld, 17.0 mm, position PA"],
+    },
+    {
+      name: "together below the range",
+      given: { ...run({}), runs: laid(["root", "1.5 mm"], ["cap", "1.4 mm"]) },
+      objections: ["welder W07 holds no qualification for process 135, butt weld, 2.9 mm, position PA"],
+    },
+    {
+      name: "what another welder, another process and the other side deposited is not his",
+      given: {
+        ...run({}),
+        runs: [
+          ...laid(["root", "8.0 mm"]),
+          { layer: "fill", process: "135", welders: ["W03"], deposited: "9.0 mm" },
+          { layer: "cap", process: "141", welders: ["W07"], deposited: "9.0 mm" },
+          { layer: "cap", process: "135", side: "second", welders: ["W07"], deposited: "9.0 mm" },
+        ],
+      },
+      objections: [],
+    },
+    {
+      name: "nothing stated: the joint's 8 mm count for the upper end",
+      given: { ...run({}, { thickness: "3.9 mm" }), runs: laid(["root", undefined]) },
+      objections: ["welder W07 holds no qualification for process 135, butt weld, 8.0 mm as stated, position PA"],
+    },
+    {
+      name: "nothing stated in a joint of 2 mm: no lower end can be judged",
+      given: {
+        ...run({}),
+        runs: laid(["root", undefined]),
+        joint: { $: "L1", detail: "bs", positions: ["PA"], thicknesses: ["2.0 mm", "2.0 mm"] },
+      },
+      objections: [],
+    },
+    { name: "the sister process", given: run({ process: "138" }), objections: [] },
+    {
+      name: "another process",
+      given: run({ process: "141" }),
+      objections: ["welder W07 holds no qualification for process 141, butt weld, 8.0 mm, position PA"],
+    },
+    {
+      name: "a position the test does not cover",
+      given: run({ position: "PC" }),
+      objections: ["welder W07 holds no qualification for process 135, butt weld, 8.0 mm, position PC"],
+    },
+    {
+      name: "round a fixed pipe, tested upwards",
+      given: run({ position: "PH" }, { positions: ["PH"], product: "pipe", outsideDiameter: "60.3 mm" }),
+      objections: [],
+    },
+  ],
+});
+
+export const repairWelderQualified = rule({
+  id: "repair-welder-qualified",
+  title: "A repair is made by a welder qualified for it on that day",
+  basis: fromMemory("EN ISO 9606-1", "2017", "ranges of qualification and period of validity"),
+  kind: "repair",
+  severity: "nonconformity",
+  owner: "welding coordination",
+  inputs: {
+    ...months,
+    day: date("date"),
+    process: text("process"),
+    depth: optional(quantity("depth", "mm")),
+    fillers: anyOf(list(text("batches[].fillerGroup"))),
+    welders: list(thing("welders[]", welder)),
+    joint: thing("joint", joint),
+  },
+  *check({ day, process, depth, fillers, welders, joint: at, confirmationMonths, revalidationMonths, retestMonths }) {
+    // How far the excavation goes decides the thickness; whether it breaks through is not recorded, so the detail counts.
+    const weld = weldAt(at, process, depth, false, fillers);
+    const periods = periodsOf({ confirmationMonths, revalidationMonths, retestMonths });
+    for (const objection of objectionsTo(welders, () => weld, at.positions, day, periods))
+      yield { ...objection, at: "day", related: [{ at: "welders", message: `repair of joint ${at.$.name}` }] };
+  },
+  examples: [
+    { name: "qualified", given: repair({}), objections: [] },
+    {
+      name: "lapsed",
+      given: repair({ day: "2026-07-16" }),
+      objections: ["welder W07 was not qualified for process 135 on 2026-07-16"],
+    },
+    {
+      name: "too shallow for the test",
+      given: repair({ depth: "2.9 mm" }),
+      objections: ["welder W07 holds no qualification for process 135, butt weld, 2.9 mm, position PA"],
+    },
+  ],
+});
+
+/** A run welded on the last day of the first half-year after the test. */
+function run(
+  changes: Readonly<Record<string, string>>,
+  certificate: Readonly<Record<string, string | readonly string[]>> = {},
+) {
+  return {
+    ...repair(changes, certificate),
+    layer: "root",
+    position: changes["position"] ?? "PA",
+    runs: laid(["root", changes["deposited"] ?? "8.0 mm"], changes["process"] ?? "135"),
+  };
+}
+
+/** Runs of welder W07, each with its layer and what it deposited. */
+function laid(...runs: readonly (string | readonly [layer: string, deposited: string | undefined])[]) {
+  const process = runs.find((one) => typeof one === "string") ?? "135";
+  return runs.flatMap((one) => {
+    if (typeof one === "string") return [];
+    const [layer, deposited] = one;
+    return { layer, process, welders: ["W07"], ...(deposited !== undefined && { deposited }) };
+  });
+}
+
+function repair(
+  changes: Readonly<Record<string, string>>,
+  certificate: Readonly<Record<string, string | readonly string[]>> = {},
+) {
+  const own = Object.fromEntries(
+    Object.entries(changes).filter(([name]) => name !== "position" && name !== "deposited"),
+  );
+  const held = {
+    $: "WQ-12",
+    standard: "EN ISO 9606-1",
+    process: "135",
+    product: "plate",
+    weldType: "butt",
+    fillerGroup: "FM1",
+    thickness: "8.0 mm",
+    positions: ["PA", "PF"],
+    detail: "ss nb",
+    testDate: "2026-01-15",
+    route: "9.3b",
+    ...certificate,
+  };
+  return {
+    confirmationMonths: "6",
+    revalidationMonths: "24",
+    retestMonths: "36",
+    day: "2026-07-15",
+    process: "135",
+    fillers: ["FM1"],
+    welders: [{ $: "W07", qualifications: [held] }],
+    joint: { $: "L1", detail: "bs", positions: ["PA"], thicknesses: ["8.0 mm", "8.0 mm"] },
+    ...own,
+  };
+}

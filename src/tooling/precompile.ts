@@ -1,0 +1,20 @@
+import standalone from "ajv/dist/standalone/index.js";
+import { mkdirSync, writeFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { packageRoot } from "../root.ts";
+import { loadKinds } from "../load/kinds.ts";
+import { checkName, readyFile } from "../load/ready-checks.ts";
+import { schemaEngine } from "../load/schema-engine.ts";
+
+// Run by `npm run build` after the compiler: writes the checks of all shipped schemas beside the program.
+const engine = schemaEngine(false, true);
+const names: Record<string, string> = {};
+for (const { single, row } of loadKinds([join(packageRoot, "schemas")]).values())
+  for (const schema of [single, row]) {
+    const name = checkName(schema);
+    if (Object.hasOwn(names, name)) continue;
+    engine.add(schema, name);
+    names[name] = name;
+  }
+mkdirSync(dirname(readyFile), { recursive: true });
+writeFileSync(readyFile, standalone.default(engine.ajv, names));

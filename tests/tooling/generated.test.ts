@@ -1,0 +1,58 @@
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { expect, it, test } from "vitest";
+import { loadKinds } from "../../src/load/kinds.ts";
+import { packageRoot } from "../../src/root.ts";
+import { generatedFiles } from "../../src/tooling/generate.ts";
+import { generatedLists } from "../../src/tooling/lists.ts";
+
+it("types and editor schemas are those that the schemas make (npm run types)", async () => {
+  const made = await generatedFiles(loadKinds(["schemas"]));
+  const outdated = [...made].filter(([path, content]) => readFileSync(path, "utf8") !== content).map(([path]) => path);
+  expect(outdated).toEqual([]);
+  expect(
+    readdirSync("schemas/editor")
+      .map((name) => `schemas/editor/${name}`)
+      .filter((path) => !made.has(path)),
+  ).toEqual([]);
+});
+
+it("lists of definitions hold all that their folders define (npm run types)", async () => {
+  const made = await generatedLists("src", join(packageRoot, "dist/src"));
+  expect(made.size).toBe(8);
+  const outdated = [...made].filter(([path, content]) => readFileSync(path, "utf8") !== content).map(([path]) => path);
+  expect(outdated).toEqual([]);
+});
+
+/** A folder of sources that are plain enough to be their own compiled files, with the given ones among its rules. */
+function sourcesWith(rules: Readonly<Record<string, string>>): string {
+  const root = mkdtempSync(join(tmpdir(), "lists-"));
+  writeFileSync(join(root, "package.json"), '{"type":"module"}');
+  for (const folder of ["rules", "calculations", "facts", "chains", "closers", "expiries", "tables", "verification"])
+    mkdirSync(join(root, folder, "apart"), { recursive: true });
+  for (const [path, text] of Object.entries(rules))
+    for (const name of [path, path.replace(/\.ts$/, ".js")]) writeFileSync(join(root, "rules", name), text);
+  return root;
+}
+
+const ruleNamed = (id: string) => `{ id: "${id}", title: "t", check() {} }`;
+
+test("a definition is listed by what it is: folders, then files, then in the order of the file, and no helper", async () => {
+  const root = sourcesWith({
+    "b.ts": `export const second = ${ruleNamed("s")};\nexport const help = (a) => a;\nexport const both = [${ruleNamed("x")}, ${ruleNamed("y")}];\n`,
+    "a.ts": `export const z = ${ruleNamed("z")};\nexport const first = ${ruleNamed("f")};\nexport const words = { id: "no rule" };\n`,
+    "apart/c.ts": `export const third = ${ruleNamed("t")};\nexport const again = [third];\n`,
+  });
+  const text = (await generatedLists(root, root)).get("src/rules/index.ts") ?? "";
+  expect(/\[([^\]]*)\];/.exec(text.slice(text.indexOf("=")))?.[1]).toBe("third, z, first, second, ...both");
+  expect(text).toContain('import { second, both } from "./b.ts";');
+});
+
+test("two definitions of one name are refused, with both files", async () => {
+  const root = sourcesWith({
+    "a.ts": `export const one = ${ruleNamed("a")};\n`,
+    "apart/b.ts": `export const one = ${ruleNamed("b")};\n`,
+  });
+  await expect(generatedLists(root, root)).rejects.toThrow("`one` is exported by apart/b.ts and by a.ts of src/rules/");
+});
