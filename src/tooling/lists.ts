@@ -98,9 +98,9 @@ export async function generatedLists(source: string, compiled: string): Promise<
     for (const file of filesIn(join(source, one.folder))) {
       const path = relative(join(source, one.folder), file);
       if (path === "index.ts") continue;
-      const values: Record<string, unknown> = await import(
+      const values = (await import(
         pathToFileURL(join(compiled, one.folder, path.replace(/\.ts$/, ".js"))).href
-      );
+      )) as Readonly<Record<string, unknown>>;
       const found: string[] = [];
       for (const [, name = ""] of readFileSync(file, "utf8").matchAll(/^export const (\w+)/gm)) {
         const value = values[name];
