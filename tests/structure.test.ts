@@ -47,7 +47,6 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   facts: ["model"],
   chains: ["model"],
   profiles: ["model"],
-  tables: ["model"],
   // The stages know no definition by name: they get them as arguments. Each uses only those before it.
   reading: ["model", "link"],
   court: ["model", "reading"],
@@ -93,17 +92,7 @@ describe("dependencies point one way", () => {
 });
 
 test("pages print what was judged: no table, profile, rule or comparison is theirs", () => {
-  const judging = [
-    "tables",
-    "profiles",
-    "calculations",
-    "rules",
-    "facts",
-    "requirements",
-    "closers",
-    "steam",
-    "compute",
-  ];
+  const judging = ["profiles", "calculations", "rules", "facts", "requirements", "closers", "steam", "compute"];
   const wrong = all.flatMap((file) => {
     const from = relative(src, file);
     if (!from.startsWith("publish/")) return [];

@@ -1,7 +1,7 @@
 import { describeBasis } from "../model/basis.ts";
 import type { Profile } from "../model/profile.ts";
 import type { Register } from "../model/requirement.ts";
-import type { Interval, Table } from "../model/table.ts";
+import { printInterval, type Interval, type Table } from "../model/table.ts";
 import { milestones } from "../model/vocabulary.ts";
 import type { Ink } from "../report/text.ts";
 import type { ExplainedMilestone, ExplainedOwner, ExplainedParameter, ExplainedUnits } from "./explained-words.ts";
@@ -81,10 +81,7 @@ export function tableText({ id, title, standard, edition, keys, columns, rows }:
 function keyText(key: string | Interval | undefined, unit?: string): string {
   if (key === undefined) return "any";
   if (typeof key === "string") return key;
-  const { over, from, upTo, below } = key;
-  const low = over !== undefined ? `over ${over}` : from === undefined ? "" : `from ${from}`;
-  const high = upTo !== undefined ? `up to ${upTo}` : below === undefined ? "" : `below ${below}`;
-  const text = [low, high].filter((part) => part !== "").join(" ");
+  const text = printInterval(key);
   return text === "" ? "any" : `${text}${unit === undefined ? "" : ` ${unit}`}`;
 }
 

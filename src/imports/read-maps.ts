@@ -1,9 +1,9 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { duplicateFindings } from "../load/duplicates.ts";
-import { fieldsOf } from "../load/fields.ts";
 import { parseJson } from "../load/parse-json.ts";
 import { linesOf, placesOf } from "../load/places.ts";
+import { pseudoKind } from "../load/pseudo-kind.ts";
 import { scanJson } from "../load/scan.ts";
 import { syntaxFault } from "../load/syntax.ts";
 import { validate } from "../load/validate.ts";
@@ -94,29 +94,11 @@ function formFaults(
   schema: JsonObject,
   written: (inner: string) => string,
 ): readonly MapFault[] {
-  return validate(pseudoKind(schema), "row", value, written, 20).said.map((fault) => ({
+  return validate(pseudoKind("map", "Map", schema), "row", value, written, 20).said.map((fault) => ({
     pointer: pointer + fault.pointer,
     message: fault.message,
     hint: fault.hint,
   }));
-}
-
-/** Maps are checked, and their faults said, as records are. */
-function pseudoKind(schema: JsonObject): Kind {
-  return {
-    name: "map",
-    title: "Map",
-    description: "",
-    section: "",
-    page: "group",
-    tableOnPaper: false,
-    carry: "never",
-    columns: [],
-    fields: fieldsOf(schema),
-    derived: false,
-    single: schema,
-    row: schema,
-  };
 }
 
 /** The schema of maps as shipped. `schemas` is the folder of schemas. */

@@ -26,7 +26,18 @@ export type Reading =
   | { readonly type: "date" }
   | { readonly type: "quantity"; readonly unit: string }
   | { readonly type: "exists" }
+  | { readonly type: "table"; readonly table: string }
   | { readonly type: "thing"; readonly inputs: Inputs };
+
+export type LookUp = (...keys: readonly (string | Measure)[]) => Row;
+
+/** The cells of one row of a table, by column. Undefined, or none: the row states nothing there. */
+export interface Row {
+  text(column: string): string | undefined;
+  texts(column: string): readonly string[];
+  /** In the unit of the column. */
+  quantity(column: string): Measure | undefined;
+}
 
 export type Inputs = Readonly<Record<string, Input<unknown>>>;
 
@@ -84,6 +95,16 @@ export const exists = (path: string): Input<boolean> => ({
   many: false,
   reading: { type: "exists" },
 });
+/**
+ * A table, for a definition that asks it with keys of its own, in their order: a text, or a measure in the unit of the key.
+ * Where no row answers, the definition is not judged.
+ */
+export const table = (id: string): Input<LookUp> => ({
+  path: `table(${id})`,
+  need: "any",
+  many: false,
+  reading: { type: "table", table: id },
+});
 export const thing = <I extends Inputs>(path: string, inputs: I): Input<Thing<I>> => ({
   path,
   need: "required",
@@ -122,12 +143,14 @@ export interface Condition {
  */
 export type Given<I extends Inputs> = { readonly [K in keyof I]?: GivenValue<I[K]> };
 type GivenValue<T> = T extends Input<infer V> ? GivenOf<V> : never;
-type GivenOf<V> = V extends Measure
-  ? string
-  : V extends DateValue
+type GivenOf<V> = V extends LookUp
+  ? never
+  : V extends Measure
     ? string
-    : V extends readonly (infer E)[]
-      ? readonly GivenOf<E>[]
-      : V extends { readonly $: Handle }
-        ? { readonly [K in keyof Omit<V, "$">]?: GivenOf<V[K]> } & { readonly $?: string }
-        : V;
+    : V extends DateValue
+      ? string
+      : V extends readonly (infer E)[]
+        ? readonly GivenOf<E>[]
+        : V extends { readonly $: Handle }
+          ? { readonly [K in keyof Omit<V, "$">]?: GivenOf<V[K]> } & { readonly $?: string }
+          : V;

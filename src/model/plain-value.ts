@@ -31,6 +31,8 @@ export function readPlain(reading: Reading, given: unknown, name = "row"): Read<
       return typeof given === "boolean" ? read(given) : unread(`${shown(given)} is neither true nor false`);
     case "exists":
       return read(given !== undefined);
+    case "table":
+      return unread("a table is asked, never given");
     case "thing":
       return readRow(reading.inputs, given, name);
   }

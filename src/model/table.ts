@@ -13,14 +13,21 @@ export interface Table {
   readonly id: string;
   readonly title: string;
   readonly keys: readonly TableKey[];
-  /** Columns: quantity text values, or lists of points. */
-  readonly columns: Readonly<
-    Record<string, { readonly unit?: string; readonly means: string; readonly points?: readonly string[] }>
-  >;
+  readonly columns: Readonly<Record<string, TableColumn>>;
   readonly rows: readonly TableRow[];
   /** Standard and edition that the table renders; a `reference-table` record replaces it whole. */
   readonly standard: string;
   readonly edition?: string;
+}
+
+/** What a column holds: a text, or a quantity if it has a unit; several texts (`list`); or points of named coordinates. */
+export interface TableColumn {
+  readonly unit?: string;
+  readonly means: string;
+  readonly list?: true;
+  /** A row may state nothing there, as where a range has no upper end. */
+  readonly optional?: true;
+  readonly points?: readonly string[];
 }
 
 export interface TableKey {
@@ -30,12 +37,20 @@ export interface TableKey {
   readonly unit?: string;
 }
 
+export type Points = readonly Readonly<Record<string, string>>[];
+
+/** Quantity text ("265 MPa"), a formula of it ("= 2*thickness"), texts, or points: rows of named quantity texts. */
+export type Cell = string | readonly string[] | Points;
+
 export interface TableRow {
+  /** A text, an interval, or `anyOther`. */
   readonly keys: Readonly<Record<string, string | Interval>>;
-  /** Quantity text ("265 MPa"), or points: rows of named quantity texts. */
-  readonly values: Readonly<Record<string, string | readonly Readonly<Record<string, string>>[]>>;
+  readonly values: Readonly<Record<string, Cell>>;
   readonly basis: Basis;
 }
+
+/** As a key: whatever no other row names, under the same keys before it. */
+export const anyOther = "any other";
 
 export function inInterval(value: number, interval: Interval): boolean {
   return (
@@ -44,4 +59,33 @@ export function inInterval(value: number, interval: Interval): boolean {
     (interval.upTo === undefined || value <= interval.upTo) &&
     (interval.below === undefined || value < interval.below)
   );
+}
+
+/** Whether some value lies in both intervals. */
+export function overlap(a: Interval, b: Interval): boolean {
+  const before = (one: Interval, other: Interval): boolean => {
+    const [end, start] = [one.upTo ?? one.below ?? Infinity, other.over ?? other.from ?? -Infinity];
+    return end < start || (end === start && (one.below !== undefined || other.over !== undefined));
+  };
+  return !before(a, b) && !before(b, a);
+}
+
+/** "over 3 up to 16", "from 0 below 3", "up to 16": the words of the trade; each end is stated, or open. In the key's unit. */
+export function parseInterval(text: string): Interval | undefined {
+  const match = /^(?:(over|from) (-?\d+(?:\.\d+)?))? ?(?:(up to|below) (-?\d+(?:\.\d+)?))?$/.exec(text.trim());
+  if (match === null || text.trim() === "") return undefined;
+  const [, low, from, high, to] = match;
+  return {
+    ...(low === "over" && { over: Number(from) }),
+    ...(low === "from" && { from: Number(from) }),
+    ...(high === "up to" && { upTo: Number(to) }),
+    ...(high === "below" && { below: Number(to) }),
+  };
+}
+
+/** An interval as it is written; "" for one without ends. */
+export function printInterval({ over, from, upTo, below }: Interval): string {
+  const low = over !== undefined ? `over ${over}` : from === undefined ? "" : `from ${from}`;
+  const high = upTo !== undefined ? `up to ${upTo}` : below === undefined ? "" : `below ${below}`;
+  return `${low} ${high}`.trim();
 }

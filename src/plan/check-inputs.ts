@@ -73,6 +73,7 @@ export function joined(all: readonly PathFacts[]): PathFacts {
 
 function inputsAt(schemas: Schemas, start: Standing, inputs: Inputs): readonly PathFacts[] {
   return Object.values(inputs).flatMap((input): readonly PathFacts[] => {
+    if (input.reading.type === "table") return [tableFacts(schemas.definitions, input.reading.table)];
     const required = input.need === "required" && input.reading.type !== "exists";
     const walked = walkPath({ ...schemas, required }, start, pathOf(input.path));
     if (walked.end === null) return [walked];
@@ -88,15 +89,17 @@ function inputsAt(schemas: Schemas, start: Standing, inputs: Inputs): readonly P
   });
 }
 
+/** A table that a definition asks with keys of its own. */
+function tableFacts({ tables }: Definitions, id: string): PathFacts {
+  const known = tables.some((table) => table.id === id);
+  return { ...noFacts, problems: known ? [] : [`there is no table "${id}"`] };
+}
+
+const noFacts: PathFacts = { crosses: false, whole: false, calculations: [], reads: [], problems: [] };
+
 function readingFacts({ end }: WalkedPath, { path, reading }: Input<unknown>): PathFacts {
   const text = end === null ? undefined : readingProblem(end, reading);
-  return {
-    crosses: false,
-    whole: false,
-    calculations: [],
-    reads: [],
-    problems: text === undefined ? [] : [`path "${path}" ${text}`],
-  };
+  return { ...noFacts, problems: text === undefined ? [] : [`path "${path}" ${text}`] };
 }
 
 /** Why the value a path ends at cannot be read so, or undefined. */

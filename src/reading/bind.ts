@@ -8,6 +8,7 @@ import { rowName } from "../model/stable.ts";
 import { convert } from "../model/units.ts";
 import { placeWords } from "../model/words.ts";
 import { follow } from "./follow.ts";
+import { asking } from "./look-up.ts";
 import { deref, readText, startAt, type Hit } from "./hit.ts";
 import { notUsable } from "./reasons.ts";
 import { onlyOne } from "./single.ts";
@@ -98,9 +99,11 @@ function bindAt(binding: Binding, inputs: Inputs, start: Hit) {
 
 /** Where an input leads: behind its link if a thing is read, else to the value as it stands. */
 function resolve({ world, trail }: Binding, input: Input<unknown>, start: Hit): readonly Hit[] {
+  const { reading } = input;
+  // A table is asked when the definition has its keys.
+  if (reading.type === "table") return [start];
   const path = pathOf(input.path);
   const found = follow(world, path, start, trail, input.need === "required");
-  const { reading } = input;
   if (reading.type === "exists") return found;
   const hits =
     reading.type === "thing" ? found.map((hit) => deref({ world, trail }, hit)).filter((hit) => hit !== null) : found;
@@ -122,6 +125,7 @@ function valueOf(binding: Binding, input: Input<unknown>, hits: readonly Hit[]):
 function readOne(binding: Binding, reading: Reading, hit: Hit): unknown {
   const { world, trail } = binding;
   if (reading.type === "thing") return thingAt(binding, reading.inputs, hit);
+  if (reading.type === "table") return asking(world, reading.table, hit, trail, () => new Waiting());
   const text = readText(world, hit, trail);
   const refuse = (sort: string, words: string): never => {
     // An unreadable value was accused when it was first read; any other one is said here.

@@ -1,12 +1,14 @@
 import type { Json } from "../model/json.ts";
 import type { Path, Step } from "../model/path.ts";
 import { ProgramError } from "../model/program-error.ts";
-import { measure, parseQuantity } from "../model/quantity.ts";
+import type { LookUp } from "../model/input.ts";
+import type { Measure } from "../model/quantity.ts";
 import { addressOf, type Address } from "../model/record.ts";
-import { inInterval, type Table, type TableKey, type TableRow } from "../model/table.ts";
+import type { Table, TableRow } from "../model/table.ts";
 import { readText, type Hit } from "./hit.ts";
 import { noRow, type Asked } from "./reasons.ts";
 import { onlyOne } from "./single.ts";
+import { cellsOf, namedKeys, printKeys, rowFor } from "./table-row.ts";
 import { clear, mergeTrail, newTrail, noteValue, type Trail } from "./trail.ts";
 import type { World } from "./world.ts";
 
@@ -40,82 +42,57 @@ export function lookUp(
     }
     keys.set(key.name, text);
   }
-  const own = world.ownTables?.get(table.id) ?? [];
-  for (const record of own) trail.doubts.push(...world.ledger.doubtsWithin(addressOf(record)));
   const placesOf = (until: number) => addresses.filter(([index]) => index < until).map(([, address]) => address);
-  const asked = { table, keys: printKeys(table, keys), at, addresses: placesOf(table.keys.length) };
-  const found = rowFor(table, keys, asked.keys);
-  if ("none" in found) {
-    noRow(trail, { ...asked, keys: printKeys(table, keys, found.until), addresses: placesOf(found.until) }, found.none);
-    return [];
-  }
-  noteValue(trail, `table:${table.id}|${asked.keys}`, JSON.stringify(found.values));
-  trail.bases.push([`table ${table.id} (${found.basis.class})`, found.basis]);
+  const found = answer(world, table, keys, trail, (until) => ({
+    table,
+    keys: printKeys(table, keys, until),
+    at,
+    addresses: placesOf(until),
+  }));
+  if (found === undefined) return [];
+  const asked: Asked = { table, keys: printKeys(table, keys), at, addresses: placesOf(table.keys.length) };
   const origin = { type: "table", table: table.id, row: asked.keys, basis: found.basis } as const;
   return [{ value: found.values satisfies Json, field: null, origin, record: null, pointer: "", asked }];
 }
 
-/** Why no row answers, and how many of the keys, in their order, suffice to say so. */
-interface NoRow {
-  readonly none: string;
-  readonly until: number;
-}
+/**
+ * What a rule that reads a whole table asks it with: keys that it found or worked out, whose places it has read itself.
+ * Without a row the outcome is not judged, as it is without a value that is required: `waiting` is thrown.
+ */
+export const asking =
+  (world: World, id: string, start: Hit, trail: Trail, waiting: () => Error): LookUp =>
+  (...given) => {
+    const table = world.tables.get(id);
+    if (table === undefined) throw new ProgramError(`there is no table "${id}"`);
+    const keys = namedKeys(table, given);
+    const at = start.record === null ? null : { record: start.record, pointer: start.pointer };
+    const found = answer(world, table, keys, trail, (until) => ({
+      table,
+      keys: printKeys(table, keys, until),
+      at,
+      addresses: [],
+    }));
+    if (found === undefined) throw waiting();
+    return cellsOf(table, found);
+  };
 
-const printKeys = (table: Table, keys: ReadonlyMap<string, string>, until = table.keys.length) =>
-  table.keys
-    .slice(0, until)
-    .map(({ name }) => `${name} ${keys.get(name) ?? ""}`)
-    .join(", ");
-
-const answers = new WeakMap<Table, Map<string, TableRow | NoRow>>();
-
-/** The row for the keys, or why there is none. Asked once for each set of keys. */
-function rowFor(table: Table, keys: ReadonlyMap<string, string>, asked: string): TableRow | NoRow {
-  const known = answers.get(table) ?? new Map<string, TableRow | NoRow>();
-  answers.set(table, known);
-  const before = known.get(asked);
-  if (before !== undefined) return before;
-  const rows = table.rows.filter((row) => table.keys.every((key) => matches(key, row, keys.get(key.name) ?? "")));
-  const row = rows[0];
-  const found =
-    row === undefined
-      ? nearestRows(table, keys)
-      : rows.length > 1
-        ? { none: `${rows.length} rows answer`, until: table.keys.length }
-        : row;
-  known.set(asked, found);
-  return found;
-}
-
-function matches(key: TableKey, row: TableRow, text: string): boolean {
-  const wanted = row.keys[key.name];
-  if (wanted === undefined) return false;
-  if (key.match === "equal") return typeof wanted === "string" && wanted === text;
-  if (typeof wanted === "string") return false;
-  const parsed = parseQuantity(text, { unit: key.unit ?? "1" });
-  if (!parsed.ok) return false;
-  const { low, high } = measure(parsed.quantity, key.unit ?? "1");
-  return inInterval(low, wanted) && inInterval(high, wanted);
-}
-
-/** Which key has no row while the keys before it have some: what to say to people. */
-function nearestRows(table: Table, keys: ReadonlyMap<string, string>): NoRow {
-  let rows: readonly TableRow[] = table.rows;
-  for (const [index, key] of table.keys.entries()) {
-    const text = keys.get(key.name) ?? "";
-    const next = rows.filter((row) => matches(key, row, text));
-    if (next.length === 0) {
-      const known = [...new Set(rows.map((row) => printKey(row.keys[key.name])))].slice(0, 12);
-      return { none: `no row for ${key.name} ${text}; the table has ${known.join(", ")}`, until: index + 1 };
-    }
-    rows = next;
+/** The row for the keys, noted with its basis; undefined, and why, where none answers. */
+function answer(
+  world: World,
+  table: Table,
+  keys: ReadonlyMap<string, string | Measure>,
+  trail: Trail,
+  asked: (until: number) => Asked,
+): TableRow | undefined {
+  const own = world.ownTables?.get(table.id) ?? [];
+  for (const record of own) trail.doubts.push(...world.ledger.doubtsWithin(addressOf(record)));
+  const text = printKeys(table, keys);
+  const found = rowFor(table, keys, text);
+  if ("none" in found) {
+    noRow(trail, asked(found.until), found.none);
+    return undefined;
   }
-  return { none: "no row", until: table.keys.length };
-}
-
-function printKey(key: TableRow["keys"][string] | undefined): string {
-  if (typeof key === "string" || key === undefined) return key ?? "";
-  const from = key.over !== undefined ? `over ${key.over}` : key.from !== undefined ? `from ${key.from}` : "";
-  const to = key.upTo !== undefined ? `up to ${key.upTo}` : key.below !== undefined ? `below ${key.below}` : "";
-  return `${from} ${to}`.trim();
+  noteValue(trail, `table:${table.id}|${text}`, JSON.stringify(found.values));
+  trail.bases.push([`table ${table.id} (${found.basis.class})`, found.basis]);
+  return found;
 }

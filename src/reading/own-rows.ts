@@ -2,13 +2,11 @@ import type { Basis } from "../model/basis.ts";
 import { isList, isObject, type Json, type JsonObject } from "../model/json.ts";
 import { parseQuantity } from "../model/quantity.ts";
 import type { BookRecord } from "../model/record.ts";
-import type { Interval, Table, TableRow } from "../model/table.ts";
+import { cellProblem, readKey } from "../model/table-cells.ts";
+import type { Cell, Interval, Points, Table, TableColumn, TableRow } from "../model/table.ts";
 
 export const textOf = (value: Json | undefined): string => (typeof value === "string" ? value : "");
 const objects = (value: Json | undefined): readonly JsonObject[] => (isList(value) ? value.filter(isObject) : []);
-
-type Points = Exclude<TableRow["values"][string], string>;
-type Cell = string | Points;
 
 /** The rows a person entered, as rows of the table they replace; or what is wrong with them. */
 export function ownRows(record: BookRecord, table: Table): readonly TableRow[] | string {
@@ -26,30 +24,44 @@ function rowOf(row: JsonObject, table: Table, basis: Basis): TableRow | string {
   const cells = new Map<string, JsonObject>();
   for (const cell of objects(row["cells"])) cells.set(textOf(cell["name"]), cell);
   const keys: Record<string, string | Interval> = {};
-  for (const { name, match } of table.keys) {
+  for (const key of table.keys) {
+    const { name } = key;
     const text = textOf(cells.get(name)?.["value"]);
     if (text === "") return `lacks the key "${name}"`;
-    const key = match === "interval" ? parseInterval(text) : text;
-    if (key === undefined) return `has "${text}" as ${name}; expected an interval such as "over 3 up to 16"`;
-    keys[name] = key;
+    const read = readKey(text, key);
+    if (typeof read === "object" && "expected" in read) return `has "${text}" as ${name}; expected ${read.expected}`;
+    keys[name] = read;
     cells.delete(name);
   }
   const values: Record<string, Cell> = {};
   for (const [name, cell] of cells) {
     const column = Object.hasOwn(table.columns, name) ? table.columns[name] : undefined;
     if (column === undefined) return `has "${name}", which is no column of the table`;
-    const value = column.points === undefined ? valueOf(cell, column.unit) : pointsOf(cell, column.points);
-    if (value === undefined)
-      return `has no sound value of ${name}; expected ${column.points === undefined ? `a value${column.unit === undefined ? "" : ` in ${column.unit}`}` : `points of ${column.points.join(", ")}`}`;
-    values[name] = value;
+    const value = cellOf(cell, column, table.keys);
+    if ("problem" in value) return `has no sound value of ${name}; ${value.problem}`;
+    values[name] = value.cell;
   }
   return { keys, values, basis };
 }
 
-function valueOf(cell: JsonObject, unit: string | undefined): string | undefined {
+type Read = { readonly cell: Cell } | { readonly problem: string };
+
+function cellOf(cell: JsonObject, column: TableColumn, keys: Table["keys"]): Read {
+  if (column.points !== undefined) {
+    const points = pointsOf(cell, column.points);
+    return points === undefined ? { problem: `expected points of ${column.points.join(", ")}` } : { cell: points };
+  }
   const text = textOf(cell["value"]);
-  if (text === "") return undefined;
-  return unit === undefined || parseQuantity(text, { unit }).ok ? text : undefined;
+  // A list of words is written as one: "PA, PC, PF"; of none as "none".
+  if (column.list === true) {
+    if (text === "") return { problem: 'expected words with commas between them, or "none"' };
+    return { cell: text === "none" ? [] : text.split(/, ?/) };
+  }
+  const problem =
+    text === "" && column.unit !== undefined
+      ? `expected a value in ${column.unit}`
+      : cellProblem(text, column.unit, keys);
+  return problem === undefined ? { cell: text } : { problem };
 }
 
 function pointsOf(cell: JsonObject, names: readonly string[]): Points | undefined {
@@ -69,18 +81,5 @@ function basisOf(value: JsonObject): Basis {
     edition: textOf(value["edition"]),
     checkedBy: textOf(value["checkedBy"]),
     date: textOf(value["date"]),
-  };
-}
-
-/** "over 3 up to 16", "from 0 below 3", "up to 16": the words of the trade; each end is stated, or open. In the key's unit. */
-export function parseInterval(text: string): Interval | undefined {
-  const match = /^(?:(over|from) (-?\d+(?:\.\d+)?))? ?(?:(up to|below) (-?\d+(?:\.\d+)?))?$/.exec(text.trim());
-  if (match === null || text.trim() === "") return undefined;
-  const [, low, from, high, to] = match;
-  return {
-    ...(low === "over" && { over: Number(from) }),
-    ...(low === "from" && { from: Number(from) }),
-    ...(high === "up to" && { upTo: Number(to) }),
-    ...(high === "below" && { below: Number(to) }),
   };
 }

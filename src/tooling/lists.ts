@@ -66,14 +66,6 @@ const lists: readonly ListOfFolder[] = [
     has: ["id", "title", "check"],
   },
   {
-    folder: "tables",
-    list: "tables",
-    type: "Table",
-    model: "model/table.ts",
-    says: "Every shipped table of a standard.",
-    has: ["id", "keys", "columns", "rows"],
-  },
-  {
     folder: "verification",
     list: "answers",
     type: "AnswerSource",

@@ -5,16 +5,18 @@ import { packageRoot } from "../root.ts";
 import { loadKinds } from "../load/kinds.ts";
 import { checkName, readyFile } from "../load/ready-checks.ts";
 import { schemaEngine } from "../load/schema-engine.ts";
+import { tableSchema } from "../load/tables.ts";
 
 // Run by `npm run build` after the compiler: writes the checks of all shipped schemas beside the program.
 const engine = schemaEngine(false, true);
 const names: Record<string, string> = {};
-for (const { single, row } of loadKinds([join(packageRoot, "schemas")]).values())
-  for (const schema of [single, row]) {
-    const name = checkName(schema);
-    if (Object.hasOwn(names, name)) continue;
-    engine.add(schema, name);
-    names[name] = name;
-  }
+const schemas = join(packageRoot, "schemas");
+const records = [...loadKinds([schemas]).values()].flatMap(({ single, row }) => [single, row]);
+for (const schema of [...records, tableSchema(schemas)]) {
+  const name = checkName(schema);
+  if (Object.hasOwn(names, name)) continue;
+  engine.add(schema, name);
+  names[name] = name;
+}
 mkdirSync(dirname(readyFile), { recursive: true });
 writeFileSync(readyFile, standalone.default(engine.ajv, names));

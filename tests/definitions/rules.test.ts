@@ -31,9 +31,9 @@ const written = (
 
 describe.each(written.map((rule) => [rule.id, rule] as const))("%s", (_id, rule) => {
   it.each(rule.examples.map((example) => [example.name, example] as const))("example: %s", (_name, example) => {
-    const said = runExample(rule, example);
+    const said = runExample(rule, example, definitions.tables);
     expect(said === "waiting" ? said : said.map(({ message }) => message)).toEqual(example.objections);
-    if (said !== "waiting") expect(lackedIn(rule, example)).toEqual(example.lacks ?? []);
+    if (said !== "waiting") expect(lackedIn(rule, example, definitions.tables)).toEqual(example.lacks ?? []);
   });
 
   it("has an example that passes and one that is objected to, each with its own name", () => {
@@ -44,7 +44,7 @@ describe.each(written.map((rule) => [rule.id, rule] as const))("%s", (_id, rule)
 
   it("speaks in short plain sentences that name places it has", () => {
     for (const example of rule.examples) {
-      const said = runExample(rule, example);
+      const said = runExample(rule, example, definitions.tables);
       for (const { message, why, hint, at } of said === "waiting" ? [] : said) {
         for (const sentence of [message, hint])
           expect(sentence).not.toMatch(/^[A-Z][a-z]{2,}|\.$|\binvalid\b|undefined|NaN|\[object/);

@@ -3,9 +3,8 @@ import { optional, quantity as quantityOf } from "../../src/model/input.ts";
 import type { JsonObject } from "../../src/model/json.ts";
 import type { Profile } from "../../src/model/profile.ts";
 import { rule } from "../../src/model/rule.ts";
-import type { Table } from "../../src/model/table.ts";
+import { parseInterval, type Table } from "../../src/model/table.ts";
 import { fromMemory, published } from "../../src/model/basis.ts";
-import { parseInterval } from "../../src/reading/own-rows.ts";
 import {
   answering,
   basis,
