@@ -57,13 +57,18 @@ export async function layOut(judged: JudgedBook, live?: LastChange): Promise<Pub
   return outline(judged, chains, toolName, answers, live);
 }
 
-/** Every file of the issue, by path: site, PDF, originals, evidence, schemas, findings, hash list, marker. `progress` hears how far it is. */
-export async function publishBook(
+/**
+ * Every file of the issue with its path, each given as soon as it is made and then let go: originals, evidence, schemas,
+ * findings, site, PDF. What seals an issue, marker and hash list, is added by whoever writes it down. `progress` hears how far
+ * it is. Throws `ChangedWhileBuilding` when a file of the book is not what was judged any more; what was given until then is
+ * no issue.
+ */
+export async function* publishBook(
   judged: JudgedBook,
   progress?: Progress,
-): Promise<{ readonly files: ReadonlyMap<string, Uint8Array | string> }> {
+): AsyncGenerator<readonly [path: string, content: Uint8Array | string]> {
   const { issueFiles } = await import("./publish/issue-files.ts");
-  return { files: await issueFiles(judged, await layOut(judged), progress) };
+  yield* issueFiles(judged, await layOut(judged), progress);
 }
 
 /** The chain of evidence of one record. */

@@ -7,7 +7,7 @@ import {
   refuseShelves,
   seriesOf,
   writeIssue,
-  type Content,
+  type IssueFile,
   type Marker,
   type Target,
   type Written,
@@ -62,20 +62,18 @@ export const build: Command = {
     const marker = markerOf(judged, holds, effects);
     await refuseSecond(marker, target, seriesOf(results, marker.number));
     effects.progress("publishing");
-    const files =
-      holds === "issue" ? (await effects.engine.publishBook(judged, effects.progress)).files : findingsFiles(report);
-    effects.progress("writing");
+    const files = holds === "issue" ? effects.engine.publishBook(judged, effects.progress) : findingsFiles(report);
     const written = await writeIssue(files, marker, target, dir);
     tell(report, marker, written, given.options.get("format"), effects);
     return blocked ? 1 : 0;
   },
 };
 
-function findingsFiles(report: Report): ReadonlyMap<string, Content> {
-  return new Map([
+function findingsFiles(report: Report): readonly IssueFile[] {
+  return [
     ["findings.html", reportHtml(report)],
     ["findings.json", reportJson(report)],
-  ]);
+  ];
 }
 
 function markerOf(judged: JudgedBook, holds: Marker["holds"], effects: Effects): Marker {

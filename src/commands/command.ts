@@ -3,7 +3,7 @@ import type { BuiltIn, Definitions } from "../model/definitions.ts";
 import type { Kind } from "../model/kind.ts";
 import type { Block } from "../publish/blocks.ts";
 import type { Rule } from "../model/rule.ts";
-import type { Content } from "../publish/issue/index.ts";
+import type { IssueFile } from "../publish/issue/index.ts";
 import type { Answer } from "../publish/live/server.ts";
 import type { LastChange } from "../publish/outline/live.ts";
 import type { Ink } from "../report/text.ts";
@@ -76,10 +76,8 @@ export interface Engine {
   judgeExpiries(read: ReadBook): JudgedBook;
   /** `told` hears how many of the originals' texts have been read, while that takes time. */
   judgeBook(read: ReadBook, told?: (done: number, of: number) => void): JudgedBook;
-  publishBook(
-    judged: JudgedBook,
-    progress: (stage: string) => void,
-  ): Promise<{ readonly files: ReadonlyMap<string, Content> }>;
+  /** The files of the issue, each given as soon as it is made. */
+  publishBook(judged: JudgedBook, progress: (stage: string) => void): AsyncIterable<IssueFile>;
   /** The pages of a judged book, each made when it is asked for. */
   liveSite(judged: JudgedBook, change: LastChange): Promise<(path: string) => Promise<Answer>>;
   traceRecord(judged: JudgedBook, kind: string, id: string): Promise<Extract<Block, { type: "chain" }> | undefined>;

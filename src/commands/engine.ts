@@ -38,9 +38,9 @@ export const engine: Engine = {
     }
     return judgeBook(read);
   },
-  async publishBook(judged, progress) {
+  async *publishBook(judged, progress) {
     try {
-      return await publishBook(judged, progress);
+      yield* publishBook(judged, progress);
     } catch (error) {
       if (error instanceof ChangedWhileBuilding || error instanceof ForeignWorkEnded)
         throw new UsageError(error.message);

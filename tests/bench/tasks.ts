@@ -20,7 +20,8 @@ async function work(): Promise<void> {
   const publication = await layOut(judgeBook(read));
   if (name === "site") {
     const { siteFiles } = await import("../../src/publish/html/index.ts");
-    await siteFiles(publication);
+    for await (const [path] of siteFiles(publication))
+      if (path === "") throw new Error("a file of the site has no path");
     return;
   }
   const { bookPdf } = await import("../../src/publish/pdf/index.ts");

@@ -6,6 +6,7 @@ import { judgeBook, layOut, readBook } from "../../src/pipeline.ts";
 import type { Publication } from "../../src/publish/publication.ts";
 import { siteFiles } from "../../src/publish/html/index.ts";
 import { bookPdf } from "../../src/publish/pdf/index.ts";
+import { allFiles } from "../support/all-files.ts";
 import { copyBook } from "../support/copy-book.ts";
 import { demoBook } from "../support/demo-book.ts";
 import { guideBlock } from "../support/guide.ts";
@@ -52,7 +53,7 @@ test("it is printed in HTML and PDF without a further line of code", async () =>
   const publication = await layOut(judged);
   const page = publication.pages.find(({ url }) => url === "gasket/g-G-.html" || url === "gasket/g-G.html");
   expect(page?.blocks.some((block) => block.type === "heading" && block.text.startsWith("G-01"))).toBe(true);
-  const site = await siteFiles(publication);
+  const site = await allFiles(siteFiles(publication));
   expect(String(site.get(page?.url ?? ""))).toContain("DN 50 soft sheet");
   const small = {
     ...publication,

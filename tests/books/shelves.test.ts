@@ -6,6 +6,7 @@ import { loadBook } from "../../src/load/book-files.ts";
 import type { JudgedBook } from "../../src/model/book.ts";
 import { judgeBook, layOut, publishBook, readBook } from "../../src/pipeline.ts";
 import { reportHere } from "../../src/report/report.ts";
+import { allFiles } from "../support/all-files.ts";
 import { applyChange, type Change } from "../support/changes.ts";
 import { copyWhole } from "../support/copy-book.ts";
 import { demoBook, newFindings, sound, vesselBook } from "../support/demo-book.ts";
@@ -180,7 +181,7 @@ describe.each([
   let again: JudgedBook;
   beforeAll(async () => {
     first = judgeBook(readBook(bookAt));
-    ({ files } = await publishBook(first));
+    files = await allFiles(publishBook(first));
     const issue = join(dir, "issues", name);
     for (const [path, content] of files) {
       const to = path.startsWith("evidence/")
@@ -212,7 +213,7 @@ describe.each([
     expect(again.fingerprint).toBe(first.fingerprint);
     expect(again.findings).toEqual(first.findings);
     expect(again.outcomes).toEqual(first.outcomes);
-    const second = (await publishBook(again)).files;
+    const second = await allFiles(publishBook(again));
     expect([...second.keys()]).toEqual([...files.keys()]);
     const other = [...files].filter(
       ([path, content]) => !Buffer.from(content).equals(Buffer.from(second.get(path) ?? "")),

@@ -45,9 +45,9 @@ export async function runOn(setting: Setting, ...words: readonly string[]): Prom
     expiries: [],
     judgeExpiries: (read) => ({ ...judged, loaded: read }),
     judgeBook: (read) => ({ ...judged, loaded: read }),
-    publishBook: () => {
-      setting.onPublish?.();
-      return Promise.resolve({ files: sampleFiles() });
+    async *publishBook() {
+      await Promise.resolve(setting.onPublish?.());
+      yield* sampleFiles();
     },
     liveSite: () => Promise.resolve(setting.live ?? (() => Promise.reject(new Error("not asked for")))),
     traceRecord: () => Promise.resolve(setting.chain),

@@ -6,8 +6,9 @@ import { afterAll, describe, expect, test } from "vitest";
 import { blocks } from "../../src/model/finding.ts";
 import type { JudgedBook } from "../../src/model/book.ts";
 import { judgeBook, publishBook, readBook } from "../../src/pipeline.ts";
-import { sealIssue } from "../../src/publish/issue/hash-list.ts";
+import { newSeal } from "../../src/publish/issue/hash-list.ts";
 import { reportedBook } from "../../src/report/report.ts";
+import { allFiles } from "../support/all-files.ts";
 import { copyBook } from "../support/copy-book.ts";
 import { boilerBook, demoBook } from "../support/demo-book.ts";
 import { mutateBook } from "../support/mutations.ts";
@@ -34,10 +35,11 @@ async function publishMutated(book: string, seed: number): Promise<void> {
     const read = readBook(copy);
     if (read.fatal.length > 0) return;
     const judged = judgeBook(read);
-    const { files } = await publishBook(judged);
+    const files = await allFiles(publishBook(judged));
     const { number, revision, state, fingerprint } = reportedBook(judged);
-    const sealed = sealIssue(files, { format: 1, holds: "issue", number, revision, state, fingerprint, tool: "t" });
-    expect(sealed.files.has("index.html")).toBe(true);
+    const seal = newSeal({ format: 1, holds: "issue", number, revision, state, fingerprint, tool: "t" });
+    for (const file of files) seal.add(file);
+    expect(seal.close().hashes.has("index.html")).toBe(true);
     expectCounts(judged, files);
     await PDFDocument.load(files.get("book.pdf") as Uint8Array, { updateMetadata: false });
   } catch (error) {

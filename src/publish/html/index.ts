@@ -7,26 +7,30 @@ import { stepsOf, type Progress } from "../progress.ts";
 import type { Page, Publication } from "../publication.ts";
 import { newFindIndex, type FindIndex } from "./find-index.ts";
 import { fontFiles } from "./fonts.ts";
-import { checkLinks, relativePath } from "./links.ts";
+import { newLinkCheck, relativePath } from "./links.ts";
 import { pageContext } from "./page-context.ts";
 import { renderSite, type SitePage } from "./site.ts";
 import { findScript, styles } from "./styles.ts";
 
 /**
- * Every file of the site by its path in the issue: pages, styles, fonts, the find page and its index. All links are
- * relative and were checked; `beside` names the other files of the issue, so that links to them are checked too (without
- * it, those are taken to be there).
+ * Every file of the site with its path in the issue, each given as soon as it is made: styles, fonts, pages, the find page and
+ * its index. All links are relative and were checked when the last file was given, else it throws a `ProgramError`; `beside`
+ * names the other files of the issue, so that links to them are checked too (without it, those are taken to be there).
  */
-export async function siteFiles(
+export async function* siteFiles(
   publication: Publication,
   beside?: Iterable<string>,
   progress?: Progress,
-): Promise<Map<string, Uint8Array | string>> {
-  const files = fixedFiles(publication);
+): AsyncGenerator<readonly [path: string, content: Uint8Array | string]> {
+  const fixed = fixedFiles(publication);
+  yield* fixed;
   const found = newFindIndex(publication.pages);
+  const links = newLinkCheck();
   const made = [...sitePages(publication, found), findPage(publication)];
+  if (!made.some(({ url }) => url === "index.html"))
+    throw new ProgramError("the publication has no front page, index.html");
   const step = stepsOf("pages of the site", made.length, progress);
-  const pages = await renderSite(
+  const pages = renderSite(
     made.map((page) => ({
       url: page.url,
       render() {
@@ -35,11 +39,12 @@ export async function siteFiles(
       },
     })),
   );
-  files.set("find-index.js", found.script());
-  checkLinks(pages, new Set([...files.keys(), "book.pdf", ...(beside ?? [])]), beside !== undefined);
-  for (const [url, text] of pages) files.set(url, text);
-  if (!files.has("index.html")) throw new ProgramError("the publication has no front page, index.html");
-  return files;
+  for await (const page of pages) {
+    links.add(...page);
+    yield page;
+  }
+  yield ["find-index.js", found.script()];
+  links.refuse(new Set([...fixed.keys(), "find-index.js", "book.pdf", ...(beside ?? [])]), beside !== undefined);
 }
 
 const fixedFiles = (publication: Publication): Map<string, Uint8Array | string> =>

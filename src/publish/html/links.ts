@@ -34,52 +34,68 @@ function resolve(from: string, address: string): { readonly path: string; readon
   return { path: steps.join("/"), fragment: decodeURIComponent(fragment) };
 }
 
-/**
- * Links of the finished pages that do not land: on a page that is not there, on a name no element has, outside the issue.
- * Reads the markup itself, so nothing a template writes can escape it. Files of the issue that are not pages are checked
- * if they are known; the site's own always are.
- */
-export function deadLinks(
-  pages: ReadonlyMap<string, Buffer | string>,
-  files: ReadonlySet<string>,
-  allFilesKnown: boolean,
-): string[] {
+/** Looks at the links of finished pages while these go by, and says in the end which do not land. */
+export interface LinkCheck {
+  /** Takes a page: the names of its elements and where its links lead; of the markup itself nothing is kept. */
+  add(url: string, markup: string): void;
+  /**
+   * Links that do not land, page by page: on a page that is not there, on a name no element has, outside the issue. Files of
+   * the issue that are not pages are checked if all of them are known; the site's own always are.
+   */
+  dead(files: ReadonlySet<string>, allFilesKnown: boolean): readonly string[];
+  /** Refuses, with a `ProgramError`, a site with a link that does not land. */
+  refuse(files: ReadonlySet<string>, allFilesKnown: boolean): void;
+}
+
+/** Begins to check the links of a site. It reads the markup itself, so nothing a template writes can escape it. */
+export function newLinkCheck(): LinkCheck {
   const names = new Map<string, ReadonlySet<string>>();
-  for (const [url, markup] of pages)
-    names.set(
-      url,
-      new Set(Array.from(String(markup).matchAll(/\sid="([^"]*)"/g), ([, name = ""]) => detached(unescape(name)))),
+  /** By page, the addresses that did not land on what had gone by. */
+  const open = new Map<string, readonly string[]>();
+  const keep = detached();
+  const lands = (from: string, address: string, elsewhere: (path: string) => boolean): boolean => {
+    const reached = resolve(from, address);
+    if (reached === null) return false;
+    const anchors = names.get(reached.path);
+    return anchors === undefined ? elsewhere(reached.path) : reached.fragment === "" || anchors.has(reached.fragment);
+  };
+  const dead: LinkCheck["dead"] = (files, allFilesKnown) => {
+    const elsewhere = (path: string) => files.has(path) || (!allFilesKnown && !path.endsWith(".html"));
+    return [...open].flatMap(([url, addresses]) =>
+      addresses.filter((one) => !lands(url, one, elsewhere)).map((one) => `${url} links to ${one}`),
     );
-  const dead = new Set<string>();
-  for (const [url, markup] of pages)
-    for (const [, escaped = ""] of String(markup).matchAll(/\s(?:href|src)="([^"]*)"/g)) {
-      const address = unescape(escaped);
-      const reached = resolve(url, address);
-      if (reached === null || !lands(reached)) dead.add(`${url} links to ${address}`);
-    }
-  return [...dead];
-
-  function lands({ path, fragment }: { readonly path: string; readonly fragment: string }): boolean {
-    const anchors = names.get(path);
-    if (anchors !== undefined) return fragment === "" || anchors.has(fragment);
-    return files.has(path) || (!allFilesKnown && !path.endsWith(".html"));
-  }
+  };
+  return {
+    add(url, markup) {
+      names.set(url, new Set(Array.from(markup.matchAll(/\sid="([^"]*)"/g), ([, name = ""]) => keep(unescape(name)))));
+      const addresses = new Set(
+        Array.from(markup.matchAll(/\s(?:href|src)="([^"]*)"/g), ([, address = ""]) => address),
+      );
+      const unseen = [...addresses].map(unescape).filter((address) => !lands(url, address, () => false));
+      if (unseen.length > 0) open.set(url, unseen.map(keep));
+    },
+    dead,
+    refuse(files, allFilesKnown) {
+      const found = dead(files, allFilesKnown);
+      if (found.length === 0) return;
+      const more = found.length > 20 ? [`and ${found.length - 20} more`] : [];
+      throw new ProgramError([`${found.length} links do not land:`, ...found.slice(0, 20), ...more].join("\n  "));
+    },
+  };
 }
 
-/** Refuses a site with a link that does not land. */
-export function checkLinks(
-  pages: ReadonlyMap<string, Buffer | string>,
-  files: ReadonlySet<string>,
-  allFilesKnown: boolean,
-): void {
-  const dead = deadLinks(pages, files, allFilesKnown);
-  if (dead.length === 0) return;
-  const more = dead.length > 20 ? [`and ${dead.length - 20} more`] : [];
-  throw new ProgramError([`${dead.length} links do not land:`, ...dead.slice(0, 20), ...more].join("\n  "));
+/**
+ * Gives a copy of a text on its own, the same one for equal texts: what a pattern finds is a window into its page and would
+ * keep the whole of it in memory.
+ */
+function detached(): (text: string) => string {
+  const known = new Map<string, string>();
+  return (text) => {
+    let own = known.get(text);
+    if (own === undefined) known.set((own = Buffer.from(text).toString()), own);
+    return own;
+  };
 }
-
-/** A copy on its own: what a pattern finds is a window into its page and would keep the whole of it in memory. */
-const detached = (text: string) => Buffer.from(text).toString();
 
 const unescape = (text: string) =>
   text

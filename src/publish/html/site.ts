@@ -1,4 +1,3 @@
-import { Buffer } from "node:buffer";
 import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -15,19 +14,17 @@ export interface SitePage {
 // Eleventy does not refuse a permalink that climbs out of its folder.
 const safePath = /^(?:[A-Za-z0-9][A-Za-z0-9._-]*\/)*[A-Za-z0-9][A-Za-z0-9._-]*\.html$/;
 
-/** So many pages are rendered at once: Eleventy keeps the text of each several times until the last is done. */
-const batch = 1000;
+/** So many pages are rendered at once: Eleventy keeps the text of each until the last of them is done. */
+const batch = 250;
 
 /**
- * Renders all pages through Eleventy and returns their bytes by path; writes nothing. The only module that knows Eleventy:
- * one virtual template, paginated over the pages, so that no record ever meets a template language.
+ * Renders pages through Eleventy and gives each with its text, in their order, as soon as its batch is done; writes nothing.
+ * The only module that knows Eleventy: one virtual template, paginated over the pages, so that no record ever meets a template
+ * language. Refuses, with a `ProgramError`, paths that are not portable or come twice before any page is made.
  */
-export async function renderSite(pages: readonly SitePage[]): Promise<Map<string, Buffer>> {
+export async function* renderSite(pages: readonly SitePage[]): AsyncGenerator<readonly [url: string, text: string]> {
   checkPaths(pages);
-  const rendered = new Map<string, Buffer>();
-  for (let at = 0; at < pages.length; at += batch)
-    for (const [url, text] of await renderBatch(pages.slice(at, at + batch))) rendered.set(url, Buffer.from(text));
-  return rendered;
+  for (let at = 0; at < pages.length; at += batch) yield* await renderBatch(pages.slice(at, at + batch));
 }
 
 async function renderBatch(pages: readonly SitePage[]): Promise<readonly (readonly [string, string])[]> {

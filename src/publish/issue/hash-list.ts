@@ -2,29 +2,49 @@ import { byCodePoint } from "../../model/order.ts";
 import { hashLines, sha256, type Hashed } from "../../model/fingerprint.ts";
 import { IssueError } from "./issue-error.ts";
 import { hashListName, markerName, markerText, type Marker } from "./marker.ts";
-import { checkPaths, pathFault } from "./portable-path.ts";
+import { pathFault, pathKeeper } from "./portable-path.ts";
 
 export type Content = Uint8Array | string;
 
-/** An issue ready to be written: every file in code-point order, marker and hash list among them. */
-export interface SealedIssue {
-  readonly marker: Marker;
-  readonly files: ReadonlyMap<string, Content>;
-  /** SHA-256 of every file, hash list included. */
-  readonly hashes: ReadonlyMap<string, string>;
+/** One file of an issue as it is made: its path, with `/` between steps, and its bytes; a text is written as UTF-8. */
+export type IssueFile = readonly [path: string, content: Content];
+
+/** The files of an issue, each taken once and let go when the next is asked for. */
+export type IssueFiles = AsyncIterable<IssueFile> | Iterable<IssueFile>;
+
+/** SHA-256 of every file of an issue by its path in code-point order, hash list included. */
+export type Hashes = ReadonlyMap<string, string>;
+
+/** Hashes an issue while it is made. */
+export interface Seal {
+  /** Takes the next file; refuses with an `IssueError` a path that no folder should hold or that was taken before. */
+  add(file: IssueFile): void;
+  /** What seals the issue when all its files were taken, `published.json` and `hashes.sha256`, and the hashes of all. */
+  close(): { readonly files: readonly IssueFile[]; readonly hashes: Hashes };
 }
 
-/** Adds `published.json` and `hashes.sha256`, after refusing paths that no folder should hold. */
-export function sealIssue(files: ReadonlyMap<string, Content>, marker: Marker): SealedIssue {
-  for (const name of [markerName, hashListName])
-    if (files.has(name)) throw new IssueError("path", `"${name}" is written by sealing; no other part may give it`);
-  const all = new Map<string, Content>([...files, [markerName, markerText(marker)]]);
-  checkPaths([...all.keys(), hashListName]);
-  const hashes = new Map([...all].map(([path, content]) => [path, sha256(content)]));
-  const list = hashLines([...hashes].map(([path, hash]) => ({ path, sha256: hash })));
-  all.set(hashListName, list);
-  hashes.set(hashListName, sha256(list));
-  return { marker, files: new Map([...all].sort(([a], [b]) => byCodePoint(a, b))), hashes };
+/** Begins the hash list of an issue; only hashes and paths are kept of what it takes. */
+export function newSeal(marker: Marker): Seal {
+  const paths = pathKeeper();
+  for (const name of [markerName, hashListName]) paths.take(name);
+  const hashes = new Map<string, string>();
+  const add = ([path, content]: IssueFile) => hashes.set(path, sha256(content));
+  return {
+    add(file) {
+      const [path] = file;
+      if (path === markerName || path === hashListName)
+        throw new IssueError("path", `"${path}" is written by sealing; no other part may give it`);
+      paths.take(path);
+      add(file);
+    },
+    close() {
+      const marked: IssueFile = [markerName, markerText(marker)];
+      add(marked);
+      const list: IssueFile = [hashListName, hashLines([...hashes].map(([path, hash]) => ({ path, sha256: hash })))];
+      add(list);
+      return { files: [marked, list], hashes: new Map([...hashes].sort(([a], [b]) => byCodePoint(a, b))) };
+    },
+  };
 }
 
 /** Reads a hash list; lines that are none, leave the folder or repeat a path come back as faults. */
@@ -48,6 +68,4 @@ export function parseHashList(
 }
 
 /** The issue's fingerprint: SHA-256 of its hash list, and so of every byte of every page, PDF, finding, record and original. */
-export function issueFingerprint({ hashes }: SealedIssue): string {
-  return hashes.get(hashListName) ?? "";
-}
+export const issueFingerprint = (hashes: Hashes): string => hashes.get(hashListName) ?? "";

@@ -17,23 +17,40 @@ export function pathFault(path: string): string | undefined {
   return undefined;
 }
 
-/** Refuses paths that leave the issue, and pairs that some system cannot hold side by side. */
-export function checkPaths(paths: Iterable<string>): void {
+/** Takes the paths of an issue one by one, and refuses with an `IssueError` what cannot lie beside those taken before. */
+export interface PathKeeper {
+  take(path: string): void;
+}
+
+/** Refuses paths that leave the issue, a path taken before, and pairs that some system cannot hold side by side. */
+export function pathKeeper(): PathKeeper {
   const files = new Map<string, string>();
-  for (const path of paths) {
-    const fault = pathFault(path);
-    if (fault !== undefined) throw new IssueError("path", `file "${path}" of the issue ${fault}`);
-    const folded = path.toLowerCase();
-    const other = files.get(folded);
-    if (other !== undefined) throw new IssueError("path", `files "${other}" and "${path}" differ only by case`);
-    files.set(folded, path);
-  }
-  for (const [folded, path] of files)
-    for (let cut = folded.lastIndexOf("/"); cut > 0; cut = folded.lastIndexOf("/", cut - 1)) {
-      const file = files.get(folded.slice(0, cut));
-      if (file !== undefined)
-        throw new IssueError("path", `"${file}" is a file, but "${path}" needs it to be a folder`);
-    }
+  /** Folders, each with the first file that needs it. */
+  const folders = new Map<string, string>();
+  const refuse = (message: string): never => {
+    throw new IssueError("path", message);
+  };
+  return {
+    take(path) {
+      const fault = pathFault(path);
+      if (fault !== undefined) refuse(`file "${path}" of the issue ${fault}`);
+      const folded = path.toLowerCase();
+      const other = files.get(folded);
+      if (other === path) refuse(`two files of the issue have the path "${path}"`);
+      if (other !== undefined) refuse(`files "${other}" and "${path}" differ only by case`);
+      const within = folders.get(folded);
+      if (within !== undefined) refuse(`"${path}" is a file, but "${within}" needs it to be a folder`);
+      files.set(folded, path);
+      for (let cut = folded.lastIndexOf("/"); cut > 0; cut = folded.lastIndexOf("/", cut - 1)) {
+        const folder = folded.slice(0, cut);
+        // Whoever needed this one has gone through those above it.
+        if (folders.has(folder)) break;
+        const file = files.get(folder);
+        if (file !== undefined) refuse(`"${file}" is a file, but "${path}" needs it to be a folder`);
+        folders.set(folder, path);
+      }
+    },
+  };
 }
 
 /** A book's number or revision as the name of a folder: other signs become hyphens; where none is left, a digest tells. */

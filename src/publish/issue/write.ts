@@ -1,18 +1,19 @@
-import { mkdir, rename, rm, rmdir, writeFile } from "node:fs/promises";
+import { mkdir, rename, rm, rmdir } from "node:fs/promises";
 import { basename, dirname, join, resolve } from "node:path";
 import type { Shelf } from "../../model/shelf.ts";
-import { folderBeside, type Role } from "./beside.ts";
+import { folderBeside } from "./beside.ts";
 import { currentName } from "./current-page.ts";
 import { isCurrent, refuseOccupied, switchCurrent } from "./current.ts";
 import { differences } from "./differences.ts";
 import { hasCode, standingAt } from "./folder.ts";
-import { issueFingerprint, sealIssue, type Content, type SealedIssue } from "./hash-list.ts";
+import { issueFingerprint, type IssueFiles } from "./hash-list.ts";
 import { IssueError } from "./issue-error.ts";
 import { clearLeftovers } from "./leftovers.ts";
 import type { Marker } from "./marker.ts";
 import { folderName } from "./portable-path.ts";
 import { foldersIn, refuseReissue } from "./reissue.ts";
 import { openSeries, refuseOccupiedRoot } from "./roots.ts";
+import { copied, setDown, type SetDown } from "./set-down.ts";
 import { earlierAt, nameSome, refuseBook } from "./target.ts";
 import { verifyIssue } from "./verify.ts";
 
@@ -31,24 +32,63 @@ export interface Written {
 type Done = Omit<Written, "fingerprint">;
 
 /**
- * Writes an issue, complete or not at all: aside first, then one rename. In the series it is named by revision, state and
- * fingerprint: a final one is never overwritten (equal bytes are success, others an `IssueError`), an interim one with other
- * bytes is replaced, and `current.html` follows last. In a named folder it replaces an earlier issue, and nothing else.
- * `bookDir` is what no named folder may touch.
+ * Writes an issue, complete or not at all: aside, file by file as they are made, then one rename. In the series it is named
+ * by revision, state and fingerprint: a final one is never overwritten (equal bytes are success, others an `IssueError`), an
+ * interim one with other bytes is replaced, and `current.html` follows last. In a named folder it replaces an earlier issue,
+ * and nothing else. `bookDir` is what no named folder may touch. What making a file throws is thrown on, and nothing is left.
  */
-export async function writeIssue(
-  files: ReadonlyMap<string, Content>,
-  marker: Marker,
-  target: Target,
-  bookDir: string,
-): Promise<Written> {
-  const issue = sealIssue(files, marker);
+export async function writeIssue(files: IssueFiles, marker: Marker, target: Target, bookDir: string): Promise<Written> {
   const dir = issueFolder(marker, target);
-  const done =
-    target.type === "folder" || marker.holds === "findings"
-      ? await replaceFolder(issue, dir, target, bookDir)
-      : await putInSeries(issue, dir, target.root);
-  return { ...done, fingerprint: issueFingerprint(issue) };
+  const made = await openPlace(dir, marker, target, bookDir);
+  try {
+    const issue = await setDown(files, marker, dir);
+    try {
+      // While it was made, another run may have come there.
+      await openPlace(dir, marker, target, bookDir);
+      const done =
+        target.type === "folder" || marker.holds === "findings"
+          ? await replaceFolder(issue, dir)
+          : await putInSeries(issue, dir);
+      return { ...done, fingerprint: issueFingerprint(issue.hashes) };
+    } finally {
+      // It is there no more once it was put in its place.
+      await rm(issue.dir, { recursive: true, force: true });
+    }
+  } catch (error) {
+    if (made !== undefined) await removeEmpty(dirname(dir), made);
+    throw error;
+  }
+}
+
+/**
+ * Refuses a place that the issue may not have, mends what an interrupted run left there, and makes the folders above it; gives
+ * back the topmost of those that were not there.
+ */
+async function openPlace(dir: string, marker: Marker, target: Target, bookDir: string): Promise<string | undefined> {
+  let made: string | undefined;
+  if (target.type === "folder") {
+    await checkTarget(target, bookDir);
+    await refuseBook(dir, bookDir);
+    await refuseReissue(marker, [dir]);
+    made = await mkdir(dirname(dir), { recursive: true });
+  } else {
+    made = await openSeries(dir, target.root);
+    if (marker.holds === "issue") await refuseOccupied(join(dirname(dir), currentName));
+  }
+  await clearLeftovers(dir);
+  if (target.type === "series" && marker.holds === "issue") await refuseSecond(marker, target, dirname(dir));
+  else await earlierAt(dir, marker.holds);
+  return made;
+}
+
+/** Removes a folder and those above it up to `last`, as far as nothing is in them. */
+async function removeEmpty(dir: string, last: string): Promise<void> {
+  try {
+    await rmdir(dir);
+  } catch {
+    return;
+  }
+  if (dir !== last) await removeEmpty(dirname(dir), last);
 }
 
 /**
@@ -95,19 +135,13 @@ export function issueFolder(marker: Marker, target: Target): string {
 
 const trimmed = (dir: string) => dir.replace(/[/\\]+$/, "");
 
-async function putInSeries(issue: SealedIssue, dir: string, root: string): Promise<Done> {
-  const { marker } = issue;
-  const series = dirname(dir);
-  await openSeries(dir, root);
-  await refuseOccupied(join(series, currentName));
-  await clearLeftovers(dir);
-  await refuseSecond(marker, { type: "series", root }, series);
+async function putInSeries(issue: SetDown, dir: string): Promise<Done> {
   const done = await writeInSeries(issue, dir);
-  await switchCurrent(series, basename(dir), marker);
+  await switchCurrent(dirname(dir), basename(dir), issue.marker);
   return done;
 }
 
-async function writeInSeries(issue: SealedIssue, dir: string): Promise<Done> {
+async function writeInSeries(issue: SetDown, dir: string): Promise<Done> {
   const standing = await standingAt(dir);
   if (standing === "other" || standing === "link")
     throw new IssueError(
@@ -115,17 +149,15 @@ async function writeInSeries(issue: SealedIssue, dir: string): Promise<Done> {
       `"${dir}" is ${standing === "link" ? "a link" : "a file"}, where the issue belongs; move it away`,
     );
   if (standing === "nothing") {
-    const aside = await writeAside(issue, dir, "writing");
     try {
-      await rename(aside, dir);
+      await rename(issue.dir, dir);
       return { dir, outcome: "written" };
     } catch (error) {
-      await rm(aside, { recursive: true });
       // Another run was faster; what it wrote is compared like any issue that was there before.
       if (!hasCode(error, "ENOTEMPTY", "EEXIST", "EPERM", "ENOTDIR")) throw error;
     }
   }
-  const different = await differences(issue, dir);
+  const different = await differences(issue.hashes, dir);
   if (different.length === 0) return { dir, outcome: "unchanged" };
   if (issue.marker.state === "interim") return replaceInterim(issue, dir);
   throw new IssueError(
@@ -136,11 +168,11 @@ async function writeInSeries(issue: SealedIssue, dir: string): Promise<Done> {
 }
 
 /** Exchanges an interim issue in the series; while that is done, `current.html` leads to a whole copy of the new one. */
-async function replaceInterim(issue: SealedIssue, dir: string): Promise<Done> {
+async function replaceInterim(issue: SetDown, dir: string): Promise<Done> {
   const [series, name] = [dirname(dir), basename(dir)];
   const earlier = await earlierAt(dir, "issue");
   if (earlier === "nothing" || !(await isCurrent(series, name))) return exchange(issue, dir, earlier);
-  const copy = await writeAside(issue, dir, "current");
+  const copy = await copied(issue, "current", dir);
   try {
     await switchCurrent(series, basename(copy), issue.marker);
     return await exchange(issue, dir, earlier);
@@ -150,24 +182,17 @@ async function replaceInterim(issue: SealedIssue, dir: string): Promise<Done> {
   }
 }
 
-async function replaceFolder(issue: SealedIssue, dir: string, target: Target, bookDir: string): Promise<Done> {
-  const { marker } = issue;
-  if (target.type === "folder") {
-    await checkTarget(target, bookDir);
-    await refuseBook(dir, bookDir);
-    await refuseReissue(marker, [dir]);
-  } else await openSeries(dir, target.root);
-  await clearLeftovers(dir);
-  const earlier = await earlierAt(dir, marker.holds);
+async function replaceFolder(issue: SetDown, dir: string): Promise<Done> {
+  const earlier = await earlierAt(dir, issue.marker.holds);
   if (earlier === "earlier") {
-    if ((await differences(issue, dir)).length === 0) return { dir, outcome: "unchanged" };
+    if ((await differences(issue.hashes, dir)).length === 0) return { dir, outcome: "unchanged" };
     await refuseOtherFinal(issue, dir);
   }
   return exchange(issue, dir, earlier);
 }
 
 /** An untouched final issue stays, even where only its pages are other; one that was damaged is put right. */
-async function refuseOtherFinal(issue: SealedIssue, dir: string): Promise<void> {
+async function refuseOtherFinal(issue: SetDown, dir: string): Promise<void> {
   const { marker } = issue;
   if (marker.holds !== "issue" || marker.state !== "final") return;
   const there = await verifyIssue(dir);
@@ -179,52 +204,28 @@ async function refuseOtherFinal(issue: SealedIssue, dir: string): Promise<void> 
     [
       `revision ${marker.revision} was issued as final already, and a final revision is issued once`,
       `  issued in "${dir}": issue's fingerprint ${there.issueFingerprint ?? ""}`,
-      `  built now:          issue's fingerprint ${issueFingerprint(issue)}`,
+      `  built now:          issue's fingerprint ${issueFingerprint(issue.hashes)}`,
       "the evidence is the same, but issue.json or the program changed; raise the revision in issue.json, or name another folder",
     ].join("\n"),
   );
 }
 
-async function exchange(issue: SealedIssue, dir: string, earlier: "nothing" | "earlier"): Promise<Done> {
-  await mkdir(dirname(dir), { recursive: true });
-  const fresh = await writeAside(issue, dir, "writing");
+async function exchange(issue: SetDown, dir: string, earlier: "nothing" | "earlier"): Promise<Done> {
+  // Some systems rename onto an empty folder, some do not.
+  if (earlier === "nothing") {
+    if ((await standingAt(dir)) === "folder") await rmdir(dir);
+    await rename(issue.dir, dir);
+    return { dir, outcome: "written" };
+  }
+  const aside = await folderBeside("aside", dir);
+  await rmdir(aside);
+  await rename(dir, aside);
   try {
-    // Some systems rename onto an empty folder, some do not.
-    if (earlier === "nothing") {
-      if ((await standingAt(dir)) === "folder") await rmdir(dir);
-      await rename(fresh, dir);
-      return { dir, outcome: "written" };
-    }
-    const aside = await folderBeside("aside", dir);
-    await rmdir(aside);
-    await rename(dir, aside);
-    try {
-      await rename(fresh, dir);
-    } catch (error) {
-      await rename(aside, dir);
-      throw error;
-    }
-    await rm(aside, { recursive: true });
-    return { dir, outcome: "replaced" };
+    await rename(issue.dir, dir);
   } catch (error) {
-    await rm(fresh, { recursive: true, force: true });
+    await rename(aside, dir);
     throw error;
   }
-}
-
-async function writeAside(issue: SealedIssue, dir: string, role: Role): Promise<string> {
-  const aside = await folderBeside(role, dir);
-  try {
-    const made = new Set<string>();
-    for (const [path, content] of issue.files) {
-      const file = join(aside, path);
-      if (!made.has(dirname(file))) await mkdir(dirname(file), { recursive: true });
-      made.add(dirname(file));
-      await writeFile(file, content, { flag: "wx" });
-    }
-    return aside;
-  } catch (error) {
-    await rm(aside, { recursive: true, force: true });
-    throw error;
-  }
+  await rm(aside, { recursive: true });
+  return { dir, outcome: "replaced" };
 }

@@ -69,7 +69,7 @@ function inBrowser({ browser, close }: OpenBrowser): void {
 
   beforeAll(async () => {
     folder = await mkdtemp(join(tmpdir(), "databook-site-"));
-    for (const [path, content] of await siteFiles(publication)) {
+    for await (const [path, content] of siteFiles(publication)) {
       await mkdir(dirname(join(folder, path)), { recursive: true });
       await writeFile(join(folder, path), content);
     }

@@ -4,9 +4,10 @@ import { beforeAll, describe, expect, test } from "vitest";
 import type { Block } from "../../../src/publish/blocks.ts";
 import type { Page, Publication } from "../../../src/publish/publication.ts";
 import { siteFiles } from "../../../src/publish/html/index.ts";
-import { deadLinks, relativeLink, relativePath } from "../../../src/publish/html/links.ts";
+import { newLinkCheck, relativeLink, relativePath } from "../../../src/publish/html/links.ts";
 import { renderSite } from "../../../src/publish/html/site.ts";
 import { ProgramError } from "../../../src/model/program-error.ts";
+import { allFiles } from "../../support/all-files.ts";
 import { hostile } from "../sample-pages.ts";
 import { samplePublication } from "../sample.ts";
 import { tight } from "./tight.ts";
@@ -21,7 +22,7 @@ function onePage(blocks: readonly Block[], more: Partial<Page> = {}): Publicatio
 }
 
 async function pageOf(blocks: readonly Block[], more: Partial<Page> = {}): Promise<string> {
-  const files = await siteFiles(onePage(blocks, more));
+  const files = await allFiles(siteFiles(onePage(blocks, more)));
   return tight(String(files.get(more.url ?? "index.html")));
 }
 
@@ -49,28 +50,32 @@ describe("links", () => {
         '<p id="d&amp;e"><a href="../index.html"></a><a href="#d%26e"></a><a href="../../etc"></a><a href="http://x"></a>',
       ],
     ]);
-    expect(deadLinks(pages, new Set(), true)).toEqual([
+    const links = newLinkCheck();
+    for (const page of pages) links.add(...page);
+    expect(links.dead(new Set(), true)).toEqual([
       "index.html links to b/c.html#d",
       "index.html links to #b",
       "index.html links to x.png",
       "b/c.html links to ../../etc",
       "b/c.html links to http://x",
     ]);
-    expect(deadLinks(pages, new Set(["x.png"]), true)).not.toContain("index.html links to x.png");
-    expect(deadLinks(pages, new Set(), false)).not.toContain("index.html links to x.png");
+    expect(links.dead(new Set(["x.png"]), true)).not.toContain("index.html links to x.png");
+    expect(links.dead(new Set(), false)).not.toContain("index.html links to x.png");
   });
   test("a book with a dead one is not published", async () => {
     const to = (page: string, anchor?: string): Block => ({
       type: "paragraph",
       text: [{ type: "link", to: anchor === undefined ? { page } : { page, anchor }, text: "a" }],
     });
-    await expect(siteFiles(onePage([to("joint/r-X.html")]))).rejects.toThrow(
+    await expect(allFiles(siteFiles(onePage([to("joint/r-X.html")])))).rejects.toThrow(
       "1 links do not land:\n  index.html links to joint/r-X.html",
     );
-    await expect(siteFiles(onePage([to("index.html", "nowhere")]))).rejects.toThrow("index.html links to #nowhere");
+    await expect(allFiles(siteFiles(onePage([to("index.html", "nowhere")])))).rejects.toThrow(
+      "index.html links to #nowhere",
+    );
     const file: Block = { type: "paragraph", text: [{ type: "file", path: "files/a.pdf", text: "a" }] };
-    await expect(siteFiles(onePage([file]), [])).rejects.toThrow("index.html links to files/a.pdf");
-    await expect(siteFiles(onePage([file]), ["files/a.pdf"])).resolves.toBeDefined();
+    await expect(allFiles(siteFiles(onePage([file]), []))).rejects.toThrow("index.html links to files/a.pdf");
+    await expect(allFiles(siteFiles(onePage([file]), ["files/a.pdf"]))).resolves.toBeDefined();
   });
 });
 
@@ -80,8 +85,8 @@ describe("rendering", () => {
     const pages = texts.map((text, index) => ({ url: `a/${index}.html`, render: () => text }));
     const front = { url: "index.html", render: () => "front" };
     const inner = { url: "a/index.html", render: () => "inner" };
-    const rendered = await renderSite([front, inner, ...pages]);
-    expect([...rendered].map(([url, bytes]) => [url, String(bytes)])).toEqual([
+    const rendered = await allFiles(renderSite([front, inner, ...pages]));
+    expect([...rendered]).toEqual([
       ["index.html", "front"],
       ["a/index.html", "inner"],
       ...texts.map((text, index) => [`a/${index}.html`, text]),
@@ -90,19 +95,19 @@ describe("rendering", () => {
   test.each(["../a.html", "/a.html", "a/../b.html", "a//b.html", ".a.html", "a.htm", "a/", "a b.html"])(
     "refuses the path %s",
     async (url) => {
-      await expect(renderSite([{ url, render: () => "" }])).rejects.toThrow(ProgramError);
+      await expect(allFiles(renderSite([{ url, render: () => "" }]))).rejects.toThrow(ProgramError);
     },
   );
   test("refuses two pages of one path", async () => {
     const page = { url: "a.html", render: () => "" };
-    await expect(renderSite([page, { ...page }])).rejects.toThrow("two pages have the path a.html");
+    await expect(allFiles(renderSite([page, { ...page }]))).rejects.toThrow("two pages have the path a.html");
   });
   test("passes on what a template threw", async () => {
     const thrown = new RangeError("no such row");
     const render = () => {
       throw thrown;
     };
-    await expect(renderSite([{ url: "a.html", render }])).rejects.toBe(thrown);
+    await expect(allFiles(renderSite([{ url: "a.html", render }]))).rejects.toBe(thrown);
   });
 });
 
@@ -111,7 +116,7 @@ describe.each([false, true])("the site of the sample, interim %s", (interim) => 
   let files = new Map<string, Uint8Array | string>();
   let pages: [string, string][] = [];
   beforeAll(async () => {
-    files = await siteFiles(publication, beside);
+    files = await allFiles(siteFiles(publication, beside));
     pages = [...files].flatMap(([path, text]) => (path.endsWith(".html") ? [[path, tight(String(text))]] : []));
   });
 
@@ -125,7 +130,7 @@ describe.each([false, true])("the site of the sample, interim %s", (interim) => 
     for (const font of fonts) expect(styles).toContain(`url("${font}")`);
   });
   test("is the same a second time", async () => {
-    const again = await siteFiles(samplePublication(interim), beside);
+    const again = await allFiles(siteFiles(samplePublication(interim), beside));
     expect([...again.keys()]).toEqual([...files.keys()]);
     for (const [path, content] of again)
       expect(Buffer.compare(bytesOf(content), bytesOf(files.get(path) ?? "")), path).toBe(0);

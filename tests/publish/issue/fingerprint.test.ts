@@ -2,9 +2,9 @@ import { execFileSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import { describe, expect, test } from "vitest";
 import { IssueError, evidenceFingerprint, hashLines, sha256 } from "../../../src/publish/issue/index.ts";
-import { parseHashList, sealIssue } from "../../../src/publish/issue/hash-list.ts";
-import { checkPaths, folderName, pathFault } from "../../../src/publish/issue/portable-path.ts";
-import { contents, freshFolder, put, sampleFiles, sampleMarker } from "./folders.ts";
+import { newSeal, parseHashList } from "../../../src/publish/issue/hash-list.ts";
+import { folderName, pathFault, pathKeeper } from "../../../src/publish/issue/portable-path.ts";
+import { contents, freshFolder, put, sampleFiles, sampleMarker, sealed } from "./folders.ts";
 
 describe("evidence fingerprint", () => {
   const files = [
@@ -60,29 +60,27 @@ describe("evidence fingerprint", () => {
 describe("hash list", () => {
   test("sha256sum -c accepts it, and notices one flipped byte", async () => {
     const dir = await freshFolder();
-    const issue = sealIssue(sampleFiles({ "files/scan with space.pdf": "x" }), sampleMarker());
-    await put(dir, Object.fromEntries(issue.files));
+    const issue = sealed(sampleFiles({ "files/scan with space.pdf": "x" }), sampleMarker());
+    await put(dir, Object.fromEntries(issue));
     const run = () =>
       execFileSync("sha256sum", ["--strict", "-c", "hashes.sha256"], { cwd: dir, encoding: "utf8", stdio: "pipe" });
-    expect(run().trimEnd().split("\n")).toHaveLength(issue.files.size - 1);
+    expect(run().trimEnd().split("\n")).toHaveLength(issue.size - 1);
     await put(dir, { "files/crt-012.pdf": "other" });
     expect(run).toThrow();
   });
 
   test("lists every file but itself, the marker among them", async () => {
     const dir = await freshFolder();
-    const issue = sealIssue(sampleFiles(), sampleMarker());
-    await put(dir, Object.fromEntries(issue.files));
+    const issue = sealed(sampleFiles(), sampleMarker());
+    await put(dir, Object.fromEntries(issue));
     const list = parseHashList((await contents(dir))["hashes.sha256"] ?? "");
     expect(list.faults).toEqual([]);
-    expect(list.files.map(({ path }) => path)).toEqual(
-      [...issue.files.keys()].filter((path) => path !== "hashes.sha256"),
-    );
+    expect(list.files.map(({ path }) => path)).toEqual([...issue.keys()].filter((path) => path !== "hashes.sha256"));
     expect(list.files.map(({ path }) => path)).toContain("published.json");
   });
 
   test("the marker says what the contract names", () => {
-    const text = sealIssue(sampleFiles(), sampleMarker()).files.get("published.json");
+    const text = sealed(sampleFiles(), sampleMarker()).get("published.json");
     expect(JSON.parse(String(text))).toEqual({
       format: 1,
       holds: "issue",
@@ -118,11 +116,16 @@ describe("hash list", () => {
 
   test("no part of an issue may bring its own marker or hash list", () => {
     for (const name of ["published.json", "hashes.sha256"])
-      expect(() => sealIssue(sampleFiles({ [name]: "x" }), sampleMarker())).toThrow(IssueError);
+      expect(() => sealed(sampleFiles({ [name]: "x" }), sampleMarker())).toThrow(IssueError);
   });
 });
 
 describe("portable paths", () => {
+  const taken = (...paths: readonly string[]) => {
+    const keeper = pathKeeper();
+    for (const path of paths) keeper.take(path);
+  };
+
   test.each(["index.html", "joint/r-L1.html", "files/a b.pdf", "evidence/x_y-z.json", "a.b/c"])(
     "accepts %s",
     (path) => {
@@ -150,13 +153,31 @@ describe("portable paths", () => {
     "a".repeat(241),
   ])("refuses %j", (path) => {
     expect(pathFault(path)).toBeTypeOf("string");
-    expect(() => checkPaths([path])).toThrow(IssueError);
+    expect(() => taken(path)).toThrow(IssueError);
   });
 
   test("refuses pairs that cannot lie side by side everywhere", () => {
-    expect(() => checkPaths(["joint/a.html", "Joint/A.html"])).toThrow("differ only by case");
-    expect(() => checkPaths(["a", "a/b"])).toThrow("is a file, but");
-    expect(() => checkPaths(["a/b", "a/c", "a.b"])).not.toThrow();
+    expect(() => taken("joint/a.html", "Joint/A.html")).toThrow(
+      'files "joint/a.html" and "Joint/A.html" differ only by case',
+    );
+    for (const paths of [
+      ["a", "a/b"],
+      ["a/b", "a"],
+      ["A/b/c", "a/B"],
+      ["a/b/c", "a/b/d", "a"],
+      ["a/b", "a/c/d/e", "A/C/d"],
+    ])
+      expect(() => taken(...paths), paths.join()).toThrow("is a file, but");
+    expect(() => taken("a", "a/b")).toThrow('"a" is a file, but "a/b" needs it to be a folder');
+    expect(() => taken("x/a/b", "x/a")).toThrow('"x/a" is a file, but "x/a/b" needs it to be a folder');
+    expect(() => taken("a/b", "a/c", "a.b")).not.toThrow();
+  });
+
+  test("refuses two files on one path, whatever they hold", () => {
+    expect(() => taken("a/b.html", "c", "a/b.html")).toThrow('two files of the issue have the path "a/b.html"');
+    const seal = newSeal(sampleMarker());
+    seal.add(["a", "x"]);
+    expect(() => seal.add(["a", "x"])).toThrow(IssueError);
   });
 
   test("a book's number becomes the name of a folder", () => {

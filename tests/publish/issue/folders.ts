@@ -3,6 +3,8 @@ import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { afterEach } from "vitest";
 import { evidenceFingerprint, sha256, type Content, type Marker } from "../../../src/publish/issue/index.ts";
+import { byCodePoint } from "../../../src/model/order.ts";
+import { newSeal } from "../../../src/publish/issue/hash-list.ts";
 import { listFolder } from "../../../src/publish/issue/folder.ts";
 
 const made: string[] = [];
@@ -58,6 +60,13 @@ export function sampleFiles(changes: Readonly<Record<string, Content>> = {}): Re
   );
   if (files.get("index.html") === "") files.set("index.html", pagePrinting(evidenceOf(files)));
   return files;
+}
+
+/** Every file of an issue, what seals it among them, by path. */
+export function sealed(files: ReadonlyMap<string, Content>, marker: Marker): ReadonlyMap<string, Content> {
+  const seal = newSeal(marker);
+  for (const file of files) seal.add(file);
+  return new Map([...files, ...seal.close().files].sort(([a], [b]) => byCodePoint(a, b)));
 }
 
 /** The marker that belongs to `sampleFiles`. */

@@ -31,8 +31,7 @@ const policy = /<meta http-equiv="Content-Security-Policy"[^>]*>/;
 const textOf = ({ body }: Answer) => (typeof body === "string" ? body : Buffer.from(body).toString("utf8"));
 
 test("each page is the page of the issue, but for the policy, which the server states", async () => {
-  const whole = await siteFiles(publication);
-  for (const [path, content] of whole) {
+  for await (const [path, content] of siteFiles(publication)) {
     const sent = await answer(`/${path}`);
     expect([path, sent.status]).toEqual([path, 200]);
     const text = Buffer.from(content).toString("utf8");
