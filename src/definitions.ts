@@ -10,6 +10,7 @@ import { profiles } from "./profiles/index.ts";
 import { registers } from "./requirements/index.ts";
 import { rules } from "./rules/index.ts";
 import { loadTables, tableSchema } from "./load/tables.ts";
+import { scopes } from "./scopes/index.ts";
 import { packageRoot } from "./root.ts";
 import type { Table } from "./model/table.ts";
 
@@ -21,7 +22,7 @@ export const shippedTables = (): readonly Table[] =>
 
 /** Everything the tool ships to judge a book with, for the kinds that were loaded. */
 export function shippedDefinitions(kinds: ReadonlyMap<string, Kind>): Definitions {
-  return { kinds, calculations, rules, facts, closers, registers, profiles, tables: shippedTables() };
+  return { kinds, calculations, rules, facts, closers, registers, scopes, profiles, tables: shippedTables() };
 }
 
 export { chains, expiries };

@@ -47,6 +47,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   facts: ["model"],
   chains: ["model"],
   profiles: ["model"],
+  scopes: ["model"],
   // The stages know no definition by name: they get them as arguments. Each uses only those before it.
   reading: ["model", "link"],
   court: ["model", "reading"],
@@ -92,7 +93,17 @@ describe("dependencies point one way", () => {
 });
 
 test("pages print what was judged: no table, profile, rule or comparison is theirs", () => {
-  const judging = ["profiles", "calculations", "rules", "facts", "requirements", "closers", "steam", "compute"];
+  const judging = [
+    "profiles",
+    "calculations",
+    "rules",
+    "facts",
+    "requirements",
+    "scopes",
+    "closers",
+    "steam",
+    "compute",
+  ];
   const wrong = all.flatMap((file) => {
     const from = relative(src, file);
     if (!from.startsWith("publish/")) return [];
@@ -157,4 +168,21 @@ test("no two files need each other's values", () => {
   };
   for (const file of needs.keys()) visit(file, []);
   expect(circles).toEqual([]);
+});
+
+test("no stage, page or command names a scope", () => {
+  const ids = readdirSync(join(src, "scopes"))
+    .filter((name) => name !== "index.ts")
+    .map((name) => name.replace(/\.ts$/, ""));
+  expect(ids.length).toBeGreaterThan(3);
+  const named = new RegExp(`"(${ids.join("|")})"`);
+  const wrong = all
+    .filter((file) =>
+      /^(reading|court|compute|plan|judge|link|load|publish|report|commands)\//.test(relative(src, file)),
+    )
+    .flatMap((file) => {
+      const found = named.exec(readFileSync(file, "utf8"));
+      return found === null ? [] : [`${relative(src, file)}: ${found[0]}`];
+    });
+  expect(wrong).toEqual([]);
 });

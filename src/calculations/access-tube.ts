@@ -5,7 +5,7 @@ import { excerptSeen } from "../model/basis.ts";
 export const accessTube = externalPressure({
   id: "access-tube",
   title: "Access tube under external pressure",
-  scope:
+  covers:
     "Required thickness of the tube through the water space that gives access to a reversal chamber, between the plates it is welded to. The load it takes off those plates as a support is not covered.",
   role: "access-tube",
   plasticFactor: "unfiredFactorPlastic",

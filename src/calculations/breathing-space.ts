@@ -13,9 +13,10 @@ const between = (sort: string) => breathingSorts.indexOf(sort);
 
 export const breathingSpace = calculation({
   id: "breathing-space",
+  scope: "shell-boilers",
   title: "Breathing space of an end plate",
   basis: excerptSeen("Indian Boiler Regulations 1950", "regulation 590"),
-  scope:
+  covers:
     "Least clear width of flat plate between what holds it stiffly, so that furnace and tubes may grow without tearing it. Spaces to the wrapper of a reversal chamber need not be kept. That every space of the plate is recorded, and at its narrowest, is not checked; nor are reverse-flame, Cornish and Lancashire boilers covered.",
   appliesTo: { kind: "part#breathingSpaces" },
   inputs: {

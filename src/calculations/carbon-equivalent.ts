@@ -16,7 +16,7 @@ export const carbonEquivalent = calculation({
     undefined,
     "carbon equivalent CE; EN 1011-2 gives the same sum",
   ),
-  scope:
+  covers:
     "Carbon equivalent after the International Institute of Welding from the ladle analysis of one heat. Other carbon equivalents (CET, Pcm, those of pipeline codes) are other sums and are not comparable.",
   appliesTo: {
     kind: "material-certificate#rows",

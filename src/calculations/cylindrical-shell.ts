@@ -11,7 +11,7 @@ export const cylindricalShell = calculation({
   id: "cylindrical-shell",
   title: "Cylindrical shell under internal pressure",
   basis: en13445,
-  scope:
+  covers:
     "Required thickness of a cylindrical shell course for internal pressure alone, with the inside diameter that corrosion leaves. Openings, supports, wind, and other loads are not covered.",
   appliesTo: {
     kind: "part",

@@ -14,7 +14,7 @@ export const designStress = calculation({
   id: "design-stress",
   title: "Nominal design stress",
   basis: annex,
-  scope:
+  covers:
     "Shell courses, ends, plates, furnaces, stays, tubes, nozzle necks and manhole frames of normalised or normalising-rolled ferritic steel, below the creep range. Strengths are those of the grade's standard for the nominal thickness, never those of the certificate. Fine-grained or specially heat-treated steel and austenitic steel are not covered. Flanges and fittings rated by their own standard are not calculated here.",
   appliesTo: {
     kind: "part",

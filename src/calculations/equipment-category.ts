@@ -31,9 +31,10 @@ const notLower: Acceptance = {
 /** Vessels for gas, not heated: Annex II table 2. */
 export const equipmentCategory = calculation({
   id: "equipment-category",
+  scope: "gas",
   title: "Category of a vessel for gas",
   basis: fromMemory(directive, undefined, "Annex II, table 2"),
-  scope:
+  covers:
     "Category of a vessel for a gas or vapour of fluid group 2 from pressure and volume. A higher category may be declared, a lower one not. Group 1, liquids, piping, and assemblies are not covered; nor are two corners of the table where its drawing must be read: PS at most 4 bar with PS·V over 3000 bar·l, and PS below 1 bar with V over 1000 l.",
   appliesTo: {
     kind: "equipment",
@@ -101,9 +102,10 @@ export const equipmentCategory = calculation({
 /** Fired or otherwise heated equipment for steam: Annex II table 5. */
 export const heatedEquipmentCategory = calculation({
   id: "heated-equipment-category",
+  scope: "steam",
   title: "Category of heated equipment for steam",
   basis: excerptSeen(directive, "Annex II, table 5, bands as others repeat them, the drawing itself not seen"),
-  scope:
+  covers:
     "Category of fired or otherwise heated equipment for steam or superheated water above 110 °C from pressure and volume. A higher category may be declared, a lower one not. Vessels for steam that are not heated fall under table 2 and come out too high here, never too low.",
   appliesTo: {
     kind: "equipment",

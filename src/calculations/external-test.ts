@@ -19,9 +19,10 @@ const parameter = (name: string, unit: string, means: string, display: string): 
 function externalTest(role: string, title: string): Calculation {
   return calculation({
     id: `${role}-test`,
+    scope: "shell-boilers",
     title: `${title} at the hydrostatic test`,
     basis: excerptSeen("TRD 306", "section 9: factors against elastic collapse at the test"),
-    scope:
+    covers:
       "Pressure that a cylinder carries from outside at the test, in the wall as built without corrosion, cold, between the supports of its calculation at working pressure and as much out of round; where that calculation holds, this one does. The weight of the water is not covered.",
     appliesTo: {
       kind: "part",

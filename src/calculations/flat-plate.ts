@@ -12,7 +12,7 @@ export const flatPlate = calculation({
   id: "flat-plate",
   title: "Flat plate of stayed regions",
   basis: excerptSeen("Indian Boiler Regulations 1950", "regulation 574, as repeated in a worked sheet"),
-  scope:
+  covers:
     "Required thickness of a flat plate, a tube plate among them, from its regions and its fields of tubes, of which the most demanding decides. Openings in the plate are not covered.",
   appliesTo: {
     kind: "part",

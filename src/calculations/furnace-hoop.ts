@@ -9,9 +9,10 @@ import { calculation } from "../model/calculation.ts";
 
 export const furnaceHoop = calculation({
   id: "furnace-hoop",
+  scope: "shell-boilers",
   title: "Hoop of a furnace as an effective support",
   basis: fromMemory("rules of ship classification societies", undefined, "stiffeners of furnaces, p·D³·L/1.33·10⁶"),
-  scope:
+  covers:
     "Whether a formed hoop, with the furnace beside it, is stiff enough to count as a support of the furnace. Flat rings welded on, the springing of the hoop along the axis, and its fatigue are not covered.",
   appliesTo: {
     kind: "part",

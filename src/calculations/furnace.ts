@@ -6,7 +6,7 @@ import { derivedFrom, excerptSeen, fromMemory } from "../model/basis.ts";
 export const furnace = externalPressure({
   id: "furnace",
   title: "Furnace under external pressure",
-  scope:
+  covers:
     "Required thickness of a plain cylindrical furnace between its effective supports, against plastic yielding out of round and against elastic collapse. Corrugated furnaces, loads along the axis, and the heat the flame may give to the diameter are not covered.",
   caution:
     "The proof strength of the grade counts in full; TRD 306 (excerpt seen) lets no steel of a furnace count for more than 17Mn4.",

@@ -16,9 +16,10 @@ const sizing = fromMemory("EN ISO 4126-7", undefined, "discharge capacity for ga
 
 export const gasSafetyValve = calculation({
   id: "gas-safety-valve",
+  scope: "gas",
   title: "Capacity of a safety valve for gas",
   basis: sizing,
-  scope:
+  covers:
     "Certified discharge capacity of a safety valve for a gas of constant isentropic exponent, in critical flow. Steam, liquids and two-phase flow are not covered, nor are losses in the inlet line.",
   appliesTo: { kind: "safety-valve", when: [{ path: "medium.state", equals: "gas" }] },
   inputs: {

@@ -6,9 +6,10 @@ import { calculation } from "../model/calculation.ts";
 
 export const heatBalance = calculation({
   id: "heat-balance",
+  scope: "steam",
   title: "Heat balance of a steam boiler",
   basis: derivedFrom("conservation of energy: what the burner gives to the water, steam and blow-down carry away"),
-  scope:
+  covers:
     "Dry saturated steam at the working pressure, feedwater at the pressure of the boiler, net calorific value. Superheaters, condensing flue-gas coolers and start-up are not covered.",
   appliesTo: { kind: "equipment", when: [{ path: "fluid.state", equals: "steam" }] },
   inputs: dutyInputs,

@@ -5,7 +5,7 @@ export const heatInput = calculation({
   id: "heat-input",
   title: "Heat input of a weld run",
   basis: excerptSeen("EN 1011-1", "heat input from current, voltage, speed and thermal efficiency"),
-  scope:
+  covers:
     "Heat input of a run from mean voltage, mean current and travel speed, against the range of the welding procedure. Pulsed and waveform-controlled sources are not covered: their energy is measured.",
   appliesTo: { kind: "weld-log#runs", when: [{ path: "travelSpeed", exists: true }] },
   inputs: {

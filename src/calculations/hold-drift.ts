@@ -34,7 +34,7 @@ export const holdDrift = calculation({
   id: "hold-drift",
   title: "Pressure drop of the hold and the temperature of the water",
   basis: balance,
-  scope:
+  covers:
     "Whether the change of pressure during the hold is explained by the change of water temperature in a full vessel without air. The shell courses stand for the whole vessel; furnaces, chambers and tubes in the water count with their own share, flat plates and bars do not. Temperature never excuses a leak that was seen, and this never replaces the look at every joint.",
   appliesTo: { kind: "pressure-test", when: [{ path: "medium", equals: ["water", "water with additive"] }] },
   inputs: {

@@ -30,7 +30,7 @@ export const imageQuality = calculation({
   id: "image-quality",
   title: "Wire that radiographs of a joint must show",
   basis: fromMemory("EN ISO 17636-1", undefined, "annex B, least image quality by wires of ISO 19232-1"),
-  scope:
+  covers:
     "The wire of the image quality indicator by the thickness of the thinner part at the joint and the class the profile asks for, in each arrangement that has a table. Single wall with the indicator on the film side has none: a comparison exposure shows what is asked there. Not covered are step-hole and duplex-wire indicators, and the thicker wires that may be agreed for Ir-192 and Se-75.",
   appliesTo: { kind: "joint", when: [{ path: "requiredTests[].method", equals: "RT" }] },
   inputs: {

@@ -6,9 +6,10 @@ import { calculation } from "../model/calculation.ts";
 
 export const metalTemperature = calculation({
   id: "metal-temperature",
+  scope: "steam",
   title: "Calculation temperature of a part of a boiler",
   basis: fromMemory("EN 12953-3", undefined, "calculation temperature"),
-  scope:
+  covers:
     "Metal temperature of plates, shells, furnaces, branches and stays that hold boiling water or saturated steam, from how hot gas heats them. Tubes have a calculation of their own. Superheated steam, scale and overheating are not covered.",
   appliesTo: {
     kind: "part",

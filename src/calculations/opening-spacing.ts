@@ -15,7 +15,7 @@ export const openingSpacing = calculation({
   id: "opening-spacing",
   title: "Distance of neighbouring openings",
   basis: fromMemory("EN 12953-3", undefined, "adjacent openings: independent beyond the sum of the lengths that carry"),
-  scope:
+  covers:
     "Whether the openings of a shell course lie so far apart that each may be judged by itself: the lengths of shell that carry two of them must not overlap. Nearer openings are left to design. Openings of the next course, seams, and the rims of the course are not covered.",
   appliesTo: {
     kind: "part",

@@ -9,9 +9,10 @@ const valve = (certified: number, recomputed: number) => ({
 
 export const reliefCapacity = calculation({
   id: "relief-capacity",
+  scope: "gas",
   title: "Relief capacity of all safety valves",
   basis: fromMemory("Directive 2014/68/EU", undefined, "Annex I, protection against exceeding the allowable limits"),
-  scope:
+  covers:
     "Sum of the capacities of the safety valves for gas against the flow of the source they protect from. The flow of the source is taken as recorded.",
   appliesTo: { kind: "equipment", when: [{ path: "fluid.state", equals: "gas" }] },
   inputs: {

@@ -5,7 +5,7 @@ import { excerptSeen, fromMemory } from "../model/basis.ts";
 export const reversalChamber = externalPressure({
   id: "reversal-chamber",
   title: "Wrapper of a reversal chamber under external pressure",
-  scope:
+  covers:
     "Required thickness of the cylindrical wrapper of a reversal chamber between its tube plate and its back plate, against plastic yielding out of round and against elastic collapse. The plates themselves, wrappers that are not round, and openings in the wrapper are not covered.",
   role: "reversal-chamber",
   plasticFactor: "furnaceFactorPlastic",

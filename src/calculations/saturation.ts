@@ -8,9 +8,10 @@ import { quantity } from "../model/input.ts";
 
 export const saturation = calculation({
   id: "saturation",
+  scope: "steam",
   title: "Saturation at the maximum allowable pressure",
   basis: published("IAPWS R7-97", "2012", "regions 1, 2 and 4"),
-  scope:
+  covers:
     "Boiling temperature and properties of water and dry saturated steam at the maximum allowable pressure, up to 165 bar absolute. The pressure of a water column and of dissolved salts is left out.",
   appliesTo: { kind: "equipment", when: [{ path: "fluid.state", equals: "steam" }] },
   inputs: {

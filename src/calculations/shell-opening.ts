@@ -17,7 +17,7 @@ export const shellOpening = calculation({
   id: "shell-opening",
   title: "Opening of a shell with its branch",
   basis: method,
-  scope:
+  covers:
     "Reinforcement of a single opening in a cylindrical shell by its radial branch, in the plane of the shell's axis. Pads, metal inside the shell, oblique branches, welds across the opening, and loads of pipes are not covered. A shell's own thickness is judged by its own calculation.",
   caution:
     "Two schools judge an opening. Pressure area counts the shell as far as l_s from the branch; area replacement only within one bore of the centre, and of the shell only what it has to spare. A small branch in a large shell may hold by the first and lack half the metal of the second: the profile says what share must be replaced.",

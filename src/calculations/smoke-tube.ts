@@ -8,9 +8,10 @@ const wall = wallOf("wall");
 
 export const smokeTube = calculation({
   id: "smoke-tube",
+  scope: "tube-nests",
   title: "Smoke tube under external pressure",
   basis: excerptSeen("Indian Boiler Regulations 1950", "tubes under external pressure: 1.6·f·(T − C)/D"),
-  scope:
+  covers:
     "Required wall of a straight smoke tube or stay tube for external pressure alone. What a stay tube carries of its plates, and what expanding and wear ask for beyond the pressure, are not covered.",
   appliesTo: {
     kind: "part",

@@ -6,9 +6,10 @@ import { calculation } from "../model/calculation.ts";
 /** A thick tube of a nest that ties its plates together. */
 export const stayTube = calculation({
   id: "stay-tube",
+  scope: "tube-nests",
   title: "Stay tube",
   basis: regulations,
-  scope: `Wall of a stay tube under tension, corroded from outside and thinner from inside by its undertolerance. Pressure from outside is not covered. ${area}`,
+  covers: `Wall of a stay tube under tension, corroded from outside and thinner from inside by its undertolerance. Pressure from outside is not covered. ${area}`,
   appliesTo: {
     kind: "part",
     when: [

@@ -7,7 +7,7 @@ export const stay = calculation({
   id: "stay",
   title: "Bar stay",
   basis: regulations,
-  scope: `Diameter of a round bar stay under tension, corroded all round. ${area}`,
+  covers: `Diameter of a round bar stay under tension, corroded all round. ${area}`,
   appliesTo: {
     kind: "part",
     when: [

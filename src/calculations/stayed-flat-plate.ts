@@ -14,7 +14,7 @@ export const stayedFlatPlate = calculation({
   id: "stayed-flat-plate",
   title: "Region of a stayed flat plate",
   basis: excerptSeen("Indian Boiler Regulations 1950", "regulation 574, as repeated in a worked sheet"),
-  scope:
+  covers:
     "Thickness that one region of a flat plate asks for, without allowances, from the largest circle between its supports. The circle touches at least three points of support that do not all lie on one half of it; that they do is not checked, nor that no larger circle can be drawn. The circle is that of the drawing: supports keep their places when they corrode. Long strips between two edges without stays, openings in the region and bolted covers are not covered.",
   appliesTo: {
     kind: "part#regions",

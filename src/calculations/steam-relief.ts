@@ -9,9 +9,10 @@ const valve = (certified: number, recomputed: number) => ({
 
 export const steamRelief = calculation({
   id: "steam-relief",
+  scope: "steam",
   title: "Relief capacity of the safety valves of a boiler",
   basis: fromMemory("EN 12953-8", undefined, "capacity of the safety valves of a boiler"),
-  scope:
+  covers:
     "Sum of the capacities of the safety valves for steam against the steam that the boiler can raise. The valves must be open to the same steam space; losses of inlet and discharge lines are not covered.",
   appliesTo: { kind: "equipment", when: [{ path: "fluid.state", equals: "steam" }] },
   inputs: {

@@ -22,9 +22,10 @@ import { calculation } from "../model/calculation.ts";
 
 export const steamSafetyValve = calculation({
   id: "steam-safety-valve",
+  scope: "steam",
   title: "Capacity of a safety valve for steam",
   basis: fromMemory("EN ISO 4126-7", undefined, "discharge capacity for steam in critical flow"),
-  scope:
+  covers:
     "Certified discharge capacity of a safety valve for dry saturated or superheated steam, in critical flow. Wet steam, water, and losses in the inlet line are not covered. A certificate may lie anywhere between the two methods, with the tolerance on either side: between 20 K and 40 K of superheat they differ by up to 5 %, and neither is wrong. The exponent is computed, not read from the table of the standard.",
   appliesTo: { kind: "safety-valve", when: [{ path: "medium.state", equals: "steam" }] },
   inputs: {

@@ -10,7 +10,7 @@ export const testLimits = calculation({
   basis: commonPractice(
     "both gauges stand at or above what is required and what is specified; range of a gauge 1.5 to 4 times that",
   ),
-  scope:
+  covers:
     "Limits of the hydrostatic test of this equipment, known before it is made: the pressure needed at the top, the highest one, and the gauges it can be read on. A test with gas has other dangers, which nothing here covers.",
   appliesTo: { kind: "equipment" },
   inputs: {

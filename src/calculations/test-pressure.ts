@@ -9,7 +9,7 @@ export const testPressure = calculation({
   id: "test-pressure",
   title: "Hydrostatic test pressure",
   basis: annex,
-  scope:
+  covers:
     "Least pressure of the hydrostatic proof test, counted at the top of the equipment, and the specified test pressure against it. Main pressure parts are the shell courses and dished ends; flat plates, stays, tubes, parts heated by gas, flanges, bolting and fittings do not enter the ratio: one more part could only lower it.",
   appliesTo: { kind: "equipment" },
   inputs: {

@@ -6,7 +6,7 @@ export const testStress = calculation({
   id: "test-stress",
   title: "Stress in a shell course at the hydrostatic test",
   basis: fromMemory("EN 13445-3", undefined, "general membrane stress under test conditions"),
-  scope:
+  covers:
     "Mean circumferential stress of a shell course at the specified test pressure, in the thickness as built without corrosion, against its yield strength at 20 °C. The weight of the water is not covered.",
   appliesTo: {
     kind: "part",

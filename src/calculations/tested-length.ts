@@ -45,7 +45,7 @@ export const testedLength = calculation({
   id: "tested-length",
   title: "Length of a joint to be tested",
   basis: fromMemory("EN 13445-5", "2021", "extent of testing; the extent is the one the joint states"),
-  scope:
+  covers:
     "Length that one method has to cover of one joint, by the extent its design asks for. Where on the joint, and what an extent in part is chosen by, is not covered.",
   appliesTo: { kind: "joint#requiredTests" },
   inputs: {

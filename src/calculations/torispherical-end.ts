@@ -10,7 +10,7 @@ export const torisphericalEnd = calculation({
   id: "torispherical-end",
   title: "Torispherical end under internal pressure",
   basis: en13445,
-  scope:
+  covers:
     "Required thickness of a dished end of crown and knuckle for internal pressure alone, with the diameter and the crown radius that corrosion leaves; that it makes the knuckle rounder too is not counted. Openings in the end, ellipsoidal and hemispherical ends, and ends spun cold from austenitic steel are not covered.",
   appliesTo: {
     kind: "part",

@@ -5,9 +5,10 @@ const limits = { smin: 0.3, smax: 0.8 };
 
 export const tubeHole = calculation({
   id: "tube-hole",
+  scope: "tube-nests",
   title: "Holes of a tube plate against the tubes",
   basis: commonPractice("0.3 mm to 0.8 mm between tube and hole before expanding"),
-  scope: "Nominal diameters of hole and tube, before expanding. Tolerances and grooves of the holes are not covered.",
+  covers: "Nominal diameters of hole and tube, before expanding. Tolerances and grooves of the holes are not covered.",
   appliesTo: { kind: "part#tubeFields" },
   inputs: {
     dh: { path: "holeDiameter", unit: "mm", means: "diameter of the holes", display: "d_h" },

@@ -7,9 +7,10 @@ const regulation = excerptSeen("Indian Boiler Regulations 1950", "regulation 580
 
 export const tubeNest = calculation({
   id: "tube-nest",
+  scope: "tube-nests",
   title: "Field of tubes in a tube plate",
   basis: regulation,
-  scope:
+  covers:
     "Ligament between the tube holes, and least plate for expanded tubes; the pull on the joints is a calculation of its own. Both are asked for of welded tubes too, for which some codes ask less. That the tubes at the boundary of the field are stay tubes, and the strength of a tube against pressure from outside, are not covered here.",
   appliesTo: { kind: "part#tubeFields" },
   inputs: {

@@ -7,9 +7,10 @@ const trd305 = fromMemory("TRD 305", undefined, "expanded tubes: load on the are
 
 export const tubePullOut = calculation({
   id: "tube-pull-out",
+  scope: "tube-nests",
   title: "Pull of the plate on plain expanded tubes",
   basis: trd305,
-  scope:
+  covers:
     "Load that the pressure puts on one plain tube in the middle of a field, against what its expanded joint may carry. Tubes at the edge of a field, stay tubes, welded tubes, and the loads of unequal expansion are not covered.",
   appliesTo: {
     kind: "part#tubeFields",

@@ -7,9 +7,10 @@ const rises = { Δc: 25, Δr: 50 };
 
 export const tubeTemperature = calculation({
   id: "tube-temperature",
+  scope: "tube-nests",
   title: "Calculation temperature of a tube of a boiler",
   basis: fromMemory("EN 12953-3", undefined, "calculation temperature of tubes"),
-  scope:
+  covers:
     "Metal temperature of smoke tubes and stay tubes in boiling water, from how the gas in them gives its heat. Water tubes, superheater tubes, scale and overheating are not covered.",
   appliesTo: {
     kind: "part",

@@ -7,7 +7,7 @@ export const unreinforcedOpening = calculation({
   id: "unreinforced-opening",
   title: "Opening of a shell without a branch",
   basis: fromMemory("EN 12953-3", undefined, "openings in cylindrical shells, pressure area"),
-  scope:
+  covers:
     "Greatest single opening that a cylindrical shell carries without reinforcement, as an opening into which nothing is welded that could count. Welds across the opening, and loads of pipes are not covered.",
   appliesTo: {
     kind: "part#openings",

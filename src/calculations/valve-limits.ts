@@ -9,7 +9,7 @@ export const valveSettings = calculation({
   id: "valve-settings",
   title: "What safety valves may be set to",
   basis: fromMemory("Directive 2014/68/EU", undefined, "Annex I, protection against exceeding the allowable limits"),
-  scope:
+  covers:
     "Highest set pressures of the safety valves of this equipment. What they must relieve is computed apart; losses in their lines are not covered.",
   appliesTo: { kind: "equipment" },
   inputs: {
@@ -82,7 +82,7 @@ export const valveBenchLimits = calculation({
     undefined,
     "tolerance of the set pressure, 3 % or 0.1 bar, the greater; limits of the blowdown",
   ),
-  scope:
+  covers:
     "Pressures between which a safety valve opens and, for gas and steam, closes again. Tightness of the seat is not covered.",
   appliesTo: { kind: "safety-valve" },
   inputs: {

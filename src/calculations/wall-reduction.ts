@@ -7,7 +7,7 @@ export const wallReduction = calculation({
   id: "wall-reduction",
   title: "Reduction of the wall of an expanded tube end",
   basis: commonPractice("reduction of the wall by rolling, from the sizes of hole, tube and bore as measured"),
-  scope:
+  covers:
     "One tube end of the sample, from its own measured sizes. What the joint holds, the length that is expanded, and the yielding of the hole are not covered.",
   appliesTo: {
     kind: "tube-end-group#measured",

@@ -9,20 +9,20 @@ import type { ExplainedKind } from "./explained.ts";
 const aboutWhich = "equipment";
 
 /**
- * Gives each kind without the fields of which the book has no use: its register says that such equipment has none of them, or
- * they are read only where that, or what the equipment is, cannot be so. A field stays that anything else reads, or nothing at
- * all; that is owed, or identifies its record; that a record of the book states.
+ * Gives each kind without the fields of which the book has no use: they are for a scope that is not in force, or are read
+ * only where that, or what the equipment is, cannot be so. A field stays that anything else reads, or nothing at all; that
+ * is owed, or identifies its record; that a record of the book states.
  */
 export function kindsOfBook(judged: JudgedBook, register: Register | undefined): (kind: Kind) => ExplainedKind {
   const { definitions } = judged;
   const stated = statedIn(judged);
-  const without = withoutOf(judged, register, stated);
+  const without = withoutOf(judged, stated);
   const rows = new Set(register?.requirements.map(({ id }) => id));
   const never = (one: Asked) => isOtherwise(judged, one) || without(one.field, one.values);
   const inForce = new Set<Field>();
   const read = new Set<Field>();
+  for (const { field } of readsOf(definitions.whole ?? definitions)) read.add(field);
   for (const { field, asks, row } of readsOf(definitions)) {
-    read.add(field);
     if ((row === undefined || rows.has(row)) && !asks.some(never)) inForce.add(field);
   }
   const kept = (field: Field) =>
@@ -49,9 +49,10 @@ export function kindsOfBook(judged: JudgedBook, register: Register | undefined):
 
 const namedByKind = ({ label, number }: Kind) => [label, number].flatMap((path) => (path === undefined ? [] : [path]));
 
-/** Whether the register says that its equipment has none of a field, or none of these values of it, and no record of the book says else. */
-function withoutOf(judged: JudgedBook, register: Register | undefined, stated: ReadonlySet<Field>) {
-  const list = (register?.without ?? []).map(({ kind, path, values }) => {
+/** Whether a field, or these values of it, are for a scope that is not in force, and no record of the book says else. */
+function withoutOf(judged: JudgedBook, stated: ReadonlySet<Field>) {
+  const signs = judged.inForce.out.flatMap((scope) => scope.signs);
+  const list = signs.map(({ kind, path, values }) => {
     const field = fieldsOn(judged.definitions.kinds.get(kind), path).at(-1);
     const held = field === undefined || values === undefined ? [] : valuesIn(judged, kind, field).flat();
     return { field, values: values?.filter((value) => !held.includes(value)) };

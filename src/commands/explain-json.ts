@@ -17,11 +17,13 @@ export function explainJson(all: Explained): string {
       rules: [...all.rules.map(ruleJson), ...all.builtIns.map(builtInJson)],
       facts: all.facts.map(factJson),
       requirements: all.requirements.map(requirementJson),
-      registers: all.registers.map(({ id, title, requirements }) => ({
+      registers: all.registers.map(({ id, title, scopes = [], requirements }) => ({
         id,
         title,
+        scopes,
         requirements: requirements.map((row) => row.id),
       })),
+      scopes: all.scopes,
       profiles: all.profiles.map(({ id, title }) => ({ id, title })),
       parameters: all.parameters.map(({ values, ...rest }) => ({
         ...rest,
@@ -73,7 +75,7 @@ function calculationJson(calculation: Calculation) {
     id,
     title,
     basis,
-    scope,
+    covers,
     appliesTo,
     inputs,
     functions,
@@ -89,7 +91,7 @@ function calculationJson(calculation: Calculation) {
     id,
     title,
     basis: basisJson(basis),
-    scope,
+    covers,
     appliesTo,
     inputs: Object.entries(inputs).map(([symbol, { rows, ...input }]) => ({
       symbol,

@@ -6,6 +6,7 @@ import type { Condition, Input } from "../model/input.ts";
 import type { Requirement } from "../model/requirement.ts";
 import type { Rule } from "../model/rule.ts";
 import type { Ink } from "../report/text.ts";
+import { scopeText } from "./explain-scopes.ts";
 import type { Explained, ExplainedKind } from "./explained.ts";
 import {
   milestoneText,
@@ -41,6 +42,7 @@ export function listText(all: Explained, ink: Ink): string {
     list("facts that several records state", titles(all.facts)),
     list("requirements", titles(all.requirements)),
     list("registers", titles(all.registers)),
+    list("scopes", titles(all.scopes)),
     list("profiles", titles(all.profiles)),
     list("parameters of the profiles", titles(all.parameters)),
     list("tables", titles(all.tables)),
@@ -61,6 +63,7 @@ export function explainText(found: Explained, ink: Ink): string {
     ...found.facts.map((fact) => factText(fact, ink)),
     ...found.requirements.map((row) => requirementText(row, ink)),
     ...found.registers.map((one) => registerText(one, ink)),
+    ...found.scopes.map((one) => scopeText(one, ink)),
     ...found.profiles.map((one) => profileText(one, ink)),
     ...found.parameters.map((one) => parameterText(one, ink)),
     ...found.tables.map((one) => tableText(one, ink)),
@@ -103,7 +106,7 @@ function calculationText(calculation: Calculation, ink: Ink): string {
     id,
     title,
     basis,
-    scope,
+    covers,
     appliesTo,
     inputs,
     functions,
@@ -122,7 +125,7 @@ function calculationText(calculation: Calculation, ink: Ink): string {
       `calculation ${id}`,
       title,
       basis,
-      [["applies to", applies], ["scope", scope], ...(caution === undefined ? [] : [["caution", caution] as const])],
+      [["applies to", applies], ["covers", covers], ...(caution === undefined ? [] : [["caution", caution] as const])],
       ink,
     ),
     ...section(

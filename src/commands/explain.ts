@@ -17,7 +17,7 @@ export const explain: Command = {
       name: "name",
       required: false,
       means:
-        "kind, calculation, rule, requirement, register, profile, parameter, table, milestone, owner or unit; or one of the lists: " +
+        "kind, calculation, rule, requirement, register, scope, profile, parameter, table, milestone, owner or unit; or one of the lists: " +
         lists.join(", "),
     },
   ],

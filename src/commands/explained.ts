@@ -9,6 +9,7 @@ import type { Register, Requirement } from "../model/requirement.ts";
 import type { Rule } from "../model/rule.ts";
 import type { Table } from "../model/table.ts";
 import { unitOf } from "../model/units.ts";
+import { scopesExplained, type ExplainedScope } from "./explain-scopes.ts";
 import {
   milestonesExplained,
   ownersExplained,
@@ -34,6 +35,7 @@ export interface Explained {
   readonly facts: readonly Fact[];
   readonly requirements: readonly Requirement[];
   readonly registers: readonly Register[];
+  readonly scopes: readonly ExplainedScope[];
   readonly profiles: readonly Profile[];
   readonly parameters: readonly ExplainedParameter[];
   readonly tables: readonly Table[];
@@ -50,6 +52,7 @@ export const lists = [
   "facts",
   "requirements",
   "registers",
+  "scopes",
   "profiles",
   "parameters",
   "tables",
@@ -69,6 +72,7 @@ export function explained(definitions: Definitions, builtIns: readonly BuiltIn[]
     facts: byId(definitions.facts),
     requirements: byId([...new Map(requirements.map((row) => [row.id, row])).values()]),
     registers: definitions.registers,
+    scopes: scopesExplained(definitions),
     profiles: definitions.profiles,
     parameters: byId(parametersOf(definitions)),
     tables: byId(definitions.tables),
@@ -92,6 +96,7 @@ export function named(all: Explained, name: string): Explained {
     facts: only(all.facts),
     requirements: only(all.requirements),
     registers: only(all.registers),
+    scopes: only(all.scopes),
     profiles: only(all.profiles),
     parameters: only(all.parameters),
     tables: only(all.tables),

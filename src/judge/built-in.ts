@@ -13,6 +13,7 @@ import { orphanRules } from "./orphans.ts";
 import { profileRules } from "../reading/profile.ts";
 import { readBackRules } from "./read-back.ts";
 import { reasonRules } from "../reading/reasons.ts";
+import { scopeRules } from "./in-force.ts";
 import { registerRules } from "./register.ts";
 import { tableRules } from "../reading/tables.ts";
 import { verifiedRules } from "./verified.ts";
@@ -27,6 +28,7 @@ export const builtInRules: readonly BuiltIn[] = [
   ...exceptionRules,
   ...profileRules,
   ...registerRules,
+  ...scopeRules,
   ...tableRules,
   ...milestoneRules,
   ...historyRules,

@@ -19,6 +19,7 @@ import { applyFact } from "./facts.ts";
 import { readValues, saySuspects, type Suspect } from "./fields.ts";
 import { gapKey } from "./gap-finding.ts";
 import { historySound } from "./history.ts";
+import { forceOf, scopesInForce, sheetsOutOfForce } from "./in-force.ts";
 import { foldIncomplete } from "./incomplete.ts";
 import { newLedger } from "../reading/ledger.ts";
 import { answerable } from "../model/exceptions.ts";
@@ -46,18 +47,23 @@ import { wantFields, wantLinks } from "./wants.ts";
  * Judges a loaded book: links it, recomputes it and applies every definition, stage by stage, so that one root cause is
  * one finding. Pure: the same book and definitions give the same value.
  */
-export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook {
-  const plan = planOf(definitions);
-  const { graph, findings: linkFindings } = linkRecords(loaded.records, definitions.kinds);
+export function judge(loaded: LoadedBook, given: Definitions): JudgedBook {
+  // Those of another book are its own: this one's register may ask for others.
+  const all = given.whole ?? given;
+  const { graph, findings: linkFindings } = linkRecords(loaded.records, all.kinds);
   const [book, issue] = [only(loaded, "book"), only(loaded, "issue")];
-  const profile = parametersOf(book, definitions.profiles);
-  const tables = tablesOf(graph, definitions.tables);
+  const profile = parametersOf(book, all.profiles);
+  const tables = tablesOf(graph, all.tables);
   const fingerprint = evidenceFingerprint(
     loaded.files.map((file) => ({ path: publishedPath(file), sha256: file.sha256 })),
   );
   const calendar = calendarOf(issue);
-  const { requirements, findings: unknown } = registerInForce(book, definitions.registers);
-  const titles = titlesOf(definitions);
+  const { named, requirements, findings: unknown } = registerInForce(book, all.registers);
+  planOf(all);
+  const { force: inForce, left } = forceOf(graph, book, all, named);
+  const { definitions } = inForce;
+  const plan = planOf(definitions);
+  const titles = titlesOf(all);
   const court = newCourt({
     graph,
     definitions,
@@ -80,6 +86,7 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
   stage(court, () => {
     addUnlessDoubted(court, [...wrong, ...unknown]);
     originalsSound(court, loaded.files);
+    scopesInForce(court, book, left, all, named);
     historySound(court, issue, fingerprint);
     checkListed(court, issue, calendar, requirements);
   });
@@ -107,6 +114,7 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
   stage(court, () => definitions.facts.forEach((fact) => applyFact(court, fact)));
   const sheets = new Set<object>();
   const computed = applyCalculations(court, plan.calculations, sheets);
+  sheetsOutOfForce(graph, inForce).forEach((sheet) => sheets.add(sheet));
   stage(court, () => checkSheets(court, definitions.calculations, sheets));
   for (const rule of plan.disputing) stage(court, () => applyRule(court, rule, false));
   stage(court, () => plan.chain.forEach((rule) => applyRule(court, rule, false)));
@@ -150,6 +158,7 @@ export function judge(loaded: LoadedBook, definitions: Definitions): JudgedBook 
   return {
     loaded,
     definitions,
+    inForce,
     titles,
     graph,
     book,

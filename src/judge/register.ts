@@ -3,7 +3,7 @@ import type { BuiltIn } from "../model/definitions.ts";
 import type { Finding } from "../model/finding.ts";
 import type { Owed } from "../model/book.ts";
 import { printStep, printSteps, wordsOfSteps } from "../model/path.ts";
-import { registerOf, type Register, type Requirement } from "../model/requirement.ts";
+import type { Register, Requirement } from "../model/requirement.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
 import { pathOf } from "../reading/bind.ts";
@@ -18,26 +18,31 @@ export const registerRules = [
   { id: "register-known", title: "The book names a register there is", severity: "nonconformity", basis },
 ] as const satisfies readonly BuiltIn[];
 
-/** The rows of the register the book names. An unknown name is a finding, and the first register stands in for it. */
+/** The register the book names. One that is not named, or that nobody knows, is a finding, and the rows of the first stand in for its own. */
 export function registerInForce(
   book: BookRecord,
   registers: readonly Register[],
-): { readonly requirements: readonly Requirement[]; readonly findings: readonly Finding[] } {
-  const named = book.value["register"];
-  const register = registerOf(named, registers);
-  const requirements = register?.requirements ?? [];
-  if (typeof named !== "string" || register?.id === named) return { requirements, findings: [] };
-  const message = `there is no register "${named}"`;
+): {
+  readonly named: Register | undefined;
+  readonly requirements: readonly Requirement[];
+  readonly findings: readonly Finding[];
+} {
+  const name = book.value["register"];
+  const named = registers.find(({ id }) => id === name);
+  const requirements = (named ?? registers[0])?.requirements ?? [];
+  if (named !== undefined || registers.length === 0) return { named, requirements, findings: [] };
+  const known = typeof name === "string";
+  const message = known ? `there is no register "${name}"` : "the book names no register of what it must contain";
   const finding: Finding = {
-    key: `register-known|${addressOf(book)}|${named}`,
+    key: `register-known|${addressOf(book)}|${known ? name : ""}`,
     rule: "register-known",
     severity: "nonconformity",
     verdict: "failed",
     subject: { kind: book.kind, id: book.id },
-    place: { file: book.file, pointer: `${book.pointer}/register` },
+    place: { file: book.file, pointer: known ? `${book.pointer}/register` : book.pointer },
     message,
     why: `the registers are ${registers.map(({ id }) => `"${id}"`).join(", ")}`,
-    hint: "correct the name",
+    hint: known ? "correct the name" : `name one of them in "register"`,
     basis,
     owner: "document control",
     due: null,
@@ -47,7 +52,7 @@ export function registerInForce(
     exception: null,
     accuses: [addressOf(book, "/register")],
   };
-  return { requirements, findings: [finding] };
+  return { named, requirements, findings: [finding] };
 }
 
 /** A requirement applied to one record, before it is known whether what is missing is due. */

@@ -23,6 +23,7 @@ export function composeKind(name: string, from: SchemaFile): Kind {
   const apart = exclusive(objectOf(own, "properties"));
   const row: JsonObject = { title, description, ...closed, required, ...apart, properties };
   const label = textOf(schema, "x-label");
+  const scope = textOf(schema, "x-scope");
   const unprinted = textOf(schema, "x-unprinted");
   const number = textOf(schema, "x-number");
   const transcribes = milestoneOf(schema, "x-transcribes");
@@ -36,6 +37,7 @@ export function composeKind(name: string, from: SchemaFile): Kind {
     page: schema["x-page"] === "each" ? "each" : "group",
     tableOnPaper: schema["x-paper"] === "table",
     carry: isCarry(schema["x-carry"]) ? schema["x-carry"] : "never",
+    ...(scope !== undefined && { scope }),
     ...(label !== undefined && { label }),
     ...(unprinted !== undefined && { unprinted }),
     ...(transcribes !== undefined && { transcribes }),

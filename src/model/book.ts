@@ -2,6 +2,7 @@ import type { Basis } from "./basis.ts";
 import type { Acceptance, Calculation, CalculationStep, Limit } from "./calculation.ts";
 import type { Comparison } from "./comparison.ts";
 import type { Definitions } from "./definitions.ts";
+import type { InForce } from "./in-force.ts";
 import type { Finding, Outcome, Verdict } from "./finding.ts";
 import type { Graph } from "./graph.ts";
 import type { Absent, Announced, Missing } from "./missing.ts";
@@ -187,7 +188,9 @@ export interface Counts {
 /** A book after judging: a value; publishing only prints it. */
 export interface JudgedBook {
   readonly loaded: LoadedBook;
+  /** Those in force: of the scopes of its register. */
   readonly definitions: Definitions;
+  readonly inForce: InForce;
   /** Titles of all definitions, by their id. */
   readonly titles: ReadonlyMap<string, string>;
   readonly graph: Graph;

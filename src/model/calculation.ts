@@ -127,8 +127,10 @@ export interface Calculation {
   readonly id: string;
   readonly title: string;
   readonly basis: Basis;
+  /** Scope it belongs to, if not that of its kind. */
+  readonly scope?: string;
   /** What it does and does not cover, for the reader of the page. */
-  readonly scope: string;
+  readonly covers: string;
   /** Kind (or `kind#array`) and conditions. */
   readonly appliesTo: { readonly kind: string; readonly when?: readonly Condition[] };
   readonly inputs: Readonly<Record<string, CalculationInput>>;

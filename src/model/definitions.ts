@@ -7,6 +7,7 @@ import type { Kind } from "./kind.ts";
 import type { Profile } from "./profile.ts";
 import type { Register } from "./requirement.ts";
 import type { Rule } from "./rule.ts";
+import type { Scope } from "./scope.ts";
 import type { Table } from "./table.ts";
 
 /** Everything a book is judged with. Stages get it as an argument and name none of its members. */
@@ -18,6 +19,10 @@ export interface Definitions {
   /** What may close a rejected result, as the schemas name it. */
   readonly closers?: readonly Closer[];
   readonly registers: readonly Register[];
+  /** What definitions belong to, and registers are made of; without any, all are in force. */
+  readonly scopes?: readonly Scope[];
+  /** Those of every scope, where these are the ones in force for a book. */
+  readonly whole?: Definitions;
   readonly profiles: readonly Profile[];
   readonly tables: readonly Table[];
 }

@@ -11,6 +11,8 @@ export interface Fact {
   readonly title: string;
   readonly basis: Basis;
   readonly reading: Extract<Reading, { type: "text" | "quantity" | "date" | "count" }>;
+  /** Scope it belongs to; none named: of any book. */
+  readonly scope?: string;
   /** Paths from `book.<kind>`. */
   readonly statements: readonly string[];
   /** Who must act on a difference. */

@@ -19,6 +19,8 @@ export interface Kind {
   readonly name: string;
   readonly title: string;
   readonly description: string;
+  /** Scope of its records; none named: of any book. */
+  readonly scope?: string;
   /** Default section of the book its records are printed in. */
   readonly section: string;
   readonly page: "each" | "group";

@@ -21,15 +21,9 @@ export interface Requirement {
 export interface Register {
   readonly id: string;
   readonly title: string;
+  /** What is in force with it, beside what these need; none named: all there are. */
+  readonly scopes?: readonly string[];
   readonly requirements: readonly Requirement[];
-  /** What equipment of this register has none of: fields of a kind, or values of a field. Should a book state one, it counts as any other. */
-  readonly without?: readonly Without[];
-}
-
-export interface Without {
-  readonly kind: string;
-  readonly path: string;
-  readonly values?: readonly string[];
 }
 
 /** The register a book names, or the first one. */

@@ -66,6 +66,8 @@ export interface Rule<I extends Inputs = Inputs> {
   /** Kind it applies to, or `kind#array` for each row. */
   readonly kind: string;
   readonly when?: readonly Condition[];
+  /** Scope it belongs to, if not that of its kind. */
+  readonly scope?: string;
   readonly severity: Severity;
   /**
    * Name of the fault, if other rules find the same one by other evidence (a role that has ended, seen from what was

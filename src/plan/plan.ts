@@ -2,13 +2,13 @@ import { checkCalculation } from "../compute/check.ts";
 import type { Calculation } from "../model/calculation.ts";
 import type { Definitions } from "../model/definitions.ts";
 import type { Input, Inputs } from "../model/input.ts";
-import { fieldAt, type Field } from "../model/kind.ts";
 import { ProgramError } from "../model/program-error.ts";
 import type { Rule } from "../model/rule.ts";
 import { pathOf } from "../reading/bind.ts";
 import { checkCalculationInputs, checkConditions, checkInputs } from "./check-inputs.ts";
 import { checkAnnounced } from "./check-announced.ts";
 import { checkNames } from "./check-names.ts";
+import { checkScopes } from "./check-scopes.ts";
 import { checkPath } from "./check-paths.ts";
 import { answerable } from "../model/exceptions.ts";
 import { resultChecks } from "./result-checks.ts";
@@ -44,6 +44,11 @@ const plans = new WeakMap<Definitions, Plan>();
 export function planOf(definitions: Definitions): Plan {
   const known = plans.get(definitions);
   if (known !== undefined) return known;
+  if (definitions.whole !== undefined) {
+    const own = ofThese(planOf(definitions.whole), definitions);
+    plans.set(definitions, own);
+    return own;
+  }
   const coverage = coverageOf(definitions);
   const problems: string[] = [];
   const note = (what: string, list: readonly string[]) => problems.push(...list.map((text) => `${what}: ${text}`));
@@ -67,10 +72,9 @@ export function planOf(definitions: Definitions): Plan {
     return { calculation, needs: facts.calculations };
   });
   noteRegisters(definitions, coverage, note);
-  noteWithout(definitions, note);
   noteFacts(definitions, coverage, note);
   noteClosers(definitions, coverage, note);
-  problems.push(...checkNames(definitions));
+  problems.push(...checkNames(definitions), ...checkScopes(definitions));
   if (problems.length > 0) throw new ProgramError(`definitions do not fit the schemas:\n  ${problems.join("\n  ")}`);
   const others = rules.filter(({ exception, rule }) => !exception && rule.against === undefined);
   const after = others.filter(({ crosses, rule }) => crosses && rule.disputes === undefined);
@@ -89,19 +93,23 @@ export function planOf(definitions: Definitions): Plan {
   return plan;
 }
 
-type Note = (what: string, list: readonly string[]) => void;
-
-/** What a register says its equipment has none of is a field there is, and values it may have. */
-function noteWithout({ kinds, registers }: Definitions, note: Note): void {
-  for (const { id, without = [] } of registers)
-    for (const { kind, path, values = [] } of without) {
-      const field = fieldAt(kinds.get(kind) ?? { fields: new Map<string, Field>() }, path);
-      if (field === undefined) note(`register ${id}`, [`${kind} has no field "${path}" to be without`]);
-      const wrong = values.filter((value) => field?.options?.includes(value) !== true);
-      if (field !== undefined && wrong.length > 0)
-        note(`register ${id}`, [`"${path}" of ${kind} never says ${wrong.join(", ")}`]);
-    }
+/** The plan of all definitions, with no more of it than some of them. */
+function ofThese(plan: Plan, { rules, calculations }: Definitions): Plan {
+  const own = new Set<object>([...rules, ...calculations]);
+  const kept = <T extends object>(list: readonly T[]) => list.filter((one) => own.has(one));
+  return {
+    ...plan,
+    exceptions: kept(plan.exceptions),
+    against: kept(plan.against),
+    within: kept(plan.within),
+    calculations: kept(plan.calculations),
+    disputing: kept(plan.disputing),
+    chain: kept(plan.chain),
+    whole: kept(plan.whole),
+  };
 }
+
+type Note = (what: string, list: readonly string[]) => void;
 
 function noteRegisters(definitions: Definitions, coverage: Coverage, note: Note): void {
   for (const { id, needs, each } of definitions.registers.flatMap(({ requirements }) => requirements)) {

@@ -9,6 +9,7 @@ import { commonPractice } from "../model/basis.ts";
 export const shellBoiler: Register = {
   id: "shell-boiler",
   title: "Shell boiler for steam",
+  scopes: ["shell-boilers"],
   requirements: [
     ...pressureEquipment,
     ...boilerCalculations,

@@ -8,16 +8,7 @@ import { directive, inScope, owed, role, sheet } from "./row.ts";
 export const unfiredVessel: Register = {
   id: "unfired-vessel",
   title: "Unfired pressure vessel",
-  // Nothing is fired in it, and no gas passes through tubes: those are of boilers.
-  without: [
-    {
-      kind: "part",
-      path: "role",
-      values: ["furnace", "furnace-hoop", "reversal-chamber", "access-tube", "tube-plate", "tube", "stay-tube"],
-    },
-    { kind: "part", path: "tubeFields" },
-    { kind: "part", path: "breathingSpaces" },
-  ],
+  scopes: ["unfired-vessels", "gas"],
   requirements: [
     ...pressureEquipment,
     owed(
@@ -34,7 +25,7 @@ export const unfiredVessel: Register = {
     owed(
       "category-sheet",
       "The determination of the category",
-      { kind: "equipment", when: [inScope] },
+      { kind: "equipment", when: [inScope, { path: "fluid.state", equals: "gas" }] },
       sheet("equipment-category"),
       "design-approved",
       "design",
@@ -43,7 +34,7 @@ export const unfiredVessel: Register = {
     owed(
       "valve-calculation",
       "The sizing of each safety valve",
-      { kind: "safety-valve" },
+      { kind: "safety-valve", when: [{ path: "medium.state", equals: "gas" }] },
       sheet("gas-safety-valve"),
       "final-inspection",
       "design",

@@ -4,7 +4,6 @@ import { moduleFitsCategory, declarationBodyNumber, declarationCertificates } fr
 import { designStandardServed, sheetStandardDeclared } from "./design/design-standards.ts";
 import { dimensionWithin } from "./design/dimensions.ts";
 import { openingJudged } from "./design/openings.ts";
-import { registerFits } from "./design/register.ts";
 import { weldCoefficientExtent } from "./design/weld-coefficient.ts";
 import { heatTreatmentPlanned, heatTreatmentAfterWelding, heatTreatmentTimes } from "./heat-treatment/cycles.ts";
 import { chemistryLimits } from "./materials/chemistry.ts";
@@ -74,7 +73,6 @@ export const rules: readonly Rule[] = [
   sheetStandardDeclared,
   dimensionWithin,
   openingJudged,
-  registerFits,
   weldCoefficientExtent,
   heatTreatmentPlanned,
   heatTreatmentAfterWelding,

@@ -66,6 +66,14 @@ const lists: readonly ListOfFolder[] = [
     has: ["id", "title", "check"],
   },
   {
+    folder: "scopes",
+    list: "scopes",
+    type: "Scope",
+    model: "model/scope.ts",
+    says: "What definitions belong to, and registers are made of.",
+    has: ["id", "needs", "signs"],
+  },
+  {
     folder: "verification",
     list: "answers",
     type: "AnswerSource",

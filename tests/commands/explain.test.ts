@@ -12,7 +12,7 @@ const thickness = calculation({
   id: "thin-wall",
   title: "Thin wall under pressure",
   basis: fromMemory("Thin-wall theory"),
-  scope: "straight walls only",
+  covers: "straight walls only",
   appliesTo: { kind: "part", when: [{ path: "role", equals: "shell-course" }] },
   inputs: {
     p: { path: "book.equipment.pressure", unit: "MPa", means: "pressure" },
@@ -131,7 +131,7 @@ describe("explain", () => {
       "",
       "basis      Thin-wall theory (from memory)",
       `applies to part, when role is "shell-course"`,
-      "scope      straight walls only",
+      "covers     straight walls only",
       "",
       "inputs",
       "  p in MPa: pressure; from book.equipment.pressure",

@@ -10,7 +10,7 @@ const made = (more: Partial<Calculation>): Calculation =>
     id: "c",
     title: "c",
     basis,
-    scope: "s",
+    covers: "s",
     appliesTo: { kind: "part" },
     inputs: {
       a: { path: "a", unit: "mm", means: "a" },

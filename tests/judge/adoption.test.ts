@@ -51,7 +51,7 @@ describe("the digest of figures", () => {
     const basis = published("EN 1", "2020", "7.1");
     const own = digest({}, [{ ...wall, basis }, stress]);
     expect(
-      digest({}, [{ ...wall, basis: fromMemory("EN 1", "2020"), title: "Thickness", scope: "walls" }, stress]),
+      digest({}, [{ ...wall, basis: fromMemory("EN 1", "2020"), title: "Thickness", covers: "walls" }, stress]),
     ).toBe(own);
     expect(digest({}, [{ ...wall, basis: published("EN 1", "2021", "7.1") }, stress])).not.toBe(own);
     const strict = {

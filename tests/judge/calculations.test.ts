@@ -47,7 +47,7 @@ const strength: Table = {
     { keys: { grade: "A", thickness: { over: 16, upTo: 40 } }, values: { yield: "190 MPa" }, basis },
   ],
 };
-const empty = { limits: [], accept: [], compared: [], scope: "a test", examples: [], basis } as const;
+const empty = { limits: [], accept: [], compared: [], covers: "a test", examples: [], basis } as const;
 const stress = calculation({
   ...empty,
   id: "stress",

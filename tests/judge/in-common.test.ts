@@ -12,7 +12,7 @@ const kinds = {
     mass: quantity("kg", due),
   },
 };
-const made = { scope: "a test", examples: [], basis, compared: [], appliesTo: { kind: "tube" } } as const;
+const made = { covers: "a test", examples: [], basis, compared: [], appliesTo: { kind: "tube" } } as const;
 /** A tenth of the bore is the least wall, as ordered and as measured; the mass is judged for itself. */
 const wall = calculation({
   ...made,

@@ -212,7 +212,7 @@ describe("calculations", () => {
       id: "c",
       title: "c",
       basis,
-      scope: "s",
+      covers: "s",
       appliesTo: { kind: "part" },
       inputs: { e: { path: "thickness", unit: "mm", means: "e" } },
       steps: [{ symbol: "x", unit: "mm", means: "x", formula: "2*e" }],

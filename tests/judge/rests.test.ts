@@ -12,7 +12,7 @@ const kinds = {
   label: { item: link("item", { required: true }), hot: quantity("°C", due) },
   paper: { hot: quantity("°C", due) },
 };
-const made = { scope: "a test", examples: [], basis, limits: [], accept: [], compared: [] } as const;
+const made = { covers: "a test", examples: [], basis, limits: [], accept: [], compared: [] } as const;
 /** Boiling rests on the pressure alone, the margin on both temperatures. */
 const boiling = calculation({
   ...made,

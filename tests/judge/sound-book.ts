@@ -173,7 +173,7 @@ const wall = calculation({
   id: "wall",
   title: "Wall",
   basis,
-  scope: "a test",
+  covers: "a test",
   appliesTo: { kind: "part" },
   inputs: {
     p: { path: "item.pressure", unit: "MPa", means: "pressure" },

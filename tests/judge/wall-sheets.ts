@@ -12,7 +12,7 @@ export const kinds = {
     class: oneOf(["I", "II"], { due: "now" }),
   },
 };
-const empty = { limits: [], accept: [], scope: "a test", examples: [], basis } as const;
+const empty = { limits: [], accept: [], covers: "a test", examples: [], basis } as const;
 export const stress = calculation({
   ...empty,
   id: "stress",

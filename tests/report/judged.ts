@@ -1,3 +1,4 @@
+import { inForceFor } from "../../src/plan/narrow.ts";
 import { createHash } from "node:crypto";
 import { fromMemory } from "../../src/model/basis.ts";
 import type { Counts, JudgedBook } from "../../src/model/book.ts";
@@ -139,10 +140,12 @@ export function judgedBook({
   const byKind = new Map<string, Map<string, BookRecord>>();
   for (const one of all) byKind.set(one.kind, (byKind.get(one.kind) ?? new Map<string, BookRecord>()).set(one.id, one));
   const kinds = new Map([kind("joint", "Joint"), kind("original", "Original")].map((one) => [one.name, one]));
+  const definitions = { kinds, calculations: [], rules: [], facts: [], registers: [], profiles: [], tables: [] };
   return {
     loaded: { dir, records: all, files, findings: [], unreadable, fatal: [], locator },
     titles: new Map(),
-    definitions: { kinds, calculations: [], rules: [], facts: [], registers: [], profiles: [], tables: [] },
+    definitions,
+    inForce: inForceFor(definitions, new Set()),
     graph: { records: all, byKind, links: [], out: new Map(), back: new Map(), absent: new Map() },
     absent: new Map(),
     missing: [],

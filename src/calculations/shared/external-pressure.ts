@@ -14,7 +14,7 @@ import type { Calculation } from "../../model/calculation.ts";
 const en12953 = fromMemory("EN 12953-3", undefined, "cylinders under external pressure: plastic and elastic condition");
 
 /** What a cylinder under external pressure brings of its own to the two conditions. */
-export interface ExternalCylinder extends Pick<Calculation, "id" | "title" | "scope" | "examples" | "caution"> {
+export interface ExternalCylinder extends Pick<Calculation, "id" | "title" | "covers" | "examples" | "caution"> {
   readonly role: string;
   /** Parameter of the profile that holds the safety factor of the plastic condition. */
   readonly plasticFactor: string;
@@ -30,12 +30,13 @@ export interface ExternalCylinder extends Pick<Calculation, "id" | "title" | "sc
  * yielding of a cylinder out of round, thickness against elastic collapse, and back from the wall the pressure of each.
  */
 export function externalPressure(own: ExternalCylinder): Calculation {
-  const { id, title, scope, role, plasticFactor, examples, caution } = own;
+  const { id, title, covers, role, plasticFactor, examples, caution } = own;
   return {
     id,
     title,
+    scope: "shell-boilers",
     basis: en12953,
-    scope,
+    covers,
     ...(caution !== undefined && { caution }),
     appliesTo: {
       kind: "part",

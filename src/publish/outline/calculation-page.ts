@@ -42,7 +42,7 @@ export function calculationPageOf(context: Context, computed: Computed, number: 
 /** What a calculation is for, and where its method comes from. */
 const scopeBlock = ({ calculation }: Computed): Block => ({
   type: "paragraph",
-  text: [calculation.scope],
+  text: [calculation.covers],
   notes: [{ lead: "Basis", text: [describeBasis(calculation.basis)] }],
 });
 

@@ -79,7 +79,7 @@ function summaryBlocks(context: Context, first: Computed, all: readonly Computed
   return [
     {
       type: "paragraph",
-      text: [calculation.scope],
+      text: [calculation.covers],
       notes: [{ lead: "Basis", text: [describeBasis(calculation.basis)] }],
     },
     { type: "heading", level: 2, text: "Formulas" },

@@ -1,10 +1,13 @@
 import type { AnswerSource } from "../../model/answer.ts";
 import { describeBasis, isVerified } from "../../model/basis.ts";
-import type { Row } from "../blocks.ts";
+import type { InForce } from "../../model/in-force.ts";
+import type { Scope } from "../../model/scope.ts";
+import type { Block, Row } from "../blocks.ts";
 import type { Page } from "../publication.ts";
 import { plain, type Context } from "./context.ts";
 import { answersBlocks } from "./answers-table.ts";
 import { plainTable, wordsCell } from "./plain-table.ts";
+import { counted } from "./titles.ts";
 import { numbering } from "./record-blocks.ts";
 
 /** Which tool, definitions, profile and tables judged the book. */
@@ -14,10 +17,11 @@ export function judgedWithPage(
   section: number,
   { tool, hash, answers }: { readonly tool: string; readonly hash: string; readonly answers: readonly AnswerSource[] },
 ): Page {
-  const { definitions, parameters, profile, book } = context.judged;
+  const { definitions, inForce, parameters, profile, book } = context.judged;
   const meaning = (name: string) =>
     definitions.profiles.flatMap(({ parameters: own }) => own[name]?.means ?? [])[0] ?? "";
-  const parameterRows = [...parameters].map(([name, { value, basis, overridden }]): Row => ({
+  const read = [...parameters].filter(([name]) => !inForce.outParameters.has(name));
+  const parameterRows = read.map(([name, { value, basis, overridden }]): Row => ({
     cells: [
       { type: "text", text: [`${meaning(name)} `, { type: "code", text: name }] },
       { type: "text", text: [{ type: "whole", text: value }] },
@@ -65,6 +69,7 @@ export function judgedWithPage(
           `${bases.length - weak} definitions rest on a published text, a contract, a checked table or a derivation; ${weak} rest on less, and say so wherever they are printed.`,
         ],
       },
+      ...scopesBlocks(inForce),
       { type: "heading", level: 2, text: "Parameters" },
       plainTable(
         next(),
@@ -98,4 +103,30 @@ export function judgedWithPage(
       ...answersBlocks(context, next, answers),
     ],
   };
+}
+
+/** By which scopes the book was judged, and which were left out: nothing of them is recorded in it. */
+function scopesBlocks({ definitions, out, outParameters }: InForce): readonly Block[] {
+  const { scopes = [] } = definitions.whole ?? definitions;
+  const without = new Set(out);
+  const words = (list: readonly Scope[]) => list.map(({ title }) => title.toLowerCase()).join("; ");
+  const own: Block = { type: "paragraph", text: [`Judged as: ${words(scopes.filter((one) => !without.has(one)))}.`] };
+  if (out.length === 0) return scopes.length === 0 ? [] : [own];
+  const whole = definitions.whole ?? definitions;
+  const rules = whole.rules.length - definitions.rules.length;
+  const calculations = whole.calculations.length - definitions.calculations.length;
+  const left = [
+    counted(rules, "rule", "rules"),
+    counted(calculations, "calculation", "calculations"),
+    counted(outParameters.size, "parameter", "parameters"),
+  ];
+  return [
+    own,
+    {
+      type: "paragraph",
+      text: [
+        `Not applied: ${words(out)}. The register does not name these scopes and the book records nothing of them; ${left.join(", ")} of theirs stand in none of the tables below.`,
+      ],
+    },
+  ];
 }

@@ -9,6 +9,7 @@ const said = (value: number, unit: string) => `${printFigure(value)} ${unit}`;
 
 export const feedPumpDuty = rule({
   id: "feed-pump-duty",
+  scope: "shell-boilers",
   title: "A feed pump feeds the boiler at its pressure with margin, above it, and while the safety valves blow",
   basis: fromMemory("TRD 401", undefined, "feed pumps of steam boilers; the factors stand in the profile"),
   kind: "fitting",

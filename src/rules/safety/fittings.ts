@@ -174,6 +174,7 @@ export const limiterFailsSafe = rule({
 
 export const burnerHeatInput = rule({
   id: "burner-heat-input",
+  scope: "fired",
   title: "A burner is set to no more heat than the boiler is designed for",
   basis: derivedFrom("the safety valves are sized for the heat input of the design"),
   kind: "fitting",

@@ -52,6 +52,7 @@ function* setAndTried<N extends string>(
 
 export const lowLimiterLevel = rule({
   id: "low-water-limiter-level",
+  scope: "shell-boilers",
   title: "A low-water limiter cuts the heat where the design says, above the lowest permissible level",
   basis: commonPractice("the heat is cut before heated surfaces lose their water, and not in normal operation"),
   kind: "fitting",
@@ -108,6 +109,7 @@ function low(changes: Readonly<Record<string, string>>) {
 
 export const highLimiterLevel = rule({
   id: "high-water-limiter-level",
+  scope: "shell-boilers",
   title: "A high-water limiter acts above the normal level, before water comes near the steam take-off",
   basis: commonPractice("water is kept out of the steam, and normal operation is not disturbed"),
   kind: "fitting",

@@ -20,6 +20,7 @@ const plain = (mark: string): string => mark.toLowerCase().replaceAll(/\s+/g, " 
 
 export const lowLimitersIndependent = rule({
   id: "low-water-limiters-independent",
+  scope: "steam",
   title: "Low-water limiters share no sensing element, connection, switching unit or safety circuit",
   basis: fromMemory("EN 12953-6", undefined, "two low-water limiters, each independent of the other"),
   kind: "equipment",
@@ -65,6 +66,7 @@ export const lowLimitersIndependent = rule({
 
 export const limitersApartFromControl = rule({
   id: "limiters-apart-from-control",
+  scope: "steam",
   title: "A limiter of level or pressure has a sensing element and a switching unit that control nothing",
   basis: fromMemory("Directive 2014/68/EU", undefined, "Annex I, safety accessories: independent of other functions"),
   kind: "equipment",

@@ -22,6 +22,7 @@ const ladder = [
 
 export const waterLevels = rule({
   id: "water-levels",
+  scope: "steam",
   title: "The water levels of a boiler stand in order, the lowest well above what is heated",
   basis: commonPractice("heated surfaces stay covered until the heat is cut, and water stays out of the steam"),
   kind: "equipment",

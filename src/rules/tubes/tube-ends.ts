@@ -9,6 +9,7 @@ const sorts = [
 
 export const tubeEndsCounted = rule({
   id: "tube-ends-counted",
+  scope: "tube-nests",
   title: "The ends of a field of tubes are as many as the drawing shows, plain tubes and stay tubes each",
   basis: ownChoice("an end that no group counts was made by nobody and examined by nobody"),
   kind: "part#tubeFields",
