@@ -44,8 +44,9 @@ const plans = new WeakMap<Definitions, Plan>();
 export function planOf(definitions: Definitions): Plan {
   const known = plans.get(definitions);
   if (known !== undefined) return known;
-  if (definitions.whole !== undefined) {
-    const own = ofThese(planOf(definitions.whole), definitions);
+  const { whole } = definitions;
+  if (whole !== undefined && isPartOf(definitions, whole)) {
+    const own = ofThese(planOf(whole), definitions);
     plans.set(definitions, own);
     return own;
   }
@@ -92,6 +93,12 @@ export function planOf(definitions: Definitions): Plan {
   plans.set(definitions, plan);
   return plan;
 }
+
+/** Whether these are some of those: what was changed since is to be checked by itself. */
+const isPartOf = ({ rules, calculations }: Definitions, whole: Definitions): boolean => {
+  const all = new Set<object>([...whole.rules, ...whole.calculations]);
+  return [...rules, ...calculations].every((one) => all.has(one));
+};
 
 /** The plan of all definitions, with no more of it than some of them. */
 function ofThese(plan: Plan, { rules, calculations }: Definitions): Plan {

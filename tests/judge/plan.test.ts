@@ -340,23 +340,6 @@ describe("calculations", () => {
 });
 
 describe("registers and facts", () => {
-  test("what a register is without is a field there is, with values it may have", () => {
-    const without = [
-      { kind: "part", path: "furnaces" },
-      { kind: "vessel", path: "hoop" },
-    ];
-    const faulty = {
-      ...define({ kinds }),
-      registers: [{ id: "unfired", title: "Unfired", requirements: [], without }],
-    };
-    expect(() => planOf(faulty)).toThrow(
-      'register unfired: part has no field "furnaces" to be without\n  register unfired: vessel has no field "hoop" to be without',
-    );
-    const values = [{ kind: "part", path: "role", values: ["no such word"] }];
-    const wrong = { ...faulty, registers: [{ id: "unfired", title: "Unfired", requirements: [], without: values }] };
-    expect(() => planOf(wrong)).toThrow('register unfired: "role" of part never says no such word');
-  });
-
   test("a row that leads nowhere", () => expect(problems({ owed: [owes("row", "part", "nothing")] })).toHaveLength(1));
   test("a row whose condition nobody owes", () => {
     expect(

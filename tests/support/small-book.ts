@@ -65,7 +65,7 @@ export function smallBook({
   return {
     dir: "/small",
     records: [
-      recordOf("book", "BOOK", book, "book.json"),
+      recordOf("book", "BOOK", { register: "register", ...book }, "book.json"),
       recordOf("issue", "ISSUE", { ...frame, ...issue }, "issue.json"),
       ...Object.entries(records).flatMap(([name, all]) =>
         Object.entries(all).map(([id, value]) => recordOf(name, id, value)),

@@ -20,7 +20,7 @@ it("types and editor schemas are those that the schemas make (npm run types)", a
 
 it("lists of definitions hold all that their folders define (npm run types)", async () => {
   const made = await generatedLists("src", join(packageRoot, "dist/src"));
-  expect(made.size).toBe(7);
+  expect(made.size).toBe(8);
   const outdated = [...made].filter(([path, content]) => readFileSync(path, "utf8") !== content).map(([path]) => path);
   expect(outdated).toEqual([]);
 });
@@ -29,7 +29,7 @@ it("lists of definitions hold all that their folders define (npm run types)", as
 function sourcesWith(rules: Readonly<Record<string, string>>): string {
   const root = mkdtempSync(join(tmpdir(), "lists-"));
   writeFileSync(join(root, "package.json"), '{"type":"module"}');
-  for (const folder of ["rules", "calculations", "facts", "chains", "closers", "expiries", "verification"])
+  for (const folder of ["rules", "calculations", "facts", "chains", "closers", "expiries", "scopes", "verification"])
     mkdirSync(join(root, folder, "apart"), { recursive: true });
   for (const [path, text] of Object.entries(rules))
     for (const name of [path, path.replace(/\.ts$/, ".js")]) writeFileSync(join(root, "rules", name), text);
