@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { sound, soundBoiler } from "../support/demo-book.ts";
+import { definitions, sound, soundBoiler } from "../support/demo-book.ts";
 
-const { calculations, rules } = sound.definitions;
+const { calculations, rules } = definitions;
 
 /** Calculations that hold nothing against a limit themselves, and some that hold what they compute against one. */
 const servants: Readonly<Record<string, readonly string[]>> = {

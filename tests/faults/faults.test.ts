@@ -8,6 +8,7 @@ import type { Finding } from "../../src/model/finding.ts";
 import type { Change } from "../support/changes.ts";
 import {
   boilerBook,
+  definitions,
   demoBook,
   judgeChanged,
   newFindings,
@@ -102,10 +103,9 @@ test("keys are those that exceptions cite", async () => {
 });
 
 /** Names of the program: of kinds, definitions and tables where they are no words, of fields, parameters and symbols. */
-const { definitions: named } = sound;
 const ids = [
-  ...named.kinds.keys(),
-  ...[...named.rules, ...named.calculations, ...named.facts, ...named.tables].map(({ id }) => id),
+  ...definitions.kinds.keys(),
+  ...[...definitions.rules, ...definitions.calculations, ...definitions.facts, ...definitions.tables].map(({ id }) => id),
 ].filter((id) => id.includes("-"));
 const raw = new RegExp(
   [
@@ -143,7 +143,6 @@ const elsewhere: Readonly<Record<string, string>> = {
 
 describe("every check has its fault", () => {
   const planted = new Set(faults.flatMap(({ expect: wanted }) => (wanted === undefined ? [] : [wanted.rule])));
-  const { definitions } = sound;
   const simple = [...definitions.rules, ...definitions.facts, ...resultChecks(definitions.kinds), ...builtInRules, ...fileRules];
   test.each(simple.map(({ id }) => id))("%s", (id) => {
     expect(planted.has(id)).toBe(elsewhere[id] === undefined);
@@ -185,7 +184,7 @@ const beyond: Readonly<Record<string, string>> = {
 
 describe("every calculation has its faults", () => {
   const of = (rule: string) => faults.flatMap(({ expect: wanted }) => (wanted?.rule === rule ? [wanted] : []));
-  const shown = sound.definitions.calculations.flatMap(({ id, accept, limits, compared }) => {
+  const shown = definitions.calculations.flatMap(({ id, accept, limits, compared }) => {
     const failed = of(id).filter(({ severity }) => severity === "nonconformity");
     const outside = of(id).filter(({ severity, message }) => severity === "query" && !message.includes("second method"));
     return [

@@ -98,6 +98,7 @@ const words = [
   "page",
   "paper",
   "label",
+  "scope",
   "columns",
   "link",
   "belongs",

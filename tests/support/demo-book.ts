@@ -24,7 +24,8 @@ export const sound = judgeBook(readBook(demoBook));
 /** The boiler's book as it is, judged when it is first asked for. */
 export const soundBoiler = (): JudgedBook => (boiler ??= judgeBook(readBook(boilerBook)));
 let boiler: JudgedBook | undefined;
-const { definitions } = sound;
+/** Everything that is shipped, not only what is of the scopes of one book. */
+export const definitions = sound.definitions.whole ?? sound.definitions;
 
 /** One copy of each book for all tests of a file: eighty originals are copied once. */
 const copies = new Map<string, string>();
