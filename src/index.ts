@@ -1,5 +1,5 @@
 /** What the package offers to other programs: the stages of the pipeline, the definitions, and single calculations. */
-export { judgeBook, layOut, publishBook, readBook, traceRecord } from "./pipeline.ts";
+export { judgeAgain, judgeBook, judgeRemembering, layOut, publishBook, readBook, traceRecord } from "./pipeline.ts";
 export { shippedDefinitions } from "./definitions.ts";
 export { run, type PlainValues } from "./compute/run-plain.ts";
 export { blocks } from "./model/finding.ts";

@@ -1,6 +1,7 @@
 import { join } from "node:path";
 import { shippedDefinitions, chains } from "./definitions.ts";
-import { judge } from "./judge/judge.ts";
+import type { Remembered } from "./judge/again.ts";
+import { judge, judgeAgain as again, judgeRemembering as remembering } from "./judge/judge.ts";
 import { loadBook } from "./load/book-files.ts";
 import { textsOfBook } from "./load/texts.ts";
 import { loadKinds } from "./load/kinds.ts";
@@ -46,6 +47,23 @@ export function readBook(dir: string, options: ReadOptions = {}): ReadBook {
 /** Judges what was read, with the shipped definitions or others. */
 export function judgeBook(read: ReadBook, definitions: Definitions = shippedDefinitions(read.kinds)): JudgedBook {
   return judge(read, definitions);
+}
+
+/** Judges what was read so that it can be judged again: that keeps more in memory. */
+export function judgeRemembering(
+  read: ReadBook,
+  definitions: Definitions = shippedDefinitions(read.kinds),
+): Remembered {
+  return remembering(read, definitions);
+}
+
+/**
+ * Judges a book anew that was judged before, by the same definitions, faster the less of it has changed; the result is that of
+ * `judgeBook`. Of another reading the schemas may be others: then all of it is judged anew.
+ */
+export function judgeAgain({ memory }: Remembered, read: ReadBook): Remembered {
+  const { all } = memory;
+  return read.kinds === all.kinds ? again(memory, read) : remembering(read, { ...all, kinds: read.kinds });
 }
 
 // What a check does not need is loaded when it is asked for: it takes longer to load than a small book takes to judge.

@@ -1,11 +1,12 @@
 import type { Computed, Done, Judged, Waiting } from "../model/book.ts";
 import type { Calculation, Comparison } from "../model/calculation.ts";
-import { addressOf } from "../model/record.ts";
+import { addressOf, type Address } from "../model/record.ts";
 import { stablePath } from "../model/stable.ts";
 import { conclude, endStage, type Court, type DraftOutcome } from "../court/court.ts";
-import { holds, subjectsOf, type Case } from "../reading/subjects.ts";
+import { caseOf, holds, subjectsOf, type Applicant, type Case } from "../reading/subjects.ts";
 import { clear, mergeTrail, newTrail, readsOf } from "../reading/trail.ts";
-import { calculationKey, type Pending } from "../reading/world.ts";
+import { newVisits } from "../reading/visits.ts";
+import { calculationKey, type Pending, type World } from "../reading/world.ts";
 import { compareCopies } from "./copies.ts";
 import { figuresDigest } from "./figures.ts";
 import { bindAll, type BoundCalculation } from "./inputs.ts";
@@ -39,7 +40,7 @@ export function applyCalculations(
   const copies = compareCopies(court, calculations);
   endStage(court);
   const cases = calculations.flatMap((calculation) => {
-    const all = [...subjectsOf(court.world, calculation.appliesTo.kind)].map((one) => {
+    const all = subjectsOf(court.world, calculation.appliesTo.kind).map((one) => {
       const applied = apply(court, calculation, one);
       court.world.computed.set(calculationKey(calculation.id, one.record, one.pointer), applied.done);
       return applied;
@@ -55,9 +56,43 @@ export function applyCalculations(
   });
 }
 
-function apply(court: Court, calculation: Calculation, one: Case): Applied {
-  const { record, pointer, hit, subject, trail } = one;
+/** A calculation done for one subject, before it is concluded from. */
+interface Reckoned {
+  readonly one: Case;
+  readonly applies: boolean;
+  /** Addresses that all of it rests on. */
+  readonly before: ReadonlySet<Address>;
+  readonly bound: BoundCalculation | null;
+  readonly open: Pending["open"];
+  readonly done: Run | null;
+  readonly judgement: Judgement;
+}
+
+const visit = newVisits<Reckoned>(
+  ({ applies, one: { trail } }) => applies || trail.absences.length > 0 || trail.reasons.length > 0,
+);
+
+/** What came of each: whoever reads a result that stands as before reads the same one. */
+const results = new WeakMap<Reckoned, Omit<Applied, "outcome">>();
+
+function apply(court: Court, calculation: Calculation, subject: Applicant): Applied {
   const { world } = court;
+  const reckoned = visit(world, calculation, subject.address, () => reckon(world, calculation, caseOf(world, subject)));
+  const { one, applies, done, judgement } = reckoned;
+  const named = {
+    id: calculation.id,
+    basis: calculation.basis,
+    owner: calculation.owner ?? "design",
+    states: done !== null && !holdsAnything(done),
+  };
+  const outcome = conclude(court, named, subject.subject, one.trail, judgement.findings, applies);
+  let applied = results.get(reckoned);
+  if (applied === undefined) results.set(reckoned, (applied = resultOf(world, calculation, reckoned, outcome)));
+  return { ...applied, outcome: court.outcomes.length - 1 };
+}
+
+function reckon(world: World, calculation: Calculation, one: Case): Reckoned {
+  const { record, pointer, hit, trail } = one;
   const applies = holds(world, calculation.appliesTo.when, hit, trail);
   const before = new Set(readsOf(trail).keys());
   const bound = applies ? bindAll(world, calculation, hit) : null;
@@ -74,19 +109,21 @@ function apply(court: Court, calculation: Calculation, one: Case): Applied {
     bound === null || done === null
       ? nothingAgainst
       : judgeRun(world, { calculation, record, pointer, trail: open.size === 0 ? trail : sound }, bound, done);
-  const named = {
-    id: calculation.id,
-    basis: calculation.basis,
-    owner: calculation.owner ?? "design",
-    states: done !== null && !holdsAnything(done),
-  };
-  const outcome = conclude(court, named, subject, trail, judgement.findings, applies);
+  return { one, applies, before, bound, open, done, judgement };
+}
+
+function resultOf(
+  world: World,
+  calculation: Calculation,
+  { one, before, bound, open, done, judgement }: Reckoned,
+  outcome: DraftOutcome,
+): Omit<Applied, "outcome"> {
+  const { record, pointer } = one;
   const base = { calculation, subject: record, pointer };
   const common = { ...base, outcome, ...resultsOf(outcome, judgement, bound, done), sheets: [] };
-  const at = court.outcomes.length - 1;
   const waiting: Waiting = { state: "waiting", ...common };
   if (bound === null || done === null || outcome.verdict === "not applicable" || !stands(done))
-    return { ...base, done: pendingOf(outcome, one, open), computed: waiting, outcome: at };
+    return { ...base, done: pendingOf(outcome, one, open), computed: waiting };
   const result: Done = {
     state: "done",
     ...common,
@@ -110,14 +147,13 @@ function apply(court: Court, calculation: Calculation, one: Case): Applied {
       ...[...bound.trails].map(([symbol, own]) => [symbol, new Set(readsOf(own).keys())] as const),
     ]),
   };
-  if (open.size > 0)
-    return { ...base, done: { ...pendingOf(outcome, one, open), known: result }, computed: waiting, outcome: at };
-  if (isOpen(outcome)) return { ...base, done: pendingOf(outcome, one, open), computed: waiting, outcome: at };
-  return { ...base, done: result, computed: result, outcome: at };
+  if (open.size > 0) return { ...base, done: { ...pendingOf(outcome, one, open), known: result }, computed: waiting };
+  if (isOpen(outcome)) return { ...base, done: pendingOf(outcome, one, open), computed: waiting };
+  return { ...base, done: result, computed: result };
 }
 
 /** What it was done for, named so that a row before it changes nothing. */
-function subjectName({ kinds }: Court["world"], { record, pointer }: Case): string {
+function subjectName({ kinds }: World, { record, pointer }: Case): string {
   const kind = kinds.get(record.kind);
   return `${addressOf(record)} ${kind === undefined ? pointer : stablePath(kind, record.value, pointer)}`.trimEnd();
 }

@@ -81,12 +81,19 @@ export function conclude(
   objections: readonly Finding[],
   applies = true,
 ): DraftOutcome {
-  const outcome = draft(court, definition, subject, trail, objections, applies);
+  const outcome = quiet.get(trail) ?? draft(court, definition, subject, trail, objections, applies);
+  // What only says its verdict says the same wherever its trail holds.
+  if (court.world.notes !== undefined && isQuiet(trail) && objections.length === 0) quiet.set(trail, outcome);
   if (outcome.verdict === "passed" || outcome.verdict === "computed" || outcome.verdict === "failed")
     for (const [name, basis] of trail.bases) court.used.set(name, basis);
   court.outcomes.push(outcome);
   return outcome;
 }
+
+const quiet = new WeakMap<Trail, DraftOutcome>();
+
+const isQuiet = ({ doubts, disputes, absences, reasons }: Trail): boolean =>
+  doubts.length + disputes.length + absences.length + reasons.length === 0;
 
 function draft(
   court: Court,

@@ -8,7 +8,7 @@ import { printAllowed, printFigure, printNumber, printRequired, withUnit } from 
 import { pathOf } from "../reading/bind.ts";
 import { follow } from "../reading/follow.ts";
 import { readText } from "../reading/hit.ts";
-import { holds, subjectsOf, type Case } from "../reading/subjects.ts";
+import { holds, subjectsOf, type Applicant } from "../reading/subjects.ts";
 import { mergeTrail, newTrail, type Trail } from "../reading/trail.ts";
 import { calculationKey, type Pending, type World } from "../reading/world.ts";
 
@@ -17,7 +17,7 @@ type Limit = AnnouncedLimit | AnnouncedSymbol;
 /** What there is to say of one subject; a rule has no result of its own. */
 interface Told {
   readonly definition: string;
-  readonly one: Case;
+  readonly one: Applicant;
   readonly result?: { readonly calculation: Calculation; readonly done: Done | Pending };
 }
 
@@ -42,7 +42,7 @@ export function announcedIn(
     ...rules.flatMap(({ id, kind, when, announces }) =>
       announces === undefined
         ? []
-        : [...subjectsOf(world, kind)]
+        : subjectsOf(world, kind)
             .filter((one) => holds(world, when, one.hit, newTrail()))
             .flatMap((one) => tellAll(world, list, { definition: id, one }, announces)),
     ),
@@ -69,7 +69,7 @@ function wantedBy(missing: readonly Missing[]): Wanted {
 
 /** Every subject a calculation applies to, with its result as far as there is one. */
 function casesOf(world: World, calculation: Calculation): readonly Told[] {
-  return [...subjectsOf(world, calculation.appliesTo.kind)].flatMap((one) => {
+  return subjectsOf(world, calculation.appliesTo.kind).flatMap((one) => {
     const done = world.computed.get(calculationKey(calculation.id, one.record, one.pointer));
     return done === undefined || ("pending" in done && done.notApplicable)
       ? []

@@ -9,6 +9,7 @@ import { notRead } from "../model/not-read.ts";
 import { ProgramError } from "../model/program-error.ts";
 import { addressOf, publishedPath, type BookRecord } from "../model/record.ts";
 import { foldAbsences } from "./absences.ts";
+import { keeper, notesFor, type Remembered } from "./again.ts";
 import { announcedIn } from "./announced.ts";
 import { withAnswers } from "../court/answered.ts";
 import { judgeComparisons, readFromIn, wantComparisons, type Comparisons } from "./comparisons.ts";
@@ -41,16 +42,34 @@ import { countsOf, inOrder } from "../court/summary.ts";
 import { tablesOf } from "../reading/tables.ts";
 import { titlesOf } from "../plan/titles.ts";
 import { checkBases } from "./verified.ts";
+import type { Memory } from "../reading/visits.ts";
 import { wantFields, wantLinks } from "./wants.ts";
 
 /**
  * Judges a loaded book: links it, recomputes it and applies every definition, stage by stage, so that one root cause is
  * one finding. Pure: the same book and definitions give the same value.
  */
-export function judge(loaded: LoadedBook, given: Definitions): JudgedBook {
+export const judge = (loaded: LoadedBook, definitions: Definitions): JudgedBook =>
+  judgeAfter(null, loaded, definitions, false).judged;
+
+/** Judges a book so that it can be judged again; that takes more memory, and a little more time. */
+export const judgeRemembering = (loaded: LoadedBook, definitions: Definitions): Remembered =>
+  judgeAfter(null, loaded, definitions, true);
+
+/**
+ * Judges a book that was judged before in another state, by the same definitions. It is the same run: where everything
+ * that a definition rested on is as it was, it says what it said. What comes of it is what `judge` gives. The memory
+ * stays as it is, and serves any number of times; the new state is remembered where that is asked for.
+ */
+export const judgeAgain = (before: Memory, loaded: LoadedBook, remember = true): Remembered =>
+  judgeAfter(before, loaded, before.all, remember);
+
+function judgeAfter(before: Memory | null, read: LoadedBook, given: Definitions, remember: boolean): Remembered {
   // Those of another book are its own: this one's register may ask for others.
   const all = given.whole ?? given;
-  const { graph, findings: linkFindings } = linkRecords(loaded.records, all.kinds);
+  const kept = before === null ? undefined : keeper(before.graph);
+  const loaded = kept === undefined ? read : { ...read, records: read.records.map(kept) };
+  const { graph, findings: linkFindings } = linkRecords(loaded.records, all.kinds, kept);
   const [book, issue] = [only(loaded, "book"), only(loaded, "issue")];
   const profile = parametersOf(book, all.profiles);
   const tables = tablesOf(graph, all.tables);
@@ -64,7 +83,10 @@ export function judge(loaded: LoadedBook, given: Definitions): JudgedBook {
   const { definitions } = inForce;
   const plan = planOf(definitions);
   const titles = titlesOf(all);
+  const memory: Memory = { all, definitions, graph, parameters: profile.parameters, tables };
+  const notes = notesFor(before, memory, remember);
   const court = newCourt({
+    ...(notes !== undefined && { notes }),
     graph,
     definitions,
     kinds: definitions.kinds,
@@ -102,11 +124,11 @@ export function judge(loaded: LoadedBook, given: Definitions): JudgedBook {
     originalsShown(court, loaded.files);
     saySuspects(court, suspects, (kind) => !isException(kind), issue);
   });
-  let read: JudgedBook["readBack"] = new Map();
+  let papers: JudgedBook["readBack"] = new Map();
   stage(court, () => onePaperEach(court));
-  stage(court, () => void (read = loaded.texts === undefined ? read : readBack(court, loaded.texts())));
+  stage(court, () => void (papers = loaded.texts === undefined ? papers : readBack(court, loaded.texts())));
   let comparisons: Comparisons = new Map();
-  stage(court, () => void (comparisons = judgeComparisons(court, read)));
+  stage(court, () => void (comparisons = judgeComparisons(court, papers)));
   stage(court, () => applyAgainst(court, plan.against));
   stage(court, () => plan.within.forEach((rule) => applyRule(court, rule, true)));
   let refusals: JudgedBook["refusals"] = new Map();
@@ -155,7 +177,7 @@ export function judge(loaded: LoadedBook, given: Definitions): JudgedBook {
     ),
   );
   const missing = missingIn(court.world, gaps, of, results, calendar);
-  return {
+  const judged: JudgedBook = {
     loaded,
     definitions,
     inForce,
@@ -175,7 +197,7 @@ export function judge(loaded: LoadedBook, given: Definitions): JudgedBook {
     missing,
     announced: announcedIn(court.world, definitions, missing, findings),
     refusals: settleRefusals(court, refusals),
-    readBack: read,
+    readBack: papers,
     comparisons,
     counts: countsOf(findings, outcomes),
     fingerprint,
@@ -185,6 +207,7 @@ export function judge(loaded: LoadedBook, given: Definitions): JudgedBook {
       lifts: own.some(({ finding }) => court.entries.get(finding)?.exception === addressOf(record)),
     })),
   };
+  return { judged, memory };
 }
 
 const known = <T>([key, value]: readonly [string, T | undefined]): readonly (readonly [string, T])[] =>

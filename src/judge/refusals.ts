@@ -11,7 +11,7 @@ import { follow } from "../reading/follow.ts";
 import { readText, type Hit } from "../reading/hit.ts";
 import { nameOfRefused } from "./refusal-name.ts";
 import { refusals, resultChecks, type ResultCheck } from "../plan/result-checks.ts";
-import { subjectsOf, type Case } from "../reading/subjects.ts";
+import { caseOf, subjectsOf, type Case } from "../reading/subjects.ts";
 import { clear, digestOfReads, mergeTrail, newTrail, type Trail } from "../reading/trail.ts";
 
 /** What is known of rejected values while they are judged, by their address. */
@@ -34,7 +34,8 @@ export function judgeRefusals(court: Court): ReadonlyMap<Address, Refusal> {
   const desk: Desk = { court, closers, cases, begun: new Set(), refusals: new Map() };
   const all: (() => void)[] = [];
   for (const check of resultChecks(kinds))
-    for (const one of subjectsOf(court.world, check.kind)) {
+    for (const subject of subjectsOf(court.world, check.kind)) {
+      const one = caseOf(court.world, subject);
       const run = () => {
         if (desk.begun.has(run)) return;
         desk.begun.add(run);

@@ -9,8 +9,10 @@ import { digestOf } from "../model/stable.ts";
 import { pathOf } from "../reading/bind.ts";
 import { conclude, type Court } from "../court/court.ts";
 import { follow } from "../reading/follow.ts";
-import { holds, subjectsOf, type Case } from "../reading/subjects.ts";
-import type { Absence } from "../reading/world.ts";
+import { caseOf, holds, subjectsOf, type Case } from "../reading/subjects.ts";
+import type { Trail } from "../reading/trail.ts";
+import { newVisits } from "../reading/visits.ts";
+import type { Absence, World } from "../reading/world.ts";
 
 const basis = ownChoice("a book names the register it answers to; a name nobody knows asks for nothing");
 
@@ -63,17 +65,12 @@ export interface DraftOwed extends Omit<Owed, "state" | "outcome"> {
 
 /** Follows one row of the register from every record it is about. */
 export function applyRequirement(court: Court, requirement: Requirement): DraftOwed[] {
-  return [...subjectsOf(court.world, requirement.each.kind)].map((one) => {
-    const { record, pointer, hit, subject, trail } = one;
-    const applies = holds(court.world, requirement.each.when, hit, trail);
+  const { world } = court;
+  return subjectsOf(world, requirement.each.kind).map((one) => {
+    const { record, pointer, subject, address } = one;
+    const said = visit(world, requirement, address, () => look(world, requirement, caseOf(world, one)));
+    const { trail, applies, evidence } = said;
     const before = court.wants.length;
-    const found = applies ? follow(court.world, pathOf(requirement.needs), hit, trail) : [];
-    const evidence = [...new Set(found.flatMap((each) => (each.record === null ? [] : [each.record])))];
-    const atLeast = requirement.atLeast ?? 1;
-    if (evidence.length > 0 && evidence.length < atLeast) {
-      const absence = shortfall(one, requirement, { found: evidence, atLeast });
-      trail.absences.push(absence);
-    }
     const asks = trail.absences.every((absence) => isAskedFor(absence, requirement));
     const outcome = conclude(court, requirement, subject, trail, [], applies);
     court.outcomes[court.outcomes.length - 1] = { ...outcome, asks };
@@ -84,6 +81,26 @@ export function applyRequirement(court: Court, requirement: Requirement): DraftO
     }
     return { requirement, subject: record, pointer, evidence, outcome: court.outcomes.length - 1 };
   });
+}
+
+/** What a row of the register finds of one subject, and what it went by. */
+interface Found {
+  readonly trail: Trail;
+  readonly applies: boolean;
+  readonly evidence: readonly BookRecord[];
+}
+
+const visit = newVisits<Found>(() => true);
+
+function look(world: World, requirement: Requirement, one: Case): Found {
+  const { hit, trail } = one;
+  const applies = holds(world, requirement.each.when, hit, trail);
+  const found = applies ? follow(world, pathOf(requirement.needs), hit, trail) : [];
+  const evidence = [...new Set(found.flatMap((each) => (each.record === null ? [] : [each.record])))];
+  const atLeast = requirement.atLeast ?? 1;
+  if (evidence.length > 0 && evidence.length < atLeast)
+    trail.absences.push(shortfall(one, requirement, { found: evidence, atLeast }));
+  return { trail, applies, evidence };
 }
 
 /** Whether what is missing is what the row asks for, and not something on the way to it. */

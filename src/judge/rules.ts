@@ -12,8 +12,9 @@ import { missingField } from "../reading/absent.ts";
 import { follow } from "../reading/follow.ts";
 import type { Hit } from "../reading/hit.ts";
 import { outvote, type HeldAgainst } from "../court/outvoted.ts";
-import { holds, subjectsOf, type Case } from "../reading/subjects.ts";
-import { clear, digestOfReads, newTrail } from "../reading/trail.ts";
+import { caseOf, holds, subjectsOf, type Case } from "../reading/subjects.ts";
+import { clear, digestOfReads, newTrail, type Trail } from "../reading/trail.ts";
+import { newVisits } from "../reading/visits.ts";
 import type { Absence, World } from "../reading/world.ts";
 
 /** Applies rules that hold records against one value of the book, those of one fault weighed together. */
@@ -42,12 +43,12 @@ export function applyAgainst(court: Court, rules: readonly Rule[]): void {
 
 /** Applies a rule to every record (or row) of its kind. `within`: it reads one record, so an objection accuses its `at`. */
 export function applyRule(court: Court, rule: Rule, within: boolean): void {
-  for (const one of subjectsOf(court.world, rule.kind)) {
-    const applies = holds(court.world, rule.when, one.hit, one.trail);
-    const { findings, compared, lacking } = applies ? object(court.world, rule, one, within) : nothing;
-    one.trail.absences.push(...lacking.map(({ absence }) => absence));
+  const { world } = court;
+  for (const one of subjectsOf(world, rule.kind)) {
+    const said = visit(world, rule, one.address, () => say(world, rule, caseOf(world, one), within));
+    const { trail, applies, findings, compared, lacking } = said;
     const wanted = court.wants.length;
-    const outcome = conclude(court, rule, one.subject, one.trail, findings, applies);
+    const outcome = conclude(court, rule, one.subject, trail, findings, applies);
     wantLacking(court, rule, lacking, wanted);
     if (
       lacking.length > 0 ||
@@ -61,6 +62,22 @@ export function applyRule(court: Court, rule: Rule, within: boolean): void {
     // Who meets a disputed value next waits for the first who met it.
     if (rule.disputes !== undefined) endStage(court);
   }
+}
+
+/** What a rule says of one subject, and what it went by. */
+interface Heard extends Said {
+  readonly trail: Trail;
+  readonly applies: boolean;
+}
+
+const visit = newVisits<Heard>(({ trail }) => trail.absences.length > 0 || trail.reasons.length > 0);
+
+function say(world: World, rule: Rule, one: Case, within: boolean): Heard {
+  const { trail } = one;
+  const applies = holds(world, rule.when, one.hit, trail);
+  const said = applies ? object(world, rule, one, within) : nothing;
+  trail.absences.push(...said.lacking.map(({ absence }) => absence));
+  return { trail, applies, ...said };
 }
 
 interface Said {

@@ -13,11 +13,12 @@ export { linkRules } from "./faults.ts";
 
 /**
  * Follows every link both ways. Faults come back as findings; a link to an absent record is not one yet (see judge).
- * The order of files and of records in them plays no part.
+ * The order of files and of records in them plays no part. `kept` gives for a derived record the one that stands for it.
  */
 export function linkRecords(
   read: readonly BookRecord[],
   kinds: ReadonlyMap<string, Kind>,
+  kept: (record: BookRecord) => BookRecord = (record) => record,
 ): { readonly graph: Graph; readonly findings: readonly Finding[] } {
   const findings: Finding[] = [];
   const written = read.filter(({ kind }) => kinds.has(kind)).sort(inOrder);
@@ -59,7 +60,7 @@ export function linkRecords(
     ambiguous: (row, link) => ambiguous.set(row, [...(ambiguous.get(row) ?? []), link]),
   });
   const named = written.filter((record) => byKind.get(record.kind)?.get(record.id) === record);
-  const heats = deriveHeats(named, kinds, out);
+  const heats = deriveHeats(named, kinds, out).map((heat) => ({ ...heat, record: kept(heat.record) }));
   const derived = heats.map(({ record }) => record).sort(inOrder);
   derived.forEach(enter);
   // What is wrong with a derived record was said of the records it comes from.

@@ -7,6 +7,7 @@ import { missingField, noneBack, noneInBook } from "./absent.ts";
 import { deref, fieldIn, miss, readText, startAt, type Hit, type Walk } from "./hit.ts";
 import { linksOf } from "./links-back.ts";
 import { lookUp } from "./look-up.ts";
+import { noteKind, notePlace } from "./notes.ts";
 import { noRow } from "./reasons.ts";
 import { resultsOf, symbolOf } from "./results.ts";
 import { groupsOf, type Group } from "./step-groups.ts";
@@ -76,6 +77,7 @@ function advance(walk: Walk, step: Step, hit: Hit | null, filters: readonly Step
     case "all": {
       const records = [...(world.graph.byKind.get(step.kind)?.values() ?? [])];
       trail.lists.push(step.kind);
+      noteKind(world, step.kind);
       if (records.length === 0) miss(walk, noneInBook(step.kind, filters), null);
       return records.map((record) => startAt(world, record, ""));
     }
@@ -136,6 +138,7 @@ function toField(walk: Walk, from: Hit, name: string, filters: readonly Step[]):
   }
   const value = Object.hasOwn(hit.value, name) ? hit.value[name] : undefined;
   const pointer = hit.pointer + pointerStep(name);
+  if (hit.record !== null) notePlace(walk.world, hit.record, pointer);
   if (value === undefined || (isList(value) && value.length === 0)) {
     if (hit.asked !== undefined && walk.wanted) noRow(walk.trail, hit.asked, `the row has no ${name}`, name);
     if (hit.record === null) return [];
@@ -162,8 +165,13 @@ function isThere(world: World, path: string): boolean {
   return follow(world, parsePath(path), null, trail, false).length > 0 || trail.doubts.length > 0;
 }
 
-const othersState = ({ graph }: World, kind: string, name: string): boolean =>
-  [...(graph.byKind.get(kind)?.values() ?? [])].some(({ value }) => Object.hasOwn(value, name));
+function othersState(world: World, kind: string, name: string): boolean {
+  noteKind(world, kind);
+  return [...(world.graph.byKind.get(kind)?.values() ?? [])].some((record) => {
+    notePlace(world, record, pointerStep(name));
+    return Object.hasOwn(record.value, name);
+  });
+}
 
 /** Objects that hold a link here; from a row, links to the row or to its whole record. */
 function back(walk: Walk, from: Hit, step: Extract<Step, { type: "back" }>, filters: readonly Step[]): readonly Hit[] {

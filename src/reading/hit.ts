@@ -5,6 +5,7 @@ import { addressOf, type BookRecord } from "../model/record.ts";
 import { fieldOfPointer } from "../model/stable.ts";
 import { absentTarget } from "./absent.ts";
 import type { Asked } from "./reasons.ts";
+import { notePlace } from "./notes.ts";
 import { noteAddress, noteRead, type Trail } from "./trail.ts";
 import type { Absence, World } from "./world.ts";
 
@@ -33,6 +34,7 @@ export interface Walk {
 /** A record, or a place in one, as the beginning of a way. */
 export function startAt(world: World, record: BookRecord, pointer: string): Hit {
   const origin = { type: "record", record, pointer } as const;
+  notePlace(world, record, pointer);
   if (pointer === "") return { value: record.value, field: null, origin, record, pointer };
   const field = fieldOfPointer(world.kinds.get(record.kind)?.fields, record.value, pointer) ?? null;
   return { value: atPointer(record.value, pointer) ?? null, field, origin, record, pointer };

@@ -10,6 +10,8 @@ export interface Ledger {
   disputes(address: Address): readonly string[];
   /** Keys of the findings that doubt a record or anything in it. */
   doubtsWithin(record: Address): readonly string[];
+  /** Whether anything of a record, by its address, is accused or disputed. */
+  knows(record: Address): boolean;
   /** Nothing is accused or disputed so far. */
   readonly empty: boolean;
 }
@@ -58,6 +60,7 @@ export function newLedger(): Ledger {
     },
     doubts: (address) => accused.at(address),
     disputes: (address) => disputed.at(address),
+    knows: (record) => accused.byRecord.has(record) || disputed.byRecord.has(record),
     doubtsWithin: (record) => [
       ...new Set([...(accused.byRecord.get(record)?.values() ?? [])].flatMap((keys) => [...keys])),
     ],

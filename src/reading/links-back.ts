@@ -1,5 +1,6 @@
 import type { Link } from "../model/graph.ts";
 import type { Step } from "../model/path.ts";
+import { noteBack } from "./notes.ts";
 import type { World } from "./world.ts";
 
 const byField = new WeakMap<readonly Link[], ReadonlyMap<string, readonly Link[]>>();
@@ -10,6 +11,7 @@ export function linksOf(
   address: string,
   { kind, field }: Extract<Step, { type: "back" }>,
 ): readonly Link[] {
+  noteBack(world, address, kind, field);
   const all = world.graph.back.get(address);
   if (all === undefined) return [];
   let sorted = byField.get(all);

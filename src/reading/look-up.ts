@@ -6,6 +6,7 @@ import type { Measure } from "../model/quantity.ts";
 import { addressOf, type Address } from "../model/record.ts";
 import type { Table, TableRow } from "../model/table.ts";
 import { readText, type Hit } from "./hit.ts";
+import { noteWithin } from "./notes.ts";
 import { noRow, type Asked } from "./reasons.ts";
 import { onlyOne } from "./single.ts";
 import { cellsOf, namedKeys, printKeys, rowFor } from "./table-row.ts";
@@ -85,7 +86,11 @@ function answer(
   asked: (until: number) => Asked,
 ): TableRow | undefined {
   const own = world.ownTables?.get(table.id) ?? [];
-  for (const record of own) trail.doubts.push(...world.ledger.doubtsWithin(addressOf(record)));
+  for (const record of own) {
+    const doubts = world.ledger.doubtsWithin(addressOf(record));
+    noteWithin(world, addressOf(record), doubts);
+    trail.doubts.push(...doubts);
+  }
   const text = printKeys(table, keys);
   const found = rowFor(table, keys, text);
   if ("none" in found) {

@@ -3,13 +3,16 @@ import { addressOf } from "../model/record.ts";
 import { stablePath } from "../model/stable.ts";
 import type { Hit, Walk } from "./hit.ts";
 import { placesBehind, symbolsOf } from "../model/rests.ts";
+import { noteResult } from "./notes.ts";
 import { clear, noteAddress, noteValue } from "./trail.ts";
 import { calculationKey, type Pending } from "./world.ts";
 
 /** A calculation on what a path has reached. What it waits for, whoever reads it waits for too. */
 export function resultsOf(walk: Walk, hit: Hit, id: string): readonly Hit[] {
   if (hit.record === null) return [];
-  const done = walk.world.computed.get(calculationKey(id, hit.record, hit.pointer));
+  const key = calculationKey(id, hit.record, hit.pointer);
+  const done = walk.world.computed.get(key);
+  noteResult(walk.world, key, done);
   if (done === undefined) {
     walk.skipped = true;
     return [];

@@ -1,37 +1,59 @@
 import { isList } from "../model/json.ts";
 import type { Subject } from "../model/finding.ts";
 import type { Condition } from "../model/input.ts";
-import type { BookRecord } from "../model/record.ts";
+import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { handleOf, pathOf } from "./bind.ts";
 import { follow } from "./follow.ts";
 import { readText, startAt, type Hit } from "./hit.ts";
 import { clear, mergeTrail, newTrail, noteRead, type Trail } from "./trail.ts";
 import type { World } from "./world.ts";
 
-/** Something a definition is applied to: a record, or a row of one. */
-export interface Case {
+/** Something a definition can be applied to: a record, or a row of one. */
+export interface Applicant {
   readonly record: BookRecord;
   readonly pointer: string;
+  readonly address: Address;
   readonly hit: Hit;
   readonly subject: Subject;
+}
+
+/** Something a definition is applied to. */
+export interface Case extends Applicant {
   /** Its identity is read already. */
   readonly trail: Trail;
 }
 
-/** Every record of a kind, or every row of `kind#list`, each with a new trail. */
-export function* subjectsOf(world: World, kindText: string): Generator<Case> {
+const found = new WeakMap<World, Map<string, readonly Applicant[]>>();
+
+/** Every record of a kind, or every row of `kind#list`. */
+export function subjectsOf(world: World, kindText: string): readonly Applicant[] {
+  const known = found.get(world) ?? new Map<string, readonly Applicant[]>();
+  found.set(world, known);
+  let all = known.get(kindText);
+  if (all === undefined) known.set(kindText, (all = [...applicants(world, kindText)]));
+  return all;
+}
+
+function* applicants(world: World, kindText: string): Generator<Applicant> {
   const [kind = "", list = ""] = kindText.split("#");
   for (const record of world.graph.byKind.get(kind)?.values() ?? []) {
     const rows = list === "" ? undefined : record.value[list];
     const pointers = list === "" ? [""] : isList(rows) ? rows.map((_row, index) => `/${list}/${index}`) : [];
     for (const pointer of pointers) {
       const hit = startAt(world, record, pointer);
-      const trail = newTrail();
-      noteRead(world, trail, record, "/id", record.id);
-      if (pointer !== "") noteRead(world, trail, record, pointer, undefined);
-      yield { record, pointer, hit, subject: { kind, id: handleOf(world, hit).id }, trail };
+      const address = addressOf(record, pointer);
+      yield { record, pointer, address, hit, subject: { kind, id: handleOf(world, hit).id } };
     }
   }
+}
+
+/** A subject with a new trail. */
+export function caseOf(world: World, one: Applicant): Case {
+  const { record, pointer, address, hit, subject } = one;
+  const trail = newTrail();
+  noteRead(world, trail, record, "/id", record.id);
+  if (pointer !== "") noteRead(world, trail, record, pointer, undefined);
+  return { record, pointer, address, hit, subject, trail };
 }
 
 /**

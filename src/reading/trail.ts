@@ -4,6 +4,7 @@ import type { Json } from "../model/json.ts";
 import type { Kind } from "../model/kind.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { digestOf, stablePath } from "../model/stable.ts";
+import { nameOf, notePlace, notePlaceAt } from "./notes.ts";
 import type { Absence, World } from "./world.ts";
 
 /** An own reason for not judging, such as a table without a row for the keys asked: one query, whoever meets it. */
@@ -68,12 +69,14 @@ export function noteRead(
   value: Json | undefined,
 ): void {
   trail.reads.push({ record, pointer, value: typeof value === "object" ? "" : String(value) });
+  notePlace(world, record, pointer);
   if (!world.ledger.empty) noteDoubts(world, trail, addressOf(record, pointer));
 }
 
 /** As `noteRead`, for a place known by its address. */
 export function noteAddress(world: World, trail: Trail, address: Address, value: string): void {
   trail.reads.push({ record: null, pointer: address, value, isPlace: true });
+  notePlaceAt(world, address);
   noteDoubts(world, trail, address);
 }
 
@@ -110,15 +113,7 @@ export function readsOf({ reads }: Trail): ReadonlyMap<Address, string> {
   return found;
 }
 
-const names = new WeakMap<BookRecord, Address>();
 const none: readonly Address[] = [];
-
-/** Address of a record, the same string each time: outcomes keep it by the hundred thousand. */
-function nameOf(record: BookRecord): Address {
-  let name = names.get(record);
-  if (name === undefined) names.set(record, (name = addressOf(record)));
-  return name;
-}
 
 /** Records that were read, each once, in the order they were met. */
 export function recordsRead({ byKind }: Pick<Graph, "byKind">, { reads }: Trail): readonly Address[] {

@@ -7,6 +7,7 @@ import type { Address, BookRecord } from "../model/record.ts";
 import type { Table } from "../model/table.ts";
 import type { Ledger } from "./ledger.ts";
 import type { Trail } from "./trail.ts";
+import type { Notes } from "./visits.ts";
 
 /** A parameter of the profile in force. */
 export interface ParameterInForce {
@@ -29,6 +30,8 @@ export interface World {
   readonly ledger: Ledger;
   /** Calculations done so far, by `id` and address of their subject. */
   readonly computed: Map<string, Done | Pending>;
+  /** Where it is noted what each definition rests on, if the book may be judged again. */
+  readonly notes?: Notes;
 }
 
 /** A calculation that could not be done, or not wholly: whatever reads what is missing waits for the same. */

@@ -4,9 +4,11 @@ import { dirname, join } from "node:path";
 import { afterAll } from "vitest";
 import { loadBook } from "../../src/load/book-files.ts";
 import { textsOfBook } from "../../src/load/texts.ts";
-import type { JudgedBook } from "../../src/model/book.ts";
+import { judge, judgeAgain, judgeRemembering } from "../../src/judge/judge.ts";
+import type { JudgedBook, LoadedBook } from "../../src/model/book.ts";
 import { blocks, type Finding } from "../../src/model/finding.ts";
 import { judgeBook, readBook } from "../../src/pipeline.ts";
+import type { Memory } from "../../src/reading/visits.ts";
 import { allRecords, applyChange, type Change } from "./changes.ts";
 import { comparedAnew } from "./compared.ts";
 import { copiedFrom, copyBook } from "./copy-book.ts";
@@ -89,10 +91,21 @@ export function judgeChanged(
       ...(!asCompared && { records: comparedAnew(loaded.records, definitions.kinds) }),
       kinds: definitions.kinds,
     };
-    return { judged: judgeBook(read, definitions), fatal: [], fileOf, lineOf };
+    return { judged: judgeAfter(book, read), fatal: [], fileOf, lineOf };
   } finally {
     for (const file of touched) restore(book, dir, file);
   }
+}
+
+/** What is remembered of each book as it is, once a change of it is judged. */
+const memories = new Map<string, Memory>();
+
+/** Judges a changed book from what is remembered of it as it was; with `DATABOOK_ANEW=1` anew, to compare both ways. */
+function judgeAfter(book: string, read: LoadedBook): JudgedBook {
+  if (process.env["DATABOOK_ANEW"] === "1") return judge(read, definitions);
+  const memory = memories.get(book) ?? judgeRemembering(loadBook(book, definitions.kinds), definitions).memory;
+  memories.set(book, memory);
+  return judgeAgain(memory, read, false).judged;
 }
 
 function restore(book: string, dir: string, file: string): void {
