@@ -1,7 +1,7 @@
 import type { Basis } from "../model/basis.ts";
 import { isList, isObject, pointerStep, type Json, type JsonObject } from "../model/json.ts";
 import { parseQuantity } from "../model/quantity.ts";
-import { cellProblem, readKey } from "../model/table-cells.ts";
+import { cellProblem, readKey, wordsProblem } from "../model/table-cells.ts";
 import {
   overlap,
   printInterval,
@@ -108,7 +108,9 @@ function cellOf({ head, common }: Block, name: string, cell: Json, wrong: (probl
   const column = head.table.columns[name];
   if (column?.list === true) {
     const texts = isList(cell) ? cell.filter((one) => typeof one === "string") : [];
-    if (!isList(cell) || texts.length < cell.length) wrong("write a list of texts");
+    const problem =
+      isList(cell) && texts.length === cell.length ? wordsProblem(texts, head.table.keys) : "write a list of texts";
+    if (problem !== undefined) wrong(problem);
     return texts;
   }
   const text = withUnit(cell, column?.unit);

@@ -4,7 +4,15 @@ import { parseFormula } from "./formula/parse.ts";
 import { formulaUnitProblem } from "./formula/units.ts";
 import { ProgramError } from "./program-error.ts";
 import { parseQuantity } from "./quantity.ts";
-import { anyOther, parseInterval, type Cell, type Interval, type Table, type TableKey } from "./table.ts";
+import {
+  anyOther,
+  parseInterval,
+  type Cell,
+  type Interval,
+  type Table,
+  type TableKey,
+  type TableRow,
+} from "./table.ts";
 
 /** A key as it is written in a row, or what would have been expected. */
 export function readKey(text: string, { match }: TableKey): string | Interval | { readonly expected: string } {
@@ -15,8 +23,21 @@ export function readKey(text: string, { match }: TableKey): string | Interval | 
 
 const formulaSign = /^= ?/;
 
-/** Whether a cell is computed from the keys when the row is looked up. */
-export const isFormula = (cell: Cell | undefined): cell is string => typeof cell === "string" && formulaSign.test(cell);
+const isFormula = (cell: Cell): cell is string => typeof cell === "string" && formulaSign.test(cell);
+
+/** A key in braces among words is the key itself, as it was asked for. */
+const keyInWords = /\{([^{}]*)\}/g;
+
+/** What is wrong with a list of words, in words; undefined when it is sound. */
+export function wordsProblem(words: readonly string[], keys: Table["keys"]): string | undefined {
+  const names = keys.map(({ name }) => name);
+  const unknown = words
+    .flatMap((word) => [...word.matchAll(keyInWords)])
+    .find(([, name = ""]) => !names.includes(name));
+  return unknown === undefined
+    ? undefined
+    : `"${unknown[0]}" names no key; write one of ${names.join(", ")} in the braces`;
+}
 
 /**
  * What is wrong with the text of a cell, in words; undefined when it is sound. A column with a unit holds quantities in it,
@@ -54,10 +75,41 @@ function formulaOf(text: string): ReturnType<typeof parseFormula> {
 /** More digits than twelve are those of the computer, not of the table. */
 const digits = 12;
 
-/** The value of a formula as a quantity text, from the numbers of the keys in their units; undefined where it has none. */
-export function computeCell(text: string, unit: string, numbers: ReadonlyMap<string, number>): string | undefined {
+/** The keys of a look-up: as texts, and those with a unit as numbers in it. */
+export interface KeysAsked {
+  readonly texts: ReadonlyMap<string, string>;
+  readonly numbers: ReadonlyMap<string, number>;
+}
+
+const isWords = (cell: Cell): cell is readonly string[] => typeof cell !== "string" && typeof cell[0] === "string";
+
+const computes = (cell: Cell): boolean => isFormula(cell) || (isWords(cell) && cell.some((one) => one.includes("{")));
+
+/** The cells of a row with their formulas in numbers; a formula without a value is left out, as a cell that states nothing. */
+export function computeCells(
+  values: TableRow["values"],
+  columns: Table["columns"],
+  keys: KeysAsked,
+): TableRow["values"] {
+  const cells = Object.entries(values);
+  if (!cells.some(([, cell]) => computes(cell))) return values;
+  return Object.fromEntries(
+    cells.flatMap(([name, cell]): readonly (readonly [string, Cell])[] => {
+      if (isWords(cell)) return [[name, cell.map((one) => spelled(one, keys))]];
+      if (!isFormula(cell)) return [[name, cell]];
+      const value = computeFormula(cell, columns[name]?.unit ?? "1", keys);
+      return value === undefined ? [] : [[name, value]];
+    }),
+  );
+}
+
+const spelled = (word: string, { texts }: KeysAsked) =>
+  word.replace(keyInWords, (_, name: string) => texts.get(name) ?? "");
+
+function computeFormula(text: string, unit: string, { numbers }: KeysAsked): string | undefined {
   const formula = formulaOf(text);
   if (formulaSymbols(formula).some((name) => !numbers.has(name))) return undefined;
   const value = Number(evaluate(formula, { values: numbers }).toPrecision(digits));
-  return Number.isFinite(value) ? (unit === "1" ? String(value) : `${value} ${unit}`) : undefined;
+  if (!Number.isFinite(value)) return undefined;
+  return unit === "1" ? String(value) : `${value} ${unit}`;
 }

@@ -1,4 +1,4 @@
-import type { Handle, Input, Inputs, LookUp } from "../model/input.ts";
+import type { Handle, Input, Inputs, LookUp, Values } from "../model/input.ts";
 import { readPlain } from "../model/plain-value.ts";
 import { ProgramError } from "../model/program-error.ts";
 import type { Objection, Rule, RuleExample } from "../model/rule.ts";
@@ -30,17 +30,18 @@ export function lackedIn(rule: Rule, example: RuleExample<Inputs>, tables: reado
 }
 
 /** The values of an example, as a definition reads them. */
-export function bindGiven(
-  inputs: Inputs,
+export function bindGiven<const I extends Inputs>(
+  inputs: I,
   given: Readonly<Record<string, unknown>>,
   tables: readonly Table[] = [],
-): Record<string, never> {
+): Values<I> {
   const unknown = Object.keys(given).find((name) => name !== "$" && inputs[name] === undefined);
   if (unknown !== undefined) throw new ProgramError(`the example gives "${unknown}", which is no input`);
   const values = {};
   for (const [name, input] of Object.entries(inputs))
     Object.defineProperty(values, name, { enumerable: true, get: () => valueOf(input, given[name], tables) });
-  return values;
+  // Each property was defined from the input of its name.
+  return values as Values<I>;
 }
 
 function valueOf(input: Input<unknown>, given: unknown, tables: readonly Table[]): unknown {

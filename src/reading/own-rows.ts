@@ -2,7 +2,7 @@ import type { Basis } from "../model/basis.ts";
 import { isList, isObject, type Json, type JsonObject } from "../model/json.ts";
 import { parseQuantity } from "../model/quantity.ts";
 import type { BookRecord } from "../model/record.ts";
-import { cellProblem, readKey } from "../model/table-cells.ts";
+import { cellProblem, readKey, wordsProblem } from "../model/table-cells.ts";
 import type { Cell, Interval, Points, Table, TableColumn, TableRow } from "../model/table.ts";
 
 export const textOf = (value: Json | undefined): string => (typeof value === "string" ? value : "");
@@ -55,7 +55,9 @@ function cellOf(cell: JsonObject, column: TableColumn, keys: Table["keys"]): Rea
   // A list of words is written as one: "PA, PC, PF"; of none as "none".
   if (column.list === true) {
     if (text === "") return { problem: 'expected words with commas between them, or "none"' };
-    return { cell: text === "none" ? [] : text.split(/, ?/) };
+    const words = text === "none" ? [] : text.split(/, ?/);
+    const problem = wordsProblem(words, keys);
+    return problem === undefined ? { cell: words } : { problem };
   }
   const problem =
     text === "" && column.unit !== undefined

@@ -1,6 +1,6 @@
 import { ProgramError } from "../model/program-error.ts";
 import { exactly, measure, parseQuantity, type Measure } from "../model/quantity.ts";
-import { computeCell, isFormula } from "../model/table-cells.ts";
+import { computeCells } from "../model/table-cells.ts";
 import { anyOther, inInterval, printInterval, type Table, type TableKey, type TableRow } from "../model/table.ts";
 import type { Row } from "../model/input.ts";
 
@@ -37,6 +37,7 @@ export function rowFor(table: Table, keys: Keys, asked = printKeys(table, keys))
 
 /** Narrows the rows key by key: those that name it, else those for any other. */
 function findRow(table: Table, keys: Keys): TableRow | NoRow {
+  const texts = new Map(table.keys.map(({ name }) => [name, keyText(keys.get(name))]));
   const numbers = new Map<string, number>();
   let rows = table.rows;
   for (const [index, key] of table.keys.entries()) {
@@ -55,7 +56,7 @@ function findRow(table: Table, keys: Keys): TableRow | NoRow {
   if (row === undefined) return { none: "no row", until: table.keys.length };
   return rows.length > 1
     ? { none: `${rows.length} rows answer`, until: table.keys.length }
-    : computed(table, row, numbers);
+    : { ...row, values: computeCells(row.values, table.columns, { texts, numbers }) };
 }
 
 function matches(row: TableRow, key: TableKey, given: string | Measure, size: Measure | undefined): boolean {
@@ -75,18 +76,6 @@ function sizeOf(given: string | Measure, { name, unit = "1" }: TableKey): Measur
   }
   const parsed = parseQuantity(given, { unit });
   return parsed.ok ? measure(parsed.quantity, unit) : undefined;
-}
-
-/** The row with its formulas put in numbers; what has none is left out, as a cell that states nothing is. */
-function computed({ columns }: Table, row: TableRow, numbers: ReadonlyMap<string, number>): TableRow {
-  if (!Object.values(row.values).some(isFormula)) return row;
-  const values = Object.entries(row.values).flatMap(([name, cell]) => {
-    const unit = columns[name]?.unit;
-    if (unit === undefined || !isFormula(cell)) return [[name, cell] as const];
-    const value = computeCell(cell, unit, numbers);
-    return value === undefined ? [] : [[name, value] as const];
-  });
-  return { ...row, values: Object.fromEntries(values) };
 }
 
 const printKey = (key: TableRow["keys"][string] | undefined): string =>

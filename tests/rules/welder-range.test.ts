@@ -1,12 +1,24 @@
 import { describe, expect, it } from "vitest";
 import { measure, parseQuantity, type Measure } from "../../src/model/quantity.ts";
-import { positionRange, uncovered, type WeldMade, type WelderTest } from "../../src/rules/welding/welder-range.ts";
+import {
+  positionRange,
+  uncovered,
+  welderRanges,
+  type WeldMade,
+  type WelderRanges,
+  type WelderTest,
+} from "../../src/rules/welding/welder-range.ts";
+import { shippedTables } from "../../src/definitions.ts";
+import { bindGiven } from "../../src/plan/example.ts";
 
 function mm(text: string): Measure {
   const parsed = parseQuantity(`${text} mm`, { unit: "mm" });
   if (!parsed.ok) throw new Error(text);
   return measure(parsed.quantity, "mm");
 }
+
+// What the shipped tables answer: an input that asks a table gives a function that does.
+const ranges: WelderRanges = bindGiven(welderRanges, {}, shippedTables());
 
 const plate: WelderTest = {
   standard: "EN ISO 9606-1",
@@ -33,7 +45,8 @@ const weld: WeldMade = {
   detail: "bs",
   fillerGroups: ["FM1"],
 };
-const covers = (test: WelderTest, made: Partial<WeldMade>) => uncovered(test, { ...weld, ...made }).length === 0;
+const covers = (test: WelderTest, made: Partial<WeldMade>) =>
+  uncovered(test, { ...weld, ...made }, ranges).length === 0;
 
 describe("what a welder's test covers", () => {
   it.each([
@@ -92,10 +105,10 @@ describe("what a welder's test covers", () => {
   });
 
   it("joins two pipe positions to the inclined one", () => {
-    expect(positionRange({ ...pipe("60.3"), positions: ["PC", "PH"] })).toContain("H-L045");
-    expect(positionRange({ ...pipe("60.3"), positions: ["PC", "PJ"] })).toContain("J-L045");
-    expect(positionRange({ ...plate, positions: ["PC", "PH"] })).not.toContain("H-L045");
-    expect(positionRange({ ...pipe("60.3"), positions: ["PH"] })).not.toContain("H-L045");
+    expect(positionRange({ ...pipe("60.3"), positions: ["PC", "PH"] }, ranges)).toContain("H-L045");
+    expect(positionRange({ ...pipe("60.3"), positions: ["PC", "PJ"] }, ranges)).toContain("J-L045");
+    expect(positionRange({ ...plate, positions: ["PC", "PH"] }, ranges)).not.toContain("H-L045");
+    expect(positionRange({ ...pipe("60.3"), positions: ["PH"] }, ranges)).not.toContain("H-L045");
   });
 
   it("asks an operator of mechanised welding for the process alone", () => {

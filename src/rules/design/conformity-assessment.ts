@@ -1,7 +1,6 @@
 import { fromMemory } from "../../model/basis.ts";
-import { anyOf, optional, text, things } from "../../model/input.ts";
+import { anyOf, optional, table, text, things } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
-import { certificatesOwed, modulesFor, needsBody } from "./modules.ts";
 
 const directive = (topic: string) => fromMemory("Directive 2014/68/EU", undefined, topic);
 
@@ -13,10 +12,14 @@ export const moduleFitsCategory = rule({
   when: [{ path: "directive.inScope", equals: true }],
   severity: "nonconformity",
   owner: "design",
-  inputs: { category: optional(text("directive.category")), module: optional(text("directive.module")) },
-  *check({ category, module }, equipment) {
+  inputs: {
+    category: optional(text("directive.category")),
+    module: optional(text("directive.module")),
+    procedures: table("module-of-category"),
+  },
+  *check({ category, module, procedures }, equipment) {
     if (category === undefined || module === undefined) return;
-    const allowed = modulesFor(category);
+    const allowed = procedures(category).texts("modules");
     if (!allowed.includes(module))
       yield {
         at: "module",
@@ -52,9 +55,9 @@ export const declarationBodyNumber = rule({
   kind: "declaration",
   severity: "nonconformity",
   owner: "authorised signatory",
-  inputs: { module: text("module"), number: optional(text("bodyNumber")) },
-  *check({ module, number }, declaration) {
-    const needed = needsBody(module);
+  inputs: { module: text("module"), number: optional(text("bodyNumber")), body: table("module-body") },
+  *check({ module, number, body }, declaration) {
+    const needed = body(module).text("body") === "yes";
     if (needed !== (number !== undefined))
       yield {
         at: number === undefined ? "module" : "number",
@@ -88,9 +91,14 @@ export const declarationCertificates = rule({
   kind: "declaration",
   severity: "gap",
   owner: "inspection body",
-  inputs: { module: text("module"), certificates: anyOf(things("bodyCertificates[]", { type: text("type") })) },
-  *check({ module, certificates }, declaration) {
-    for (const types of certificatesOwed(module))
+  inputs: {
+    module: text("module"),
+    certificates: anyOf(things("bodyCertificates[]", { type: text("type") })),
+    owed: table("module-certificates"),
+  },
+  *check({ module, certificates, owed }, declaration) {
+    for (const one of owed(module).texts("certificates")) {
+      const types = one.split(" or ");
       if (!certificates.some(({ type }) => types.includes(type)))
         yield {
           at: "module",
@@ -103,6 +111,7 @@ export const declarationCertificates = rule({
               : `it names: ${certificates.map(({ $, type }) => `${$.name}, ${type}`).join("; ")}`,
           hint: "add the certificate of the inspection body, and name it in the declaration",
         };
+    }
   },
   examples: [
     {

@@ -1,5 +1,5 @@
 import { fromMemory, ownChoice } from "../../model/basis.ts";
-import { date, list, quantity, text, thing } from "../../model/input.ts";
+import { date, list, quantity, table, text, thing } from "../../model/input.ts";
 import { holds } from "../../model/quantity.ts";
 import { canPrecede } from "../../model/dates.ts";
 import { rule } from "../../model/rule.ts";
@@ -63,8 +63,6 @@ export const markMaterial = rule({
   ],
 });
 
-const order = ["2.1", "2.2", "3.1", "3.2"];
-
 export const certificateType = rule({
   id: "certificate-type",
   title: "A certificate is of the type the part asks for, or a stricter one",
@@ -75,9 +73,10 @@ export const certificateType = rule({
   inputs: {
     part: thing("part", { required: text("requiredCertificateType") }),
     certificate: thing("certificateRow.record", { type: text("type") }),
+    types: table("certificate-type"),
   },
-  *check({ part, certificate }, mark) {
-    if (order.indexOf(certificate.type) < order.indexOf(part.required))
+  *check({ part, certificate, types }, mark) {
+    if (!types(part.required).texts("serve").includes(certificate.type))
       yield {
         at: [certificate, "type"],
         on: certificate,

@@ -6,6 +6,7 @@ import {
   flag,
   optional,
   quantity,
+  table,
   text,
   thing,
   things,
@@ -218,9 +219,13 @@ export const testerApproved = rule({
   kind: "ndt-personnel",
   severity: "nonconformity",
   owner: "testing",
-  inputs: { approval: flag("thirdPartyApproval"), category: optional(text("book.equipment.directive.category")) },
-  *check({ approval, category }, certificate) {
-    if (!approval && (category === "III" || category === "IV"))
+  inputs: {
+    approval: flag("thirdPartyApproval"),
+    category: optional(text("book.equipment.directive.category")),
+    approvals: table("tester-approval"),
+  },
+  *check({ approval, category, approvals }, certificate) {
+    if (!approval && category !== undefined && approvals(category).text("asked") === "yes")
       yield {
         at: "approval",
         message: `tester's certificate ${certificate.name} is not approved by a third party; the equipment is of category ${category}`,

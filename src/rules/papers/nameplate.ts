@@ -1,8 +1,7 @@
 import { fromMemory, ownChoice } from "../../model/basis.ts";
-import { anyOf, flag, optional, quantity, text, things } from "../../model/input.ts";
+import { anyOf, flag, optional, quantity, table, text, things } from "../../model/input.ts";
 import { holds } from "../../model/quantity.ts";
 import { rule } from "../../model/rule.ts";
-import { needsBody } from "../design/modules.ts";
 
 const directive = (topic: string) => fromMemory("Directive 2014/68/EU", undefined, topic);
 
@@ -19,13 +18,14 @@ export const nameplateMark = rule({
     module: optional(text("equipment.directive.module")),
     inScope: flag("equipment.directive.inScope"),
     category: optional(text("equipment.directive.category")),
+    body: table("module-body"),
   },
-  *check({ mark, number, module, inScope, category }, plate) {
+  *check({ mark, number, module, inScope, category, body }, plate) {
     const marked = inScope && category !== "sound engineering practice";
     const fault =
       mark !== marked
         ? (["mark", marked ? "bears no CE mark" : "bears a CE mark that the equipment must not have"] as const)
-        : marked && module !== undefined && needsBody(module) !== (number !== undefined)
+        : marked && module !== undefined && (body(module).text("body") === "yes") !== (number !== undefined)
           ? ([
               number === undefined ? "mark" : "number",
               number === undefined

@@ -1,6 +1,6 @@
 import { fromMemory } from "../../model/basis.ts";
 import { canPrecede } from "../../model/dates.ts";
-import { anyOf, date, flag, list, optional, text, things, type Thing } from "../../model/input.ts";
+import { anyOf, date, flag, list, optional, table, text, things, type Thing } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
 
 const proof = fromMemory(
@@ -151,9 +151,13 @@ export const testWitnessed = rule({
   kind: "pressure-test",
   severity: "gap",
   owner: "inspection body",
-  inputs: { roles: list(text("signatures[].role")), category: optional(text("equipment.directive.category")) },
-  *check({ roles, category }, test) {
-    if (category !== undefined && ["II", "III", "IV"].includes(category) && !roles.includes("inspection body"))
+  inputs: {
+    roles: list(text("signatures[].role")),
+    category: optional(text("equipment.directive.category")),
+    witness: table("proof-test-witness"),
+  },
+  *check({ roles, category, witness }, test) {
+    if (category !== undefined && !roles.includes("inspection body") && witness(category).text("asked") === "yes")
       yield {
         at: "roles",
         message: `the inspection body has not signed pressure test ${test.name}; the equipment is of category ${category}`,

@@ -1,8 +1,6 @@
 import { fromMemory } from "../../model/basis.ts";
-import { flag, optional, text } from "../../model/input.ts";
+import { flag, optional, table, text } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
-
-const approved = ["II", "III", "IV"];
 
 export const welderApproved = rule({
   id: "welder-approved",
@@ -15,9 +13,13 @@ export const welderApproved = rule({
   kind: "welder-qualification",
   severity: "nonconformity",
   owner: "welding coordination",
-  inputs: { approval: flag("thirdPartyApproval"), category: optional(text("book.equipment.directive.category")) },
-  *check({ approval, category }, certificate) {
-    if (!approval && category !== undefined && approved.includes(category))
+  inputs: {
+    approval: flag("thirdPartyApproval"),
+    category: optional(text("book.equipment.directive.category")),
+    approvals: table("welder-approval"),
+  },
+  *check({ approval, category, approvals }, certificate) {
+    if (!approval && category !== undefined && approvals(category).text("asked") === "yes")
       yield {
         at: "approval",
         message: `certificate ${certificate.name} is not approved by a third party; the equipment is of category ${category}`,
@@ -47,9 +49,13 @@ export const welderRoute = rule({
   kind: "welder-qualification",
   severity: "nonconformity",
   owner: "welding coordination",
-  inputs: { route: text("route"), category: optional(text("book.equipment.directive.category")) },
-  *check({ route, category }, certificate) {
-    if (route === "9.3c" && category !== undefined && approved.includes(category))
+  inputs: {
+    route: text("route"),
+    category: optional(text("book.equipment.directive.category")),
+    routes: table("welder-route"),
+  },
+  *check({ route, category, routes }, certificate) {
+    if (category !== undefined && routes(route, category).text("accepted") === "no")
       yield {
         at: "route",
         message: `certificate ${certificate.name} is prolonged by route 9.3c; the equipment is of category ${category}`,

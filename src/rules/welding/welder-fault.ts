@@ -2,7 +2,7 @@ import type { DateValue } from "../../model/dates.ts";
 import { anyOf, date, flag, list, optional, quantity, text, thing, type Thing } from "../../model/input.ts";
 import type { Measure } from "../../model/quantity.ts";
 import type { Objection } from "../../model/rule.ts";
-import { uncovered, type WeldMade } from "./welder-range.ts";
+import { uncovered, type WelderRanges, type WeldMade } from "./welder-range.ts";
 import { notInForce, type Periods } from "./welder-validity.ts";
 
 const qualification = {
@@ -85,10 +85,11 @@ function faultOf(
   positions: readonly string[],
   day: DateValue,
   periods: Periods,
+  ranges: WelderRanges,
 ): Fault | undefined {
   const { qualifications } = who;
   for (const position of positions) {
-    const covering = qualifications.filter((one) => uncovered(one, { ...weld, position }).length === 0);
+    const covering = qualifications.filter((one) => uncovered(one, { ...weld, position }, ranges).length === 0);
     if (covering.length === 0) {
       const pipe = weld.diameter === undefined ? "" : `, diameter ${weld.diameter.text}`;
       const asked = `process ${weld.process}, ${weld.weldType} weld, ${sized(weld)}${pipe}, position ${position}`;
@@ -96,7 +97,7 @@ function faultOf(
         name: `range ${asked}`,
         message: `welder ${who.$.name} holds no qualification for ${asked}`,
         why: qualifications
-          .map((one) => `${one.$.name} covers only ${uncovered(one, { ...weld, position }).join("; ")}`)
+          .map((one) => `${one.$.name} covers only ${uncovered(one, { ...weld, position }, ranges).join("; ")}`)
           .join(" · "),
         hint: "add the certificate that covers this weld, or correct welder, position or thickness; else raise a nonconformity report",
       };
@@ -121,9 +122,10 @@ export function* objectionsTo(
   positions: readonly string[],
   day: DateValue,
   periods: Periods,
+  ranges: WelderRanges,
 ): Generator<WelderObjection> {
   for (const who of welders) {
-    const fault = faultOf(who, weldOf(who), positions, day, periods);
+    const fault = faultOf(who, weldOf(who), positions, day, periods, ranges);
     if (fault !== undefined) yield { ...fault, on: who };
   }
 }

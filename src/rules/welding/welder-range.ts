@@ -1,3 +1,4 @@
+import { table, type Values } from "../../model/input.ts";
 import { atLeast, atMost, type Measure } from "../../model/quantity.ts";
 
 /** What a test piece stood for; a range that is not printed on the certificate is undefined or empty. */
@@ -32,78 +33,41 @@ export interface WeldMade {
   readonly fillerGroups: readonly string[];
 }
 
-type Ranges = ReadonlyMap<string, readonly string[]>;
-const ranges = (rows: Readonly<Record<string, string>>): Ranges =>
-  new Map(Object.entries(rows).map(([test, covered]) => [test, covered.split(", ")]));
+/** What tests cover, as the tables of the standard say. */
+export const welderRanges = {
+  processRange: table("welder-process-range"),
+  fillerRange: table("welder-filler-range"),
+  positionRange: table("welder-position-range"),
+  positionPair: table("welder-position-pair"),
+  positionPasses: table("welder-position-passes"),
+  detailRange: table("welder-detail-range"),
+  thicknessRange: table("welder-thickness-range"),
+  diameterRange: table("welder-diameter-range"),
+  plateOnPipe: table("welder-plate-on-pipe"),
+};
+export type WelderRanges = Values<typeof welderRanges>;
 
-// All ranges: EN ISO 9606-1, from memory. A process that is not listed covers itself.
-const processes = ranges({
-  "135": "135, 138",
-  "138": "135, 138",
-  "141": "141, 142, 143, 145",
-  "143": "141, 142, 143, 145",
-  "145": "141, 142, 143, 145",
-});
-const fillers = ranges({
-  FM1: "FM1, FM2",
-  FM2: "FM1, FM2",
-  FM3: "FM1, FM2, FM3",
-  FM4: "FM1, FM2, FM3, FM4",
-  FM5: "FM5",
-  FM6: "FM5, FM6",
-});
-const buttPositions = ranges({
-  PA: "PA",
-  PC: "PA, PC",
-  PE: "PA, PC, PE",
-  PF: "PA, PF",
-  PG: "PG",
-  PH: "PA, PE, PF, PH",
-  PJ: "PA, PE, PG, PJ",
-  "H-L045": "PA, PC, PE, PF, PH, H-L045",
-  "J-L045": "PA, PC, PE, PG, PJ, J-L045",
-});
-const filletPositions = ranges({
-  PA: "PA",
-  PB: "PA, PB",
-  PC: "PA, PB, PC",
-  PD: "PA, PB, PC, PD, PE",
-  PE: "PA, PB, PC, PD, PE",
-  PF: "PA, PB, PF",
-  PG: "PG",
-  PH: "PA, PB, PC, PD, PE, PF, PH",
-  PJ: "PA, PB, PD, PE, PG, PJ",
-});
-const details = ranges({
-  "ss nb": "ss nb, ss mb, bs, ss gb, ss fb",
-  "ss mb": "ss mb, bs",
-  bs: "ss mb, bs",
-  "ss gb": "ss mb, bs, ss gb",
-  "ss fb": "ss mb, bs, ss fb",
-  sl: "sl",
-  ml: "sl, ml",
-});
-/** Round a fixed pipe a welder passes through these. */
-const passes = ranges({ PH: "PA, PE, PF", PJ: "PA, PE, PG" });
-const rotating = ["PA", "PB", "PC", "PD"];
+/** The tables tell fillet welds from all others. */
+const sort = ({ weldType }: Pick<WelderTest, "weldType">) => (weldType === "fillet" ? "fillet" : "butt");
 
-/** Least and greatest thickness in mm that a test covers. */
-export function thicknessRange({ weldType, thickness, process }: WelderTest): readonly [number, number] {
-  const tested = thickness.value;
-  if (weldType === "fillet") return tested < 3 ? [tested, Math.max(3, 2 * tested)] : [3, Number.POSITIVE_INFINITY];
-  const growth = process === "311" ? 1.5 : 2;
-  if (tested < 3) return [tested, Math.max(3, growth * tested)];
-  return tested < 12 ? [3, growth * tested] : [3, Number.POSITIVE_INFINITY];
+/** Least and greatest thickness that a test covers; no greatest: any. */
+export function thicknessRange(
+  test: Pick<WelderTest, "weldType" | "process" | "thickness">,
+  { thicknessRange: range }: Pick<WelderRanges, "thicknessRange">,
+): readonly [low: Measure | undefined, high: Measure | undefined] {
+  const row = range(sort(test), test.process, test.thickness);
+  return [row.quantity("from"), row.quantity("to")];
 }
 
 /** Positions a test covers. */
-export function positionRange({ weldType, product, positions }: WelderTest): readonly string[] {
-  const table = weldType === "fillet" ? filletPositions : buttPositions;
-  const covered = new Set(positions.flatMap((position) => table.get(position) ?? []));
-  if (weldType === "butt" && product === "pipe" && positions.includes("PC")) {
-    if (positions.includes("PH")) covered.add("H-L045");
-    if (positions.includes("PJ")) covered.add("J-L045");
-  }
+export function positionRange(
+  test: Pick<WelderTest, "weldType" | "product" | "positions">,
+  ranges: Pick<WelderRanges, "positionRange" | "positionPair">,
+): readonly string[] {
+  const { weldType, product, positions } = test;
+  const covered = new Set(positions.flatMap((one) => ranges.positionRange(sort(test), one).texts("covers")));
+  if (weldType === "butt" && product === "pipe" && positions.includes("PC"))
+    for (const other of positions) for (const one of ranges.positionPair(other).texts("covers")) covered.add(one);
   return [...covered];
 }
 
@@ -117,50 +81,49 @@ function asTested(test: WelderTest, weld: WeldMade): WelderTest {
 }
 
 /** What of a weld a welder's test does not cover, each as the range held; empty: all is covered. */
-export function uncovered(given: WelderTest, weld: WeldMade): readonly string[] {
+export function uncovered(given: WelderTest, weld: WeldMade, ranges: WelderRanges): readonly string[] {
   const test = asTested(given, weld);
-  const covered = processes.get(test.process) ?? [test.process];
+  const covered = ranges.processRange(test.process).texts("covers");
   if (!covered.includes(weld.process)) return [`process ${covered.join(", ")}`];
   if (isOperator(test)) return [];
   if (test.weldType !== weld.weldType) return [`${test.weldType} welds`];
   const problems: string[] = [];
-  const [low, high] = thicknessRange(test);
-  const inside = (thickness: Measure, from: Measure | number, to: Measure | number) =>
-    (weld.asStated === true || atLeast(thickness, from) === "yes") && atMost(thickness, to) === "yes";
+  const [low, high] = thicknessRange(test, ranges);
+  const inside = (thickness: Measure, from: Measure | undefined, to: Measure | undefined) =>
+    (weld.asStated === true || isAtLeast(thickness, from)) && isAtMost(thickness, to);
   const from = test.printedFrom ?? low;
   const to = test.printedTo ?? high;
   if (!weld.thicknesses.every((one) => inside(one, low, high) && inside(one, from, to)))
     problems.push(`thickness ${said(from)} to ${said(to)}`);
-  const positions = positionRange(test);
+  const positions = positionRange(test, ranges);
   const printed = test.printedPositions;
   const held = printed.length === 0 ? positions : positions.filter((one) => printed.includes(one));
-  const asked = held.includes(weld.position) ? [weld.position] : (passes.get(weld.position) ?? [weld.position]);
+  const asked = held.includes(weld.position) ? [weld.position] : ranges.positionPasses(weld.position).texts("passes");
   if (!asked.every((one) => held.includes(one))) problems.push(`positions ${held.join(", ")}`);
-  if (!coversProduct(test, weld)) problems.push(productOf(test));
-  if (weld.detail !== undefined && !(details.get(test.detail) ?? []).includes(weld.detail))
-    problems.push(`details ${(details.get(test.detail) ?? []).join(", ")}`);
-  const groups = fillers.get(test.fillerGroup ?? "") ?? [];
-  if (test.fillerGroup !== undefined && !weld.fillerGroups.every((group) => groups.includes(group)))
+  if (!coversProduct(test, weld, ranges)) problems.push(productOf(test));
+  const details = ranges.detailRange(test.detail).texts("covers");
+  if (weld.detail !== undefined && !details.includes(weld.detail)) problems.push(`details ${details.join(", ")}`);
+  if (test.fillerGroup === undefined) return problems;
+  const groups = ranges.fillerRange(test.fillerGroup).texts("covers");
+  if (!weld.fillerGroups.every((group) => groups.includes(group)))
     problems.push(groups.length === 0 ? "no filler" : `fillers ${groups.join(", ")}`);
   return problems;
 }
 
-const said = (value: Measure | number) =>
-  typeof value === "number" ? (Number.isFinite(value) ? `${value} mm` : "any") : value.text;
+const isAtLeast = (value: Measure, low: Measure | undefined) => low === undefined || atLeast(value, low) === "yes";
+const isAtMost = (value: Measure, high: Measure | undefined) => high === undefined || atMost(value, high) === "yes";
+const said = (end: Measure | undefined) => end?.text ?? "any";
 
-function coversProduct(test: WelderTest, weld: WeldMade): boolean {
-  const tested = test.outsideDiameter;
-  if (weld.diameter === undefined)
-    return test.product === "plate" || (tested !== undefined && atLeast(tested, 25) === "yes" && tested.low > 25);
-  if (test.product === "plate")
-    return (
-      atLeast(weld.diameter, 500) === "yes" ||
-      (atLeast(weld.diameter, 75) === "yes" && rotating.includes(weld.position))
-    );
+function coversProduct(
+  { product, outsideDiameter: tested }: WelderTest,
+  { diameter, position }: WeldMade,
+  { diameterRange, plateOnPipe }: WelderRanges,
+): boolean {
+  if (product === "plate") return diameter === undefined || isAtLeast(diameter, plateOnPipe(position).quantity("from"));
   if (tested === undefined) return false;
-  const [low, high] =
-    tested.high <= 25 ? [tested.value, 2 * tested.value] : [Math.max(25, tested.value / 2), Number.POSITIVE_INFINITY];
-  return atLeast(weld.diameter, low) === "yes" && atMost(weld.diameter, high) === "yes";
+  const row = diameterRange(tested);
+  if (diameter === undefined) return row.text("plate") === "yes";
+  return isAtLeast(diameter, row.quantity("from")) && isAtMost(diameter, row.quantity("to"));
 }
 
 const productOf = ({ product, outsideDiameter }: WelderTest) =>

@@ -3,6 +3,7 @@ import { anyOf, date, list, optional, quantity, text, thing } from "../../model/
 import { rule } from "../../model/rule.ts";
 import { depositedBy, runOfLog } from "./deposited.ts";
 import { joint, months, objectionsTo, weldAt, welder } from "./welder-fault.ts";
+import { welderRanges } from "./welder-range.ts";
 import { periodsOf } from "./welder-validity.ts";
 
 export const welderQualified = rule({
@@ -15,6 +16,7 @@ export const welderQualified = rule({
   owner: "welding coordination",
   inputs: {
     ...months,
+    ...welderRanges,
     day: date("date"),
     process: text("process"),
     layer: text("layer"),
@@ -25,29 +27,17 @@ export const welderQualified = rule({
     welders: list(thing("welders[]", welder)),
     joint: thing("record.joint", joint),
   },
-  *check({
-    day,
-    process,
-    layer,
-    position,
-    side,
-    runs,
-    fillers,
-    welders,
-    joint: at,
-    confirmationMonths,
-    revalidationMonths,
-    retestMonths,
-  }) {
+  *check(values) {
+    const { day, process, layer, position, side, runs, fillers, welders, joint: at } = values;
     const over = layer === "fill" || layer === "cap";
     const weldOf = (welder: string) => weldAt(at, process, depositedBy(runs, welder, process, side), over, fillers);
-    const periods = periodsOf({ confirmationMonths, revalidationMonths, retestMonths });
     for (const objection of objectionsTo(
       welders,
       (who) => weldOf(who.$.id),
       position === undefined ? at.positions : [position],
       day,
-      periods,
+      periodsOf(values),
+      values,
     ))
       yield { ...objection, at: "day", related: [{ at: "welders", message: `joint ${at.$.name}, ${layer}` }] };
   },
@@ -161,6 +151,7 @@ export const repairWelderQualified = rule({
   owner: "welding coordination",
   inputs: {
     ...months,
+    ...welderRanges,
     day: date("date"),
     process: text("process"),
     depth: optional(quantity("depth", "mm")),
@@ -168,11 +159,11 @@ export const repairWelderQualified = rule({
     welders: list(thing("welders[]", welder)),
     joint: thing("joint", joint),
   },
-  *check({ day, process, depth, fillers, welders, joint: at, confirmationMonths, revalidationMonths, retestMonths }) {
+  *check(values) {
+    const { day, process, depth, fillers, welders, joint: at } = values;
     // How far the excavation goes decides the thickness; whether it breaks through is not recorded, so the detail counts.
     const weld = weldAt(at, process, depth, false, fillers);
-    const periods = periodsOf({ confirmationMonths, revalidationMonths, retestMonths });
-    for (const objection of objectionsTo(welders, () => weld, at.positions, day, periods))
+    for (const objection of objectionsTo(welders, () => weld, at.positions, day, periodsOf(values), values))
       yield { ...objection, at: "day", related: [{ at: "welders", message: `repair of joint ${at.$.name}` }] };
   },
   examples: [
