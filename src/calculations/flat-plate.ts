@@ -61,10 +61,7 @@ export const flatPlate = calculation({
     wall.analysis,
     ...wall.measured,
   ],
-  limits: [
-    { left: "ea", relation: ">", right: "'0 mm'", means: "a thickness is left after allowances" },
-    { left: "c", relation: ">=", right: "'0 mm'", means: "the corrosion allowance is not negative" },
-  ],
+  limits: [{ left: "ea", relation: ">", right: "'0 mm'", means: "a thickness is left after allowances" }],
   accept: [wall.thickEnough, wall.measuredEnough],
   compared: [
     { symbol: "e", unsafe: "low" },
@@ -116,14 +113,6 @@ export const flatPlate = calculation({
       expect: { ea: 0 },
       within: 1e-9,
       outside: ["a thickness is left after allowances"],
-    },
-    {
-      source: "constructed: a corrosion allowance below nothing",
-      class: "constructed",
-      given: { regions: regions(6), fields: [], e0: 8, c: -1, δ: 0.3, en: 8 },
-      expect: { emin: 5 },
-      within: 1e-9,
-      outside: ["the corrosion allowance is not negative"],
     },
   ],
 });

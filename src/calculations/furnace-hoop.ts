@@ -140,8 +140,6 @@ export const furnaceHoop = calculation({
     },
   ],
   limits: [
-    { left: "p", relation: ">", right: "'0 MPa'", means: "the pressure acts from outside" },
-    { left: "L", relation: ">", right: "'0 mm'", means: "the hoop supports a length" },
     {
       left: "d",
       relation: "<=",

@@ -77,12 +77,4 @@ export const gasValveExamples: readonly CalculationExample[] = [
     within: 1e-9,
     outside: ["the certified coefficient of discharge is at most 0.9"],
   },
-  {
-    source: "constructed: no coefficient of discharge",
-    class: "constructed",
-    given: { ...air, pset: 11, op: 0.1, Kdr: 0, Qc: 0 },
-    expect: { Qm: 0 },
-    within: 1e-9,
-    outside: ["the certified coefficient of discharge is above 0"],
-  },
 ];

@@ -113,10 +113,6 @@ export const heatBalance = calculation({
     },
   ],
   limits: [
-    { left: "D", relation: ">", right: "'0 kg/h'", means: "the boiler raises steam" },
-    { left: "x", relation: ">=", right: "0", means: "blow-down leaves the boiler" },
-    { left: "B", relation: ">", right: "'0 kW'", means: "the burner gives heat" },
-    { left: "η", relation: ">", right: "0", means: "the efficiency is above nought" },
     {
       left: "η",
       relation: "<=",
@@ -124,7 +120,6 @@ export const heatBalance = calculation({
       means: "the efficiency is at most 100 % of the net calorific value",
       basis: ownChoice("more is possible only where water of the flue gas condenses, which is not covered"),
     },
-    { left: "pw", relation: ">", right: "'0 bar'", means: "the working pressure is above that of the atmosphere" },
     {
       left: "pw",
       relation: "<=",

@@ -31,12 +31,4 @@ export const metalTemperatureExamples: readonly CalculationExample[] = [
     expect: { t: 184.1 },
     within: 1e-9,
   },
-  {
-    source: "constructed: no thickness",
-    class: "constructed",
-    given: { ts: 184.1, heating: 1, e: 0, ...profile },
-    expect: { t: 199.1 },
-    within: 1e-9,
-    outside: ["the part has a thickness"],
-  },
 ];

@@ -60,7 +60,7 @@ export const metalTemperature = calculation({
     },
     forItsHeating("tc", "tr"),
   ],
-  limits: [{ left: "e", relation: ">", right: "'0 mm'", means: "the part has a thickness" }],
+  limits: [],
   accept: [
     {
       left: "tP",

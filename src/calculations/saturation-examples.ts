@@ -29,12 +29,4 @@ export const saturationExamples: readonly CalculationExample[] = [
     expect: { r: 0.05 },
     within: 1e-9,
   },
-  {
-    source: "constructed: a vacuum",
-    class: "constructed",
-    given: { PS: -0.5, patm: 1.013, TS: 185, limits: [{ temperature: "185 °C" }] },
-    expect: { p: 0.513 },
-    within: 1e-9,
-    outside: ["the maximum allowable pressure is above that of the atmosphere"],
-  },
 ];

@@ -94,14 +94,7 @@ export const saturation = calculation({
       round: { decimals: 5, direction: "nearest" },
     },
   ],
-  limits: [
-    {
-      left: "PS",
-      relation: ">",
-      right: "'0 bar'",
-      means: "the maximum allowable pressure is above that of the atmosphere",
-    },
-  ],
+  limits: [],
   accept: [
     {
       name: "TS too low",

@@ -99,28 +99,4 @@ export const shellOpeningExamples: readonly CalculationExample[] = [
     within: 1e-9,
     outside: ["the branch has a diameter, or the opening a width"],
   },
-  {
-    source: "constructed: a branch that ends below the shell",
-    class: "constructed",
-    given: { ...common, h: -5 },
-    expect: { lb: -5 },
-    within: 1e-9,
-    outside: ["the length of the branch is not negative"],
-  },
-  {
-    source: "constructed: no pressure",
-    class: "constructed",
-    given: { ...common, p: 0 },
-    expect: { σ: 0 },
-    within: 0,
-    outside: ["the pressure is above nothing"],
-  },
-  {
-    source: "constructed: a corrosion allowance below nothing",
-    class: "constructed",
-    given: { ...common, c: -1 },
-    expect: { ea: 9 },
-    within: 1e-9,
-    outside: ["the corrosion allowance of the branch is not negative"],
-  },
 ];

@@ -171,7 +171,6 @@ export const shellOpening = calculation({
     ...replacementSteps,
   ],
   limits: [
-    { left: "p", relation: ">", right: "'0 MPa'", means: "the pressure is above nothing" },
     {
       left: "di",
       relation: "<=",
@@ -180,7 +179,6 @@ export const shellOpening = calculation({
       wrong: "the opening is {left} wide, above {kd} of the inside diameter of the shell, {right}",
       basis: method,
     },
-    { left: "h", relation: ">=", right: "'0 mm'", means: "the length of the branch is not negative" },
     {
       name: "no size",
       left: "max(do, w)",
@@ -189,7 +187,6 @@ export const shellOpening = calculation({
       means: "the branch has a diameter, or the opening a width",
       wrong: "neither a diameter of the branch nor a width of the opening is above {right}",
     },
-    { left: "c", relation: ">=", right: "'0 mm'", means: "the corrosion allowance of the branch is not negative" },
   ],
   accept: [
     {

@@ -41,14 +41,6 @@ export const smokeTubeExamples: readonly CalculationExample[] = [
     outside: ["the pressure is small against the design stress"],
   },
   {
-    source: "constructed: no pressure",
-    class: "constructed",
-    given: { ...tube, p: 0 },
-    expect: { e: 0 },
-    within: 0,
-    outside: ["the pressure acts from outside"],
-  },
-  {
     source: "constructed: walls that meet in the middle",
     class: "constructed",
     given: { ...tube, do: 60, en: 30 },

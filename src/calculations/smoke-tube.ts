@@ -51,7 +51,6 @@ export const smokeTube = calculation({
     ...wall.measured,
   ],
   limits: [
-    { left: "p", relation: ">", right: "'0 MPa'", means: "the pressure acts from outside" },
     {
       left: "p",
       relation: "<=",

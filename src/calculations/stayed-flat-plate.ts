@@ -60,8 +60,6 @@ export const stayedFlatPlate = calculation({
     },
   ],
   limits: [
-    { left: "p", relation: ">", right: "'0 MPa'", means: "the pressure is above nothing" },
-    { left: "d", relation: ">", right: "'0 mm'", means: "the circle has a diameter" },
     {
       left: "C",
       relation: ">=",

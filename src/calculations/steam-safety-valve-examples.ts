@@ -106,12 +106,4 @@ export const steamValveExamples: readonly CalculationExample[] = [
     within: 1e-9,
     outside: ["the certified coefficient of discharge is at most 0.9"],
   },
-  {
-    source: "constructed: no coefficient of discharge",
-    class: "constructed",
-    given: { ...valve, Kdr: 0, Qc: 0 },
-    expect: { Qm: 0 },
-    within: 1e-9,
-    outside: ["the certified coefficient of discharge is above 0"],
-  },
 ];

@@ -42,14 +42,6 @@ export const tubePullOutExamples: readonly CalculationExample[] = [
     within: 0.000001,
   },
   {
-    source: "constructed: no pressure",
-    class: "constructed",
-    given: { ...field, p: 0 },
-    expect: { F: 0 },
-    within: 0,
-    outside: ["the pressure pulls on the tubes"],
-  },
-  {
     source: "constructed: no plain tube in the field",
     class: "constructed",
     given: { ...field, n: 0 },

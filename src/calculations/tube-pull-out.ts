@@ -90,7 +90,6 @@ export const tubePullOut = calculation({
     },
   ],
   limits: [
-    { left: "p", relation: ">", right: "'0 MPa'", means: "the pressure pulls on the tubes" },
     {
       left: "n",
       relation: ">=",

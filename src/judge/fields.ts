@@ -3,8 +3,8 @@ import { canPrecede, parseDate, type DateValue } from "../model/dates.ts";
 import type { BuiltIn } from "../model/definitions.ts";
 import type { Finding } from "../model/finding.ts";
 import { isList, isObject, pointerStep, type Json } from "../model/json.ts";
-import type { Field } from "../model/kind.ts";
-import { measure, parseQuantity } from "../model/quantity.ts";
+import type { Field, Sign } from "../model/kind.ts";
+import { measure, parseQuantity, type Quantity } from "../model/quantity.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
 import { keyOf, locate, type Court } from "../court/court.ts";
@@ -17,6 +17,7 @@ const form = ownChoice("digits and units are evidence: they are read exactly as 
 const plausible = ownChoice(
   "a value far outside what its field usually holds is suspected to be a slip of unit or decimal point",
 );
+const nature = ownChoice("what is measured has no such value by its nature, whatever a standard asks of it");
 const order = ownChoice("evidence recorded up to the cut-off date cannot speak of a later event");
 
 export const fieldRules: readonly BuiltIn[] = [
@@ -31,6 +32,12 @@ export const fieldRules: readonly BuiltIn[] = [
     title: "A date is a day of the calendar, written year-month-day",
     severity: "nonconformity",
     basis: form,
+  },
+  {
+    id: "value-sign",
+    title: "A quantity that has no negative values, or is never nothing, is written so",
+    severity: "nonconformity",
+    basis: nature,
   },
   {
     id: "value-plausible",
@@ -96,6 +103,10 @@ function readQuantity(court: Court, leaf: Leaf, text: string): readonly Suspect[
     );
     return [];
   }
+  if (field.sign !== undefined && !hasSign(parsed.quantity.number, field.sign)) {
+    saySign(court, leaf, field.sign, parsed.quantity);
+    return [];
+  }
   const range = rangeOf(field);
   if (range === undefined || field.plausible === undefined || parsed.quantity.sign !== "=") return [];
   const { low, high } = measure(parsed.quantity, range.unit);
@@ -103,6 +114,21 @@ function readQuantity(court: Court, leaf: Leaf, text: string): readonly Suspect[
   const [from, to] = field.plausible;
   const message = `${nameIn(court.world, leaf)} is ${text}; ${from} to ${to} is expected`;
   return [{ leaf, rule: "value-plausible", message }];
+}
+
+const hasSign = (value: number, sign: Sign): boolean => (sign === "positive" ? value > 0 : value >= 0);
+
+/** In the unit of the paper: "the wall is 0 mm; expected more than 0 mm". */
+function saySign(court: Court, leaf: Leaf, sign: Sign, { text, unit }: Quantity): void {
+  const nothing = unit === "1" ? "0" : `0 ${unit === "ΔK" ? "K" : unit}`;
+  say(
+    court,
+    leaf,
+    "value-sign",
+    `${nameIn(court.world, leaf)} is ${text}; expected ${sign === "positive" ? `more than ${nothing}` : `${nothing} or more`}`,
+    "there is no such value, so nothing is judged by it",
+    "compare with the original and correct the value; leave it out if none is stated",
+  );
 }
 
 const wantedOf = ({ unit = "any", difference }: Field) => ({ unit, ...(difference === true && { difference: true }) });

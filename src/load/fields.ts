@@ -1,5 +1,5 @@
 import { isObject, type JsonObject } from "../model/json.ts";
-import { isCarry, type Field, type FieldType } from "../model/kind.ts";
+import { isCarry, signs, type Field, type FieldType } from "../model/kind.ts";
 import { isMilestone, isOwner } from "../model/vocabulary.ts";
 import { objectOf, textOf, texts } from "./inline.ts";
 
@@ -18,6 +18,7 @@ function fieldOf(name: string, schema: JsonObject, required: boolean): Field {
   const options = texts(schema, "enum");
   const [low, high] = texts(schema, "x-plausible");
   const unit = textOf(schema, "x-unit");
+  const sign = signs.find((one) => one === schema["x-sign"]);
   const closedBy = texts(schema, "x-closed-by");
   const due = textOf(schema, "x-due");
   const instead = textOf(schema, "x-instead");
@@ -44,6 +45,7 @@ function fieldOf(name: string, schema: JsonObject, required: boolean): Field {
     ...(unit !== undefined && type === "quantity" && { unit }),
     ...(schema["x-difference"] === true && { difference: true }),
     ...(low !== undefined && high !== undefined && { plausible: [low, high] as const }),
+    ...(sign !== undefined && { sign }),
     ...(closedBy.length > 0 && { closedBy }),
     ...(due !== undefined && isMilestone(due) && { due }),
     ...(unless !== undefined && { unless }),

@@ -82,6 +82,7 @@ const annotations: ReadonlySet<string> = new Set([
     "unit",
     "difference",
     "plausible",
+    "sign",
     "closed-by",
     "due",
     "instead",

@@ -1,5 +1,5 @@
 import { isObject, type JsonObject } from "../model/json.ts";
-import { carries, fieldAt, isCarry, type Kind } from "../model/kind.ts";
+import { carries, fieldAt, isCarry, signs, type Kind } from "../model/kind.ts";
 import { ProgramError } from "../model/program-error.ts";
 import { unitOf } from "../model/units.ts";
 import { isMilestone, isOwner, milestones, owners } from "../model/vocabulary.ts";
@@ -99,6 +99,9 @@ function checkValue(schema: JsonObject, path: string, refuse: Refuse): void {
     if (unit === undefined) refuse(path, 'is a quantity without "x-unit"');
     else if (unit !== "any" && unitOf(unit) === undefined) refuse(path, `has the unit "${unit}", which is not listed`);
   }
+  const sign = schema["x-sign"];
+  if (sign !== undefined && (named !== "quantity" || !signs.some((one) => one === sign)))
+    refuse(path, `has an "x-sign" that only a quantity may have; expected ${signs.join(" or ")}`);
   if ((named === "date" || named === "day") && !["event", "limit", "plan"].includes(textOf(schema, "x-date") ?? ""))
     refuse(path, 'is a date without "x-date"; expected "event", "limit" or "plan"');
   const rejects = texts(schema, "enum").includes("rejected");

@@ -52,6 +52,11 @@ export interface Kind {
 
 export type FieldType = "text" | "quantity" | "date" | "link" | "integer" | "number" | "boolean" | "object" | "list";
 
+export const signs = ["positive", "not-negative"] as const;
+
+/** Of a quantity that is above nothing by its nature (a thickness), or not below it (an allowance). */
+export type Sign = (typeof signs)[number];
+
 /** One property of a kind, or the item of a list. */
 export interface Field {
   readonly name: string;
@@ -73,6 +78,8 @@ export interface Field {
   /** A temperature difference, not a temperature. */
   readonly difference?: boolean;
   readonly plausible?: readonly [string, string];
+  /** What the value must be, whatever else is asked of it. */
+  readonly sign?: Sign;
   /** Of a field that may say *rejected*: ids of what closes it. */
   readonly closedBy?: readonly string[];
   /** Milestone at which the field is owed. */

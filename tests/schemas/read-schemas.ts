@@ -105,6 +105,7 @@ const words = [
   "unit",
   "difference",
   "plausible",
+  "sign",
   "closed-by",
   "instead",
   "unprinted",

@@ -131,7 +131,6 @@ export const coefficientLimits: readonly Limit[] = [
     means: "the certified coefficient of discharge is at most 0.9",
     basis: fromMemory("EN ISO 4126-1", undefined, "certified coefficient: measured less 10 %"),
   },
-  { left: "Kdr", relation: ">", right: "0", means: "the certified coefficient of discharge is above 0" },
   {
     left: "rb",
     relation: "<=",

@@ -25,12 +25,4 @@ export const externalTestExamples: readonly CalculationExample[] = [
     expect: { ppl: 0.837542, pel: 0.613926, pmax: 0.613926 },
     within: 0.000001,
   },
-  {
-    source: "constructed: no test pressure",
-    class: "constructed",
-    given: { ...cylinder, PT: 0 },
-    expect: { e: 19.7 },
-    within: 1e-9,
-    outside: ["the test pressure is above nothing"],
-  },
 ];

@@ -64,10 +64,7 @@ export const load: readonly CalculationStep[] = [
   },
 ];
 export const loadLimits: readonly Limit[] = [
-  { left: "p", relation: ">", right: "'0 MPa'", means: "the pressure is above nothing" },
-  { left: "a", relation: ">=", right: "'0 mm²'", means: "the occupied area is not negative" },
   { left: "AL", relation: ">", right: "'0 mm²'", means: "the stay carries more plate than is occupied" },
-  { left: "c", relation: ">=", right: "'0 mm'", means: "the corrosion allowance is not negative" },
 ];
 export const stress: CalculationStep = {
   symbol: "σ",
