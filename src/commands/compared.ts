@@ -1,7 +1,7 @@
 import { join, resolve } from "node:path";
 import { changedFiles } from "../imports/record-files.ts";
 import type { Rewritten } from "../imports/uncompared.ts";
-import { nearestName } from "../load/nearest.ts";
+import { nearestName } from "../model/nearest.ts";
 import { NotWritten, putFiles, textAt } from "../load/put-files.ts";
 import { readBackRules } from "../judge/read-back.ts";
 import { linesByOriginal, statementOf } from "../model/comparison.ts";

@@ -6,6 +6,7 @@ import { fileRules } from "../load/file-rules.ts";
 import { loadKinds } from "../load/kinds.ts";
 import { judgeBook, layOut, publishBook, readBook, traceRecord } from "../pipeline.ts";
 import { ChangedWhileBuilding } from "../publish/changed.ts";
+import { planOf } from "../plan/plan.ts";
 import { packageRoot, toolName } from "../root.ts";
 import { join } from "node:path";
 import { UsageError, type Engine } from "./command.ts";
@@ -52,5 +53,10 @@ export const engine: Engine = {
     return liveSite(judged, await layOut(judged, change));
   },
   traceRecord,
-  definitions: () => shippedDefinitions(loadKinds([join(packageRoot, "schemas")])),
+  definitions() {
+    const definitions = shippedDefinitions(loadKinds([join(packageRoot, "schemas")]));
+    // What explains a definition refuses a wrong one as judging does, in the same words.
+    planOf(definitions);
+    return definitions;
+  },
 };

@@ -2,7 +2,7 @@ import { basename, dirname, join, resolve } from "node:path";
 import { linkChoices } from "../imports/choices.ts";
 import { owedRows, type OwedRows } from "../imports/owed-rows.ts";
 import { toSheets, type RecordToWrite } from "../imports/to-sheets.ts";
-import { nearestName } from "../load/nearest.ts";
+import { nearestName } from "../model/nearest.ts";
 import { NotWritten, putNew } from "../load/put-files.ts";
 import type { LoadedBook } from "../model/book.ts";
 import type { Kind } from "../model/kind.ts";

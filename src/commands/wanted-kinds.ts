@@ -1,5 +1,5 @@
 import type { WantedKinds } from "../imports/propose.ts";
-import { nearestName } from "../load/nearest.ts";
+import { nearestName } from "../model/nearest.ts";
 import type { Kind } from "../model/kind.ts";
 import type { Workbook } from "../sheets/cells.ts";
 import { UsageError } from "./command.ts";

@@ -1,4 +1,4 @@
-import { nearestName } from "../load/nearest.ts";
+import { nearestName } from "../model/nearest.ts";
 import type { Field } from "../model/kind.ts";
 import type { Cell } from "../sheets/cells.ts";
 import { blank, fault, value, type CellValue, type ColumnReading } from "./read-cell.ts";

@@ -1,4 +1,4 @@
-import { nearestName } from "../load/nearest.ts";
+import { nearestName } from "../model/nearest.ts";
 import { isList, isObject, pointerStep, type Json, type JsonObject } from "../model/json.ts";
 import type { Kind } from "../model/kind.ts";
 import { unitHint, unitOf } from "../model/units.ts";

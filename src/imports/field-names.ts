@@ -1,4 +1,4 @@
-import { nearestName } from "../load/nearest.ts";
+import { nearestName } from "../model/nearest.ts";
 import type { Field } from "../model/kind.ts";
 import { grouped } from "../model/grouped.ts";
 

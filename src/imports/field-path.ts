@@ -1,4 +1,4 @@
-import { nearestName } from "../load/nearest.ts";
+import { nearestName } from "../model/nearest.ts";
 import { nearestField } from "./field-names.ts";
 import type { Field } from "../model/kind.ts";
 import { parsePath, type Step } from "../model/path.ts";

@@ -1,4 +1,4 @@
-import { nearestName } from "../load/nearest.ts";
+import { nearestName } from "../model/nearest.ts";
 import type { Field } from "../model/kind.ts";
 import { columnName } from "../sheets/addresses.ts";
 import type { ImportFault } from "./faults.ts";

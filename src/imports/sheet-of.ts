@@ -1,4 +1,4 @@
-import { nearestName } from "../load/nearest.ts";
+import { nearestName } from "../model/nearest.ts";
 import type { Sheet, Workbook } from "../sheets/cells.ts";
 import type { ImportFault } from "./faults.ts";
 

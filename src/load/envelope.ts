@@ -2,7 +2,7 @@ import { isList, isObject, pointerStep, type Json, type JsonObject } from "../mo
 import type { Kind } from "../model/kind.ts";
 import type { Finding } from "../model/finding.ts";
 import { findingOf } from "./file-rules.ts";
-import { nearestName } from "./nearest.ts";
+import { nearestName } from "../model/nearest.ts";
 import { quoted } from "./portable.ts";
 import type { Shape } from "./schema-errors.ts";
 

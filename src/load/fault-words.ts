@@ -7,7 +7,7 @@ import { parseQuantity } from "../model/quantity.ts";
 import { stableName, stablePath } from "../model/stable.ts";
 import { lowerTitle } from "../model/titles.ts";
 import { objectOf, textOf, texts } from "./inline.ts";
-import { nearestName } from "./nearest.ts";
+import { nearestName } from "../model/nearest.ts";
 import { quoted } from "./portable.ts";
 import { expected, sample, show } from "./value-words.ts";
 

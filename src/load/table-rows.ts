@@ -11,7 +11,7 @@ import {
   type Table,
   type TableRow,
 } from "../model/table.ts";
-import { nearestName } from "./nearest.ts";
+import { nearestName } from "../model/nearest.ts";
 
 /** A table as its file describes it: with the units of coordinates, and what a point that leaves one out states. */
 export interface TableHead {

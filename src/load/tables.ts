@@ -7,7 +7,7 @@ import { ProgramError } from "../model/program-error.ts";
 import type { Table, TableColumn, TableRow } from "../model/table.ts";
 import { unitOf } from "../model/units.ts";
 import { objectOf, textOf } from "./inline.ts";
-import { nearestName } from "./nearest.ts";
+import { nearestName } from "../model/nearest.ts";
 import { parseJson } from "./parse-json.ts";
 import { linesOf, placesOf } from "./places.ts";
 import { pseudoKind } from "./pseudo-kind.ts";

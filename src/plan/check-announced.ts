@@ -2,6 +2,7 @@ import type { AnnouncedLimit, AnnouncedSymbol, Announcement } from "../model/ann
 import type { Calculation } from "../model/calculation.ts";
 import type { Definitions } from "../model/definitions.ts";
 import type { Condition } from "../model/input.ts";
+import { nearestWords } from "../model/nearest.ts";
 import { pathOf } from "../reading/bind.ts";
 import { checkPath } from "./check-paths.ts";
 import type { Coverage } from "./standing.ts";
@@ -33,9 +34,13 @@ export function checkAnnounced(
       ),
       ...limits.flatMap((limit) => {
         if ("symbol" in limit)
-          return symbols.has(limit.symbol) ? [] : [`announces "${limit.symbol}", which is no symbol`];
+          return symbols.has(limit.symbol)
+            ? []
+            : [`announces "${limit.symbol}", which is no symbol${nearestWords(limit.symbol, symbols)}`];
         if ("path" in limit) return walk(limit.path, false, known);
-        return parameters.has(limit.parameter) ? [] : [`announces "${limit.parameter}", which is no parameter`];
+        return parameters.has(limit.parameter)
+          ? []
+          : [`announces "${limit.parameter}", which is no parameter${nearestWords(limit.parameter, parameters)}`];
       }),
     ];
   });

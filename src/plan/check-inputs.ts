@@ -1,6 +1,7 @@
 import type { Calculation, CalculationInput } from "../model/calculation.ts";
 import type { Definitions } from "../model/definitions.ts";
 import type { Condition, Input, Inputs, Reading } from "../model/input.ts";
+import { nearestOrAll } from "../model/nearest.ts";
 import { parseQuantity } from "../model/quantity.ts";
 import { sameDimension, unitOf } from "../model/units.ts";
 import { pathOf } from "../reading/bind.ts";
@@ -18,7 +19,7 @@ export function checkInputs(
   conditions: readonly Condition[],
 ): PathFacts {
   const start = standAt(definitions, kind, conditions);
-  if (start === null) return unknownKind(kind);
+  if (start === null) return unknownKind(definitions, kind);
   const schemas: Schemas = { definitions, coverage, required: true };
   return joined([...inputsAt(schemas, start, inputs), ...checkConditions(schemas, start, conditions)]);
 }
@@ -31,7 +32,7 @@ export function checkCalculationInputs(
 ): PathFacts {
   const { kind, when = [] } = appliesTo;
   const start = standAt(definitions, kind, when);
-  if (start === null) return unknownKind(kind);
+  if (start === null) return unknownKind(definitions, kind);
   const schemas: Schemas = { definitions, coverage, required: true };
   const read = Object.values(inputs).flatMap((input) => inputsAt(schemas, start, { input: asInput(input) }));
   return joined([...read, ...checkConditions(schemas, start, when)]);
@@ -92,7 +93,11 @@ function inputsAt(schemas: Schemas, start: Standing, inputs: Inputs): readonly P
 /** A table that a definition asks with keys of its own. */
 function tableFacts({ tables }: Definitions, id: string): PathFacts {
   const known = tables.some((table) => table.id === id);
-  return { ...noFacts, problems: known ? [] : [`there is no table "${id}"`] };
+  const near = nearestOrAll(
+    id,
+    tables.map((table) => table.id),
+  );
+  return { ...noFacts, problems: known ? [] : [`there is no table "${id}"${near}`] };
 }
 
 const noFacts: PathFacts = { crosses: false, whole: false, calculations: [], reads: [], problems: [] };

@@ -1,6 +1,7 @@
 import type { Definitions } from "../model/definitions.ts";
 import type { Condition } from "../model/input.ts";
-import { fieldsOn } from "../model/kind.ts";
+import { fieldsOn, type Field } from "../model/kind.ts";
+import { nearestOrAll } from "../model/nearest.ts";
 import { printStep, printSteps, type Path, type Step } from "../model/path.ts";
 import { takeField, through } from "./field-step.ts";
 import { unknownKind, type Draft, type Problem, type Schemas, type WalkedPath } from "./path-facts.ts";
@@ -30,7 +31,7 @@ export function checkPath(
   conditions: readonly Condition[] = [],
 ): WalkedPath {
   const start = standAt(definitions, kind, conditions);
-  if (start === null) return unknownKind(kind);
+  if (start === null) return unknownKind(definitions, kind);
   return walkPath({ definitions, coverage, required }, start, path);
 }
 
@@ -38,7 +39,13 @@ export function checkPath(
 export function walkPath(schemas: Schemas, start: Standing, path: Path): WalkedPath {
   const draft: Draft = { crosses: false, whole: false, calculations: [], reads: [], problems: [] };
   const from = `${start.kind ?? start.free?.of ?? ""}${start.list === "" ? "" : `#${start.list}`}`;
-  const problem = (text: string) => draft.problems.push(`path "${path.text}" of ${from}: ${text}`);
+  const problem: Problem = (text, unknown) => {
+    const near =
+      unknown === undefined
+        ? ""
+        : nearestOrAll(unknown.name, unknown.known, (name) => withName(path.text, unknown.name, name));
+    draft.problems.push(`path "${path.text}" of ${from}: ${text}${near}`);
+  };
   let at = start;
   for (const [index, step] of path.steps.entries()) {
     const next = take(schemas, draft, at, step, path.steps.slice(index + 1), start, problem);
@@ -47,6 +54,13 @@ export function walkPath(schemas: Schemas, start: Standing, path: Path): WalkedP
   }
   return { ...draft, end: at };
 }
+
+/** The path with another name in place of one. */
+const withName = (path: string, name: string, other: string): string =>
+  path
+    .split(/([\p{L}\p{N}_-]+)/u)
+    .map((part) => (part === name ? other : part))
+    .join("");
 
 function take(
   schemas: Schemas,
@@ -64,7 +78,8 @@ function take(
       // What the book says of itself is known to every record, as the profile is: reading it compares no records.
       if (!single) draft.whole = draft.crosses = true;
       const next = standAt(definitions, step.kind);
-      if (next === null) problem(`there is no kind "${step.kind}"`);
+      if (next === null)
+        problem(`there is no kind "${step.kind}"`, { name: step.kind, known: definitions.kinds.keys() });
       else if (required && !single) {
         const text = printStep(step) + filtersOf(rest);
         if (!isCovered(coverage, [{ kind: "book", text, conditions: [] }]))
@@ -77,12 +92,17 @@ function take(
         Object.hasOwn(parameters, step.name) ? [parameters[step.name]?.value ?? ""] : [],
       );
       // One that only some profiles lack is said once, of those profiles.
-      if (values.length === 0) problem(`there is no parameter "${step.name}"; no profile defines it`);
+      if (values.length === 0)
+        problem(`there is no parameter "${step.name}"; no profile defines it`, {
+          name: step.name,
+          known: new Set(definitions.profiles.flatMap(({ parameters }) => Object.keys(parameters))),
+        });
       return outside({ of: `profile.${step.name}`, names: null, values });
     }
     case "table": {
       const table = definitions.tables.find(({ id }) => id === step.name);
-      if (table === undefined) problem(`there is no table "${step.name}"`);
+      if (table === undefined)
+        problem(`there is no table "${step.name}"`, { name: step.name, known: definitions.tables.map(({ id }) => id) });
       else if (table.keys.length !== step.keys.length)
         problem(`table ${step.name} has the keys ${table.keys.map(({ name }) => name).join(", ")}`);
       for (const key of step.keys) {
@@ -125,20 +145,38 @@ function take(
       const next = standAround(definitions, step.kind, step.field, stepOn(here, text));
       for (const field of fieldsOn(definitions.kinds.get(step.kind), step.field))
         draft.reads.push({ field, anchors: here.anchors });
-      if (next === null) problem(`${text}: ${step.kind} has no link "${step.field}"`);
+      const kind = definitions.kinds.get(step.kind);
+      if (kind === undefined)
+        problem(`${text}: there is no kind "${step.kind}"`, { name: step.kind, known: definitions.kinds.keys() });
+      else if (next === null)
+        problem(`${text}: ${step.kind} has no link "${step.field}"`, { name: step.field, known: linksIn(kind.fields) });
       return next;
     }
     case "calculation": {
       const here = through(definitions, draft, at, problem);
       draft.calculations.push(step.id);
       const found = definitions.calculations.find(({ id }) => id === step.id);
-      if (found === undefined) problem(`there is no calculation "${step.id}"`);
+      if (found === undefined)
+        problem(`there is no calculation "${step.id}"`, {
+          name: step.id,
+          known: definitions.calculations.map(({ id }) => id),
+        });
       const kind = `${here.kind ?? ""}${here.list === "" ? "" : `#${here.list}`}`;
       if (found !== undefined && here.free === null && found.appliesTo.kind !== kind)
         problem(`calculation ${step.id} applies to ${found.appliesTo.kind}, not to ${kind}`);
       return outside(freeOfCalculation(step.id, found));
     }
   }
+}
+
+/** Paths of the links of a record, as steps back name them. */
+function linksIn(fields: ReadonlyMap<string, Field>, before = ""): readonly string[] {
+  return [...fields.values()].flatMap(({ name, type, item, fields: inner }): readonly string[] => {
+    const path = `${before}${name}`;
+    if (type === "link") return [path];
+    if (item?.type === "link") return [`${path}[]`];
+    return linksIn(inner ?? item?.fields ?? new Map<string, Field>(), item === undefined ? `${path}.` : `${path}[].`);
+  });
 }
 
 /** A filter compares a field that is owed, and that has its values from a list. */
@@ -156,7 +194,10 @@ function checkFilter(
   if (inner.end === null || field === null) return;
   if (field.options !== undefined) {
     if (!field.options.includes(step.equals))
-      problem(`the filter ${printStep(step)} asks for a value the field never has`);
+      problem(`the filter ${printStep(step)} asks for a value the field never has`, {
+        name: step.equals,
+        known: field.options,
+      });
     return;
   }
   // The name of a calculation is an enumerated value too: the list of definitions enumerates it.

@@ -16,12 +16,15 @@ export function takeField(
   const at = through(schemas.definitions, draft, from, problem);
   if (at.free !== null) {
     const free = at.free.names?.get(name);
-    if (free === undefined) problem(`${at.free.of} has no "${name}"`);
+    if (free === undefined) problem(`${at.free.of} has no "${name}"`, { name, known: at.free.names?.keys() ?? [] });
     return free === undefined ? null : outside(free);
   }
   const field: Field | undefined = at.fields?.get(name);
   if (field === undefined) {
-    problem(`${at.kind ?? "it"}${at.list === "" ? "" : `#${at.list}`} has no field "${name}"`);
+    problem(`${at.kind ?? "it"}${at.list === "" ? "" : `#${at.list}`} has no field "${name}"`, {
+      name,
+      known: pathsIn(at.fields ?? new Map<string, Field>(), name),
+    });
     return null;
   }
   draft.reads.push({ field, anchors: at.anchors });
@@ -41,6 +44,14 @@ export function takeField(
     list: field.type === "list" && at.list === "" ? name : at.list,
     anchors,
   };
+}
+
+/** Names that may stand there; of one that stands deeper, its path. */
+function pathsIn(fields: ReadonlyMap<string, Field>, wanted: string): readonly string[] {
+  const deeper = [...fields.values()].flatMap(({ name, fields: inner }) =>
+    inner?.has(wanted) === true ? [`${name}.${wanted}`] : [],
+  );
+  return deeper.length > 0 ? deeper : [...fields.keys()];
 }
 
 /** Whether it is known of where the field stands that another one does not stand beside it. */

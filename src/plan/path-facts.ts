@@ -1,5 +1,6 @@
 import type { Definitions } from "../model/definitions.ts";
 import type { Field } from "../model/kind.ts";
+import { nearestOrAll } from "../model/nearest.ts";
 import type { Anchor, Coverage, Standing } from "./standing.ts";
 
 /** A field that a path passes, with the records and rows it came by, and what is known of them there. */
@@ -43,15 +44,30 @@ export interface Schemas {
   readonly required: boolean;
 }
 
-/** Notes why the path cannot be followed. */
-export type Problem = (text: string) => void;
+/** A name that is not known, and those that are: what to write in its place. */
+export interface Unknown {
+  readonly name: string;
+  readonly known: Iterable<string>;
+}
+
+/** Notes why the path cannot be followed; of a name that is not known, with the nearest path. */
+export type Problem = (text: string, unknown?: Unknown) => void;
+
+/** "kind" or "kind#list", where there is none of it. */
+function noKind(kinds: Definitions["kinds"], text: string): string {
+  const [name = "", list = ""] = text.split("#");
+  const kind = kinds.get(name);
+  if (kind === undefined) return `there is no kind "${text}"${nearestOrAll(name, kinds.keys())}`;
+  const lists = [...kind.fields.values()].filter(({ type }) => type === "list").map((field) => field.name);
+  return `${name} has no list "${list}"${nearestOrAll(list, lists, (near) => `${name}#${near}`)}`;
+}
 
 /** A path of a kind there is none of. */
-export const unknownKind = (kind: string): WalkedPath => ({
+export const unknownKind = ({ kinds }: Pick<Definitions, "kinds">, kind: string): WalkedPath => ({
   crosses: false,
   whole: false,
   calculations: [],
   reads: [],
-  problems: [`there is no kind "${kind}"`],
+  problems: [noKind(kinds, kind)],
   end: null,
 });

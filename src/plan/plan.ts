@@ -2,6 +2,7 @@ import { checkCalculation } from "../compute/check.ts";
 import type { Calculation } from "../model/calculation.ts";
 import type { Definitions } from "../model/definitions.ts";
 import type { Input, Inputs } from "../model/input.ts";
+import { nearestWords } from "../model/nearest.ts";
 import { ProgramError } from "../model/program-error.ts";
 import type { Rule } from "../model/rule.ts";
 import { pathOf } from "../reading/bind.ts";
@@ -150,7 +151,9 @@ function noteClosers(definitions: Definitions, coverage: Coverage, note: Note): 
     for (const name of closedBy) {
       const closer = closers.get(name);
       if (closer === undefined || (closer.kinds !== "any" && !closer.kinds.includes(kind)))
-        note(`check ${id}`, [`nothing named "${name}" closes a result of ${kind}`]);
+        note(`check ${id}`, [
+          `nothing named "${name}" closes a result of ${kind}${nearestWords(name, closers.keys())}`,
+        ]);
       else note(`closer ${name}`, checkInputs(definitions, coverage, kind, closer.inputs, []).problems);
     }
 }

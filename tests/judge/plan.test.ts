@@ -9,11 +9,13 @@ import {
   list as listOf,
   optional,
   quantity as quantityOf,
+  table,
   text as textOf,
   thing,
   things,
   type Inputs,
 } from "../../src/model/input.ts";
+import { nearestWords } from "../../src/model/nearest.ts";
 import { joined } from "../../src/model/profile.ts";
 import { rule, type Rule } from "../../src/model/rule.ts";
 import { basis, define, owes, type SmallDefinitions } from "../support/small-book.ts";
@@ -401,6 +403,45 @@ describe("a name that nobody defines, or two define, is a fault of the program",
     expect(problems({ tables: [table, table] })).toEqual(['definitions: the table "t" is defined twice']);
     expect(read({ t: quantityOf("table(tt).x", "mm") }).join()).toMatch(/there is no table "tt"/);
   });
+});
+
+describe("a name that is not known is said with the nearest path", () => {
+  test.each([
+    ["a field", textOf("roll"), 'path "roll" of part: part has no field "roll"; did you mean "role"?'],
+    [
+      "a parameter",
+      quantityOf("profile.lest", "mm"),
+      'there is no parameter "lest"; no profile defines it; did you mean "profile.least"?',
+    ],
+    [
+      "a table",
+      quantityOf("table(limit, role).x", "mm"),
+      'there is no table "limit"; did you mean "table(limits, role).x"?',
+    ],
+    [
+      "a column",
+      quantityOf("table(limits, role).y", "mm"),
+      'table limits has no "y"; did you mean "table(limits, role).x"?',
+    ],
+    ["a table asked with keys of its own", table("limit"), 'there is no table "limit"; did you mean "limits"?'],
+    ["a kind", things("book.reports", {}), 'there is no kind "reports"; did you mean "book.report"?'],
+  ])("%s", (_, input, said) => {
+    const limits = {
+      id: "limits",
+      title: "l",
+      standard: "s",
+      keys: [{ name: "role", match: "equal" }],
+      columns: { x: { means: "x", unit: "mm" } },
+      rows: [],
+    } as const;
+    const least = { value: "1 mm", means: "", cautious: "high", basis } as const;
+    const profiles = [{ id: "p", title: "p", parameters: { least } }];
+    expect(problems({ rules: [making({ t: input })], tables: [limits], profiles }).join("\n")).toContain(said);
+  });
+  test("where none is near, with what there is", () =>
+    expect(read({ t: textOf("zzzzzz") }).join()).toMatch(/part has no field "zzzzzz"; there are \w+, \w+/));
+  test("of a symbol of a formula", () =>
+    expect(nearestWords("preshure", ["pressure", "thickness"])).toBe('; did you mean "pressure"?'));
 });
 
 test("everything built in is listed once, with a severity and a basis", () => {

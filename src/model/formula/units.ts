@@ -1,3 +1,4 @@
+import { nearestWords } from "../nearest.ts";
 import { knownUnit } from "../units.ts";
 import { formulaFunctions, formulaSymbols, type BinaryNode, type Formula } from "./ast.ts";
 import { evaluate, standardFunctions } from "./evaluate.ts";
@@ -73,8 +74,12 @@ function problemOf(check: () => void): string | undefined {
 }
 
 function checkNames(formula: Formula, { symbols, functions }: UnitContext): void {
+  // Every letter is near every other.
   for (const symbol of formulaSymbols(formula))
-    if (!symbols.has(symbol)) throw new UnitMismatch(`"${symbol}" is neither an input nor an earlier step`);
+    if (!symbols.has(symbol))
+      throw new UnitMismatch(
+        `"${symbol}" is neither an input nor an earlier step${symbol.length > 1 ? nearestWords(symbol, symbols.keys()) : ""}`,
+      );
   for (const name of formulaFunctions(formula)) {
     const own = functions?.has(name) === true;
     if (own && standardFunctions.has(name))

@@ -45,3 +45,24 @@ function editDistance(a: string, b: string, limit: number): number {
   }
   return last[b.length] ?? limit;
 }
+
+/** What to say after a name that is not known, if one is near. `spelled` is how that one is then written. */
+export function nearestWords(
+  wanted: string,
+  known: Iterable<string>,
+  spelled: (name: string) => string = (name) => name,
+): string {
+  const near = nearestName(wanted, known);
+  return near === undefined ? "" : `; did you mean "${spelled(near)}"?`;
+}
+
+const mostListed = 12;
+
+/** The same; where none is near, what there is. */
+export function nearestOrAll(wanted: string, known: Iterable<string>, spelled?: (name: string) => string): string {
+  const all = [...known];
+  const near = nearestWords(wanted, all, spelled);
+  if (near !== "" || all.length === 0) return near;
+  const rest = all.length - mostListed;
+  return `; there are ${all.slice(0, mostListed).join(", ")}${rest > 0 ? `, and ${rest} more` : ""}`;
+}
