@@ -52,7 +52,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   reading: ["model", "link"],
   court: ["model", "reading"],
   compute: ["model", "reading", "court"],
-  plan: ["model", "reading", "court", "compute"],
+  plan: ["model", "link", "reading", "court", "compute"],
   judge: ["model", "link", "readback", "reading", "court", "compute", "plan"],
   // Answers that others printed: definitions are asked as a reader would ask them.
   verification: ["model", "calculations", "compute", "steam"],

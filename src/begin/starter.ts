@@ -1,7 +1,7 @@
 import type { JsonObject } from "../model/json.ts";
 import type { Kind } from "../model/kind.ts";
 import type { Register } from "../model/requirement.ts";
-import { milestonesOf } from "./milestones.ts";
+import type { Milestone } from "../model/vocabulary.ts";
 import { oneRecord } from "./record-text.ts";
 
 /** What is known of a book before it has any evidence. */
@@ -9,6 +9,8 @@ export interface Beginning {
   readonly number: string;
   readonly title: string;
   readonly register: Register;
+  /** Those it will pass, in their usual order. */
+  readonly milestones: readonly Milestone[];
   /** Name of the profile. */
   readonly profile: string;
   /** Day up to which evidence counts for now (ISO). */
@@ -32,7 +34,7 @@ export function starterFiles(
   more: JsonObject = {},
 ): ReadonlyMap<string, string> {
   const { number, title, register, profile, cutOff, ordered, schemas } = beginning;
-  const [first, ...later] = milestonesOf(register, kinds);
+  const [first, ...later] = beginning.milestones;
   const milestones: readonly JsonObject[] = [
     ...(first === undefined ? [] : [{ name: first, ...(ordered !== undefined && { reached: ordered }) }]),
     ...later.map((name) => ({ name })),

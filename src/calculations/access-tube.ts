@@ -18,6 +18,7 @@ export const accessTube = externalPressure({
       display: "heating",
     },
   },
+  owes: ["heat"],
   limits: [
     {
       left: "heat",

@@ -1,6 +1,7 @@
 import { breathingSorts, leastBreathing } from "./functions/breathing.ts";
 import { excerptSeen } from "../model/basis.ts";
 import { calculation, type CalculationInput } from "../model/calculation.ts";
+import { owedBy } from "../model/owes.ts";
 
 const parameter = (name: string, unit: string, means: string, display: string): CalculationInput => ({
   path: `profile.${name}`,
@@ -36,6 +37,7 @@ export const breathingSpace = calculation({
     agt: parameter("breathingGussetTubes", "mm", "least space between gussets and tubes", "a_gt"),
     agf: parameter("breathingGussetFurnace", "mm", "least space between gussets and furnace", "a_gf"),
   },
+  owes: [owedBy("design", "design-approved", "D")],
   functions: [leastBreathing],
   steps: [
     {

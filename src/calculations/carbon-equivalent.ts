@@ -1,5 +1,6 @@
 import { fromMemory, ownChoice } from "../model/basis.ts";
 import { calculation, type CalculationInput } from "../model/calculation.ts";
+import { owedBy } from "../model/owes.ts";
 
 const ladle = (element: string, means: string): CalculationInput => ({
   path: `chemistry[element="${element}"].value`,
@@ -53,6 +54,7 @@ export const carbonEquivalent = calculation({
       display: "Δ",
     },
   },
+  owes: [owedBy("purchasing", "material-received", "C", "Mn", "Cr", "Mo", "Ni", "Cu")],
   steps: [
     {
       symbol: "CE",

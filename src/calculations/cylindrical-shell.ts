@@ -2,6 +2,7 @@ import { least } from "./functions/parts.ts";
 import { corrodedBore, wallOf } from "./shared/wall.ts";
 import { derivedFrom, fromMemory } from "../model/basis.ts";
 import { calculation } from "../model/calculation.ts";
+import { owedBy } from "../model/owes.ts";
 
 const en13445 = fromMemory("EN 13445-3", undefined, "cylindrical shells under internal pressure");
 
@@ -27,6 +28,7 @@ export const cylindricalShell = calculation({
     z: { path: "weldCoefficient", unit: "1", means: "weld joint coefficient", unsafe: "high" },
     ...wall.inputs,
   },
+  owes: [owedBy("design", "design-approved", "Di", "z", "c", "δ"), owedBy("quality", "final-inspection", "measured")],
   functions: [least],
   steps: [
     corrodedBore,

@@ -3,6 +3,7 @@ import { least } from "./functions/parts.ts";
 import { wallOf } from "./shared/wall.ts";
 import { excerptSeen } from "../model/basis.ts";
 import { calculation } from "../model/calculation.ts";
+import { owedBy } from "../model/owes.ts";
 
 const regions = (...thicknesses: readonly number[]) => thicknesses.map((one) => ({ thickness: `${one} mm` }));
 
@@ -33,6 +34,7 @@ export const flatPlate = calculation({
     e0: { path: "profile.plateLeast", unit: "mm", means: "least thickness of any such plate" },
     ...wall.inputs,
   },
+  owes: [owedBy("design", "design-approved", "regions", "c", "δ")],
   functions: [greatestRegion, greatestField, least],
   steps: [
     {

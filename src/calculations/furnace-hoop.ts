@@ -6,6 +6,7 @@ import { steelModulus } from "./functions/modulus.ts";
 import { least, thicknessReading } from "./functions/parts.ts";
 import { derivedFrom, excerptSeen, fromMemory, ownChoice } from "../model/basis.ts";
 import { calculation } from "../model/calculation.ts";
+import { owedBy } from "../model/owes.ts";
 
 export const furnaceHoop = calculation({
   id: "furnace-hoop",
@@ -89,6 +90,10 @@ export const furnaceHoop = calculation({
       rows: thicknessReading,
     },
   },
+  owes: [
+    owedBy("design", "design-approved", "L", "h", "b", "c", "δ", "DF", "cF", "δF"),
+    owedBy("quality", "final-inspection", "measured"),
+  ],
   functions: [meanDiameter, steelModulus, meanOfSpans, hoopSecondMoment, least],
   steps: [
     {

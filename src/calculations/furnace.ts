@@ -40,6 +40,7 @@ export const furnace = externalPressure({
       display: "L_max",
     },
   },
+  owes: ["l"],
   functions: [leastSpan],
   steps: [
     {

@@ -11,6 +11,7 @@ import {
 } from "./shared/discharge.ts";
 import { derivedFrom, fromMemory } from "../model/basis.ts";
 import { calculation } from "../model/calculation.ts";
+import { owedBy } from "../model/owes.ts";
 
 const sizing = fromMemory("EN ISO 4126-7", undefined, "discharge capacity for gas");
 
@@ -35,6 +36,7 @@ export const gasSafetyValve = calculation({
     T0: { path: "medium.temperature", unit: "K", means: "relieving temperature", display: "T_0", unsafe: "low" },
     ...judgingInputs,
   },
+  owes: [owedBy("design", "final-inspection", "k", "M", "Z")],
   steps: [
     ...relievingPressure,
     ...nozzleFactors,

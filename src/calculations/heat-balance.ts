@@ -3,6 +3,7 @@ import { enthalpyOfBoilingWater, enthalpyOfSteam, enthalpyOfWater } from "./func
 import { dutyInputs } from "./shared/duty.ts";
 import { commonPractice, derivedFrom, ownChoice } from "../model/basis.ts";
 import { calculation } from "../model/calculation.ts";
+import { owedBy } from "../model/owes.ts";
 
 export const heatBalance = calculation({
   id: "heat-balance",
@@ -13,6 +14,7 @@ export const heatBalance = calculation({
     "Dry saturated steam at the working pressure, feedwater at the pressure of the boiler, net calorific value. Superheaters, condensing flue-gas coolers and start-up are not covered.",
   appliesTo: { kind: "equipment", when: [{ path: "fluid.state", equals: "steam" }] },
   inputs: dutyInputs,
+  owes: [owedBy("design", "design-approved", "D", "x", "pw", "tw", "th", "B", "η")],
   functions: [enthalpyOfSteam, enthalpyOfBoilingWater, enthalpyOfWater],
   steps: [
     {

@@ -1,5 +1,6 @@
 import { commonPractice, excerptSeen } from "../model/basis.ts";
 import { calculation } from "../model/calculation.ts";
+import { owedBy } from "../model/owes.ts";
 
 export const heatInput = calculation({
   id: "heat-input",
@@ -41,6 +42,7 @@ export const heatInput = calculation({
       display: "Δ",
     },
   },
+  owes: [owedBy("welding coordination", "welding", "U", "I")],
   steps: [
     {
       symbol: "Q",

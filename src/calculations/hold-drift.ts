@@ -16,6 +16,7 @@ import { readOn } from "./shared/test-gauges.ts";
 import { waterCompressibility, waterExpansion } from "./functions/water.ts";
 import { derivedFrom, ownChoice } from "../model/basis.ts";
 import { calculation, type CalculationInput } from "../model/calculation.ts";
+import { owedBy } from "../model/owes.ts";
 
 const balance = derivedFrom(
   "balance of volumes of a full vessel: water and steel expand with temperature, water yields and steel stretches with pressure",
@@ -76,6 +77,10 @@ export const holdDrift = calculation({
     },
     k: { path: "profile.complianceFactor", unit: "1", means: "factor of the elastic enlargement of the shell" },
   },
+  owes: [
+    owedBy("quality", "pressure-test", "rA", "rB", "thermometers.resolution"),
+    owedBy("design", "design-approved", "chambers.length", "accessTubes.length", "tubes.length", "stayTubes.length"),
+  ],
   functions: [
     coarsest,
     pressureChange,

@@ -3,6 +3,7 @@ import { byHeating, heatings } from "./functions/heating.ts";
 import { boiling, forItsHeating, heatedRoles, ofSteamEquipment, statedTemperature } from "./shared/boiler.ts";
 import { fromMemory } from "../model/basis.ts";
 import { calculation } from "../model/calculation.ts";
+import { owedBy } from "../model/owes.ts";
 
 export const metalTemperature = calculation({
   id: "metal-temperature",
@@ -40,6 +41,7 @@ export const metalTemperature = calculation({
     },
     tP: statedTemperature,
   },
+  owes: [owedBy("design", "design-approved", "heating")],
   functions: [byHeating],
   steps: [
     {

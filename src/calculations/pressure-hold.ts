@@ -13,6 +13,7 @@ import { holdAccepted } from "./shared/hold-accepted.ts";
 import { headPerMetre, testMedia } from "./functions/test-medium.ts";
 import { ownChoice } from "../model/basis.ts";
 import { calculation } from "../model/calculation.ts";
+import { owedBy } from "../model/owes.ts";
 
 export const pressureHold = calculation({
   id: "pressure-hold",
@@ -63,6 +64,7 @@ export const pressureHold = calculation({
       display: "S_max",
     },
   },
+  owes: [owedBy("quality", "pressure-test", "FSA", "cA", "FSB", "cB")],
   functions: [
     headPerMetre,
     holdMinutes,

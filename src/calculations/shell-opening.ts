@@ -3,6 +3,7 @@ import { replacementAccept, replacementInputs, replacementSteps } from "./shared
 import { shellOpeningExamples } from "./shell-opening-examples.ts";
 import { derivedFrom, fromMemory } from "../model/basis.ts";
 import { calculation, type CalculationInput } from "../model/calculation.ts";
+import { owedBy } from "../model/owes.ts";
 
 const method = fromMemory("EN 12953-3", undefined, "openings in cylindrical shells, pressure area");
 const setIn: readonly string[] = ["false", "true"];
@@ -93,6 +94,7 @@ export const shellOpening = calculation({
     kd: profile("branchDiameterShare", "1", "greatest bore, to the inside diameter of the shell", "k_d"),
     ...replacementInputs,
   },
+  owes: [owedBy("design", "design-approved", "c", "δ", "h", "k")],
   functions: [countedWall],
   steps: [
     {

@@ -3,6 +3,7 @@ import { least } from "./functions/parts.ts";
 import { wallOf } from "./shared/wall.ts";
 import { derivedFrom, excerptSeen, ownChoice } from "../model/basis.ts";
 import { calculation } from "../model/calculation.ts";
+import { owedBy } from "../model/owes.ts";
 
 const wall = wallOf("wall");
 
@@ -29,6 +30,7 @@ export const smokeTube = calculation({
     δ: wall.inputs.δ,
     measured: wall.inputs.measured,
   },
+  owes: [owedBy("design", "design-approved", "do", "c", "δ")],
   functions: [least],
   steps: [
     {

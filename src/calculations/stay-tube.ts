@@ -2,6 +2,7 @@ import { stayTubeExamples } from "./stay-examples.ts";
 import { A, a, area, c, f, load, loadLimits, p, regulations, stress, undertolerance } from "./shared/stays.ts";
 import { derivedFrom } from "../model/basis.ts";
 import { calculation } from "../model/calculation.ts";
+import { owedBy } from "../model/owes.ts";
 
 /** A thick tube of a nest that ties its plates together. */
 export const stayTube = calculation({
@@ -29,6 +30,7 @@ export const stayTube = calculation({
     σs: { path: "profile.stayTubeStress", unit: "MPa", means: "greatest permitted stress", display: "σ_max" },
     emin: { path: "profile.stayTubeWallLeast", unit: "mm", means: "least wall", display: "e_min" },
   },
+  owes: [owedBy("design", "design-approved", "A", "a")],
   steps: [
     ...load,
     {

@@ -1,6 +1,7 @@
 import { barExamples } from "./stay-examples.ts";
 import { A, a, area, c, f, load, loadLimits, p, regulations, stress, undertolerance } from "./shared/stays.ts";
 import { calculation } from "../model/calculation.ts";
+import { owedBy } from "../model/owes.ts";
 
 /** A round bar between two plates. */
 export const stay = calculation({
@@ -27,6 +28,7 @@ export const stay = calculation({
     σs: { path: "profile.stayStress", unit: "MPa", means: "greatest permitted stress", display: "σ_max" },
     dmin: { path: "profile.stayDiameterLeast", unit: "mm", means: "least diameter", display: "d_min" },
   },
+  owes: [owedBy("design", "design-approved", "A", "a", "d", "c", "δ")],
   steps: [
     ...load,
     {

@@ -5,6 +5,7 @@ import { corrodedBore, leastMeasured } from "./shared/wall.ts";
 import { torisphericalExamples } from "./torispherical-end-examples.ts";
 import { derivedFrom } from "../model/basis.ts";
 import { calculation } from "../model/calculation.ts";
+import { owedBy } from "../model/owes.ts";
 
 export const torisphericalEnd = calculation({
   id: "torispherical-end",
@@ -70,6 +71,10 @@ export const torisphericalEnd = calculation({
       rows: thicknessReading,
     },
   },
+  owes: [
+    owedBy("design", "design-approved", "Di", "R", "r", "z", "c", "δ"),
+    owedBy("quality", "final-inspection", "measured"),
+  ],
   functions: [knuckleThickness, whereThin, least],
   steps: [
     corrodedBore,

@@ -1,5 +1,6 @@
 import { commonPractice } from "../model/basis.ts";
 import { calculation } from "../model/calculation.ts";
+import { owedBy } from "../model/owes.ts";
 
 const limits = { smin: 0.3, smax: 0.8 };
 
@@ -16,6 +17,7 @@ export const tubeHole = calculation({
     smin: { path: "profile.holeClearanceLeast", unit: "mm", means: "least clearance", display: "s_min" },
     smax: { path: "profile.holeClearanceMost", unit: "mm", means: "greatest clearance", display: "s_max" },
   },
+  owes: [owedBy("design", "design-approved", "d")],
   steps: [
     {
       symbol: "s",

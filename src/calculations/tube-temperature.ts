@@ -2,6 +2,7 @@ import { byHeating, heatings } from "./functions/heating.ts";
 import { boiling, forItsHeating, ofSteamEquipment, statedTemperature, tubeRoles } from "./shared/boiler.ts";
 import { fromMemory } from "../model/basis.ts";
 import { calculation } from "../model/calculation.ts";
+import { owedBy } from "../model/owes.ts";
 
 const rises = { Δc: 25, Δr: 50 };
 
@@ -33,6 +34,7 @@ export const tubeTemperature = calculation({
     },
     tP: statedTemperature,
   },
+  owes: [owedBy("design", "design-approved", "heating")],
   functions: [byHeating],
   steps: [
     {

@@ -1,5 +1,6 @@
 import { derivedFrom, excerptSeen, fromMemory } from "../model/basis.ts";
 import { calculation } from "../model/calculation.ts";
+import { owedBy } from "../model/owes.ts";
 
 const shell = { Di: 2400, es: 14.95, f: 137.8, p: 1.3 };
 
@@ -41,6 +42,7 @@ export const unreinforcedOpening = calculation({
     },
     d: { path: "axialWidth", unit: "mm", means: "width of the opening along the axis of the shell", unsafe: "low" },
   },
+  owes: [owedBy("design", "design-approved", "d")],
   steps: [
     {
       symbol: "ls",

@@ -52,7 +52,7 @@ export const joint: Chain = {
         "<weld-log:joint>",
       ],
       says: { "welder-qualification": ["designation", "validTo"], "weld-log": [] },
-      judgedBy: ["welder-qualified", "welder-role", "welder-qualification"],
+      judgedBy: ["welder-qualified", "welder-role"],
     },
     {
       what: "Filler and gas",
@@ -94,7 +94,6 @@ export const joint: Chain = {
         "tester-approved",
         "tester-certificate-period",
         "tester-role",
-        "tester-certificate",
       ],
     },
     {

@@ -107,7 +107,6 @@ export const part: Chain = {
       judgedBy: [
         "joint-thickness",
         "weld-coefficient-extent",
-        "field-tube-ends",
         "tube-ends-counted",
         "stay-tubes-welded",
         "tube-end-group-accepted",

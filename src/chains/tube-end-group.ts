@@ -7,14 +7,7 @@ export const tubeEndGroup: Chain = {
     {
       what: "Tube plate, and the ends its drawing shows",
       paths: ["field", "field.record.drawing"],
-      judgedBy: [
-        "tube-ends-counted",
-        "field-tube-ends",
-        "tube-nest",
-        "tube-pull-out",
-        "drawing-in-force",
-        "drawing-checked-by-another",
-      ],
+      judgedBy: ["tube-ends-counted", "tube-nest", "tube-pull-out", "drawing-in-force", "drawing-checked-by-another"],
     },
     {
       what: "Tubes and their heat",
@@ -35,7 +28,6 @@ export const tubeEndGroup: Chain = {
       judgedBy: [
         "expanded-group-procedure",
         "procedure-in-force",
-        "welded-group-weldingprocedure",
         "tube-end-in-procedure",
         "tube-end-procedure-qualified",
         "repair-procedure-in-force",
@@ -44,13 +36,7 @@ export const tubeEndGroup: Chain = {
     {
       what: "Who made them",
       paths: ["operators[]", "welders[]", "welders[].<welder-qualification:person>"],
-      judgedBy: [
-        "tube-end-operator-role",
-        "welded-group-welders",
-        "tube-end-welder-role",
-        "tube-end-welder-qualified",
-        "tube-end-welder-qualification",
-      ],
+      judgedBy: ["tube-end-operator-role", "tube-end-welder-role", "tube-end-welder-qualified"],
     },
     {
       what: "Sample as measured, and result",

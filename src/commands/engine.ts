@@ -29,7 +29,10 @@ export const engine: Engine = {
     }
   },
   expiries,
-  judgeExpiries: (read) => judgeBook(read, { ...shippedDefinitions(read.kinds), rules: expiries }),
+  judgeExpiries(read) {
+    const all = shippedDefinitions(read.kinds);
+    return judgeBook(read, { ...all, rules: expiries, unjudged: all.rules });
+  },
   judgeBook(read, told) {
     try {
       read.texts?.(told);

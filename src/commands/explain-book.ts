@@ -28,15 +28,17 @@ export function ofBook(all: Explained, judged: JudgedBook): Explained {
   const ofUse = all.kinds.filter(({ name, scope = "" }) => held(name) || !isOut.has(scope));
   const kinds = ofUse.map((kind) => kindOfBook(judged.definitions.kinds.get(kind.name) ?? kind));
   const rules = keep(all.rules);
+  const calculations = keep(all.calculations);
   const named = {
     kinds: new Map(kinds.map((kind) => [kind.name, kind])),
     registers: register === undefined ? [] : [register],
     rules,
+    calculations,
   };
   return {
     ...all,
     kinds,
-    calculations: keep(all.calculations),
+    calculations,
     rules,
     facts: keep(all.facts),
     requirements: keep(all.requirements.filter(({ id }) => own.has(id))),

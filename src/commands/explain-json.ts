@@ -93,6 +93,7 @@ function calculationJson(calculation: Calculation) {
     basis: basisJson(basis),
     covers,
     appliesTo,
+    owes: calculation.owes ?? [],
     inputs: Object.entries(inputs).map(([symbol, { rows, ...input }]) => ({
       symbol,
       ...input,
@@ -115,7 +116,7 @@ function calculationJson(calculation: Calculation) {
   };
 }
 
-function ruleJson({ id, title, severity, basis, kind, when, owner, inputs, examples }: Rule) {
+function ruleJson({ id, title, severity, basis, kind, when, owner, inputs, owes, examples }: Rule) {
   return {
     id,
     title,
@@ -125,6 +126,7 @@ function ruleJson({ id, title, severity, basis, kind, when, owner, inputs, examp
     when: when ?? [],
     owner,
     inputs: inputsJson(inputs),
+    owes: owes ?? [],
     builtIn: false,
     examples: examples.map(({ name, given, objections, source }) => ({
       name,

@@ -3,6 +3,7 @@ import type { Calculation, Comparison } from "../model/calculation.ts";
 import type { BuiltIn } from "../model/definitions.ts";
 import type { Fact } from "../model/fact.ts";
 import type { Condition, Input } from "../model/input.ts";
+import type { Owes } from "../model/owes.ts";
 import type { Requirement } from "../model/requirement.ts";
 import type { Rule } from "../model/rule.ts";
 import type { Ink } from "../report/text.ts";
@@ -136,6 +137,7 @@ function calculationText(calculation: Calculation, ink: Ink): string {
       ),
       ink,
     ),
+    ...section("owed", owesLines(calculation.owes), ink),
     ...section(
       "named functions",
       (functions ?? []).map(({ name, means, basis: own }) => `${name}: ${means}; ${describeBasis(own)}`),
@@ -170,6 +172,12 @@ function calculationText(calculation: Calculation, ink: Ink): string {
   ].join("\n");
 }
 
+/** "Di, z: design, due at design-approved": who owes what no schema does. */
+const owesLines = (owes: readonly Owes[] = []): readonly string[] =>
+  owes.map(
+    ({ inputs, owner, due }) => `${inputs.join(", ")}: ${owner}, due ${due === "now" ? "at once" : `at ${due}`}`,
+  );
+
 /** " in mm"; a pure number and rows of records have no unit to name. */
 const inUnit = (unit: string) => (unit === "1" || unit === "rows" ? "" : ` in ${unit}`);
 
@@ -182,6 +190,7 @@ function ruleText(rule: Rule, ink: Ink): string {
   return [
     head(`rule ${rule.id}`, rule.title, rule.basis, rows, ink),
     ...section("inputs", inputLines(rule.inputs), ink),
+    ...section("owed", owesLines(rule.owes), ink),
     ...section(
       "examples",
       rule.examples.flatMap(({ name, objections, source }) => [

@@ -85,20 +85,22 @@ function keyText(key: string | Interval | undefined, unit?: string): string {
   return text === "" ? "any" : `${text}${unit === undefined ? "" : ` ${unit}`}`;
 }
 
-export function milestoneText({ id, requirements, fields }: ExplainedMilestone, ink: Ink): string {
+export function milestoneText({ id, requirements, owes, fields }: ExplainedMilestone, ink: Ink): string {
   return [
     ink.bold(`milestone ${id}`),
     `issue.json lists it as {"name": "${id}", "reached": "<day>"}, at its place in the order of manufacture; what is due at it is asked for from that day on`,
     ...part("rows of the registers that are due at it", requirements, ink),
+    ...part("what definitions read and is due at it", owes, ink),
     ...part("fields that are due at it, where the record is there", fields, ink),
   ].join("\n");
 }
 
-export function ownerText({ id, requirements, rules }: ExplainedOwner, ink: Ink): string {
+export function ownerText({ id, requirements, owes, rules }: ExplainedOwner, ink: Ink): string {
   return [
     ink.bold(`owner ${id}`),
     "who must act on a finding; check and owed group by it",
     ...part("rows of the registers that it answers", requirements, ink),
+    ...part("what definitions read and it owes", owes, ink),
     ...part("rules whose objections it answers", rules, ink),
   ].join("\n");
 }

@@ -1,5 +1,6 @@
 import type { Basis } from "../model/basis.ts";
 import type { Definitions } from "../model/definitions.ts";
+import { readersOf, type Owes } from "../model/owes.ts";
 import type { Field, Kind } from "../model/kind.ts";
 import { unitGroups } from "../model/unit-list.ts";
 import { milestones, owners, type Milestone } from "../model/vocabulary.ts";
@@ -18,6 +19,8 @@ export interface ExplainedMilestone {
   readonly title: string;
   /** Ids of rows of the registers. */
   readonly requirements: readonly string[];
+  /** What definitions are owed, as `calculation stay: A`. */
+  readonly owes: readonly string[];
   /** Fields, as `joint.parts`. */
   readonly fields: readonly string[];
 }
@@ -27,6 +30,8 @@ export interface ExplainedOwner {
   readonly id: string;
   readonly title: string;
   readonly requirements: readonly string[];
+  /** What definitions are owed by it, as `calculation stay: A`. */
+  readonly owes: readonly string[];
   readonly rules: readonly string[];
 }
 
@@ -51,27 +56,40 @@ export function parametersOf({ profiles }: Pick<Definitions, "profiles">): reado
   }));
 }
 
-type Named = Pick<Definitions, "kinds" | "registers" | "rules">;
+type Named = Pick<Definitions, "kinds" | "registers" | "rules" | "calculations">;
 
-export function milestonesExplained({ kinds, registers }: Named): readonly ExplainedMilestone[] {
+/** What definitions are owed, of those that pass. */
+const owedOf = (named: Named, which: (owes: Owes) => boolean): readonly string[] =>
+  readersOf(named).flatMap(({ what, id, owes }) => {
+    const inputs = owes.filter(which).flatMap((one) => one.inputs);
+    return inputs.length === 0 ? [] : [`${what} ${id}: ${inputs.join(", ")}`];
+  });
+
+export function milestonesExplained(named: Named): readonly ExplainedMilestone[] {
+  const { kinds, registers } = named;
   const rows = rowsOf(registers);
   return milestones.map((id) => {
     const requirements = rows.filter(({ due }) => due === id).map((row) => row.id);
     const fields = [...kinds.values()].flatMap((kind) => (kind.derived ? [] : [...owedAt(id, kind)]));
-    return { id, title: `${requirements.length} rows and ${fields.length} fields are due at it`, requirements, fields };
+    const owes = owedOf(named, ({ due }) => due === id);
+    const title = `${requirements.length} rows, ${fields.length} fields and what ${owes.length} definitions read are due at it`;
+    return { id, title, requirements, owes, fields };
   });
 }
 
-export function ownersExplained({ registers, rules }: Named): readonly ExplainedOwner[] {
+export function ownersExplained(named: Named): readonly ExplainedOwner[] {
+  const { registers, rules } = named;
   const rows = rowsOf(registers);
   return owners.map((id) => {
     const [requirements, own] = [rows, rules].map((list) =>
       list.filter(({ owner }) => owner === id).map((one) => one.id),
     );
+    const owes = owedOf(named, ({ owner }) => owner === id);
     return {
       id,
-      title: `acts on ${requirements?.length ?? 0} rows and ${own?.length ?? 0} rules`,
+      title: `acts on ${requirements?.length ?? 0} rows, on what ${owes.length} definitions read, and on ${own?.length ?? 0} rules`,
       requirements: requirements ?? [],
+      owes,
       rules: own ?? [],
     };
   });

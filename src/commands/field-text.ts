@@ -37,10 +37,14 @@ function unitText({ unit, difference }: Field): string {
   return ` in ${unit}${difference === true ? " (a difference)" : ""}`;
 }
 
-function traits({ required, due, unless, replaces = [], plausible, sign, rowKey }: Field): readonly string[] {
+function traits({ required, due, owner, unless, replaces = [], plausible, sign, rowKey }: Field): readonly string[] {
   return [
     ...(required ? ["always needed"] : []),
-    ...(due === undefined ? [] : [`due at ${due}${unless === undefined ? "" : `, unless ${unless} is there`}`]),
+    ...(due === undefined
+      ? []
+      : [
+          `due at ${due}${owner === undefined ? "" : `, owed by ${owner}`}${unless === undefined ? "" : `, unless ${unless} is there`}`,
+        ]),
     ...(replaces.length === 0 ? [] : [`instead of ${replaces.join(", ")}`]),
     ...(sign === undefined ? [] : [sign === "positive" ? "above 0" : "not below 0"]),
     ...(plausible === undefined ? [] : [`usually ${plausible[0]} to ${plausible[1]}`]),

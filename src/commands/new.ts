@@ -2,6 +2,7 @@ import { basename, resolve } from "node:path";
 import { FolderRefused, refuseTaken, writeNewFolder, type Contents } from "../begin/new-folder.ts";
 import { standingAway } from "../begin/next.ts";
 import { guideText } from "../begin/shipped.ts";
+import { milestonesOf } from "../begin/milestones.ts";
 import { starterFiles, type Beginning } from "../begin/starter.ts";
 import { editorSchemas } from "../load/compose.ts";
 import { schemaFolder } from "../load/own-schemas.ts";
@@ -129,7 +130,7 @@ async function refuse(work: () => Promise<void>): Promise<void> {
 function beginningOf(
   dir: string,
   { options }: Given,
-  { registers, profiles }: Definitions,
+  definitions: Definitions,
   cutOff: string,
   last: {
     readonly register?: string | undefined;
@@ -137,6 +138,7 @@ function beginningOf(
     readonly title?: string | undefined;
   } = {},
 ): Beginning {
+  const { registers, profiles } = definitions;
   const register = chosen("register", options.get("register") ?? last.register, registers);
   const profile = chosen("profile", options.get("profile") ?? last.profile ?? profiles[0]?.id, profiles);
   const ordered = dayOption("order-date", options.get("order-date"));
@@ -145,6 +147,7 @@ function beginningOf(
     number: options.get("number") ?? basename(dir),
     title: options.get("title") ?? last.title ?? register.title,
     register,
+    milestones: milestonesOf(register, definitions),
     profile: profile.id,
     cutOff,
     ...(ordered !== undefined && { ordered }),

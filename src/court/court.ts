@@ -23,6 +23,8 @@ export interface Want {
   readonly why?: string;
   /** Title of the register's row; such a row gives the gap its basis. */
   readonly requirement?: string;
+  /** Title of the definition that reads it and says who owes it: without a row it gives the gap its basis. */
+  readonly reader?: string;
 }
 
 /** What has been said so far while a book is being judged. */

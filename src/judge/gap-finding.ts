@@ -44,14 +44,18 @@ export function dueOf({ wants }: Gap, calendar: Calendar): Milestone {
   return dues.reduce((first, due) => (calendar.rank(due) < calendar.rank(first) ? due : first), dues[0] ?? "now");
 }
 
-/** Who asks first for what is missing: the register, a field or link, else what waits for it. */
-const askedBy = ({ wants }: Gap) =>
-  wants.find((want) => want.requirement !== undefined) ?? wants.find((want) => want.by === null) ?? wants[0];
+/** Who asks first for what is missing: the register, a definition that is owed it, a field or link, else what waits for it. */
+const askedBy = ({ wants }: Gap, due: Milestone) =>
+  wants.find((want) => want.requirement !== undefined) ??
+  wants.find((want) => want.reader !== undefined && want.due === due) ??
+  wants.find((want) => want.reader !== undefined) ??
+  wants.find((want) => want.by === null) ??
+  wants[0];
 
 /** What is missing as people read it, whether it is a finding or not due yet. */
 export function missingOf(world: World, gap: Gap, due: Milestone, became: Absent): Omit<Missing, "absences"> {
   const { absence, wants } = gap;
-  const asked = askedBy(gap);
+  const asked = askedBy(gap, due);
   const figures = adoptable(world, absence);
   return {
     key: gapKey(world, gap),
@@ -69,6 +73,7 @@ export function missingOf(world: World, gap: Gap, due: Milestone, became: Absent
     due,
     basis: asked?.basis ?? owed,
     register: [...new Set(wants.flatMap((want) => want.requirement ?? []))],
+    readers: [...new Set(wants.flatMap((want) => want.reader ?? []))],
     became,
     ...(figures !== undefined && { adoptable: figures }),
   };
@@ -77,7 +82,7 @@ export function missingOf(world: World, gap: Gap, due: Milestone, became: Absent
 /** A gap as people read it. */
 export function gapFinding(world: World, gap: Gap, due: Milestone): Finding {
   const { absence } = gap;
-  const asked = askedBy(gap);
+  const asked = askedBy(gap, due);
   const at = absence.owner === null ? null : locate(world, absence.owner.record, absence.owner.pointer);
   const key = gapKey(world, gap);
   const owner = asked?.owner ?? "document control";
@@ -138,10 +143,18 @@ function whyOf({ absence, wants }: Gap, due: string): string {
   // What lacks is listed: a row of the register for each of it says nothing more.
   const shown = absence.lacks === undefined ? rows.length : 3;
   const more = rows.length > shown ? `; and ${rows.length - shown} more` : "";
-  const reason = rows.length > 0 ? `owed by the register: ${rows.slice(0, shown).join("; ")}${more}` : named;
+  const read = readerWords(wants);
+  const reason = rows.length > 0 ? `owed by the register: ${rows.slice(0, shown).join("; ")}${more}` : read || named;
   const limits = [...new Set(wants.flatMap((want) => want.why ?? []))];
   const reasons = [rows.length === 0 && limits.length > 0 ? "" : reason, limits.join(", ")].filter((one) => one !== "");
   return [...reasons, ...(due === "now" ? [] : [`due at milestone "${due}"`])].join("; ");
+}
+
+/** `"Wall of a shell" reads it, and 2 more`: which definitions are owed it. */
+function readerWords(wants: Gap["wants"]): string {
+  const [first, ...more] = new Set(wants.flatMap(({ reader }) => reader ?? []));
+  if (first === undefined) return "";
+  return `"${first}"${more.length === 0 ? " reads it" : ` and ${more.length} more read it`}`;
 }
 
 /** Who owes it, and what he has to do; who works elsewhere is asked for it. */

@@ -43,6 +43,8 @@ import { tablesOf } from "../reading/tables.ts";
 import { titlesOf } from "../plan/titles.ts";
 import { checkBases } from "./verified.ts";
 import type { Memory } from "../reading/visits.ts";
+import { settleOwing } from "./settle-owing.ts";
+import { wantOwed } from "./want-owed.ts";
 import { wantFields, wantLinks } from "./wants.ts";
 
 /**
@@ -110,7 +112,7 @@ function judgeAfter(before: Memory | null, read: LoadedBook, given: Definitions,
     originalsSound(court, loaded.files);
     scopesInForce(court, book, left, all, named);
     historySound(court, issue, fingerprint);
-    checkListed(court, issue, calendar, requirements);
+    checkListed(court, issue, calendar, requirements, plan.owing);
   });
 
   const isException = (kind: string) => answerable.has(kind);
@@ -142,6 +144,7 @@ function judgeAfter(before: Memory | null, read: LoadedBook, given: Definitions,
   stage(court, () => plan.chain.forEach((rule) => applyRule(court, rule, false)));
   stage(court, () => plan.whole.forEach((rule) => applyRule(court, rule, false)));
   const owed = requirements.flatMap((row) => applyRequirement(court, row));
+  const owing = wantOwed(court, plan.owing);
   wantFields(court);
   wantPapers(court);
   wantRowPapers(court);
@@ -193,6 +196,7 @@ function judgeAfter(before: Memory | null, read: LoadedBook, given: Definitions,
     outcomes,
     computed: computed.map(({ computed: one, outcome }) => ({ ...one, outcome: outcomes[outcome] ?? one.outcome })),
     owed: owed.map((one) => settleOwed(court, one, outcomes)),
+    owing: settleOwing(court, owing, of, results, calendar),
     absent: new Map([...of].flatMap(([key, gap]) => [[key, results.get(gap)] as const].flatMap(known))),
     missing,
     announced: announcedIn(court.world, definitions, missing, findings),

@@ -10,6 +10,7 @@ import { byCodePoint } from "../model/order.ts";
 import { keyOf, locate, type Court } from "../court/court.ts";
 import { addFinding } from "../court/entries.ts";
 import type { World } from "../reading/world.ts";
+import type { Owing } from "../plan/owed-inputs.ts";
 
 const basis = ownChoice(
   "milestones make evidence due; issue.json lists them in order, each with the day it was reached",
@@ -54,16 +55,20 @@ export function calendarOf(issue: BookRecord): Calendar {
 export const unlistedKey = (issue: BookRecord, milestone: string): string =>
   keyOf("milestone-listed", issue, milestone);
 
-/** Milestones that fields of the records there are, or rows of the register, use and the issue does not list. */
+/** Milestones that fields of the records there are, definitions about them, or rows of the register use and the issue does not list. */
 export function checkListed(
   court: Court,
   issue: BookRecord,
   calendar: Calendar,
   register: readonly Requirement[],
+  owing: readonly Owing[],
 ): void {
   if (court.world.ledger.doubts(addressOf(issue, "/milestones")).length > 0) return;
   const used = new Map<string, Set<string>>();
   for (const { due, title } of register) add(used, due, `"${title}" of the register`);
+  for (const { kind, paths } of owing)
+    if (court.world.graph.byKind.has(kind.split("#")[0] ?? ""))
+      for (const { due, by } of [...paths.values()].flat()) add(used, due, `what "${by.title}" reads`);
   for (const kind of court.world.graph.byKind.keys())
     dueIn(court.world.kinds.get(kind)?.fields.values() ?? [], kind, used);
   for (const [name, users] of [...used].sort(([a], [b]) => byCodePoint(a, b))) {

@@ -37,7 +37,7 @@ function wantIn(
         by: null,
         due: field.due,
         basis: ownChoice(`${record.kind} records state it: ${field.description}`),
-        owner: "document control",
+        owner: field.owner ?? "document control",
       });
     } else if (isList(member)) {
       const item = field.item?.fields;

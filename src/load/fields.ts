@@ -21,6 +21,7 @@ function fieldOf(name: string, schema: JsonObject, required: boolean): Field {
   const sign = signs.find((one) => one === schema["x-sign"]);
   const closedBy = texts(schema, "x-closed-by");
   const due = textOf(schema, "x-due");
+  const owner = textOf(schema, "x-owner");
   const instead = textOf(schema, "x-instead");
   const date = schema["x-date"];
   const rowKey = textOf(schema, "x-row-key");
@@ -48,6 +49,7 @@ function fieldOf(name: string, schema: JsonObject, required: boolean): Field {
     ...(sign !== undefined && { sign }),
     ...(closedBy.length > 0 && { closedBy }),
     ...(due !== undefined && isMilestone(due) && { due }),
+    ...(owner !== undefined && isOwner(owner) && { owner }),
     ...(unless !== undefined && { unless }),
     ...(replaces.length > 0 && { replaces }),
     ...(instead !== undefined && { instead: `book.${instead}` }),

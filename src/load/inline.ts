@@ -85,6 +85,7 @@ const annotations: ReadonlySet<string> = new Set([
     "sign",
     "closed-by",
     "due",
+    "owner",
     "instead",
     "date",
     "row-key",

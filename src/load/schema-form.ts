@@ -115,6 +115,9 @@ function checkValue(schema: JsonObject, path: string, refuse: Refuse): void {
   const due = textOf(schema, "x-due");
   if (due !== undefined && !isMilestone(due))
     refuse(path, `is due at "${due}", which is no milestone; there are ${milestones.join(", ")}`);
+  const owner = textOf(schema, "x-owner");
+  if (owner !== undefined && (!isOwner(owner) || due === undefined))
+    refuse(path, `has the "x-owner" ${JSON.stringify(owner)}; expected, beside "x-due", one of ${owners.join(", ")}`);
   const paper = textOf(schema, "x-transcribes");
   if (paper !== undefined && (!isMilestone(paper) || type !== "object" || !path.endsWith("[]")))
     refuse(path, 'has "x-transcribes", which only rows of a list may have, with a milestone');

@@ -12,6 +12,7 @@ import type { Measure } from "./quantity.ts";
 import type { ReadBack } from "./read-back.ts";
 import type { Address, BookFile, BookRecord } from "./record.ts";
 import type { Requirement } from "./requirement.ts";
+import type { Milestone, Owner } from "./vocabulary.ts";
 import type { Shelf } from "./shelf.ts";
 import type { Table } from "./table.ts";
 
@@ -165,6 +166,26 @@ export interface Owed {
   readonly evidence: readonly BookRecord[];
 }
 
+/** What definitions are owed at one path of a record or row they apply to. */
+export interface Owing {
+  readonly subject: BookRecord;
+  readonly pointer: string;
+  /** From there, as paths are written. */
+  readonly path: string;
+  /** The same as people say it: "undertolerance of the thickness". */
+  readonly what: string;
+  /** The definitions that read it, the one that makes it due first before the others. */
+  readonly by: readonly OwingReader[];
+  readonly state: Exclude<Owed["state"], "not applicable">;
+}
+
+export interface OwingReader {
+  readonly id: string;
+  readonly basis: Basis;
+  readonly due: Milestone;
+  readonly owner: Owner;
+}
+
 export interface Counts {
   readonly nonconformity: number;
   readonly gap: number;
@@ -208,7 +229,10 @@ export interface JudgedBook {
   readonly findings: readonly Finding[];
   readonly outcomes: readonly Outcome[];
   readonly computed: readonly Computed[];
+  /** What the rows of the register came to. */
   readonly owed: readonly Owed[];
+  /** What became of what definitions are owed. */
+  readonly owing: readonly Owing[];
   /** What is absent, by the key of its absence. */
   readonly absent: ReadonlyMap<string, Absent>;
   /** What is absent, each thing once, by the key of its gap: the one source of every list of what is owed. */

@@ -2,6 +2,7 @@ import type { AnnouncedLimit, AnnouncedSymbol, Announcement } from "./announceme
 import type { Basis } from "./basis.ts";
 import type { Condition, Inputs, Thing } from "./input.ts";
 import type { PlainRow } from "./plain-value.ts";
+import type { Owes } from "./owes.ts";
 import type { Owner } from "./vocabulary.ts";
 
 /** An input of a calculation. Its key in `inputs` is the symbol used in formulas. */
@@ -134,6 +135,8 @@ export interface Calculation {
   /** Kind (or `kind#array`) and conditions. */
   readonly appliesTo: { readonly kind: string; readonly when?: readonly Condition[] };
   readonly inputs: Readonly<Record<string, CalculationInput>>;
+  /** Who owes what it reads and no schema does, and from when. */
+  readonly owes?: readonly Owes[];
   readonly functions?: readonly ListFunction[];
   readonly steps: readonly CalculationStep[];
   readonly limits: readonly Limit[];

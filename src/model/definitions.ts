@@ -15,6 +15,8 @@ export interface Definitions {
   readonly kinds: ReadonlyMap<string, Kind>;
   readonly calculations: readonly Calculation[];
   readonly rules: readonly Rule[];
+  /** Rules of the list that these are a part of: none of them is judged, but what they are owed is owed. */
+  readonly unjudged?: readonly Rule[];
   readonly facts: readonly Fact[];
   /** What may close a rejected result, as the schemas name it. */
   readonly closers?: readonly Closer[];

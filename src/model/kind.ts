@@ -84,6 +84,8 @@ export interface Field {
   readonly closedBy?: readonly string[];
   /** Milestone at which the field is owed. */
   readonly due?: Milestone;
+  /** Who owes it then; document control where the schema does not say. */
+  readonly owner?: Owner;
   /** Field beside it that frees it from being owed. */
   readonly unless?: string;
   /** Fields beside it whose place it takes: they may not stand there too. */

@@ -38,6 +38,8 @@ export interface Missing {
   readonly basis: Basis;
   /** Titles of the rows of the register that ask for it. */
   readonly register: readonly string[];
+  /** Titles of the definitions that read it and say who owes it. */
+  readonly readers: readonly string[];
   readonly became: Absent;
   /** Of a missing sheet, or its figures: the recomputed ones that may be adopted in its place. */
   readonly adoptable?: Adoptable;

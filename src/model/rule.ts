@@ -2,6 +2,7 @@ import type { Announcement } from "./announcement.ts";
 import type { Basis } from "./basis.ts";
 import type { Compared, Severity } from "./finding.ts";
 import type { Condition, Given, Handle, Inputs, Thing, Values } from "./input.ts";
+import type { Owes } from "./owes.ts";
 import type { Milestone, Owner } from "./vocabulary.ts";
 
 /**
@@ -97,6 +98,8 @@ export interface Rule<I extends Inputs = Inputs> {
    */
   readonly shared?: string;
   readonly inputs: I;
+  /** Who owes what it reads and no schema does, and from when. */
+  readonly owes?: readonly Owes[];
   /** Limits it will hold values against that its subject does not have yet. */
   readonly announces?: readonly Announcement[];
   check(values: Values<I>, subject: Handle): Iterable<Objection<I>>;

@@ -8,7 +8,7 @@ import type { Book } from "./things.ts";
 export interface MilestoneState {
   /** null: what is owed at once, whatever is reached. */
   readonly milestone: MilestoneDay | null;
-  /** Rows of the register, each for each thing it is about: how many apply, and of how many the evidence is there. */
+  /** Rows of the register and what definitions are owed, each for each thing it is about: how many apply, and how many are there. */
   readonly asked: number;
   readonly there: number;
   /** Things missing, as the list of what is owed has them: fields and records that links name are among them. */
@@ -25,12 +25,17 @@ export interface BookState {
   readonly heldUp: readonly { readonly who: string; readonly count: number }[];
 }
 
-/** Counts what the register asks for and what is there, by milestone, and who holds the next one up. */
-export function bookState(book: Book & Pick<JudgedBook, "owed">): BookState {
+/** Counts what the register and definitions ask for and what is there, by milestone, and who holds the next one up. */
+export function bookState(book: Book & Pick<JudgedBook, "owed" | "owing">): BookState {
   const days = milestoneDays(book.issue);
   const open = owedItems(book).filter(({ standing }) => standing !== "accepted");
-  const rows = book.owed.filter(({ state }) => state !== "not applicable");
-  const due = new Map(rows.map((row) => [row, days.findIndex(({ name }) => name === row.requirement.due)]));
+  const rows = [
+    ...book.owed
+      .filter(({ state }) => state !== "not applicable")
+      .map(({ requirement, state }) => ({ at: requirement.due, state })),
+    ...book.owing.map(({ by, state }) => ({ at: by[0]?.due ?? "now", state })),
+  ];
+  const due = new Map(rows.map((row) => [row, days.findIndex(({ name }) => name === row.at)]));
   const stateAt = (milestone: MilestoneDay | null, rank: number): MilestoneState => {
     const asked = rows.filter((row) => due.get(row) === rank);
     return {

@@ -13,6 +13,7 @@ import {
   inItem,
   isCovered,
   ofRecord,
+  ofSource,
   outside,
   standAround,
   standAt,
@@ -20,6 +21,7 @@ import {
   type Coverage,
   type Standing,
 } from "./standing.ts";
+import { unowed } from "./unowed.ts";
 
 /** Walks a path over the schemas. `conditions` are those under which it is read. */
 export function checkPath(
@@ -82,8 +84,8 @@ function take(
         problem(`there is no kind "${step.kind}"`, { name: step.kind, known: definitions.kinds.keys() });
       else if (required && !single) {
         const text = printStep(step) + filtersOf(rest);
-        if (!isCovered(coverage, [{ kind: "book", text, conditions: [] }]))
-          problem(`${text} is read as required, but no row of the register owes one`);
+        const anchors = [{ kind: "book", text, conditions: [] }];
+        if (!isCovered(coverage, anchors)) problem(unowed(text, coverage, anchors));
       }
       return next;
     }
@@ -140,9 +142,8 @@ function take(
       const all = text + filtersOf(rest);
       const owed =
         here.free !== null || isCovered(coverage, stepOn(here, text)) || isCovered(coverage, stepOn(here, all));
-      if (required && !owed)
-        problem(`${all} is read as required, but no unconditional row of the register owes it to ${here.kind ?? ""}`);
-      const next = standAround(definitions, step.kind, step.field, stepOn(here, text));
+      if (required && !owed) problem(unowed(all, coverage, stepOn(here, all)));
+      const next = standAround(definitions, step.kind, step.field, stepOn(here, text), ofSource(here, step.field));
       for (const field of fieldsOn(definitions.kinds.get(step.kind), step.field))
         draft.reads.push({ field, anchors: here.anchors });
       const kind = definitions.kinds.get(step.kind);

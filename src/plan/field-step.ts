@@ -2,7 +2,8 @@ import type { Definitions } from "../model/definitions.ts";
 import type { Field } from "../model/kind.ts";
 import type { Step } from "../model/path.ts";
 import type { Draft, Problem, Schemas } from "./path-facts.ts";
-import { filtersOf, isCovered, outside, standAt, stepOn, type Standing } from "./standing.ts";
+import { filtersOf, isCovered, ofTarget, outside, standAt, stepOn, type Standing } from "./standing.ts";
+import { unowed } from "./unowed.ts";
 
 /** One step on to a field of a record, a row or a result; a required one must be owed by somebody. */
 export function takeField(
@@ -32,11 +33,11 @@ export function takeField(
   const anchors = stepOn(at, name);
   const owed =
     field.required ||
+    isThere(at, name) ||
     (field.due !== undefined && (field.unless === undefined || isWithout(at, field.unless))) ||
     isCovered(coverage, anchors) ||
     isCovered(coverage, stepOn(at, name + filtersOf(rest)));
-  if (required && !owed)
-    problem(`"${name}" is read as required, but neither the schema nor an unconditional row of the register owes it`);
+  if (required && !owed) problem(unowed(`"${name}"`, coverage, anchors));
   return {
     ...at,
     field,
@@ -59,6 +60,11 @@ const isWithout = ({ anchors }: Standing, name: string): boolean =>
   anchors.at(-1)?.text === "" &&
   (anchors.at(-1)?.conditions ?? []).some(({ path, exists }) => path === name && exists === false);
 
+/** Whether a condition asks for the field itself: where it applies, it is there. */
+const isThere = ({ anchors }: Standing, name: string): boolean =>
+  anchors.at(-1)?.text === "" &&
+  (anchors.at(-1)?.conditions ?? []).some(({ path, exists }) => path === name && exists === true);
+
 /** Behind a link, at what it names; anywhere else where it is. */
 export function through(
   definitions: Definitions,
@@ -71,7 +77,9 @@ export function through(
   const targets = at.field.targets ?? [];
   const [kind = "", list = ""] = (targets[0] ?? "").split(/[#@]/);
   const next =
-    targets.length === 1 ? standAt(definitions, list === "" ? kind : `${kind}#${list}`, [], at.anchors) : null;
+    targets.length === 1
+      ? standAt(definitions, list === "" ? kind : `${kind}#${list}`, ofTarget(at), at.anchors)
+      : null;
   if (next !== null) return next;
   problem(
     `"${at.field.name}" names ${targets.length === 1 ? `"${targets[0] ?? ""}", which is no kind` : "several kinds; a path cannot go on behind it"}`,

@@ -13,6 +13,8 @@ import { checkScopes } from "./check-scopes.ts";
 import { checkPath } from "./check-paths.ts";
 import { answerable } from "../model/exceptions.ts";
 import { resultChecks } from "./result-checks.ts";
+import { checkOwners } from "./check-owners.ts";
+import { owedInputs, owingOf, type Owing } from "./owed-inputs.ts";
 import { coverageOf, standAt, type Coverage } from "./standing.ts";
 
 /** Definitions in the order they are judged in. Derived from what each reads; nobody assigns a stage. */
@@ -32,6 +34,8 @@ export interface Plan {
   readonly whole: readonly Rule[];
   /** Rules that compare dates: an order-exception may answer them. */
   readonly ordered: ReadonlySet<string>;
+  /** What definitions are owed. */
+  readonly owing: readonly Owing[];
   /** Whether a rule reads one record only: its objections then accuse what they point at. */
   readonly single: ReadonlySet<string>;
 }
@@ -76,7 +80,7 @@ export function planOf(definitions: Definitions): Plan {
   noteRegisters(definitions, coverage, note);
   noteFacts(definitions, coverage, note);
   noteClosers(definitions, coverage, note);
-  problems.push(...checkNames(definitions), ...checkScopes(definitions));
+  problems.push(...checkOwners(definitions), ...checkNames(definitions), ...checkScopes(definitions));
   if (problems.length > 0) throw new ProgramError(`definitions do not fit the schemas:\n  ${problems.join("\n  ")}`);
   const others = rules.filter(({ exception, rule }) => !exception && rule.against === undefined);
   const after = others.filter(({ crosses, rule }) => crosses && rule.disputes === undefined);
@@ -89,6 +93,7 @@ export function planOf(definitions: Definitions): Plan {
     chain: after.filter(({ facts }) => !facts.whole).map(({ rule }) => rule),
     whole: after.filter(({ facts }) => facts.whole).map(({ rule }) => rule),
     ordered: new Set(definitions.rules.filter(({ inputs }) => datesIn(inputs) > 1).map(({ id }) => id)),
+    owing: owingOf(owedInputs(definitions).owed),
     single: new Set(rules.filter(({ crosses }) => !crosses).map(({ rule }) => rule.id)),
   };
   plans.set(definitions, plan);
@@ -104,6 +109,7 @@ const isPartOf = ({ rules, calculations }: Definitions, whole: Definitions): boo
 /** The plan of all definitions, with no more of it than some of them. */
 function ofThese(plan: Plan, { rules, calculations }: Definitions): Plan {
   const own = new Set<object>([...rules, ...calculations]);
+  const ids = new Set([...rules, ...calculations].map(({ id }) => id));
   const kept = <T extends object>(list: readonly T[]) => list.filter((one) => own.has(one));
   return {
     ...plan,
@@ -114,6 +120,7 @@ function ofThese(plan: Plan, { rules, calculations }: Definitions): Plan {
     disputing: kept(plan.disputing),
     chain: kept(plan.chain),
     whole: kept(plan.whole),
+    owing: owingOf(plan.owing.flatMap(({ paths }) => [...paths.values()].flat()).filter(({ by }) => ids.has(by.id))),
   };
 }
 

@@ -1,11 +1,8 @@
-import { owedToCalculations } from "../calculations/owed.ts";
 import { commonPractice, fromMemory } from "../model/basis.ts";
 import type { Requirement } from "../model/requirement.ts";
 import { pressureBearing, tested } from "./conditions.ts";
-import { certifiedMethod, visualCertified } from "./testing-conditions.ts";
-import { owedOfBoilers } from "./owed-of-boilers.ts";
-import { owedToRules } from "./owed-to-rules.ts";
 import { directive, inScope, owed, sheet } from "./row.ts";
+import { unread } from "./unread.ts";
 
 const traceability = directive("Annex I, traceability of materials from receipt to final test");
 const welding = fromMemory("EN ISO 3834-2", "2021", "quality records of fusion welding");
@@ -99,15 +96,6 @@ export const pressureEquipment: readonly Requirement[] = [
     fromMemory("EN 10204", "2004", "specific inspection"),
   ),
   owed(
-    "mill-approval",
-    "The approval of the quality system of each mill with 3.1 certificates",
-    { kind: "material-certificate", when: [{ path: "type", equals: "3.1" }] },
-    "mill.<mill-approval:mill>",
-    "material-received",
-    "purchasing",
-    directive("Annex I, material manufacturer’s quality system"),
-  ),
-  owed(
     "joint-log",
     "A weld log for each joint",
     { kind: "joint" },
@@ -124,33 +112,6 @@ export const pressureEquipment: readonly Requirement[] = [
     "testing-complete",
     "testing",
     fromMemory("EN 13445-5", "2021", "visual examination of all welds"),
-  ),
-  owed(
-    "welder-qualification",
-    "A qualification for each welder",
-    { kind: "weld-log#runs" },
-    "welders[].<welder-qualification:person>",
-    "welding",
-    "welding coordination",
-    directive("Annex I, permanent joining: qualified personnel"),
-  ),
-  owed(
-    "visual-tester-certificate",
-    "A certificate for each visual tester, where the profile asks for one",
-    { kind: "ndt-report", when: visualCertified },
-    "operator.<ndt-personnel:person>",
-    "testing-complete",
-    "testing",
-    directive("Annex I, non-destructive tests: qualified personnel"),
-  ),
-  owed(
-    "tester-certificate",
-    "A certificate for each tester",
-    { kind: "ndt-report", when: [certifiedMethod] },
-    "operator.<ndt-personnel:person>",
-    "testing-complete",
-    "testing",
-    directive("Annex I, non-destructive tests: qualified personnel"),
   ),
   owed(
     "equipment-test-pressure",
@@ -215,7 +176,5 @@ export const pressureEquipment: readonly Requirement[] = [
     "quality",
     commonPractice("a report is closed by who signs that it is"),
   ),
-  ...owedToCalculations,
-  ...owedToRules,
-  ...owedOfBoilers,
+  ...unread,
 ];

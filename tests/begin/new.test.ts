@@ -12,7 +12,8 @@ import { contents, freshFolder, put } from "../publish/issue/folders.ts";
 import { runReal } from "../support/real.ts";
 
 const kinds = loadKinds(["schemas"]);
-const { registers, profiles } = shippedDefinitions(kinds);
+const definitions = shippedDefinitions(kinds);
+const { registers, profiles } = definitions;
 
 describe("new", () => {
   test("writes the smallest book, judged at once, from any folder", async () => {
@@ -157,7 +158,7 @@ describe("schemas that go with a book", () => {
 
 test("milestones are those that rows and fields use, in their usual order", () => {
   for (const register of registers) {
-    const names = milestonesOf(register, kinds);
+    const names = milestonesOf(register, definitions);
     for (const { due } of register.requirements) if (due !== "now") expect(names).toContain(due);
     expect(names[0]).toBe("order");
     expect(names.at(-1)).toBe("release");
@@ -172,6 +173,7 @@ test("records/ holds the book that `new` begins (npx vitest run tests/begin -u)"
       number: "BOOK-01",
       title: "Title of the book: equipment and size",
       register,
+      milestones: milestonesOf(register, definitions),
       profile: profiles[0]?.id ?? "",
       cutOff: "2026-01-02",
       ordered: "2026-01-02",

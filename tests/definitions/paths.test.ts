@@ -1,10 +1,11 @@
 import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
 import { calculations } from "../../src/calculations/index.ts";
-import { owedToCalculations } from "../../src/calculations/owed.ts";
 import { shippedDefinitions } from "../../src/definitions.ts";
 import { pathOf } from "../../src/reading/bind.ts";
+import { checkOwners } from "../../src/plan/check-owners.ts";
 import { checkPath } from "../../src/plan/check-paths.ts";
+import { owedInputs } from "../../src/plan/owed-inputs.ts";
 import { coverageOf } from "../../src/plan/standing.ts";
 import { loadKinds } from "../../src/load/kinds.ts";
 
@@ -29,20 +30,23 @@ describe.each(calculations.map((calculation) => [calculation.id, calculation] as
   });
 });
 
-describe("what is owed to calculations", () => {
-  it("is part of every register", () => {
-    for (const register of definitions.registers)
-      expect(register.requirements.map(({ id }) => id)).toEqual(
-        expect.arrayContaining(owedToCalculations.map(({ id }) => id)),
-      );
+describe("what is owed", () => {
+  const { owed, problems } = owedInputs(definitions);
+
+  it("names inputs and conditions there are", () => {
+    expect(problems).toEqual([]);
+    expect(owed.length).toBeGreaterThan(100);
   });
 
-  it("names fields that there are, each once", () => {
-    const problems = owedToCalculations.flatMap(
-      ({ each, needs }) => checkPath(definitions, coverage, each.kind, pathOf(needs), false).problems,
+  it("leads along fields that there are", () => {
+    const faults = owed.flatMap(
+      ({ kind: of, path, when }) => checkPath(definitions, coverage, of, pathOf(path), false, when).problems,
     );
-    expect(problems).toEqual([]);
-    expect(new Set(owedToCalculations.map(({ id }) => id)).size).toBe(owedToCalculations.length);
+    expect(faults).toEqual([]);
+  });
+
+  it("has one way and one owner each", () => {
+    expect(checkOwners(definitions)).toEqual([]);
   });
 });
 

@@ -3,6 +3,7 @@ import { shippedDefinitions } from "../../src/definitions.ts";
 import { loadKinds } from "../../src/load/kinds.ts";
 import type { Input, Inputs } from "../../src/model/input.ts";
 import type { Field } from "../../src/model/kind.ts";
+import { readersOf } from "../../src/model/owes.ts";
 import { parsePath, type Step } from "../../src/model/path.ts";
 import { milestones, owners } from "../../src/model/vocabulary.ts";
 
@@ -93,6 +94,7 @@ test("every milestone makes something due", () => {
   const used = new Set([
     ...[...kinds.values()].flatMap(({ fields }) => dues(fields.values())),
     ...rows.map(({ due }) => due),
+    ...readersOf({ rules, calculations }).flatMap(({ owes }) => owes.map(({ due }) => due)),
   ]);
   expect(milestones.filter((name) => !used.has(name))).toEqual([]);
 });
@@ -100,6 +102,7 @@ test("every milestone makes something due", () => {
 test("everybody who may have to act is named by a definition", () => {
   const named = new Set<string>([
     ...[...rules, ...facts, ...rows].map(({ owner }) => owner),
+    ...readersOf({ rules, calculations }).flatMap(({ owes }) => owes.map(({ owner }) => owner)),
     ...calculations.flatMap(({ owner, accept }) => [owner, ...accept.map((one) => one.owner)]).map((one) => one ?? ""),
   ]);
   expect(owners.filter((owner) => !named.has(owner))).toEqual([]);

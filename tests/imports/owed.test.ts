@@ -69,6 +69,7 @@ describe("sheets that links name", () => {
     due: "design-approved",
     basis: ownChoice("of this test"),
     register: [],
+    readers: [],
     became: { finding: "one" },
   };
   const named = (id: string, parts?: readonly MissingPart[]): Missing => {

@@ -103,8 +103,9 @@ describe("stages follow from what a definition reads", () => {
 });
 
 describe("what is read as required must be owed", () => {
-  const missing = (name: string) =>
-    `rule r: path "${name}" of part: "${name}" is read as required, but neither the schema nor an unconditional row of the register owes it`;
+  const missing = (name: string, elsewhere = "") =>
+    `rule r: path "${name}" of part: "${name}" is read as required, but nobody owes it: neither the schema, nor "owes" of a definition, nor a row of the register${elsewhere}`;
+  const onlyThere = "; it is owed by requirement row where role is shell or end only";
   test("by the schema", () => expect(read({ t: quantityOf("thickness", "mm") })).toEqual([]));
   test("or not at all", () => expect(read({ n: textOf("note") })).toEqual([missing("note")]));
   test("optional and any ask nobody", () => {
@@ -119,9 +120,11 @@ describe("what is read as required must be owed", () => {
         each: { kind: "part", when: [{ path: "role", equals: ["shell", "end"] }] },
       }),
     ];
-    expect(read({ n: textOf("note") }, {}, row)).toEqual([missing("note")]);
+    expect(read({ n: textOf("note") }, {}, row)).toEqual([missing("note", onlyThere)]);
     expect(read({ n: textOf("note") }, { when: [{ path: "role", equals: "shell" }] }, row)).toEqual([]);
-    expect(read({ n: textOf("note") }, { when: [{ path: "bearing", equals: true }] }, row)).toEqual([missing("note")]);
+    expect(read({ n: textOf("note") }, { when: [{ path: "bearing", equals: true }] }, row)).toEqual([
+      missing("note", onlyThere),
+    ]);
   });
   test("by a row about what a filter leaves", () => {
     const row = [

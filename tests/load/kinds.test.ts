@@ -80,6 +80,7 @@ describe("the shipped kinds", () => {
         "plausible",
         "sign",
         "due",
+        "owner",
         "date",
         "row-key",
         "carry",

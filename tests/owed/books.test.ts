@@ -75,9 +75,9 @@ describe("as a sheet", () => {
 });
 
 describe("the front page of an interim issue", () => {
-  test("says how far it is: the register's rows, the next milestone, and who holds it up", async () => {
+  test("says how far it is: the register's rows and what is read and owed, the next milestone, and who holds it up", async () => {
     const { milestones, asked, there, next, heldUp } = bookState(interim);
-    const rows = interim.owed.filter(({ state }) => state !== "not applicable");
+    const rows = [...interim.owed.filter(({ state }) => state !== "not applicable"), ...interim.owing];
     expect([asked, there]).toEqual([rows.length, rows.filter(({ state }) => state === "met").length]);
     expect(milestones.reduce((sum, one) => sum + one.asked, 0)).toBe(asked);
     expect(milestones.reduce((sum, one) => sum + one.missing, 0)).toBe(owedItems(interim).length);
@@ -86,7 +86,7 @@ describe("the front page of an interim issue", () => {
     const front = (await layOut(interim)).pages.find(({ url }) => url === "index.html");
     const said = JSON.stringify(front?.blocks);
     expect(said).toContain(
-      `${there} of ${asked} pieces of evidence that the register asks for are there. The next milestone is welding, planned for 2026-06-12; 8 things are missing for it, from welding coordination, Tarnequill Boiler Works (8).`,
+      `${there} of ${asked} pieces of evidence and values that are asked for are there. The next milestone is welding, planned for 2026-06-12; 8 things are missing for it, from welding coordination, Tarnequill Boiler Works (8).`,
     );
     expect(said).toContain("planned 2026-06-23");
     expect(said).toContain("no day planned");

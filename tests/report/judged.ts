@@ -160,6 +160,7 @@ export function judgedBook({
     outcomes: [],
     computed: [],
     owed: [],
+    owing: [],
     counts: countsOf(findings),
     fingerprint: createHash("sha256").update(JSON.stringify(files)).digest("hex"),
     refusals: new Map(),

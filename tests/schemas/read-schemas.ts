@@ -118,6 +118,7 @@ const words = [
   "compared",
   "number",
   "due",
+  "owner",
   "date",
   "row-key",
   "carry",

@@ -10,6 +10,7 @@ import { least } from "../functions/parts.ts";
 import { accept, limits, steps, wall } from "./external-conditions.ts";
 import { fromMemory } from "../../model/basis.ts";
 import type { Calculation } from "../../model/calculation.ts";
+import { owedBy } from "../../model/owes.ts";
 
 const en12953 = fromMemory("EN 12953-3", undefined, "cylinders under external pressure: plastic and elastic condition");
 
@@ -19,6 +20,8 @@ export interface ExternalCylinder extends Pick<Calculation, "id" | "title" | "co
   /** Parameter of the profile that holds the safety factor of the plastic condition. */
   readonly plasticFactor: string;
   readonly inputs?: Calculation["inputs"];
+  /** Those of its own inputs that design owes. */
+  readonly owes?: readonly string[];
   readonly functions?: Calculation["functions"];
   readonly steps?: Calculation["steps"];
   readonly limits: Calculation["limits"];
@@ -46,6 +49,10 @@ export function externalPressure(own: ExternalCylinder): Calculation {
       ],
     },
     inputs: { ...inputs(plasticFactor), ...own.inputs },
+    owes: [
+      owedBy("design", "design-approved", "Do", "L", "u", "c", "δ", ...(own.owes ?? [])),
+      owedBy("quality", "final-inspection", "measured", "diameters"),
+    ],
     functions: [meanDiameter, steelModulus, elasticFactor, collapsePressure, least, ovality, ...(own.functions ?? [])],
     steps: [...steps, ...(own.steps ?? [])],
     limits: [...limits, ...own.limits],

@@ -70,7 +70,7 @@ function stateSentence({ asked, there, next, heldUp }: BookState, wrong: number)
       ? `Every milestone is reached; ${missing}`
       : `The next milestone is ${milestoneSentence(next)}; ${missing} for it`;
   const answers = wrong === 0 ? "" : `; ${counted(wrong, "finding needs", "findings need")} an answer`;
-  return `${there} of ${asked} pieces of evidence that the register asks for are there. ${held}${sum === 0 ? "" : `, from ${who}`}${answers}.`;
+  return `${there} of ${asked} pieces of evidence and values that are asked for are there. ${held}${sum === 0 ? "" : `, from ${who}`}${answers}.`;
 }
 
 /** Nonconformity reports and repairs: what a reviewer looks for first. */

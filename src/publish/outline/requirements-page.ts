@@ -7,6 +7,7 @@ import { nameOf, type Context } from "./context.ts";
 import { grouped } from "../../model/grouped.ts";
 import { listed } from "./listed.ts";
 import { counted } from "./titles.ts";
+import { owedTable, owingMarks } from "./owed-table.ts";
 import { termOf } from "./values.ts";
 import { plainTable, wordsCell } from "./plain-table.ts";
 
@@ -18,7 +19,7 @@ const shownMissing = 6;
 
 /** The register, row by row: what it asks, of how many, and what became of it. */
 export function requirementsPage(context: Context, number: string, section: number): Page {
-  const { owed, definitions, book } = context.judged;
+  const { owed, owing, definitions, book } = context.judged;
   const register = registerOf(book.value["register"], definitions.registers);
   const byRequirement = grouped(owed, ({ requirement }) => requirement);
   const rows = (register?.requirements ?? []).map((requirement): Row => {
@@ -47,7 +48,7 @@ export function requirementsPage(context: Context, number: string, section: numb
     title: "What this book must contain, and whether it does",
     under: [
       `${register?.title ?? "No register"}. ${countSentence(
-        owed.map(({ outcome }) => markOf(outcome)),
+        [...owed.map(({ outcome }) => markOf(outcome)), ...owingMarks(owing)],
         (count) => counted(count, "requirement of a record", "requirements of records"),
         there,
       )}. What is there is judged by the rules, on the page of its record.`,
@@ -60,6 +61,16 @@ export function requirementsPage(context: Context, number: string, section: numb
         { Requirement: 5, "Due at": 2, "Asked of#": 0.9, "Of these": 2, "Not met by": 3, Verdict: 1.6 },
         rows,
       ),
+      ...(owing.length === 0
+        ? []
+        : [
+            { type: "heading", level: 2, text: "What is read and owed" } as const,
+            {
+              type: "paragraph",
+              text: ["What a rule or a calculation reads is owed to it; no row of the register asks for it again."],
+            } as const,
+            owedTable(context, `${number}.2`, there, shownMissing),
+          ]),
       { type: "heading", level: 2, text: "Where the requirements come from" },
       { type: "list", ordered: false, items: bases.map((basis) => [basis]) },
     ],

@@ -1,6 +1,7 @@
 import { fromMemory } from "../../model/basis.ts";
 import { anyOf, optional, table, text, things } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
+import { owedBy } from "../../model/owes.ts";
 
 const directive = (topic: string) => fromMemory("Directive 2014/68/EU", undefined, topic);
 
@@ -17,6 +18,7 @@ export const moduleFitsCategory = rule({
     module: optional(text("directive.module")),
     procedures: table("module-of-category"),
   },
+  owes: [owedBy("design", "design-approved", "category")],
   *check({ category, module, procedures }, equipment) {
     if (category === undefined || module === undefined) return;
     const allowed = procedures(category).texts("modules");

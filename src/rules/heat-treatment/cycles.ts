@@ -3,6 +3,7 @@ import { canPrecede } from "../../model/dates.ts";
 import { anyOf, date, flag, list, optional, text, thing, things } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
 import { treated } from "../../requirements/testing-conditions.ts";
+import { owedBy } from "../../model/owes.ts";
 
 export const heatTreatmentPlanned = rule({
   id: "heat-treatment-planned",
@@ -53,6 +54,7 @@ export const heatTreatmentAfterWelding = rule({
     ),
     repairs: anyOf(things("<repair:joint>", { day: date("date") })),
   },
+  owes: [owedBy("welding coordination", "testing-complete", "treatments")],
   *check({ treatments, logs, repairs }, joint) {
     const work = [
       ...logs.flatMap((log) => log.runs.map((run) => ({ of: log, end: run.finished ?? run.day }))),

@@ -3,6 +3,7 @@ import { date, list, quantity, table, text, thing } from "../../model/input.ts";
 import { holds } from "../../model/quantity.ts";
 import { canPrecede } from "../../model/dates.ts";
 import { rule } from "../../model/rule.ts";
+import { owedBy } from "../../model/owes.ts";
 
 const traced = fromMemory("Directive 2014/68/EU", undefined, "Annex I, traceability of materials of pressure parts");
 
@@ -157,6 +158,7 @@ export const millApproved = rule({
       approvals: list(thing("<mill-approval:mill>", { from: date("validFrom"), to: date("validTo") })),
     }),
   },
+  owes: [owedBy("purchasing", "material-received", "mill.approvals")],
   *check({ issued, mill }, certificate) {
     const { approvals } = mill;
     const inForce = approvals.some(

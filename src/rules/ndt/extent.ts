@@ -5,6 +5,7 @@ import type { Measure } from "../../model/quantity.ts";
 import { rule, type Rule } from "../../model/rule.ts";
 import { asksFor } from "../../requirements/testing-conditions.ts";
 import { isClosed, sayLength, spansOf, union } from "../../model/seam-lengths.ts";
+import { owedBy } from "../../model/owes.ts";
 
 const row = {
   from: optional(quantity("from", "mm")),
@@ -61,6 +62,8 @@ function extentOf(id: string, title: string, method: string): Rule {
       owed: quantity(`requiredTests[method="${method}"].calculation(tested-length).Lt`, "mm"),
       rows: list(thing(`<ndt-report:rows[].joint>[record.method="${method}"]`, row)),
     },
+    // A visual test is owed of every joint, whatever its design asks for.
+    ...(method !== "VT" && { owes: [owedBy("testing", "testing-complete", "rows")] }),
     *check({ role, length, extent, owed, rows }, joint) {
       const { sure, most } = testedLength(rows, length, isClosed(role));
       const enough = (tested: number) => tested >= owed.value * (1 - 1e-9);

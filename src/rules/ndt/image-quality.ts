@@ -2,6 +2,7 @@ import { fromMemory } from "../../model/basis.ts";
 import { list, optional, quantity, text, things } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
 import { arrangements, lineFor, wireNames, wireNumber, wirePoint, type WireLines } from "../../model/wires.ts";
+import { owedBy } from "../../model/owes.ts";
 
 const { singleSource, singleFilm, doubleSingle, doubleFilm, doubleSource } = arrangements;
 const made = "record.radiography.techniqueClass";
@@ -41,6 +42,7 @@ export const wireSeen = rule({
     askedFilm: asked("Wf"),
     askedSource: asked("Wd"),
   },
+  owes: [owedBy("testing", "testing-complete", "wire")],
   *check(values, row) {
     const { wire, way, made } = values;
     const seen = wireNumber(wire);

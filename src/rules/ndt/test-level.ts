@@ -1,6 +1,7 @@
 import { fromMemory, ownChoice } from "../../model/basis.ts";
 import { text, thing } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
+import { owedBy } from "../../model/owes.ts";
 
 const stricter = ["B", "C", "D"];
 
@@ -54,6 +55,7 @@ export const radiographicClass = rule({
   severity: "nonconformity",
   owner: "testing",
   inputs: { made: text("radiography.techniqueClass"), asked: text("profile.radiographicClass") },
+  owes: [owedBy("testing", "testing-complete", "made")],
   *check({ made, asked }, report) {
     if (made < asked)
       yield {

@@ -15,6 +15,7 @@ import {
 } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
 import { certifiedMethod, visualCertified } from "../../requirements/testing-conditions.ts";
+import { owedBy } from "../../model/owes.ts";
 
 export const personnel = fromMemory(
   "ISO 9712",
@@ -45,6 +46,7 @@ const certified = {
     tester: thing("operator", { certificates }),
     supervisor: optional(thing("supervisor", { certificates: anyOf(certificates) })),
   },
+  owes: [owedBy("testing", "testing-complete", "tester.certificates")],
 } as const;
 type Given = Values<(typeof certified)["inputs"]>;
 

@@ -5,6 +5,7 @@ import type { DateValue } from "../../model/dates.ts";
 import { rule, type Rule } from "../../model/rule.ts";
 import { AKind, kindName } from "../shared/words.ts";
 import type { Owner } from "../../model/vocabulary.ts";
+import { owedBy, type Owes } from "../../model/owes.ts";
 
 interface Order {
   readonly id: string;
@@ -146,6 +147,8 @@ interface Work {
   readonly path: string;
   /** Field whose presence decides whether this day is the one that counts. */
   readonly if?: { readonly path: string; readonly exists: boolean };
+  /** Who owes the day, where its schema does not say. */
+  readonly owes?: readonly Owes[];
   /** Where a kind has several such days, or the day is not that of the record. */
   readonly named?: { readonly id: string; readonly title: string; readonly is: string };
 }
@@ -165,6 +168,7 @@ const afterTheOrder: readonly Work[] = [
   { ...work("calculation-sheet", "date"), if: { path: "adopts", exists: false } },
   {
     ...work("calculation-sheet", 'signatures[role="design"].date'),
+    owes: [owedBy("design", "design-approved", "day")],
     if: { path: "adopts", exists: true },
     named: {
       id: "adoption-after-order",
@@ -176,7 +180,7 @@ const afterTheOrder: readonly Work[] = [
 ];
 
 /** Work on the equipment does not begin before it was ordered. */
-export const afterOrder: readonly Rule[] = afterTheOrder.map(({ kind, path, if: only, named }) =>
+export const afterOrder: readonly Rule[] = afterTheOrder.map(({ kind, path, if: only, owes, named }) =>
   rule({
     id: named?.id ?? `${kind}-after-order`,
     title: named?.title ?? `${AKind(kind)} is dated after the order`,
@@ -193,6 +197,7 @@ export const afterOrder: readonly Rule[] = afterTheOrder.map(({ kind, path, if: 
       hint: "correct the day of the order; if the work was begun before it, record an order exception",
     },
     inputs: { day: date(path), ordered: date("book.book.orderDate") },
+    ...(owes !== undefined && { owes }),
     *check({ day, ordered }, subject) {
       if (canPrecede(ordered, day) === "no")
         yield {

@@ -4,6 +4,7 @@ import { printFigure } from "../../model/print-number.ts";
 import { atLeast } from "../../model/quantity.ts";
 import { rule } from "../../model/rule.ts";
 import { fittingOf, onSteamEquipment } from "../../requirements/boiler-conditions.ts";
+import { owedBy } from "../../model/owes.ts";
 
 const said = (value: number, unit: string) => `${printFigure(value)} ${unit}`;
 
@@ -25,6 +26,7 @@ export const feedPumpDuty = rule({
     pressureFactor: quantity("profile.feedPressureFactor", "1"),
     reserve: quantity("profile.feedReserveFactor", "1"),
   },
+  owes: [owedBy("quality", "final-inspection", "points")],
   *check({ points, output, most, valves, flowFactor, pressureFactor, reserve }, pump) {
     const duties = [
       { name: "flow", flow: flowFactor.value * output.high, pressure: most.high },

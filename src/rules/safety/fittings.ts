@@ -11,6 +11,7 @@ import {
 } from "../../requirements/boiler-conditions.ts";
 import { brokenBound } from "../shared/bounds.ts";
 import { fittingName } from "../shared/words.ts";
+import { owedBy } from "../../model/owes.ts";
 
 const accessories = fromMemory(
   "Directive 2014/68/EU",
@@ -54,6 +55,7 @@ const usableUpTo = ({
       allowed: quantity(allowed, unit),
       most: quantity(`equipment.limits.${most}`, unit),
     },
+    owes: [owedBy("quality", "final-inspection", "allowed")],
     *check({ sort, allowed: own, most: limit }, fitting) {
       const broken = brokenBound(own, { most: limit }, [[">=", "most", named]]);
       if (broken !== undefined)
@@ -115,6 +117,7 @@ export const limiterLocks = rule({
   severity: "nonconformity",
   owner: "design",
   inputs: { sort: text("sort"), locks: flag("lockOut"), highWater: text("profile.highWaterLock") },
+  owes: [owedBy("quality", "final-inspection", "locks")],
   *check({ sort, locks, highWater }, fitting) {
     if (!locks && (sort !== "high-water-limiter" || highWater === "required"))
       yield {
@@ -153,6 +156,7 @@ export const limiterFailsSafe = rule({
   severity: "nonconformity",
   owner: "design",
   inputs: { sort: text("sort"), safe: flag("failSafe") },
+  owes: [owedBy("quality", "final-inspection", "safe")],
   *check({ sort, safe }, fitting) {
     if (!safe)
       yield {
@@ -182,6 +186,7 @@ export const burnerHeatInput = rule({
   severity: "nonconformity",
   owner: "design",
   inputs: { most: quantity("heatInputMost", "kW"), design: quantity("equipment.duty.heatInput", "kW") },
+  owes: [owedBy("quality", "final-inspection", "most")],
   *check({ most, design }, burner) {
     const broken = brokenBound(most, { design }, [["<=", "design", "the heat input of the design"]]);
     if (broken !== undefined)

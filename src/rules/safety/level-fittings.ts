@@ -4,6 +4,7 @@ import type { Measure } from "../../model/quantity.ts";
 import { rule } from "../../model/rule.ts";
 import { fittingOf, onSteamEquipment } from "../../requirements/boiler-conditions.ts";
 import { brokenBound, type Bound } from "../shared/bounds.ts";
+import { owedBy } from "../../model/owes.ts";
 
 const ofBoiler = (name: string) => quantity(`equipment.levels.${name}`, "mm");
 const trial = { level: optional(quantity("level", "mm")) };
@@ -66,6 +67,7 @@ export const lowLimiterLevel = rule({
     design: ofBoiler("limiter"),
     trials,
   },
+  owes: [owedBy("quality", "final-inspection", "level")],
   *check({ level, trials: tried, ...levels }, fitting) {
     const lowest = [">=", "lowest", "the lowest permissible water level"] as const;
     const set = [
@@ -123,6 +125,7 @@ export const highLimiterLevel = rule({
     takeOff: ofBoiler("steamTakeOff"),
     trials,
   },
+  owes: [owedBy("quality", "final-inspection", "level")],
   *check({ level, trials: tried, ...levels }, fitting) {
     const upper = [
       ["<=", "highest", "the highest permissible water level"],

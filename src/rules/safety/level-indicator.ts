@@ -3,6 +3,7 @@ import { quantity } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
 import { fittingOf, onSteamEquipment } from "../../requirements/boiler-conditions.ts";
 import { brokenBound } from "../shared/bounds.ts";
+import { owedBy } from "../../model/owes.ts";
 
 export const indicatorRange = rule({
   id: "level-indicator-range",
@@ -20,6 +21,7 @@ export const indicatorRange = rule({
     lowest: quantity("equipment.levels.lowestPermissible", "mm"),
     highest: quantity("equipment.levels.highest", "mm"),
   },
+  owes: [owedBy("quality", "final-inspection", "from", "to")],
   *check({ from, to, ...levels }, fitting) {
     const ends = [
       ["from", "starts", brokenBound(from, levels, [["<=", "lowest", "the lowest permissible water level"]])],

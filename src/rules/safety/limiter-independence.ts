@@ -2,6 +2,7 @@ import { fromMemory } from "../../model/basis.ts";
 import { anyOf, text, things, type Thing } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
 import { steamEquipment } from "../../requirements/boiler-conditions.ts";
+import { owedBy } from "../../model/owes.ts";
 
 const ofSort = (sort: string) => `<fitting:equipment>[sort="${sort}"]`;
 const chain = { sensor: text("sensor"), switchingUnit: text("switchingUnit") } as const;
@@ -28,6 +29,7 @@ export const lowLimitersIndependent = rule({
   severity: "nonconformity",
   owner: "design",
   inputs: { limiters: anyOf(things(ofSort("low-water-limiter"), own)) },
+  owes: [owedBy("quality", "final-inspection", "limiters.branch", "limiters.circuit")],
   *check({ limiters }) {
     for (const [first, second] of pairsOf(limiters)) {
       const shared = parts.filter((part) => alike(first[part], second[part]));
@@ -80,6 +82,22 @@ export const limitersApartFromControl = rule({
     level: anyOf(things(ofSort("level-controller"), chain)),
     controllers: anyOf(things(ofSort("pressure-controller"), chain)),
   },
+  owes: [
+    owedBy(
+      "quality",
+      "final-inspection",
+      "low.sensor",
+      "low.switchingUnit",
+      "high.sensor",
+      "high.switchingUnit",
+      "pressure.sensor",
+      "pressure.switchingUnit",
+      "level.sensor",
+      "level.switchingUnit",
+      "controllers.sensor",
+      "controllers.switchingUnit",
+    ),
+  ],
   *check({ low, high, pressure, level, controllers }) {
     for (const limit of [...low, ...high, ...pressure])
       for (const control of [...level, ...controllers]) {

@@ -3,6 +3,7 @@ import { quantity } from "../../model/input.ts";
 import { atLeast, atMost, exactly, holds } from "../../model/quantity.ts";
 import { rule } from "../../model/rule.ts";
 import { fittingOf } from "../../requirements/boiler-conditions.ts";
+import { owedBy } from "../../model/owes.ts";
 
 export const gaugeRange = rule({
   id: "gauge-range",
@@ -18,6 +19,7 @@ export const gaugeRange = rule({
     least: quantity("profile.boilerGaugeRangeLeast", "1"),
     greatest: quantity("profile.boilerGaugeRangeMost", "1"),
   },
+  owes: [owedBy("quality", "final-inspection", "range")],
   *check({ range, most, least, greatest }, gauge) {
     const times = (factor: number) => ({
       ...exactly(factor * most.value, "bar"),
@@ -76,6 +78,7 @@ export const gaugeRedMark = rule({
     mark: quantity("redMark", "bar"),
     most: quantity("equipment.limits.maximumAllowablePressure", "bar"),
   },
+  owes: [owedBy("quality", "final-inspection", "mark")],
   *check({ mark, most }, gauge) {
     const answer = holds(mark, "=", most);
     if (answer !== "yes")

@@ -4,6 +4,7 @@ import { holds } from "../../model/quantity.ts";
 import { rule } from "../../model/rule.ts";
 import { fittingOf, onSteamEquipment } from "../../requirements/boiler-conditions.ts";
 import { brokenBound } from "../shared/bounds.ts";
+import { owedBy } from "../../model/owes.ts";
 
 export const controllerPressure = rule({
   id: "pressure-controller-setting",
@@ -19,6 +20,7 @@ export const controllerPressure = rule({
     cutIn: quantity("cutIn", "bar"),
     working: quantity("equipment.duty.workingPressure", "bar"),
   },
+  owes: [owedBy("quality", "final-inspection", "cutOut", "cutIn")],
   *check({ cutOut, cutIn, working }, fitting) {
     const broken = brokenBound(cutOut, { working, cutIn }, [
       [">=", "working", "the working pressure"],
@@ -71,6 +73,7 @@ export const limiterPressure = rule({
     valves: anyOf(things("equipment.<safety-valve:equipment>", { set: quantity("setPressure", "bar") })),
     trials: anyOf(things("functionTests[]", { pressure: optional(quantity("pressure", "bar")) })),
   },
+  owes: [owedBy("quality", "final-inspection", "setting", "controllers.cutOut")],
   *check({ setting, controllers, valves, trials }, fitting) {
     const hint = "compare with the record of the setting and correct the wrong figure, or have the limiter set again";
     const why = [

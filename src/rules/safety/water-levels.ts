@@ -3,6 +3,7 @@ import { quantity } from "../../model/input.ts";
 import { exactly, holds, type Measure } from "../../model/quantity.ts";
 import { rule } from "../../model/rule.ts";
 import { steamEquipment } from "../../requirements/boiler-conditions.ts";
+import { owedBy } from "../../model/owes.ts";
 
 const level = (name: string) => quantity(`levels.${name}`, "mm");
 const sum = (a: Measure, b: Measure): Measure => ({
@@ -38,6 +39,7 @@ export const waterLevels = rule({
     takeOff: level("steamTakeOff"),
     cover: quantity("profile.waterCoverLeast", "mm"),
   },
+  owes: [owedBy("design", "design-approved", "heated", "lowest", "limiter", "normal", "highest", "takeOff")],
   *check({ heated, cover, ...levels }, equipment) {
     for (const [index, [name, called, relation]] of ladder.entries()) {
       const [before, below] = ladder[index - 1] ?? ["heated", "highest heated surface"];

@@ -2,6 +2,7 @@ import { fromMemory } from "../../model/basis.ts";
 import { canPrecede } from "../../model/dates.ts";
 import { anyOf, date, flag, list, optional, table, text, things, type Thing } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
+import { owedBy } from "../../model/owes.ts";
 
 const proof = fromMemory(
   "Directive 2014/68/EU",
@@ -156,6 +157,7 @@ export const testWitnessed = rule({
     category: optional(text("equipment.directive.category")),
     witness: table("proof-test-witness"),
   },
+  owes: [owedBy("quality", "pressure-test", "roles")],
   *check({ roles, category, witness }, test) {
     if (category !== undefined && !roles.includes("inspection body") && witness(category).text("asked") === "yes")
       yield {

@@ -3,6 +3,7 @@ import { anyOf, flag, list, optional, quantity, text, thing, things } from "../.
 import { rule } from "../../model/rule.ts";
 import { weldedEnds } from "../../requirements/boiler-conditions.ts";
 import { beyondRange, beyondTest, rangeAt, sizeOf, tubeEndWeld } from "./range.ts";
+import { owedBy } from "../../model/owes.ts";
 
 const shared = { severity: "nonconformity", owner: "welding coordination" } as const;
 
@@ -20,6 +21,7 @@ export const tubeEndInProcedure = rule({
     named: text("weldingProcedure"),
     procedure: thing("weldingProcedure", rangeAt("", "jointTypes")),
   },
+  owes: [owedBy("design", "design-approved", "diameter"), owedBy("quality", "testing-complete", "position", "named")],
   *check({ diameter, wall, position, procedure }, group) {
     const end = { diameter, wall, position, processes: procedure.processes };
     const problems = beyondRange(procedure, end);

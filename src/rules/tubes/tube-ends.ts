@@ -1,6 +1,7 @@
 import { fromMemory, ownChoice } from "../../model/basis.ts";
 import { count, text, things } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
+import { owedBy } from "../../model/owes.ts";
 
 const sorts = [
   { role: "tube", at: "tubes", called: "plain tubes" },
@@ -20,6 +21,7 @@ export const tubeEndsCounted = rule({
     stayTubes: count("stayTubes"),
     groups: things("<tube-end-group:field>", { role: text("tube.role"), count: count("count") }),
   },
+  owes: [owedBy("quality", "testing-complete", "groups")],
   *check({ groups, ...drawn }, field) {
     for (const { role, at, called } of sorts) {
       const own = groups.filter((group) => group.role === role);

@@ -5,6 +5,7 @@ import { weldedEnds } from "../../requirements/boiler-conditions.ts";
 import { beyondRange, rangeAt, sizeOf, tubeEndWeld } from "./range.ts";
 import { months } from "../welding/welder-fault.ts";
 import { notInForce, periodsOf } from "../welding/welder-validity.ts";
+import { owedBy } from "../../model/owes.ts";
 
 export const tubeEndWelderQualified = rule({
   id: "tube-end-welder-qualified",
@@ -40,6 +41,7 @@ export const tubeEndWelderQualified = rule({
       }),
     ),
   },
+  owes: [owedBy("welding coordination", "testing-complete", "welders.qualifications")],
   *check({ day, welders, confirmationMonths, revalidationMonths, retestMonths, procedure, ...size }, group) {
     const end = { ...size, processes: procedure.processes };
     // Ends outside their procedure are said first: who may weld them is asked of the size and position that hold.

@@ -5,6 +5,7 @@ import { depositedBy, runOfLog } from "./deposited.ts";
 import { joint, months, objectionsTo, weldAt, welder } from "./welder-fault.ts";
 import { welderRanges } from "./welder-range.ts";
 import { periodsOf } from "./welder-validity.ts";
+import { owedBy } from "../../model/owes.ts";
 
 export const welderQualified = rule({
   id: "welder-qualified",
@@ -27,6 +28,7 @@ export const welderQualified = rule({
     welders: list(thing("welders[]", welder)),
     joint: thing("record.joint", joint),
   },
+  owes: [owedBy("welding coordination", "welding", "welders.qualifications")],
   *check(values) {
     const { day, process, layer, position, side, runs, fillers, welders, joint: at } = values;
     const over = layer === "fill" || layer === "cap";
@@ -159,6 +161,7 @@ export const repairWelderQualified = rule({
     welders: list(thing("welders[]", welder)),
     joint: thing("joint", joint),
   },
+  owes: [owedBy("welding coordination", "testing-complete", "welders.qualifications")],
   *check(values) {
     const { day, process, depth, fillers, welders, joint: at } = values;
     // How far the excavation goes decides the thickness; whether it breaks through is not recorded, so the detail counts.
