@@ -12,6 +12,7 @@ import { atPointer, isList, isObject, pointerStep, type Json, type JsonObject } 
 import { type BookRecord } from "../../src/model/record.ts";
 import { packageRoot } from "../../src/root.ts";
 import { copyBook } from "../support/copy-book.ts";
+import { enlarged, rewriteRecord } from "./enlarge.ts";
 
 /** Which records of a book a copy of it has of its own. */
 export interface Growth {
@@ -19,6 +20,8 @@ export interface Growth {
   readonly roots: readonly string[];
   /** Kinds of which a record is copied when it names a copied one. */
   readonly followers: readonly string[];
+  /** Walls are among them: what they enclose grows with them, as its designer would have it. */
+  readonly encloses?: boolean;
 }
 
 /** The welds with their logs, tests and inspection; the material stays. */
@@ -37,6 +40,7 @@ export const pressureParts: Growth = {
     "calculation-sheet",
     "inspection-step",
   ],
+  encloses: true,
 };
 
 /** What a copy is numbered by beside its id. A heat is what one mill and one heat number make. */
@@ -147,6 +151,17 @@ export function generateBook(from: string, to: string, joints: number, growth: G
       ]);
     }
   }
+  if (growth.encloses === true) {
+    const volumes = enlarged(
+      graph.records.filter((record) => !inside.has(record)),
+      copies + 1,
+    );
+    for (const [record, value] of volumes) {
+      const read = readAgain(value, paperOf(record, ".0000").record.id);
+      rewriteRecord(to, record, read);
+      copiesOf.set(record.kind, [...(copiesOf.get(record.kind) ?? []), asRecord(record.kind, read)]);
+    }
+  }
   // Whoever typed and compared the records of the book did the copies too.
   const [one] = [...(graph.byKind.get("original")?.values() ?? [])].map(({ value }) => value["transcription"]);
   const papers = [shared, ...scans.values()];
@@ -161,6 +176,17 @@ export function generateBook(from: string, to: string, joints: number, growth: G
   mkdirSync(join(to, "files", "copies"), { recursive: true });
   for (const { path, bytes } of papers) writeFileSync(join(to, path), bytes);
   return joined * (copies + 1);
+}
+
+/** A record as read from another paper; that of before, which says other figures, stays with it. */
+function readAgain(value: JsonObject, original: string): JsonObject {
+  const before = isObject(value["source"]) ? value["source"]["original"] : undefined;
+  const beside = isList(value["attachments"]) ? value["attachments"] : [];
+  return {
+    ...value,
+    source: { original, page: 1 },
+    ...(before !== undefined && { attachments: [...beside, before] }),
+  };
 }
 
 const asRecord = (kind: string, value: JsonObject): BookRecord => ({
