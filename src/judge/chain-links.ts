@@ -1,6 +1,7 @@
 import type { JudgedBook } from "../model/book.ts";
 import type { Chain, ChainStep } from "../model/chain.ts";
 import type { Outcome } from "../model/finding.ts";
+import { addTo } from "../model/grouped.ts";
 import { atPointer } from "../model/json.ts";
 import { markOf, worst, type Mark } from "../model/mark.ts";
 import { parsePath } from "../model/path.ts";
@@ -30,29 +31,31 @@ export interface WalkedLink {
   readonly mark: Mark;
 }
 
-const known = new WeakMap<JudgedBook, Map<BookRecord, readonly WalkedLink[]>>();
+interface Walked {
+  readonly record: BookRecord;
+  readonly links: readonly WalkedLink[];
+}
+
+/** The chain last walked: a page asks for its own several times. Those of all records would be as large as the book. */
+const last = new WeakMap<JudgedBook, Walked>();
 
 /**
  * The chain of a record, link by link: the one place that says whether a link passes. It does where each record it reaches
  * was read by a passed outcome of its own rules, or is the subject of one, and none of them came to anything worse. What is
  * there and judged by none of them is *on record*; where a path ends at something missing or in doubt, it is *not judged*.
- * Walked once for each record.
  */
 export function chainLinks(judged: JudgedBook, chains: readonly Chain[], record: BookRecord): readonly WalkedLink[] {
-  const all = known.get(judged) ?? new Map<BookRecord, readonly WalkedLink[]>();
-  known.set(judged, all);
-  let links = all.get(record);
-  if (links === undefined) {
-    const kind = judged.definitions.kinds.get(record.kind);
-    const chain =
-      chains.find((one) => one.kind === record.kind) ??
-      (kind === undefined ? { kind: record.kind, links: [] } : ownChain(judged, kind, record, outcomesOf(judged)));
-    links = withRefusals(
-      judged,
-      chain.links.map((step) => walked(judged, record, step)),
-    );
-    all.set(record, links);
-  }
+  const before = last.get(judged);
+  if (before?.record === record) return before.links;
+  const kind = judged.definitions.kinds.get(record.kind);
+  const chain =
+    chains.find((one) => one.kind === record.kind) ??
+    (kind === undefined ? { kind: record.kind, links: [] } : ownChain(judged, kind, record, outcomesOf(judged)));
+  const links = withRefusals(
+    judged,
+    chain.links.map((step) => walked(judged, record, step)),
+  );
+  last.set(judged, { record, links });
   return links;
 }
 
@@ -84,15 +87,15 @@ function walked(judged: JudgedBook, record: BookRecord, step: ChainStep): Walked
   const notDue = [...new Set(walks.flatMap((walk) => walk.notDue))];
   const found = [...new Map(hits.map((hit) => [addressOf(hit.record, hit.pointer), hit])).values()];
   const wanted = new Set(step.judgedBy);
-  const outcomes = about(judged, [{ record, pointer: "" }, ...found]).filter(({ definition }) =>
-    wanted.has(definition),
+  const outcomes = about(judged, [{ record, pointer: "" }, ...found], ({ definition }) => wanted.has(definition));
+  const read = readers(
+    outcomes.filter(({ verdict }) => verdict === "passed"),
+    new Set(found.map((hit) => addressOf(hit.record))),
   );
-  const passed = outcomes.filter(({ verdict }) => verdict === "passed");
-  const read = new Set(passed.flatMap(({ reads }) => reads));
   const reached = found.map((hit) => ({
     ...hit,
     // A record is read by whoever is about another thing; of its rows only their own outcomes speak.
-    judged: read.has(addressOf(hit.record)) && speaks(judged, passed, hit),
+    judged: speaks(judged, read.get(addressOf(hit.record)) ?? [], hit),
   }));
   const link = { step, reached, outcomes, open, notDue };
   return { ...link, mark: markOfLink(link) };
@@ -108,28 +111,39 @@ function markOfLink({ outcomes, reached, open, notDue }: Omit<WalkedLink, "mark"
   ]);
 }
 
-/** Outcomes about records and rows; a row is spoken of by its own outcomes and by those of its whole record. */
-function about(judged: JudgedBook, hits: readonly Hit[]): readonly Outcome[] {
+/** Outcomes by those of these records that they read. */
+function readers(
+  outcomes: readonly Outcome[],
+  records: ReadonlySet<Address>,
+): ReadonlyMap<Address, readonly Outcome[]> {
+  const by = new Map<Address, Outcome[]>();
+  for (const outcome of records.size === 0 ? [] : outcomes)
+    for (const address of new Set(outcome.reads)) if (records.has(address)) addTo(by, address, outcome);
+  return by;
+}
+
+/** Outcomes of a sort about records and rows; a row is spoken of by its own outcomes and by those of its whole record. */
+function about(judged: JudgedBook, hits: readonly Hit[], isWanted: (outcome: Outcome) => boolean): readonly Outcome[] {
   const index = outcomesOf(judged);
   return [
     ...new Set(
-      hits.flatMap((hit) =>
-        (index.get(addressOf(hit.record)) ?? []).filter((outcome) => isAbout(outcome, rowIn(judged, hit))),
-      ),
+      hits.flatMap((hit) => {
+        const row = rowIn(judged, hit);
+        return (index.get(addressOf(hit.record)) ?? []).filter((outcome) => isWanted(outcome) && isAbout(outcome, row));
+      }),
     ),
   ];
 }
 
-/** Whether any of the outcomes is about the hit, or about another record than its own (which read it then). */
+/** Whether any of the outcomes that read the hit is about it, or about another record than its own. */
 function speaks(judged: JudgedBook, outcomes: readonly Outcome[], hit: Hit): boolean {
   const address = addressOf(hit.record);
   const row = rowIn(judged, hit);
   return outcomes.some(
     (outcome) =>
-      outcome.reads.includes(address) &&
-      (outcome.subject === null ||
-        `${outcome.subject.kind}:${outcome.subject.id.split("#", 1)[0] ?? ""}` !== address ||
-        isAbout(outcome, row)),
+      outcome.subject === null ||
+      `${outcome.subject.kind}:${outcome.subject.id.split("#", 1)[0] ?? ""}` !== address ||
+      isAbout(outcome, row),
   );
 }
 
@@ -150,7 +164,7 @@ function rowIn({ definitions }: JudgedBook, { record, pointer }: Hit): string | 
 function withRefusals(judged: JudgedBook, links: readonly WalkedLink[]): readonly WalkedLink[] {
   const shown = new Set(links.flatMap(({ outcomes }) => outcomes).filter(({ refused }) => refused === true));
   return links.map((link) => {
-    const more = about(judged, link.reached).filter((one) => one.refused === true && !shown.has(one));
+    const more = about(judged, link.reached, (one) => one.refused === true && !shown.has(one));
     if (more.length === 0) return link;
     for (const one of more) shown.add(one);
     const full = { ...link, outcomes: [...link.outcomes, ...more] };

@@ -29,8 +29,16 @@ export interface Statement {
   readonly records: ReadonlyMap<string, string>;
 }
 
-/** Reads what an original's record states of its comparison. */
+const statements = new WeakMap<JsonObject, Statement>();
+
+/** What an original's record states of its comparison; read once, since each record read from the original asks for it. */
 export function statementOf({ value }: Pick<BookRecord, "value">): Statement {
+  const known = statements.get(value) ?? readStatement(value);
+  statements.set(value, known);
+  return known;
+}
+
+function readStatement(value: JsonObject): Statement {
   const stated = isObject(value["transcription"]) ? value["transcription"] : {};
   const listed = isList(stated["records"]) ? stated["records"] : [];
   const typed = isList(stated["enteredBy"]) ? stated["enteredBy"] : [];

@@ -67,10 +67,11 @@ export function newLinkCheck(): LinkCheck {
   };
   return {
     add(url, markup) {
-      names.set(url, new Set(Array.from(markup.matchAll(/\sid="([^"]*)"/g), ([, name = ""]) => keep(unescape(name)))));
-      const addresses = new Set(
-        Array.from(markup.matchAll(/\s(?:href|src)="([^"]*)"/g), ([, address = ""]) => address),
-      );
+      const [ids, addresses] = [new Set<string>(), new Set<string>()];
+      for (const [, name, address] of markup.matchAll(/\s(?:id="([^"]*)"|(?:href|src)="([^"]*)")/g))
+        if (name !== undefined) ids.add(keep(unescape(name)));
+        else if (address !== undefined) addresses.add(address);
+      names.set(url, ids);
       const unseen = [...addresses].map(unescape).filter((address) => !lands(url, address, () => false));
       if (unseen.length > 0) open.set(url, unseen.map(keep));
     },
@@ -98,9 +99,11 @@ function detached(): (text: string) => string {
 }
 
 const unescape = (text: string) =>
-  text
-    .replaceAll("&lt;", "<")
-    .replaceAll("&gt;", ">")
-    .replaceAll("&quot;", '"')
-    .replaceAll("&#39;", "'")
-    .replaceAll("&amp;", "&");
+  text.includes("&")
+    ? text
+        .replaceAll("&lt;", "<")
+        .replaceAll("&gt;", ">")
+        .replaceAll("&quot;", '"')
+        .replaceAll("&#39;", "'")
+        .replaceAll("&amp;", "&")
+    : text;

@@ -1,3 +1,4 @@
+import { Buffer } from "node:buffer";
 import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -42,7 +43,7 @@ async function renderBatch(pages: readonly SitePage[]): Promise<readonly (readon
             permalink: ({ item }: { readonly item: SitePage }) => item.url,
             eleventyExcludeFromCollections: true,
           }),
-          render: ({ item }: { readonly item: SitePage }) => item.render(),
+          render: ({ item }: { readonly item: SitePage }) => inOnePiece(item.render()),
         });
       },
     });
@@ -56,6 +57,9 @@ async function renderBatch(pages: readonly SitePage[]): Promise<readonly (readon
     await rm(input, { recursive: true, force: true });
   }
 }
+
+/** A text put together of thousands of pieces keeps all of them until it is read; here it waits for its batch. */
+const inOnePiece = (text: string) => Buffer.from(text).toString();
 
 function checkPaths(pages: readonly SitePage[]): void {
   const seen = new Set<string>();

@@ -1,5 +1,5 @@
 import { adoptedIn, adoptedSentence, isAdoption } from "../../model/adopted.ts";
-import type { Computed } from "../../model/book.ts";
+import type { Computed, JudgedBook } from "../../model/book.ts";
 import { isList, isObject } from "../../model/json.ts";
 import { addressOf, type BookRecord } from "../../model/record.ts";
 import type { Block, Mark, Text } from "../blocks.ts";
@@ -26,9 +26,7 @@ export function adoptionBlock(context: Context, computed: Computed): Block[] {
 
 /** On the page of such a sheet: why nothing of it is compared, and where the figures stand. */
 export function adoptingBlocks(context: Context, sheet: BookRecord): Block[] {
-  const computed = context.judged.computed.find(({ sheets }) =>
-    sheets.some(({ record, adopts }) => record === sheet && adopts !== undefined),
-  );
+  const computed = adoptedBy(context.judged).get(sheet);
   if (computed === undefined) return [];
   const to = { page: pageOfComputed(context, computed) };
   return [
@@ -41,6 +39,20 @@ export function adoptingBlocks(context: Context, sheet: BookRecord): Block[] {
       ],
     },
   ];
+}
+
+const adopted = new WeakMap<JudgedBook, ReadonlyMap<BookRecord, Computed>>();
+
+/** By sheet that adopts figures, the first calculation whose figures they are. */
+function adoptedBy(judged: JudgedBook): ReadonlyMap<BookRecord, Computed> {
+  const known = adopted.get(judged);
+  if (known !== undefined) return known;
+  const found = new Map<BookRecord, Computed>();
+  for (const computed of judged.computed)
+    for (const { record, adopts } of computed.sheets)
+      if (adopts !== undefined && !found.has(record)) found.set(record, computed);
+  adopted.set(judged, found);
+  return found;
 }
 
 const nowWords = (computed: Computed, adopts: string): string =>

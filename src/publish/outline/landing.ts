@@ -10,8 +10,8 @@ import { withOwn } from "./own.ts";
 export function withLandings(pages: readonly Page[], files: ReadonlySet<string>): Page[] {
   const byUrl = new Map(pages.map((page) => [page.url, page]));
   const anchors = new Map<string, ReadonlySet<string>>();
-  const anchorsOf = (page: Page): ReadonlySet<string> => {
-    const known = anchors.get(page.url) ?? new Set(page.blocks.flatMap((block) => [...anchorsIn(block)]));
+  const anchorsOf = (page: Page, blocks?: readonly Block[]): ReadonlySet<string> => {
+    const known = anchors.get(page.url) ?? new Set(anchorsIn(blocks ?? page.blocks));
     anchors.set(page.url, known);
     return known;
   };
@@ -55,7 +55,10 @@ export function withLandings(pages: readonly Page[], files: ReadonlySet<string>)
     withOwn(page, {
       ...(page.under !== undefined && { under: land(page.under) as typeof page.under }),
       get blocks() {
-        return land(page.blocks) as readonly Block[];
+        const { blocks } = page;
+        // Whoever links here later need not make the page again.
+        anchorsOf(page, blocks);
+        return land(blocks) as readonly Block[];
       },
     }),
   );

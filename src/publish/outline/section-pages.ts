@@ -111,6 +111,15 @@ export function recordsOf(context: Context, kind: Kind): readonly BookRecord[] {
  * only says nothing of the record itself.
  */
 function recordMark(context: Context, record: BookRecord): Mark | undefined {
+  const known = marks.get(context) ?? new Map<BookRecord, Mark | undefined>();
+  marks.set(context, known);
+  if (!known.has(record)) known.set(record, gravestMark(context, record));
+  return known.get(record);
+}
+
+const marks = new WeakMap<Context, Map<BookRecord, Mark | undefined>>();
+
+function gravestMark(context: Context, record: BookRecord): Mark | undefined {
   const outcomes = context.outcomes.get(addressOf(record)) ?? [];
   if (outcomes.length === 0) return undefined;
   const links = chainLinks(context.judged, context.chains, record).map(({ mark }) => mark);
