@@ -5,7 +5,7 @@ import type { Requirement } from "../model/requirement.ts";
 import { pathOf } from "../reading/bind.ts";
 import { checkPath } from "./check-paths.ts";
 import { owedInputs, type OwedInput } from "./owed-inputs.ts";
-import { coverageOf, ownedBy, type Coverage } from "./standing.ts";
+import { coverageOf, ownedBy, valuesOf, type Coverage } from "./standing.ts";
 
 /**
  * One absence is owed in one way, and by one owner: by the schema, or by the definitions that read it, or (where none does)
@@ -79,6 +79,6 @@ function exclude(a: Condition, b: Condition): boolean {
   if (a.path !== b.path) return false;
   if (a.exists === false || b.exists === false) return a.exists !== b.exists;
   if (a.equals === undefined || b.equals === undefined) return false;
-  const values = new Set([b.equals].flat().map(String));
-  return ![a.equals].flat().some((value) => values.has(String(value)));
+  const values = new Set(valuesOf(b));
+  return !valuesOf(a).some((value) => values.has(value));
 }

@@ -267,4 +267,5 @@ function implies(known: Condition, wanted: Condition): boolean {
   return valuesOf(known).every((value) => allowed.includes(value));
 }
 
-const valuesOf = ({ equals }: Condition) => (Array.isArray(equals) ? equals : [equals]).map(String);
+/** What a condition lets a field be, as texts. */
+export const valuesOf = ({ equals }: Condition) => (Array.isArray(equals) ? equals : [equals]).map(String);
