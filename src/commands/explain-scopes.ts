@@ -1,6 +1,6 @@
 import type { Definitions } from "../model/definitions.ts";
 import { scopeOf, withNeeded, type Scope, type Sign } from "../model/scope.ts";
-import { scopeOfCalculation } from "../plan/uses.ts";
+import { scopeOfCalculation, scopeOfRow } from "../plan/uses.ts";
 import type { Ink } from "../report/text.ts";
 
 /** A scope, with what is of it. */
@@ -9,11 +9,13 @@ export interface ExplainedScope extends Scope {
   readonly kinds: readonly string[];
   readonly rules: readonly string[];
   readonly calculations: readonly string[];
+  readonly requirements: readonly string[];
 }
 
 /** Scopes with what is of each; those of registers with the scopes these need. */
 export function scopesExplained(definitions: Definitions): readonly ExplainedScope[] {
   const { kinds, registers, rules, calculations, scopes = [] } = definitions;
+  const rows = [...new Set(registers.flatMap(({ requirements }) => requirements))];
   return scopes.map((scope) => ({
     ...scope,
     registers: registers
@@ -21,6 +23,7 @@ export function scopesExplained(definitions: Definitions): readonly ExplainedSco
       .map(({ id }) => id),
     kinds: [...kinds.keys()].filter((name) => scopeOf(kinds, { kind: name }) === scope.id),
     rules: rules.filter((one) => scopeOf(kinds, one) === scope.id).map(({ id }) => id),
+    requirements: rows.filter((one) => scopeOfRow(kinds, one) === scope.id).map(({ id }) => id),
     calculations: calculations.filter((one) => scopeOfCalculation(kinds, one) === scope.id).map(({ id }) => id),
   }));
 }
@@ -35,6 +38,7 @@ export function scopeText({ id, title, needs, signs, ...of }: ExplainedScope, in
     ["kinds", of.kinds],
     ["rules", of.rules],
     ["calculations", of.calculations],
+    ["rows", of.requirements],
   ] as const;
   return [
     ink.bold(`scope ${id}`),

@@ -7,6 +7,7 @@ import type { Definitions } from "../model/definitions.ts";
 import type { Finding } from "../model/finding.ts";
 import { notRead } from "../model/not-read.ts";
 import { ProgramError } from "../model/program-error.ts";
+import { registerOf } from "../model/requirement.ts";
 import { addressOf, publishedPath, type BookRecord } from "../model/record.ts";
 import { foldAbsences } from "./absences.ts";
 import { keeper, notesFor, type Remembered } from "./again.ts";
@@ -79,10 +80,11 @@ function judgeAfter(before: Memory | null, read: LoadedBook, given: Definitions,
     loaded.files.map((file) => ({ path: publishedPath(file), sha256: file.sha256 })),
   );
   const calendar = calendarOf(issue);
-  const { named, requirements, findings: unknown } = registerInForce(book, all.registers);
+  const { named, findings: unknown } = registerInForce(book, all.registers);
   planOf(all);
   const { force: inForce, left } = forceOf(graph, book, all, named);
   const { definitions } = inForce;
+  const { requirements = [] } = registerOf(book.value["register"], definitions.registers) ?? {};
   const plan = planOf(definitions);
   const titles = titlesOf(all);
   const memory: Memory = { all, definitions, graph, parameters: profile.parameters, tables };

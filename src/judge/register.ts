@@ -26,13 +26,11 @@ export function registerInForce(
   registers: readonly Register[],
 ): {
   readonly named: Register | undefined;
-  readonly requirements: readonly Requirement[];
   readonly findings: readonly Finding[];
 } {
   const name = book.value["register"];
   const named = registers.find(({ id }) => id === name);
-  const requirements = (named ?? registers[0])?.requirements ?? [];
-  if (named !== undefined || registers.length === 0) return { named, requirements, findings: [] };
+  if (named !== undefined || registers.length === 0) return { named, findings: [] };
   const known = typeof name === "string";
   const message = known ? `there is no register "${name}"` : "the book names no register of what it must contain";
   const finding: Finding = {
@@ -54,7 +52,7 @@ export function registerInForce(
     exception: null,
     accuses: [addressOf(book, "/register")],
   };
-  return { named, requirements, findings: [finding] };
+  return { named, findings: [finding] };
 }
 
 /** A requirement applied to one record, before it is known whether what is missing is due. */

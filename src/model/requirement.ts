@@ -6,6 +6,8 @@ import type { Milestone, Owner } from "./vocabulary.ts";
 export interface Requirement {
   readonly id: string;
   readonly title: string;
+  /** Scope it belongs to, if not that of its kind. */
+  readonly scope?: string;
   /** For each record (or row) of this kind that meets the conditions. */
   readonly each: { readonly kind: string; readonly when?: readonly Condition[] };
   /** Path to the evidence from there. */

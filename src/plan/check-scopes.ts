@@ -10,6 +10,7 @@ import { generalScope, scopeOf, type Scope, type Sign } from "../model/scope.ts"
 export function checkScopes(definitions: Definitions): readonly string[] {
   const { kinds, scopes, registers, rules, calculations, facts } = definitions;
   if (scopes === undefined) return [];
+  const rows = [...new Set(registers.flatMap(({ requirements }) => requirements))];
   const byId = new Map(scopes.map((scope) => [scope.id, scope]));
   const unknown = (what: string, names: readonly (string | undefined)[]) =>
     names.flatMap((name) =>
@@ -20,7 +21,7 @@ export function checkScopes(definitions: Definitions): readonly string[] {
   return [
     ...(byId.has(generalScope) ? [] : [`definitions: there is no scope "${generalScope}", which every book needs`]),
     ...[...kinds.values()].flatMap(({ name, scope }) => unknown(`kind ${name}`, [scope])),
-    ...[...rules, ...facts].flatMap(({ id, scope }) => unknown(id, [scope])),
+    ...[...rules, ...facts, ...rows].flatMap(({ id, scope }) => unknown(id, [scope])),
     ...calculations.flatMap(({ id, scope }) => unknown(`calculation ${id}`, [scope])),
     ...registers.flatMap(({ id, scopes: own = [] }) => unknown(`register ${id}`, own)),
     ...scopes.flatMap(({ id, needs }) => unknown(`scope ${id}`, needs)),
@@ -28,6 +29,9 @@ export function checkScopes(definitions: Definitions): readonly string[] {
     ...rules.flatMap((one) => hidden(definitions, byId, one)),
     ...calculations.flatMap(({ id, scope, appliesTo }) =>
       hidden(definitions, byId, { id, ...appliesTo, ...(scope !== undefined && { scope }) }),
+    ),
+    ...rows.flatMap(({ id, scope, each }) =>
+      hidden(definitions, byId, { id, ...each, ...(scope !== undefined && { scope }) }),
     ),
     ...facts.flatMap(({ id, scope, statements }) =>
       statements.flatMap((path) => {

@@ -1,7 +1,7 @@
 import type { Definitions } from "../model/definitions.ts";
 import type { InForce } from "../model/in-force.ts";
 import { scopeOf, type Scope } from "../model/scope.ts";
-import { scopeOfCalculation, usedBy } from "./uses.ts";
+import { scopeOfCalculation, scopeOfRow, usedBy } from "./uses.ts";
 
 const known = new WeakMap<Definitions, Map<string, InForce>>();
 
@@ -16,7 +16,7 @@ export function inForceFor(definitions: Definitions, scopes: ReadonlySet<string>
 }
 
 function narrowed(whole: Definitions, scopes: ReadonlySet<string>): InForce {
-  const { kinds, scopes: all = [], rules, calculations, facts, tables } = whole;
+  const { kinds, scopes: all = [], rules, calculations, facts, registers, tables } = whole;
   const out = all.filter(({ id }) => !scopes.has(id));
   if (out.length === 0) return { definitions: whole, scopes, out, outParameters: new Map(), outTables: new Map() };
   const used = usedBy(whole);
@@ -33,6 +33,10 @@ function narrowed(whole: Definitions, scopes: ReadonlySet<string>): InForce {
       rules: rules.filter((rule) => scopes.has(scopeOf(kinds, rule))),
       calculations: calculations.filter((one) => scopes.has(scopeOfCalculation(kinds, one))),
       facts: facts.filter((fact) => scopes.has(scopeOf(kinds, fact.scope === undefined ? {} : { scope: fact.scope }))),
+      registers: registers.map((one) => ({
+        ...one,
+        requirements: one.requirements.filter((row) => scopes.has(scopeOfRow(kinds, row))),
+      })),
       tables: tables.filter(({ id }) => !outTables.has(id)),
       whole,
     },

@@ -2,6 +2,7 @@ import type { Calculation } from "../model/calculation.ts";
 import type { Definitions } from "../model/definitions.ts";
 import type { Condition, Inputs } from "../model/input.ts";
 import type { Step } from "../model/path.ts";
+import type { Requirement } from "../model/requirement.ts";
 import { scopeOf } from "../model/scope.ts";
 import { pathOf } from "../reading/bind.ts";
 
@@ -27,13 +28,16 @@ export function usedBy({ kinds, rules, calculations, closers = [], registers }: 
   for (const one of rules) note(scopeOf(kinds, one), [...pathsOf(one.inputs), ...pathsIn(one.when)]);
   for (const one of calculations) note(scopeOfCalculation(kinds, one), pathsOfCalculation(one));
   for (const one of closers) note(general, pathsOf(one.inputs));
-  for (const { each, needs } of registers.flatMap(({ requirements }) => requirements))
-    note(scopeOf(kinds, each), [needs, ...pathsIn(each.when)]);
+  for (const row of registers.flatMap(({ requirements }) => requirements))
+    note(scopeOfRow(kinds, row), [row.needs, ...pathsIn(row.each.when)]);
   return { parameters, tables };
 }
 
 export const scopeOfCalculation = (kinds: Definitions["kinds"], { scope, appliesTo }: Calculation): string =>
   scopeOf(kinds, { ...(scope !== undefined && { scope }), kind: appliesTo.kind });
+
+export const scopeOfRow = (kinds: Definitions["kinds"], { scope, each }: Requirement): string =>
+  scopeOf(kinds, { ...(scope !== undefined && { scope }), kind: each.kind });
 
 const pathsIn = (conditions: readonly Condition[] = []) => conditions.map(({ path }) => path);
 

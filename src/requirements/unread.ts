@@ -19,15 +19,18 @@ export const unread: readonly Requirement[] = [
     "quality",
     ownChoice("a signature without a day proves nothing about the order of events"),
   ),
-  owed(
-    "burner-fuel",
-    "The fuel of each burner",
-    { kind: "fitting", when: [fittingOf("burner")] },
-    "fuel",
-    "final-inspection",
-    "quality",
-    ownChoice("whether a burner needs a gas train hangs on its fuel"),
-  ),
+  {
+    ...owed(
+      "burner-fuel",
+      "The fuel of each burner",
+      { kind: "fitting", when: [fittingOf("burner")] },
+      "fuel",
+      "final-inspection",
+      "quality",
+      ownChoice("whether a burner needs a gas train hangs on its fuel"),
+    ),
+    scope: "fired",
+  },
   owed(
     "limiter-sensor",
     "The mark of the sensing element of each limiter of temperature or flow",
