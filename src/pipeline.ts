@@ -31,6 +31,8 @@ export interface ReadOptions {
   readonly schemas?: readonly string[];
   /** The folder is a shelf of several books: it needs no book and no issue. */
   readonly isShelf?: boolean;
+  /** What was read of it before: its schemas are not read again. */
+  readonly since?: ReadBook;
 }
 
 export interface ReadBook extends LoadedBook {
@@ -39,7 +41,7 @@ export interface ReadBook extends LoadedBook {
 
 /** Reads a book folder. Never throws on its content: what is wrong with it is in `findings` and `fatal`. */
 export function readBook(dir: string, options: ReadOptions = {}): ReadBook {
-  const kinds = loadKinds([join(packageRoot, "schemas"), ...(options.schemas ?? [])]);
+  const kinds = options.since?.kinds ?? loadKinds([join(packageRoot, "schemas"), ...(options.schemas ?? [])]);
   const loaded = loadBook(dir, kinds, { isShelf: options.isShelf === true });
   return { ...loaded, texts: textsOfBook(loaded), kinds };
 }

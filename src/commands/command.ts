@@ -70,12 +70,14 @@ export interface Engine {
   readonly tool: string;
   readonly builtIns: readonly BuiltIn[];
   /** Reads a book; or, where that is said, a shelf, which needs no book and no issue. */
-  readBook(dir: string, options?: { readonly isShelf?: boolean }): ReadBook;
+  readBook(dir: string, options?: { readonly isShelf?: boolean; readonly since?: ReadBook }): ReadBook;
   /** What is asked of a book that takes records from another: whether they still hold. */
   readonly expiries: readonly Rule[];
   judgeExpiries(read: ReadBook): JudgedBook;
   /** `told` hears how many of the originals' texts have been read, while that takes time. */
   judgeBook(read: ReadBook, told?: (done: number, of: number) => void): JudgedBook;
+  /** Gives a judge of one book in the making, who remembers it: what has not changed since is judged no second time. */
+  judgingAgain(): (read: ReadBook) => JudgedBook;
   /** The files of the issue, each given as soon as it is made. */
   publishBook(judged: JudgedBook, progress: (stage: string) => void): AsyncIterable<IssueFile>;
   /** The pages of a judged book, each made when it is asked for. */

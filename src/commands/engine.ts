@@ -4,7 +4,17 @@ import { keepTextsIn } from "../foreign/texts.ts";
 import { builtInRules } from "../judge/built-in.ts";
 import { fileRules } from "../load/file-rules.ts";
 import { loadKinds } from "../load/kinds.ts";
-import { judgeBook, layOut, publishBook, readBook, traceRecord } from "../pipeline.ts";
+import type { Remembered } from "../judge/again.ts";
+import {
+  judgeAgain,
+  judgeBook,
+  judgeRemembering,
+  layOut,
+  publishBook,
+  readBook,
+  traceRecord,
+  type ReadBook,
+} from "../pipeline.ts";
 import { ChangedWhileBuilding } from "../publish/changed.ts";
 import { planOf } from "../plan/plan.ts";
 import { packageRoot, toolName } from "../root.ts";
@@ -15,6 +25,15 @@ import { UsageError, type Engine } from "./command.ts";
 export function engineKeepingIn(folder: string | undefined): Engine {
   keepTextsIn(folder);
   return engine;
+}
+
+function readTexts(read: ReadBook, told?: (done: number, of: number) => void): void {
+  try {
+    read.texts?.(told);
+  } catch (error) {
+    if (error instanceof ForeignWorkEnded) throw new UsageError(error.message);
+    throw error;
+  }
 }
 
 export const engine: Engine = {
@@ -34,13 +53,16 @@ export const engine: Engine = {
     return judgeBook(read, { ...all, rules: expiries, unjudged: all.rules });
   },
   judgeBook(read, told) {
-    try {
-      read.texts?.(told);
-    } catch (error) {
-      if (error instanceof ForeignWorkEnded) throw new UsageError(error.message);
-      throw error;
-    }
+    readTexts(read, told);
     return judgeBook(read);
+  },
+  judgingAgain() {
+    let before: Remembered | undefined;
+    return (read) => {
+      readTexts(read);
+      before = before === undefined ? judgeRemembering(read) : judgeAgain(before, read);
+      return before.judged;
+    };
   },
   async *publishBook(judged, progress) {
     try {

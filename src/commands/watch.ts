@@ -8,7 +8,7 @@ import { sinceSentence } from "../report/short.ts";
 import { sinceOf, type Since } from "../report/since.ts";
 import { fatalText, findingText, summaryText } from "../report/text.ts";
 import { bookFolder } from "./books.ts";
-import { bookArgument, UsageError, type Command, type Effects, type Exit } from "./command.ts";
+import { bookArgument, UsageError, type Command, type Effects, type Exit, type ReadBook } from "./command.ts";
 import { faultText } from "./fault-text.ts";
 import { watchFolder } from "./watch-folder.ts";
 
@@ -75,6 +75,8 @@ function newJudging(
   wordsPage: (status: number, title: string, lines: readonly string[]) => Answer,
 ): Judging {
   const { engine, ink } = effects;
+  const judge = engine.judgingAgain();
+  let read: ReadBook | undefined;
   let before: Earlier | undefined;
   let change: LastChange = { fresh: new Set(), gone: [] };
   let exit: Exit = 2;
@@ -108,14 +110,14 @@ function newJudging(
     async again() {
       try {
         effects.progress("reading");
-        const read = engine.readBook(dir);
+        read = engine.readBook(dir, read === undefined ? {} : { since: read });
         shelves = (read.shelves ?? []).map((shelf) => shelf.dir);
         if (read.fatal.length > 0) {
           unjudged(fatalText(placeFindings(read.fatal, read.locator)));
           return;
         }
         effects.progress("judging");
-        const judged = engine.judgeBook(read);
+        const judged = judge(read);
         compare(judged);
         exit = judged.findings.some(blocks) ? 1 : 0;
         answer = await engine.liveSite(judged, change);

@@ -45,6 +45,7 @@ export async function runOn(setting: Setting, ...words: readonly string[]): Prom
     expiries: [],
     judgeExpiries: (read) => ({ ...judged, loaded: read }),
     judgeBook: (read) => ({ ...judged, loaded: read }),
+    judgingAgain: () => (read) => ({ ...judged, loaded: read }),
     async *publishBook() {
       await Promise.resolve(setting.onPublish?.());
       yield* sampleFiles();
