@@ -11,6 +11,7 @@ import type { Register } from "../model/requirement.ts";
 import { scopesOf, withNeeded, type Scope } from "../model/scope.ts";
 import { digestOf } from "../model/stable.ts";
 import { placeWords } from "../model/words.ts";
+import { textOf } from "../reading/own-rows.ts";
 import { inForceFor } from "../plan/narrow.ts";
 import { scopeOfCalculation } from "../plan/uses.ts";
 
@@ -148,7 +149,7 @@ function recordedOf({ byKind }: Pick<Graph, "byKind">, { kinds }: Definitions, {
         const pointer = `/${path.replaceAll(".", "/")}`;
         const value = atPointer(record.value, pointer);
         if (value === undefined || (isList(value) && value.length === 0)) return [];
-        if (values !== undefined && !values.includes(String(value))) return [];
+        if (values !== undefined && !values.includes(textOf(value))) return [];
         const { field } = placeWords(kinds, record, pointer);
         return [{ record, pointer, says: typeof value === "string" ? `${field} "${value}"` : field }];
       }),
@@ -168,7 +169,7 @@ function namedOf({ byKind }: Pick<Graph, "byKind">, book: BookRecord, asked: InF
     typeof name === "string" && of.get(name)?.includes(scope) === true;
   return [
     ...recordsOf(sheetKind).flatMap((record): readonly Shown[] => {
-      const name = String(record.value["calculation"]);
+      const name = textOf(record.value["calculation"]);
       return ids.has(name) ? [{ record, pointer: "/calculation", says: `calculation "${name}"`, names: true }] : [];
     }),
     ...(isList(overrides) ? overrides : []).flatMap((one, index): readonly Shown[] => {
@@ -180,7 +181,7 @@ function namedOf({ byKind }: Pick<Graph, "byKind">, book: BookRecord, asked: InF
     ...recordsOf("reference-table").flatMap((record): readonly Shown[] => {
       const name = record.value["table"];
       return isOut(asked.outTables, name)
-        ? [{ record, pointer: "/table", says: `table "${String(name)}"`, names: true }]
+        ? [{ record, pointer: "/table", says: `table "${textOf(name)}"`, names: true }]
         : [];
     }),
   ];
@@ -195,5 +196,5 @@ function calculationsOut({ definitions }: InForce, ofScope: (id: string) => bool
 /** Sheets of calculations that are not in force: what they show is said once, of their scope. */
 export function sheetsOutOfForce({ byKind }: Pick<Graph, "byKind">, force: InForce): readonly BookRecord[] {
   const ids = calculationsOut(force, () => true);
-  return [...(byKind.get(sheetKind)?.values() ?? [])].filter(({ value }) => ids.has(String(value["calculation"])));
+  return [...(byKind.get(sheetKind)?.values() ?? [])].filter(({ value }) => ids.has(textOf(value["calculation"])));
 }
