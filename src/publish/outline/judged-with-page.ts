@@ -1,7 +1,7 @@
 import type { AnswerSource } from "../../model/answer.ts";
 import { describeBasis, isVerified } from "../../model/basis.ts";
 import type { InForce } from "../../model/in-force.ts";
-import type { Scope } from "../../model/scope.ts";
+import { withNeeded, type Scope } from "../../model/scope.ts";
 import type { Block, Row } from "../blocks.ts";
 import type { Page } from "../publication.ts";
 import { plain, type Context } from "./context.ts";
@@ -107,7 +107,10 @@ export function judgedWithPage(
 
 /** By which scopes the book was judged, and which were left out: nothing of them is recorded in it. */
 function scopesBlocks({ definitions, out, outParameters }: InForce): readonly Block[] {
-  const { scopes = [] } = definitions.whole ?? definitions;
+  const { scopes: all = [] } = definitions.whole ?? definitions;
+  // What others need comes first.
+  const needs = ({ id }: Scope) => withNeeded(all, [id]).size;
+  const scopes = [...all].sort((one, other) => needs(one) - needs(other));
   const without = new Set(out);
   const words = (list: readonly Scope[]) => list.map(({ title }) => title.toLowerCase()).join("; ");
   const own: Block = { type: "paragraph", text: [`Judged as: ${words(scopes.filter((one) => !without.has(one)))}.`] };
@@ -125,7 +128,7 @@ function scopesBlocks({ definitions, out, outParameters }: InForce): readonly Bl
     {
       type: "paragraph",
       text: [
-        `Not applied: ${words(out)}. The register does not name these scopes and the book records nothing of them; ${left.join(", ")} of theirs stand in none of the tables below.`,
+        `Not applied: ${words(scopes.filter((one) => without.has(one)))}. The register does not name these scopes and the book records nothing of them; ${left.join(", ")} of theirs stand in none of the tables below.`,
       ],
     },
   ];
