@@ -5,6 +5,7 @@ import type { Input, Inputs } from "../../src/model/input.ts";
 import type { Field } from "../../src/model/kind.ts";
 import { readersOf } from "../../src/model/owes.ts";
 import { parsePath, type Step } from "../../src/model/path.ts";
+import { runExample } from "../../src/plan/example.ts";
 import { milestones, owners } from "../../src/model/vocabulary.ts";
 
 const kinds = loadKinds(["schemas"]);
@@ -55,6 +56,18 @@ for (const { inputs, appliesTo } of calculations) {
 }
 rows.forEach(({ needs, each }) => [needs, ...(each.when ?? []).map(({ path }) => path)].forEach((path) => note(path)));
 facts.flatMap(({ statements }) => statements).forEach((path) => note(path));
+
+// A rule that asks a table with keys of its own reads columns while it judges: those that its examples read.
+const watched = tables.map((table) => ({
+  ...table,
+  columns: new Proxy(table.columns, {
+    get(columns, name) {
+      read.add(`${table.id}.${String(name)}`);
+      return columns[String(name)];
+    },
+  }),
+}));
+for (const rule of rules) for (const example of rule.examples) runExample(rule, example, watched);
 
 /** Read by judging itself, where it holds the comparisons with originals. */
 read.add("profile.comparisonByReading");

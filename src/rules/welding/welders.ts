@@ -125,6 +125,19 @@ export const welderQualified = rule({
       },
       objections: [],
     },
+    {
+      name: "tested on plate: a large pipe lying flat is covered",
+      given: { ...run({}), joint: pipes("600 mm") },
+      objections: [],
+    },
+    {
+      name: "tested on pipe in two positions: a pipe of that diameter",
+      given: {
+        ...run({}, { product: "pipe", outsideDiameter: "60.3 mm", positions: ["PC", "PH"] }),
+        joint: pipes("60.3 mm"),
+      },
+      objections: [],
+    },
     { name: "the sister process", given: run({ process: "138" }), objections: [] },
     {
       name: "another process",
@@ -195,6 +208,11 @@ function run(
     position: changes["position"] ?? "PA",
     runs: laid(["root", changes["deposited"] ?? "8.0 mm"], changes["process"] ?? "135"),
   };
+}
+
+/** A joint of pipes of 8 mm. */
+function pipes(diameter: string) {
+  return { $: "L1", detail: "bs", positions: ["PA"], thicknesses: ["8.0 mm", "8.0 mm"], diameter };
 }
 
 /** Runs of welder W07, each with its layer and what it deposited. */
