@@ -5,7 +5,7 @@ import type { Condition } from "../model/input.ts";
 import { nearestWords } from "../model/nearest.ts";
 import { pathOf } from "../reading/bind.ts";
 import { checkPath } from "./check-paths.ts";
-import type { Coverage } from "./standing.ts";
+import type { Coverage } from "./coverage.ts";
 
 interface Announcing {
   readonly when?: readonly Condition[];

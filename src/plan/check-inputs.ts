@@ -8,7 +8,8 @@ import { pathOf } from "../reading/bind.ts";
 import { walkPath } from "./check-paths.ts";
 import { through } from "./field-step.ts";
 import { unknownKind, type PathFacts, type Schemas, type WalkedPath } from "./path-facts.ts";
-import { standAt, type Coverage, type Standing } from "./standing.ts";
+import { type Coverage } from "./coverage.ts";
+import { standAt, type Standing } from "./standing.ts";
 
 /** All paths a definition's inputs read, those of things from where their own path ends. */
 export function checkInputs(

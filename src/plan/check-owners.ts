@@ -5,7 +5,7 @@ import type { Requirement } from "../model/requirement.ts";
 import { pathOf } from "../reading/bind.ts";
 import { checkPath } from "./check-paths.ts";
 import { owedInputs, type OwedInput } from "./owed-inputs.ts";
-import { coverageOf, ownedBy, valuesOf, type Coverage } from "./standing.ts";
+import { coverageOf, ownedBy, valuesOf, type Coverage } from "./coverage.ts";
 
 /**
  * One absence is owed in one way, and by one owner: by the schema, or by the definitions that read it, or (where none does)

@@ -5,20 +5,19 @@ import { nearestOrAll } from "../model/nearest.ts";
 import { printStep, printSteps, type Path, type Step } from "../model/path.ts";
 import { takeField, through } from "./field-step.ts";
 import { unknownKind, type Draft, type Problem, type Schemas, type WalkedPath } from "./path-facts.ts";
+import { isCovered, type Coverage } from "./coverage.ts";
 import {
   filterOn,
   filtersOf,
   freeOfCalculation,
   freeOfTable,
   inItem,
-  isCovered,
   ofRecord,
   ofSource,
   outside,
   standAround,
   standAt,
   stepOn,
-  type Coverage,
   type Standing,
 } from "./standing.ts";
 import { unowed } from "./unowed.ts";

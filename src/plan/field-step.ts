@@ -2,7 +2,8 @@ import type { Definitions } from "../model/definitions.ts";
 import type { Field } from "../model/kind.ts";
 import type { Step } from "../model/path.ts";
 import type { Draft, Problem, Schemas } from "./path-facts.ts";
-import { filtersOf, isCovered, ofTarget, outside, standAt, stepOn, type Standing } from "./standing.ts";
+import { isCovered } from "./coverage.ts";
+import { filtersOf, ofTarget, outside, standAt, stepOn, type Standing } from "./standing.ts";
 import { unowed } from "./unowed.ts";
 
 /** One step on to a field of a record, a row or a result; a required one must be owed by somebody. */

@@ -1,7 +1,8 @@
 import type { Definitions } from "../model/definitions.ts";
 import type { Field } from "../model/kind.ts";
 import { nearestOrAll } from "../model/nearest.ts";
-import type { Anchor, Coverage, Standing } from "./standing.ts";
+import type { Coverage } from "./coverage.ts";
+import type { Anchor, Standing } from "./standing.ts";
 
 /** A field that a path passes, with the records and rows it came by, and what is known of them there. */
 export interface ReadField {

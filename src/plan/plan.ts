@@ -15,7 +15,8 @@ import { answerable } from "../model/exceptions.ts";
 import { resultChecks } from "./result-checks.ts";
 import { checkOwners } from "./check-owners.ts";
 import { owedInputs, owingOf, type Owing } from "./owed-inputs.ts";
-import { coverageOf, standAt, type Coverage } from "./standing.ts";
+import { coverageOf, type Coverage } from "./coverage.ts";
+import { standAt } from "./standing.ts";
 
 /** Definitions in the order they are judged in. Derived from what each reads; nobody assigns a stage. */
 export interface Plan {

@@ -6,7 +6,8 @@ import { checkCalculationInputs, checkInputs } from "./check-inputs.ts";
 import { checkPath } from "./check-paths.ts";
 import type { PathFacts } from "./path-facts.ts";
 import { resultChecks } from "./result-checks.ts";
-import { coverageOf, standAt, type Anchor } from "./standing.ts";
+import { coverageOf } from "./coverage.ts";
+import { standAt, type Anchor } from "./standing.ts";
 
 /** A field that a definition reads, before any book is read. */
 export interface Read {

@@ -1,4 +1,5 @@
-import { owedElsewhere, type Anchor, type Coverage } from "./standing.ts";
+import { owedElsewhere, type Coverage } from "./coverage.ts";
+import { type Anchor } from "./standing.ts";
 
 /**
  * Why a definition may not read something as required: whatever a definition needs, somebody owes. Names who owes it under

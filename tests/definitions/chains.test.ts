@@ -5,7 +5,7 @@ import { sheetRules } from "../../src/compute/sheets.ts";
 import { pathOf } from "../../src/reading/bind.ts";
 import { checkPath } from "../../src/plan/check-paths.ts";
 import { resultChecks } from "../../src/plan/result-checks.ts";
-import { coverageOf } from "../../src/plan/standing.ts";
+import { coverageOf } from "../../src/plan/coverage.ts";
 import { loadKinds } from "../../src/load/kinds.ts";
 
 const definitions = shippedDefinitions(loadKinds([join(import.meta.dirname, "../../schemas")]));

@@ -3,7 +3,7 @@ import { describe, expect, it, test } from "vitest";
 import { expiries, shippedDefinitions } from "../../src/definitions.ts";
 import { checkInputs } from "../../src/plan/check-inputs.ts";
 import { runExample } from "../../src/plan/example.ts";
-import { coverageOf } from "../../src/plan/standing.ts";
+import { coverageOf } from "../../src/plan/coverage.ts";
 import { loadKinds } from "../../src/load/kinds.ts";
 import type { Field } from "../../src/model/kind.ts";
 

@@ -6,7 +6,7 @@ import { pathOf } from "../../src/reading/bind.ts";
 import { checkOwners } from "../../src/plan/check-owners.ts";
 import { checkPath } from "../../src/plan/check-paths.ts";
 import { owedInputs } from "../../src/plan/owed-inputs.ts";
-import { coverageOf } from "../../src/plan/standing.ts";
+import { coverageOf } from "../../src/plan/coverage.ts";
 import { loadKinds } from "../../src/load/kinds.ts";
 
 const kinds = loadKinds([fileURLToPath(new URL("../../schemas", import.meta.url))]);

@@ -4,7 +4,7 @@ import { fileURLToPath } from "node:url";
 import { shippedDefinitions } from "../../src/definitions.ts";
 import { checkInputs } from "../../src/plan/check-inputs.ts";
 import { lackedIn, runExample } from "../../src/plan/example.ts";
-import { coverageOf } from "../../src/plan/standing.ts";
+import { coverageOf } from "../../src/plan/coverage.ts";
 import type { Rule } from "../../src/model/rule.ts";
 import { loadKinds } from "../../src/load/kinds.ts";
 import { rules } from "../../src/rules/index.ts";
