@@ -2,9 +2,9 @@ import { ownChoice } from "../model/basis.ts";
 import { canPrecede, parseDate, type DateValue } from "../model/dates.ts";
 import type { BuiltIn } from "../model/definitions.ts";
 import type { Finding } from "../model/finding.ts";
-import { isList, isObject, pointerStep, type Json } from "../model/json.ts";
 import type { Field, Sign } from "../model/kind.ts";
 import { measure, parseQuantity, type Quantity } from "../model/quantity.ts";
+import { eachLeaf, type Leaf } from "../model/leaves.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
 import { keyOf, locate, type Court } from "../court/court.ts";
@@ -53,14 +53,6 @@ export const fieldRules: readonly BuiltIn[] = [
   },
 ];
 
-/** A value of a record with its field, wherever it is nested. */
-export interface Leaf {
-  readonly record: BookRecord;
-  readonly pointer: string;
-  readonly field: Field;
-  readonly value: Json;
-}
-
 /** A value that can be read and is suspected, to be said in its stage unless an earlier finding doubts the place. */
 export interface Suspect {
   readonly leaf: Leaf;
@@ -79,7 +71,7 @@ export function readValues(court: Court, cutOff: string): readonly Suspect[] {
   for (const record of court.world.graph.records) {
     const kind = court.world.kinds.get(record.kind);
     if (kind === undefined || kind.derived) continue;
-    visitIn(record, "", record.value, kind.fields, (leaf) => {
+    eachLeaf(record, kind.fields, (leaf) => {
       if (typeof leaf.value !== "string") return;
       if (leaf.field.type === "quantity") suspects.push(...readQuantity(court, leaf, leaf.value));
       else if (leaf.field.type === "date") suspects.push(...readDate(court, leaf, leaf.value, last));
@@ -213,32 +205,6 @@ export function saySuspects(
     says: (day, days, count) => `evidence was cut off on ${day}, but ${count} records tell of later events, ${days}`,
     hint: "move the cut-off in issue.json to the day up to which evidence was recorded",
   });
-}
-
-function visitIn(
-  record: BookRecord,
-  pointer: string,
-  value: Json,
-  fields: ReadonlyMap<string, Field>,
-  visit: (leaf: Leaf) => void,
-): void {
-  if (!isObject(value)) return;
-  for (const [name, field] of fields) {
-    const member = Object.hasOwn(value, name) ? value[name] : undefined;
-    if (member !== undefined) visitAt(record, pointer + pointerStep(name), member, field, visit);
-  }
-}
-
-function visitAt(record: BookRecord, pointer: string, value: Json, field: Field, visit: (leaf: Leaf) => void): void {
-  if (isList(value)) {
-    const { item } = field;
-    if (item !== undefined)
-      value.forEach((one, index) => {
-        visitAt(record, `${pointer}/${index}`, one, item, visit);
-      });
-  } else if (isObject(value)) {
-    if (field.fields !== undefined) visitIn(record, pointer, value, field.fields, visit);
-  } else visit({ record, pointer, field, value });
 }
 
 const nameIn = (world: World, leaf: Leaf) => thePlace(world.kinds, leaf.record, leaf.pointer);
