@@ -54,18 +54,14 @@ export function forceOf(
   const own = scopesOf(scopes, register);
   const asked = inForceFor(all, own);
   const recorded = asked.out.filter((scope) => recordedOf(graph, all, scope).length > 0);
-  const force = inForceFor(
-    all,
-    new Set([
-      ...own,
-      ...withNeeded(
-        scopes,
-        recorded.map(({ id }) => id),
-      ),
-    ]),
-  );
+  const names = recorded.map(({ id }) => id);
+  const force = inForceFor(all, new Set([...own, ...withNeeded(scopes, names)]));
+  // Where the equipment shows a scope, sheets and parameters of it are what they should be.
   const left = new Map(
-    asked.out.map((scope) => [scope, [...recordedOf(graph, all, scope), ...namedOf(graph, book, asked, scope)]]),
+    asked.out.map((scope) => [
+      scope,
+      force.scopes.has(scope.id) ? recordedOf(graph, all, scope) : namedOf(graph, book, asked, scope),
+    ]),
   );
   return { force, left };
 }

@@ -1,4 +1,4 @@
-import type { Owing } from "../model/book.ts";
+import type { Owing } from "../model/owing.ts";
 import type { Absent } from "../model/missing.ts";
 import { pathWords } from "../reading/absent-words.ts";
 import type { Gap } from "./absences.ts";

@@ -1,4 +1,4 @@
-import type { Owing as OwedPlace } from "../model/book.ts";
+import type { Owing as OwedPlace } from "../model/owing.ts";
 import { addressOf } from "../model/record.ts";
 import { pathOf } from "../reading/bind.ts";
 import type { Court } from "../court/court.ts";

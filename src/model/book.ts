@@ -11,8 +11,8 @@ import type { TextsByPath } from "./page-text.ts";
 import type { Measure } from "./quantity.ts";
 import type { ReadBack } from "./read-back.ts";
 import type { Address, BookFile, BookRecord } from "./record.ts";
+import type { Owing } from "./owing.ts";
 import type { Requirement } from "./requirement.ts";
-import type { Milestone, Owner } from "./vocabulary.ts";
 import type { Shelf } from "./shelf.ts";
 import type { Table } from "./table.ts";
 
@@ -164,26 +164,6 @@ export interface Owed {
   readonly state: "met" | "missing" | "waived" | "not due" | "not judged" | "not applicable";
   readonly outcome: Outcome;
   readonly evidence: readonly BookRecord[];
-}
-
-/** What definitions are owed at one path of a record or row they apply to. */
-export interface Owing {
-  readonly subject: BookRecord;
-  readonly pointer: string;
-  /** From there, as paths are written. */
-  readonly path: string;
-  /** The same as people say it: "undertolerance of the thickness". */
-  readonly what: string;
-  /** The definitions that read it, the one that makes it due first before the others. */
-  readonly by: readonly OwingReader[];
-  readonly state: Exclude<Owed["state"], "not applicable">;
-}
-
-export interface OwingReader {
-  readonly id: string;
-  readonly basis: Basis;
-  readonly due: Milestone;
-  readonly owner: Owner;
 }
 
 export interface Counts {

@@ -1,5 +1,5 @@
 import { describeBasis } from "../../model/basis.ts";
-import type { Owing } from "../../model/book.ts";
+import type { Owing } from "../../model/owing.ts";
 import { grouped } from "../../model/grouped.ts";
 import { countWords, tally, worst, type Mark } from "../../model/mark.ts";
 import { kindWords, titleOfDefinition } from "../../model/titles.ts";
