@@ -2,7 +2,7 @@ import type { BoundInput } from "../model/book.ts";
 import type { Calculation, CalculationInput, ListArgument } from "../model/calculation.ts";
 import type { Inputs, Thing } from "../model/input.ts";
 import { isSingle, type Measure } from "../model/quantity.ts";
-import { bindInputs, measureOf, pathOf, Waiting, type Places } from "../reading/bind.ts";
+import { bindInputs, measureOf, pathOf, readAllOf, Waiting, type Places } from "../reading/bind.ts";
 import { follow } from "../reading/follow.ts";
 import { readText, type Hit } from "../reading/hit.ts";
 import { notUsable } from "../reading/reasons.ts";
@@ -124,7 +124,7 @@ function bindRows(
     const things = bound.values["rows"];
     if (!areThings(things)) return null;
     // Named functions must not wait in the middle: everything they may read is read now.
-    for (const thing of things) Object.values(thing);
+    readAllOf(things);
     return { things, places: bound.places };
   } catch (reason) {
     if (reason instanceof Waiting) return null;

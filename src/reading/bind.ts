@@ -1,15 +1,12 @@
 import { parseDate, type DateValue } from "../model/dates.ts";
 import type { Handle, Input, Inputs, Reading } from "../model/input.ts";
-import { isList, isObject } from "../model/json.ts";
 import { parsePath, type Path } from "../model/path.ts";
 import { exactly, measure, parseQuantity, type Measure } from "../model/quantity.ts";
-import { addressOf } from "../model/record.ts";
-import { rowName } from "../model/stable.ts";
 import { convert } from "../model/units.ts";
-import { placeWords } from "../model/words.ts";
 import { follow } from "./follow.ts";
+import { handleOf } from "./handle.ts";
 import { asking } from "./look-up.ts";
-import { deref, readText, startAt, type Hit } from "./hit.ts";
+import { deref, readText, type Hit } from "./hit.ts";
 import { notUsable } from "./reasons.ts";
 import { onlyOne } from "./single.ts";
 import { newTrail, noteRead, type Trail } from "./trail.ts";
@@ -45,7 +42,6 @@ export interface Bound {
 interface Binding {
   readonly world: World;
   readonly trail: Trail;
-  readonly things: Map<object, { readonly hit: Hit; input(name: string): readonly Hit[] }>;
 }
 
 /**
@@ -53,48 +49,130 @@ interface Binding {
  * the things it leads to, and all values, when the definition reads them.
  */
 export function bindInputs(world: World, inputs: Inputs, start: Hit, trail: Trail): Bound {
-  const binding: Binding = { world, trail, things: new Map() };
-  const { values, find, input } = bindAt(binding, inputs, start);
-  let complete = true;
-  for (const [name, { need }] of Object.entries(inputs))
-    if (need === "required" && find(name).length === 0) complete = false;
-  return { values, places: { input, thing: (thing) => binding.things.get(thing) }, complete };
+  const values = bindAt({ world, trail }, inputs, start);
+  const bound = values[own];
+  return {
+    values,
+    places: {
+      input: (name) => bound.placesOf(name),
+      thing: (thing) => {
+        const found = thing instanceof Values ? thing[own] : undefined;
+        return found?.binding === bound.binding && found !== bound
+          ? { hit: found.start, input: (name) => found.placesOf(name) }
+          : undefined;
+      },
+    },
+    complete: bound.allThere(),
+  };
 }
 
-function bindAt(binding: Binding, inputs: Inputs, start: Hit) {
-  const { world } = binding;
-  const values: Record<string, unknown> = {};
-  const found = new Map<string, readonly Hit[]>();
-  const find = (name: string): readonly Hit[] => {
-    const before = found.get(name);
-    const input = inputs[name];
-    if (before !== undefined || input === undefined) return before ?? [];
-    const hits = resolve(binding, input, start);
-    found.set(name, hits);
-    return hits;
-  };
-  for (const [name, input] of Object.entries(inputs)) {
-    let value: unknown;
-    let done = false;
-    Object.defineProperty(values, name, {
-      enumerable: true,
-      get() {
-        if (done) return value;
-        const hits = find(name);
-        if (input.need === "required" && hits.length === 0) throw new Waiting();
-        value = valueOf(binding, input, hits);
-        done = true;
-        return value;
-      },
-    });
+const own = Symbol("bound");
+
+/** The values of one subject or thing, as the definition's code gets them: its inputs are properties that read. */
+class Values {
+  readonly [own]: BoundInputs;
+  // What is read by name.
+  readonly [name: string]: unknown;
+
+  constructor(bound: BoundInputs) {
+    this[own] = bound;
+    Object.defineProperties(this, bound.shape.properties);
   }
-  // Asking where something stands reads nothing and wants nothing.
-  const input = (name: string): readonly Hit[] => {
-    const [before, asked] = [found.get(name), inputs[name]];
+
+  get $(): Handle {
+    const { binding, start } = this[own];
+    return handleOf(binding.world, start);
+  }
+}
+
+/** Inputs of a definition, made ready once. */
+interface Shape {
+  readonly names: readonly string[];
+  readonly inputs: readonly Input<unknown>[];
+  readonly properties: PropertyDescriptorMap;
+}
+
+const shapes = new WeakMap<Inputs, Shape>();
+
+/**
+ * All values of these inputs share their getters. Had each object getters of its own, the engine would keep a map of
+ * each, with all that its getters hold, until it next goes through its whole memory.
+ */
+function shapeOf(inputs: Inputs): Shape {
+  const known = shapes.get(inputs);
+  if (known !== undefined) return known;
+  const names = Object.keys(inputs);
+  function getter(at: number) {
+    return function (this: Values): unknown {
+      return this[own].read(at);
+    };
+  }
+  const properties = names.map((name, at) => [name, { enumerable: true, get: getter(at) }] as const);
+  const shape = { names, inputs: Object.values(inputs), properties: Object.fromEntries(properties) };
+  shapes.set(inputs, shape);
+  return shape;
+}
+
+const bindAt = (binding: Binding, inputs: Inputs, start: Hit): Values =>
+  new Values(new BoundInputs(binding, shapeOf(inputs), start));
+
+/** Inputs on one subject or thing: where each leads, and what is read there. Each is looked for once. */
+class BoundInputs {
+  readonly binding: Binding;
+  readonly shape: Shape;
+  readonly start: Hit;
+  readonly #found: (readonly Hit[] | undefined)[] = [];
+  /** Each value in an array of its own: undefined may be a value. */
+  readonly #values: (readonly [unknown] | undefined)[] = [];
+
+  constructor(binding: Binding, shape: Shape, start: Hit) {
+    this.binding = binding;
+    this.shape = shape;
+    this.start = start;
+  }
+
+  allThere(): boolean {
+    const { inputs } = this.shape;
+    let complete = true;
+    for (let at = 0; at < inputs.length; at++)
+      if (inputs[at]?.need === "required" && this.#find(at).length === 0) complete = false;
+    return complete;
+  }
+
+  read(at: number): unknown {
+    const before = this.#values[at];
+    if (before !== undefined) return before[0];
+    const input = this.shape.inputs[at];
+    if (input === undefined) return undefined;
+    const hits = this.#find(at);
+    if (input.need === "required" && hits.length === 0) throw new Waiting();
+    const value = valueOf(this.binding, input, hits);
+    this.#values[at] = [value];
+    return value;
+  }
+
+  readAll(): void {
+    for (let at = 0; at < this.shape.inputs.length; at++) this.read(at);
+  }
+
+  /** Where an input stands. Asking that reads nothing and wants nothing. */
+  placesOf(name: string): readonly Hit[] {
+    const at = this.shape.names.indexOf(name);
+    const [before, asked] = [this.#found[at], this.shape.inputs[at]];
     if (before !== undefined || asked === undefined) return before ?? [];
-    return resolve({ world, trail: newTrail(), things: new Map() }, { ...asked, need: "any" }, start);
-  };
-  return { values, find, input };
+    return resolve({ world: this.binding.world, trail: newTrail() }, { ...asked, need: "any" }, this.start);
+  }
+
+  #find(at: number): readonly Hit[] {
+    const [before, input] = [this.#found[at], this.shape.inputs[at]];
+    if (before !== undefined || input === undefined) return before ?? [];
+    return (this.#found[at] = resolve(this.binding, input, this.start));
+  }
+}
+
+/** Reads all that things may be asked for, so that code which cannot wait in the middle may ask. */
+export function readAllOf(things: readonly object[]): void {
+  for (const thing of things) if (thing instanceof Values) thing[own].readAll();
 }
 
 /** Where an input leads: behind its link if a thing is read, else to the value as it stands. */
@@ -167,37 +245,7 @@ function dateOf(text: string): DateValue | undefined {
 }
 
 function thingAt(binding: Binding, inputs: Inputs, hit: Hit): object {
-  const { world, trail, things } = binding;
-  const { values, input } = bindAt(binding, inputs, hit);
-  Object.defineProperty(values, "$", { enumerable: false, value: handleOf(world, hit) });
-  things.set(values, { hit, input });
+  const { world, trail } = binding;
   if (hit.record !== null) noteRead(world, trail, hit.record, hit.pointer === "" ? "/id" : hit.pointer, undefined);
-  return values;
-}
-
-export function handleOf(world: World, hit: Hit): Handle {
-  const { record, pointer } = hit;
-  if (record === null) {
-    const id = hit.origin?.type === "table" ? hit.origin.row : "";
-    return { address: "", kind: "", id, name: id };
-  }
-  return {
-    address: addressOf(record, pointer),
-    kind: record.kind,
-    id: nameOf(world, hit),
-    // Only sentences ask for it.
-    get name() {
-      return placeWords(world.kinds, record, pointer).short;
-    },
-  };
-}
-
-/** "CRT-012", or "CRT-012#84613" for a row that has a name. */
-function nameOf(world: World, hit: Hit): string {
-  if (hit.record === null) return "";
-  if (hit.pointer === "") return hit.record.id;
-  const list = startAt(world, hit.record, hit.pointer.replace(/\/\d+$/, ""));
-  if (list.field === null || !isList(list.value)) return hit.record.id;
-  const name = isObject(hit.value) ? rowName(list.field, hit.value) : undefined;
-  return name === undefined ? hit.record.id : `${hit.record.id}#${name}`;
+  return bindAt(binding, inputs, hit);
 }
