@@ -39,7 +39,9 @@ export function readBack(court: Court, texts: TextsByPath): ReadonlyMap<Address,
   };
   const doubted = (record: BookRecord, pointer: string) => world.ledger.doubts(addressOf(record, pointer)).length > 0;
   const records = world.graph.records.filter((record) => !doubted(record, "/source"));
-  const all = readRecords(records, { names: world, textOf, passed: doubted });
+  const { notes } = world;
+  const memory = notes === undefined ? {} : { memory: { keep: notes.now !== null } };
+  const all = readRecords(records, { names: world, textOf, passed: doubted, ...memory });
   for (const record of records) {
     const readings = all.get(record) ?? [];
     const sound = readings.filter(({ cited }) => !doubted(cited.original, "") && !doubted(record, cited.pointer));

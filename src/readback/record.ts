@@ -2,6 +2,7 @@ import { addTo, grouped } from "../model/grouped.ts";
 import { isObject } from "../model/json.ts";
 import type { OriginalText } from "../model/page-text.ts";
 import type { BookRecord } from "../model/record.ts";
+import { asRemembered, rememberedValues, type Task } from "./memory.ts";
 import { misplaced } from "./misplaced.ts";
 import { nearestTo } from "./nearest.ts";
 import { pagesOf, stands, type Pages } from "./search.ts";
@@ -44,14 +45,8 @@ export interface Papers {
   readonly textOf: (original: BookRecord) => OriginalText | undefined;
   /** Places that are not looked at, because something is wrong with them already. */
   readonly passed: (record: BookRecord, pointer: string) => boolean;
-}
-
-/** Values that one record takes from one stretch of pages. */
-interface Task {
-  readonly record: BookRecord;
-  readonly cited: Cited;
-  readonly values: Transcribed[];
-  passed: number;
+  /** What was read of an original before stands as long as all that is taken from it does; `keep`: so will this. */
+  readonly memory?: { readonly keep: boolean };
 }
 
 /** Reads records back from the pages they cite; each page is laid out once. */
@@ -63,16 +58,24 @@ export function readRecords(
   const results = new Map<BookRecord, Reading[]>();
   for (const [original, own] of grouped(tasks, ({ cited }) => cited.original)) {
     const text = papers.textOf(original);
-    for (const [task, reading] of readTasks(own, text, papers.names)) addTo(results, task.record, reading);
+    const read = () => readTasks(own, text, papers.names);
+    const readings =
+      papers.memory !== undefined && text !== undefined ? asRemembered(text, own, papers.memory, read) : read();
+    own.forEach(({ record }, index) => {
+      const reading = readings[index];
+      if (reading !== undefined) addTo(results, record, reading);
+    });
   }
   return results;
 }
 
-function tasksOf(record: BookRecord, { names, passed }: Papers): readonly Task[] {
+function tasksOf(record: BookRecord, { names, passed, memory }: Papers): readonly Task[] {
   const cited = citedBy(record, names);
   if (cited.length === 0) return [];
   const tasks = new Map<Cited, Task>();
-  for (const value of transcribedValues(record, names)) {
+  for (const value of memory !== undefined
+    ? rememberedValues(record, names, memory)
+    : transcribedValues(record, names)) {
     const source = sourceOf(value.pointer, cited);
     if (source === undefined) continue;
     const task = tasks.get(source) ?? { record, cited: source, values: [], passed: 0 };
@@ -83,16 +86,12 @@ function tasksOf(record: BookRecord, { names, passed }: Papers): readonly Task[]
   return [...tasks.values()];
 }
 
-/** Reads back all that was taken from one original. */
-function readTasks(
-  tasks: readonly Task[],
-  text: OriginalText | undefined,
-  names: Names,
-): readonly (readonly [Task, Reading])[] {
+/** Reads back all that was taken from one original: for each task its reading. */
+function readTasks(tasks: readonly Task[], text: OriginalText | undefined, names: Names): readonly Reading[] {
   const empty = ({ cited, values, passed }: Task) => ({ cited, values, absent: [], passed });
   if (text === undefined || "none" in text) {
     const why = text === undefined ? "there is no file to read" : text.none;
-    return tasks.map((task) => [task, { ...empty(task), state: "unread", why }]);
+    return tasks.map((task) => ({ ...empty(task), state: "unread", why }));
   }
   const sheets = new Map<number, Sheet>();
   const ranges = new Map<string, Pages>();
@@ -123,7 +122,7 @@ function readTasks(
   );
   return tasks.map((task) => {
     const { cited, values } = task;
-    if (!legible.includes(task)) return [task, { ...empty(task), state: "no text" }];
+    if (!legible.includes(task)) return { ...empty(task), state: "no text" };
     const state = shown(cited).some(({ unseen }) => unseen) ? "recognised" : "read";
     const on = pages(cited);
     const missing = values.filter(({ parts }) => !parts.every((part) => stands(part, on)));
@@ -134,7 +133,7 @@ function readTasks(
         : [{ value, nearest: inPlace, elsewhere: true as const }];
     });
     const absent = [...missing.map((value) => near(value, on, values, missing)), ...away];
-    return [task, { ...empty(task), state, absent }];
+    return { ...empty(task), state, absent };
   });
 }
 

@@ -73,27 +73,26 @@ function cellsOf(words: readonly PlacedWord[]): Cell[] {
 }
 
 function searchable(cells: readonly Cell[]): Sheet {
-  let text = "";
-  const edges: number[] = [];
+  const lines = cells.map(({ words }) => words.map(({ folded, goesOn }) => (goesOn ? folded : ` ${folded}`)).join(""));
+  const edges = new Uint8Array(lines.reduce((sum, { length }) => sum + length + 1, 1));
   const firstOf: number[] = [];
-  for (const cell of cells) {
-    firstOf.push(text.length);
-    const own = cell.words.map(({ folded, goesOn }) => (goesOn ? folded : ` ${folded}`)).join("");
+  let signs = 0;
+  for (const line of lines) {
+    firstOf.push(signs);
     let blank = true;
-    for (let at = 0; at < own.length; at++) {
-      const sign = own.charAt(at);
-      if (sign === " ") {
+    for (let at = 0; at < line.length; at++) {
+      if (line.charCodeAt(at) === 32) {
         blank = true;
         continue;
       }
-      edges.push(blank ? 2 : isEdge(own, at) ? 1 : 0);
+      edges[signs++] = blank ? 2 : isEdge(line, at) ? 1 : 0;
       blank = false;
     }
-    edges.push(2);
-    text += own.replaceAll(" ", "") + between;
+    edges[signs++] = 2;
   }
-  edges.push(2);
-  return { cells, text, edges: Uint8Array.from(edges), firstOf };
+  edges[signs++] = 2;
+  const text = lines.map((line) => line.replaceAll(" ", "") + between).join("");
+  return { cells, text, edges: edges.subarray(0, signs), firstOf };
 }
 
 /** The cell in which the sign at an index of a sheet stands: its index. */
@@ -108,7 +107,9 @@ export function cellAt({ firstOf }: Sheet, at: number): number {
 }
 
 /** Text in the one form it is compared in: capitals, hyphens and minus signs alike, full-width and small signs plain. */
-export const folded = (text: string): string =>
+export const folded = (text: string): string => (isPlain(text) ? text.toUpperCase() : foldedSigns(text));
+
+const foldedSigns = (text: string): string =>
   text
     .normalize("NFKC")
     .toUpperCase()
@@ -116,8 +117,20 @@ export const folded = (text: string): string =>
     .replaceAll("\u03bc", "\u00b5")
     .replaceAll("\u039c", "\u00b5");
 
+/** Only ASCII: most of every paper. */
+function isPlain(text: string): boolean {
+  for (let at = 0; at < text.length; at++) if (text.charCodeAt(at) > 126) return false;
+  return true;
+}
+
+// Of an ASCII sign: 1 a figure, 2 a capital letter, 0 anything else. Texts are folded before they are looked at.
+const sortOf = (code: number): 0 | 1 | 2 => (code >= 48 && code <= 57 ? 1 : code >= 65 && code <= 90 ? 2 : 0);
+
 /** Whether a word may end before the sign at `at` of a text and another begin there, though no blank parts them. */
 function isEdge(text: string, at: number): boolean {
+  const [left, right] = [sortOf(text.charCodeAt(at - 1)), sortOf(text.charCodeAt(at))];
+  // Between two of these only what follows a number begins anew; the rest is about other signs.
+  if (left !== 0 && right !== 0) return left === 1 && right === 2;
   const before = text.charAt(at - 1);
   const sign = text.charAt(at);
   // A standard and its edition; hours and minutes stay one word.
