@@ -5,9 +5,11 @@ import { conclude, locate, type Court } from "../court/court.ts";
 import { startAt, type Hit } from "../reading/hit.ts";
 import { holds } from "../reading/subjects.ts";
 import { clear, newTrail, noteRead } from "../reading/trail.ts";
+import { newVisits } from "../reading/visits.ts";
+import type { World } from "../reading/world.ts";
 import { disagreement } from "./agree.ts";
 import { bindAlone } from "./inputs.ts";
-import type { Original } from "./sheet-case.ts";
+import type { Dissent, Original } from "./sheet-case.ts";
 import { pairWith, statedIn, type Stated } from "./pairs.ts";
 import { adoptedBy, sheetKind } from "./adoption.ts";
 import { copiedOtherwise, disagrees, outcomeOf } from "./sheet-findings.ts";
@@ -43,24 +45,48 @@ function findingOf({ world }: Court, original: Original): Finding {
   };
 }
 
-function originalsOf(court: Court, calculations: readonly Calculation[]): Iterable<Original> {
+function originalsOf({ world }: Court, calculations: readonly Calculation[]): Iterable<Original> {
   const originals = new Map<Address, Original>();
   const byId = new Map(calculations.map((one) => [one.id, one]));
-  for (const sheet of court.world.graph.byKind.get(sheetKind)?.values() ?? []) {
+  for (const sheet of world.graph.byKind.get(sheetKind)?.values() ?? []) {
     const id = sheet.value["calculation"];
     const calculation = typeof id === "string" ? byId.get(id) : undefined;
-    const start = calculation === undefined ? null : subjectOf(court, calculation, sheet);
     // A sheet that adopts ours has seen no value of its own: it speaks for none.
-    if (calculation === undefined || start === null || adoptedBy(sheet) !== undefined) continue;
-    const stated = statedIn(sheet, "inputs");
-    for (const one of [...stated, ...adoptedAlone(calculation, sheet, stated)])
-      noteCopy(court, originals, { sheet, calculation, start, stated: one });
+    if (calculation === undefined || adoptedBy(sheet) !== undefined) continue;
+    const copies = visit(world, calculation, `copies of ${addressOf(sheet)}`, () =>
+      copiesIn(world, calculation, sheet),
+    );
+    for (const { record, pointer, text, dissent } of copies) {
+      const address = addressOf(record, pointer);
+      const known = originals.get(address);
+      const original: Original = known ?? { record, pointer, text, dissents: [], confirmed: false };
+      if (known === undefined) originals.set(address, original);
+      if (dissent === null) original.confirmed = true;
+      else original.dissents.push(dissent);
+    }
   }
   return originals.values();
 }
 
+/** A value that a sheet copies from a record, and what it has against it. */
+interface Copy extends Pick<Original, "record" | "pointer" | "text"> {
+  readonly dissent: Dissent | null;
+}
+
+const visit = newVisits<readonly Copy[]>(() => true);
+
+function copiesIn(world: World, calculation: Calculation, sheet: BookRecord): readonly Copy[] {
+  const start = subjectOf(world, calculation, sheet);
+  if (start === null) return [];
+  const stated = statedIn(sheet, "inputs");
+  return [...stated, ...adoptedAlone(calculation, sheet, stated)].flatMap((one) => {
+    const copy = copyOf(world, calculation, sheet, start, one);
+    return copy === null ? [] : [copy];
+  });
+}
+
 /** What a sheet was made for, if its calculation applies there for certain. */
-function subjectOf({ world }: Court, { appliesTo }: Calculation, sheet: BookRecord): Hit | null {
+function subjectOf(world: World, { appliesTo }: Calculation, sheet: BookRecord): Hit | null {
   const link = world.graph.out.get(sheet)?.get("/subject");
   const [kind = "", list = ""] = appliesTo.kind.split("#");
   const pointer = link?.toPointer ?? "";
@@ -79,40 +105,19 @@ function adoptedAlone({ adopted }: Calculation, sheet: BookRecord, stated: reado
   return [{ list: "results", symbol: adopted, text, pointer: "/adopted" }];
 }
 
-interface Copied {
-  readonly sheet: BookRecord;
-  readonly calculation: Calculation;
-  readonly start: Hit;
-  readonly stated: Stated;
-}
-
-function noteCopy(
-  { world }: Court,
-  originals: Map<Address, Original>,
-  { sheet, calculation, start, stated }: Copied,
-): void {
+function copyOf(world: World, calculation: Calculation, sheet: BookRecord, start: Hit, stated: Stated): Copy | null {
   const { symbol, pointer } = stated;
   const input = Object.hasOwn(calculation.inputs, symbol) ? calculation.inputs[symbol] : undefined;
-  if (input === undefined || stated.text === "") return;
+  if (input === undefined || stated.text === "") return null;
   const trail = newTrail();
   noteRead(world, trail, sheet, pointer, stated.text);
   const bound = bindAlone(world, symbol, input, start, trail);
   const pair = bound === null ? null : pairWith(input, bound, stated);
   // What is doubted, absent or of no use is said elsewhere; what is computed is compared after.
-  if (bound?.origin?.type !== "record" || pair === null || !clear(trail)) return;
-  const { origin } = bound;
-  const address = addressOf(origin.record, origin.pointer);
-  const known = originals.get(address);
-  const original: Original = known ?? {
-    record: origin.record,
-    pointer: origin.pointer,
-    text: bound.written ?? "",
-    dissents: [],
-    confirmed: false,
-  };
-  if (known === undefined) originals.set(address, original);
-  const sort = pointer === "/adopted" ? "adopted" : "input";
+  if (bound?.origin?.type !== "record" || pair === null || !clear(trail)) return null;
+  const { record, pointer: at } = bound.origin;
   const found = disagreement(pair);
-  if (found === null) original.confirmed = true;
-  else original.dissents.push({ sheet, calculation, pair: { ...pair, sort }, found, trail });
+  const sort = pointer === "/adopted" ? "adopted" : "input";
+  const dissent = found === null ? null : ({ sheet, calculation, pair: { ...pair, sort }, found, trail } as const);
+  return { record, pointer: at, text: bound.written ?? "", dissent };
 }

@@ -1,11 +1,13 @@
 import type { Calculation } from "../model/calculation.ts";
 import type { ComparedValue, Done, Origin } from "../model/book.ts";
-import type { Outcome } from "../model/finding.ts";
+import type { Finding, Outcome } from "../model/finding.ts";
 import { measure, parseQuantity } from "../model/quantity.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { conclude, type Court } from "../court/court.ts";
+import { noteKind, notePlace, noteResult } from "../reading/notes.ts";
 import { clear, newTrail, noteAddress, noteRead, noteValue, type Trail } from "../reading/trail.ts";
-import type { World } from "../reading/world.ts";
+import { newVisits } from "../reading/visits.ts";
+import { calculationKey, type World } from "../reading/world.ts";
 import { disagreement, oursOf } from "./agree.ts";
 import type { Pair } from "./pairs.ts";
 import { placesBehind, symbolsBehind, symbolsOf } from "../model/rests.ts";
@@ -44,7 +46,27 @@ export function compare(
 
 function concluded(court: Court, sheet: Sheet, pair: Pair, sources: Sources): Outcome {
   const { record, of } = sheet;
-  const { world } = court;
+  const place = `${addressOf(record, pair.pointer)} of ${caseName(of.calculation, of)}`;
+  const { trail, objections } = visit(court.world, of.calculation, place, () =>
+    weigh(court.world, sheet, pair, sources),
+  );
+  const { definition, subject } = outcomeOf(of.calculation, record, pair);
+  return conclude(court, definition, subject, trail, objections);
+}
+
+/** One value weighed against ours. */
+interface Weighed {
+  readonly trail: Trail;
+  readonly objections: readonly Finding[];
+}
+
+const visit = newVisits<Weighed>(() => true);
+
+function weigh(world: World, sheet: Sheet, pair: Pair, sources: Sources): Weighed {
+  const { record, of } = sheet;
+  // It rests on our result as a whole, and on which sheets there are of those it takes its inputs from.
+  noteResult(world, calculationKey(of.calculation.id, of.subject, of.pointer), of.done);
+  noteKind(world, record.kind);
   const trail: Trail = newTrail();
   noteRead(world, trail, record, "/id", record.id);
   noteRead(world, trail, record, pair.pointer, pair.text);
@@ -58,8 +80,7 @@ function concluded(court: Court, sheet: Sheet, pair: Pair, sources: Sources): Ou
   const found = disagreement(pair);
   const objections =
     found === null || !clear(trail) ? [] : [disagrees(world, record, of.calculation, pair, found, trail)];
-  const { definition, subject } = outcomeOf(of.calculation, record, pair);
-  return conclude(court, definition, subject, trail, objections);
+  return { trail, objections };
 }
 
 /** What the sheet itself states of the values behind a result. */
@@ -78,6 +99,7 @@ function readSource(
 ): void {
   for (const source of sources.get(caseName(of.calculation, of)) ?? []) {
     const stated = source.results.find((one) => one.symbol === symbol);
+    notePlace(world, source.record, stated?.pointer ?? "");
     if (stated === undefined || !statesAlike(pair, stated)) continue;
     noteRead(world, trail, source.record, stated.pointer, stated.text);
     readBehind(world, trail, source, symbol);

@@ -80,8 +80,21 @@ function sheetsOf(court: Court, { calculation, subject, pointer }: SheetCase): r
 
 const statedOn = (sheet: BookRecord) => [...statedIn(sheet, "inputs"), ...statedIn(sheet, "results")];
 
+type Pairs = Pick<Sheet, "inputs" | "results"> & { readonly unknown: readonly Stated[] };
+
+const pairsKnown = new WeakMap<Done, Map<BookRecord, Pairs>>();
+
+/** As `pairsOn`, found once: a result that stands as before is compared with what the sheet stated before. */
+function pairsIn(computed: Done, record: BookRecord): Pairs {
+  const known = pairsKnown.get(computed) ?? new Map<BookRecord, Pairs>();
+  pairsKnown.set(computed, known);
+  let pairs = known.get(record);
+  if (pairs === undefined) known.set(record, (pairs = pairsOn(computed, record)));
+  return pairs;
+}
+
 /** What of a sheet can be compared. */
-function pairsIn(computed: Done, record: BookRecord) {
+function pairsOn(computed: Done, record: BookRecord): Pairs {
   const inputs: Pair[] = [];
   const results: Pair[] = [];
   const unknown: Stated[] = [];

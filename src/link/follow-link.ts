@@ -8,8 +8,7 @@ import { kindWords } from "../model/titles.ts";
 import { thePlace } from "../model/words.ts";
 import { foldAlike } from "./alike.ts";
 import { faultAt, type Fault } from "./faults.ts";
-import { parseTarget } from "./target.ts";
-import type { WrittenLink } from "./walk-links.ts";
+import type { AimedLink } from "./aimed-links.ts";
 
 /** What links may lead to. */
 export interface Targets {
@@ -30,7 +29,7 @@ export interface Objector {
 export function followLink(
   record: BookRecord,
   kind: Kind,
-  written: WrittenLink,
+  written: AimedLink,
   { kinds, byKind, folded }: Targets,
   object: Objector,
 ): Link {
@@ -40,7 +39,7 @@ export function followLink(
     return { ...base, target: null, state: "broken" };
   };
   const allowed = written.field.targets ?? [];
-  const target = parseTarget(written.text, allowed);
+  const { target } = written;
   const name = () => thePlace(kinds, record, written.pointer);
   const targetKind = "expected" in target ? "" : kindWords(kinds, target.kind);
   if ("expected" in target)

@@ -3,11 +3,11 @@ import type { Graph, Link, LinkTarget } from "../model/graph.ts";
 import { fieldAt, type Field, type Kind } from "../model/kind.ts";
 import { byCodePoint } from "../model/order.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
+import { aimedLinks } from "./aimed-links.ts";
 import { foldAlike, nearestIds } from "./alike.ts";
 import { alikeHeats, alikeIds, duplicateId, duplicateRows } from "./duplicates.ts";
 import { followLink, type Objector, type Targets } from "./follow-link.ts";
 import { deriveHeats } from "./heats.ts";
-import { writtenLinks } from "./walk-links.ts";
 
 export { linkRules } from "./faults.ts";
 
@@ -45,13 +45,20 @@ export function linkRecords(
     for (const record of records) {
       const kind = kinds.get(record.kind);
       if (kind === undefined) continue;
+      const before = ledTo.get(record);
+      if (before !== undefined && before.kind === kind && leadsAsBefore(before.own, byKind)) {
+        for (const link of before.own.values()) links.push(link);
+        out.set(record, before.own);
+        continue;
+      }
       const own = new Map<string, Link>();
-      for (const one of writtenLinks(record, kind)) {
+      for (const one of aimedLinks(record, kind)) {
         const link = followLink(record, kind, one, into, object);
         links.push(link);
         own.set(link.pointer, link);
       }
       out.set(record, own);
+      ledTo.set(record, { kind, own });
     }
   };
   const ambiguous = new Map<string, Address[]>();
@@ -74,6 +81,15 @@ export function linkRecords(
   }
   const sorted = new Map([...byKind].sort(([a], [b]) => byCodePoint(a, b)));
   return { graph: { records, byKind: sorted, links, out, ...backwards(links) }, findings };
+}
+
+/** Where the links of a record led when it was last linked. */
+const ledTo = new WeakMap<BookRecord, { readonly kind: Kind; readonly own: ReadonlyMap<string, Link> }>();
+
+/** Whether every link led somewhere, and leads there still. Of any other something may have to be said again. */
+function leadsAsBefore(own: ReadonlyMap<string, Link>, byKind: Targets["byKind"]): boolean {
+  for (const { to } of own.values()) if (to === undefined || byKind.get(to.kind)?.get(to.id) !== to) return false;
+  return true;
 }
 
 function inOrder(a: BookRecord, b: BookRecord): number {

@@ -1,9 +1,8 @@
 import { grouped } from "../model/grouped.ts";
 import type { Kind } from "../model/kind.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
+import { aimedLinks } from "./aimed-links.ts";
 import { foldAlike } from "./alike.ts";
-import { parseTarget } from "./target.ts";
-import { writtenLinks } from "./walk-links.ts";
 
 /**
  * Which records of shelves a book reaches: those its own records name, and so on; those that belong to a reached one by a field
@@ -56,8 +55,7 @@ const foldedAddress = (kind: string, id: string) => `~${kind}:${foldAlike(id)}`;
 function targetsOf(record: BookRecord, kinds: ReadonlyMap<string, Kind>): readonly Target[] {
   const kind = kinds.get(record.kind);
   if (kind === undefined) return [];
-  return [...writtenLinks(record, kind)].flatMap(({ text, field }) => {
-    const target = parseTarget(text, field.targets ?? []);
+  return aimedLinks(record, kind).flatMap(({ target, field }) => {
     if ("expected" in target) return [];
     return [
       {

@@ -71,6 +71,7 @@ function leadsAlike(
   before: ReadonlyMap<string, Link> | undefined,
   now: ReadonlyMap<string, Link> | undefined,
 ): boolean {
+  if (before === now) return true;
   if (before?.size !== now?.size) return false;
   for (const [pointer, link] of now ?? []) {
     const old = before?.get(pointer);
@@ -157,12 +158,13 @@ function changedBack(before: Graph, now: Graph): ReadonlySet<string> {
 }
 
 const sameSource = (a: Link, b: Link | undefined): boolean =>
-  b !== undefined &&
-  a.pointer === b.pointer &&
-  a.from.kind === b.from.kind &&
-  a.from.id === b.from.id &&
-  a.path === b.path &&
-  a.toPointer === b.toPointer;
+  a === b ||
+  (b !== undefined &&
+    a.pointer === b.pointer &&
+    a.from.kind === b.from.kind &&
+    a.from.id === b.from.id &&
+    a.path === b.path &&
+    a.toPointer === b.toPointer);
 
 function byName(address: Address, links: readonly Link[]): ReadonlyMap<string, readonly string[]> {
   const found = new Map<string, string[]>();
