@@ -3,6 +3,7 @@ import { shippedDefinitions, chains } from "./definitions.ts";
 import type { Remembered } from "./judge/again.ts";
 import { judge, judgeAgain as again, judgeRemembering as remembering } from "./judge/judge.ts";
 import { loadBook } from "./load/book-files.ts";
+import { newReadingMemory, type ReadingMemory } from "./load/memory.ts";
 import { textsOfBook } from "./load/texts.ts";
 import { loadKinds } from "./load/kinds.ts";
 import type { JudgedBook, LoadedBook } from "./model/book.ts";
@@ -31,7 +32,7 @@ export interface ReadOptions {
   readonly schemas?: readonly string[];
   /** The folder is a shelf of several books: it needs no book and no issue. */
   readonly isShelf?: boolean;
-  /** What was read of it before: its schemas are not read again. */
+  /** What was read of it before: its schemas are not read again, and its files only where they have changed. */
   readonly since?: ReadBook;
 }
 
@@ -39,11 +40,16 @@ export interface ReadBook extends LoadedBook {
   readonly kinds: ReadonlyMap<string, Kind>;
 }
 
+const memories = new WeakMap<ReadBook, ReadingMemory>();
+
 /** Reads a book folder. Never throws on its content: what is wrong with it is in `findings` and `fatal`. */
 export function readBook(dir: string, options: ReadOptions = {}): ReadBook {
   const kinds = options.since?.kinds ?? loadKinds([join(packageRoot, "schemas"), ...(options.schemas ?? [])]);
-  const loaded = loadBook(dir, kinds, { isShelf: options.isShelf === true });
-  return { ...loaded, texts: textsOfBook(loaded), kinds };
+  const memory = options.since === undefined ? undefined : (memories.get(options.since) ?? newReadingMemory());
+  const loaded = loadBook(dir, kinds, { isShelf: options.isShelf === true, memory });
+  const read = { ...loaded, texts: textsOfBook(loaded), kinds };
+  if (memory !== undefined) memories.set(read, memory);
+  return read;
 }
 
 /** Judges what was read, with the shipped definitions or others. */

@@ -11,6 +11,7 @@ import { headOf } from "./book-record.ts";
 import { findingOf, withOwnKeys } from "./file-rules.ts";
 import { hashOriginals, readFolder, type LyingOriginal } from "./folder-files.ts";
 import { locatorOf } from "./locate.ts";
+import type { ReadingMemory } from "./memory.ts";
 import { quoted } from "./portable.ts";
 import { ownSchemas } from "./own-schemas.ts";
 import { publishedPaths } from "./published-paths.ts";
@@ -24,6 +25,8 @@ export interface LoadOptions {
   readonly maxFiles?: number;
   /** The folder is a shelf: it needs no book and no issue. */
   readonly isShelf?: boolean;
+  /** What was read of it before by the same kinds; it takes in what is read now. */
+  readonly memory?: ReadingMemory | undefined;
 }
 
 /** A loaded book with its two records that say what it is, and the text of each record file. */
@@ -45,14 +48,15 @@ export function loadBook(dir: string, kinds: ReadonlyMap<string, Kind>, options:
   const listing = list(dir, caps.maxFiles);
   const [lent, lying] = partition(listing.originals, (path) => shelfOf(path.slice("files/".length)) !== undefined);
   // Originals are looked at in threads of their own while the records are read.
-  const originals = lookAt(dir, lying.map(asItLies));
-  const own = readFolder(dir, listing.records, kinds, { most: caps.maxFileBytes });
+  const { memory } = options;
+  const originals = lookAt(dir, lying.map(asItLies), memory);
+  const own = readFolder(dir, listing.records, kinds, { most: caps.maxFileBytes, memory });
   const ownFaults = [...listing.findings, ...ownSchemas(dir, kinds), ...originals.findings, ...own.findings];
   const head = headOf(own.records, listing.records, ownFaults);
 
   // What is reached of shelves is known when their records are linked.
-  const taken = takeIn(dir, head.book, own.records, lent, { kinds, ...caps });
-  const late = lookAt(dir, [...lent.filter((path) => !taken.claims(path)).map(asItLies), ...taken.originals]);
+  const taken = takeIn(dir, head.book, own.records, lent, { kinds, memory, ...caps });
+  const late = lookAt(dir, [...lent.filter((path) => !taken.claims(path)).map(asItLies), ...taken.originals], memory);
   const files = [...own.files, ...taken.files, ...originals.files(), ...late.files()];
   const findings = [...ownFaults, ...late.findings, ...taken.findings, ...head.findings];
   const unreadable = [
@@ -92,8 +96,8 @@ function partition(paths: readonly string[], first: (path: string) => boolean) {
 }
 
 /** Hashes originals and begins to look at them; `files` waits for what is found. */
-function lookAt(dir: string, originals: readonly LyingOriginal[]) {
-  const { files, findings } = hashOriginals(dir, originals);
+function lookAt(dir: string, originals: readonly LyingOriginal[], memory: ReadingMemory | undefined) {
+  const { files, findings } = hashOriginals(dir, originals, memory);
   const natures = startNatures(files.map(({ path, lies = path, sha256 }) => ({ path, file: join(dir, lies), sha256 })));
   return {
     findings,

@@ -1,10 +1,10 @@
-import { createHash } from "node:crypto";
 import { join } from "node:path";
 import type { Finding } from "../model/finding.ts";
+import { sha256 } from "../model/fingerprint.ts";
 import type { Kind } from "../model/kind.ts";
 import type { BookFile, BookRecord } from "../model/record.ts";
 import { findingOf } from "./file-rules.ts";
-import { hashFile } from "./hash-file.ts";
+import { hashRemembered, type ReadingMemory } from "./memory.ts";
 import { quoted } from "./portable.ts";
 import { decode, readBytes, refusal, type FileFault } from "./read-file.ts";
 import { readRecords } from "./record-file.ts";
@@ -29,7 +29,11 @@ export function readFolder(
   dir: string,
   paths: readonly string[],
   kinds: ReadonlyMap<string, Kind>,
-  { most, below = "" }: { readonly most: number; readonly below?: string },
+  {
+    most,
+    below = "",
+    memory,
+  }: { readonly most: number; readonly below?: string; readonly memory?: ReadingMemory | undefined },
 ): FolderRecords {
   const files: BookFile[] = [];
   const records: BookRecord[] = [];
@@ -47,13 +51,17 @@ export function readFolder(
       refuse(bytes);
       continue;
     }
-    files.push({ path, size: bytes.length, sha256: createHash("sha256").update(bytes).digest("hex"), role: "record" });
-    const text = decode(bytes);
+    const known = memory?.records.get(path);
+    const before = known?.bytes.equals(bytes) === true ? known : undefined;
+    const hash = before?.sha256 ?? sha256(bytes);
+    files.push({ path, size: bytes.length, sha256: hash, role: "record" });
+    const text = before === undefined ? decode(bytes) : "";
     if (typeof text !== "string") {
       refuse(text);
       continue;
     }
-    const read = readRecords(path, text, kinds);
+    const read = before?.file ?? readRecords(path, text, kinds);
+    memory?.records.set(path, { bytes, sha256: hash, file: read });
     kept.set(path, { bytes, sound: read.sound });
     records.push(...read.records);
     findings.push(...read.findings);
@@ -72,12 +80,18 @@ export interface LyingOriginal {
 export function hashOriginals(
   dir: string,
   originals: readonly LyingOriginal[],
+  memory?: ReadingMemory,
 ): Pick<FolderRecords, "files" | "findings"> {
   const files: BookFile[] = [];
   const findings: Finding[] = [];
   for (const { path, lies } of originals) {
     try {
-      files.push({ path, ...(lies !== path && { lies }), ...hashFile(join(dir, lies)), role: "original" });
+      files.push({
+        path,
+        ...(lies !== path && { lies }),
+        ...hashRemembered(memory, join(dir, lies)),
+        role: "original",
+      });
     } catch (error) {
       findings.push(
         notReadable(path, {

@@ -11,6 +11,7 @@ import { addressOf, type BookFile, type BookRecord } from "../model/record.ts";
 import { pathNamedBy, shelvesFolder } from "../model/shelf.ts";
 import { findingOf } from "./file-rules.ts";
 import { readFolder, type FolderRecords, type LyingOriginal } from "./folder-files.ts";
+import type { ReadingMemory } from "./memory.ts";
 import { inTheWay, shelvesOf, type NamedShelf } from "./shelf-list.ts";
 import { asNote, copyRead, linkNotes, notOnShelf } from "./shelf-notes.ts";
 import { canonicalFiles, lookUpIn, movedBy } from "./shelf-places.ts";
@@ -41,6 +42,7 @@ export interface TakeInOptions {
   readonly kinds: ReadonlyMap<string, Kind>;
   readonly maxFiles: number;
   readonly maxFileBytes: number;
+  readonly memory?: ReadingMemory | undefined;
 }
 
 /** Records that are a book's own, wherever they stand. */
@@ -125,12 +127,12 @@ function readShelf(
   bookDir: string,
   shelf: NamedShelf,
   ownOriginals: readonly string[],
-  { kinds, maxFiles, maxFileBytes }: TakeInOptions,
+  { kinds, maxFiles, maxFileBytes, memory }: TakeInOptions,
 ): ReadShelf {
   const { name, dir, copy } = shelf;
   const below = `${shelvesFolder}/${name}/`;
   const listing = listBook(dir, { most: maxFiles, below });
-  const read = readFolder(dir, listing.records, kinds, { most: maxFileBytes, below });
+  const read = readFolder(dir, listing.records, kinds, { most: maxFileBytes, below, memory });
   const findings: Finding[] = [];
   const aside: Finding[] = [];
   const named: Finding[] = [];
