@@ -3,6 +3,7 @@ import { canPrecede, type DateValue } from "../model/dates.ts";
 import { anyOf, date, optional, quantity, text, thing, things, type Thing } from "../model/input.ts";
 import type { Measure } from "../model/quantity.ts";
 import { isClosed, sayLength, spansOf, union, type SeamLength } from "../model/seam-lengths.ts";
+import { recordId } from "../model/subject.ts";
 
 const place = { from: optional(quantity("from", "mm")), to: optional(quantity("to", "mm")) };
 const retest = {
@@ -53,7 +54,7 @@ export const repaired = closer({
     const tested = repairs.map((one) => ({ one, state: stateOf(one, rejected) }));
     for (const { one, state } of tested) if ("lacks" in state) return { ...state, closes: false, begun: true, at: one };
     const passing = tested.flatMap(({ state }) => ("by" in state ? state.by : []));
-    const names = [...repairs.map(({ $ }) => $.name), ...passing.map(({ $ }) => reportOf($.id))];
+    const names = [...repairs.map(({ $ }) => $.name), ...passing.map(({ $ }) => recordId($.id))];
     return {
       closes: true,
       said: `repaired and re-tested: ${[...new Set(names)].join(", ")}`,
@@ -200,13 +201,11 @@ function testedAgain({ retests, day }: Repair, method: string, joint: string): S
   const others = [...new Set(here.map((test) => test.method))].join(" and ");
   if (alike.length === 0) return { lacks: `tested again only by ${others}, not by ${method}`, hint };
   const by = alike.filter((test) => canPrecede(day, test.day) === "yes");
-  const early = alike.map(({ $, day: tested }) => `${reportOf($.id)} on ${tested.text}`).join(" and ");
+  const early = alike.map(({ $, day: tested }) => `${recordId($.id)} on ${tested.text}`).join(" and ");
   return by.length === 0
     ? { lacks: `tested again by ${method} only before it was made on ${day.text}: ${early}`, hint }
     : { by };
 }
-
-const reportOf = (id: string) => id.split("#")[0] ?? id;
 
 type Row = Readonly<Record<string, string | undefined>>;
 

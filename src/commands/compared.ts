@@ -7,9 +7,9 @@ import { readBackRules } from "../judge/read-back.ts";
 import { linesByOriginal, statementOf } from "../model/comparison.ts";
 import { parseDate } from "../model/dates.ts";
 import { originalsAmong } from "../model/read-from.ts";
-import { addressOf, type BookRecord } from "../model/record.ts";
+import { addressOf, type BookRecord, partsOfAddress } from "../model/record.ts";
 import { pathNamedBy, shelfOf } from "../model/shelf.ts";
-import { kindWords } from "../model/titles.ts";
+import { recordWords } from "../model/titles.ts";
 import { plain } from "../report/plain.ts";
 import { counted } from "../report/words.ts";
 import { bookFolder, readOwnFolder } from "./books.ts";
@@ -99,10 +99,7 @@ function againstIt(written: readonly Written[], day: string, read: ReadBook, eff
   const addresses = new Set(written.flatMap(({ lines }) => lines.map(addressIn)));
   const open = (judged?.findings ?? []).filter(
     ({ rule, subject, exception }) =>
-      readBackNames.has(rule) &&
-      exception === null &&
-      subject !== null &&
-      addresses.has(`${subject.kind}:${subject.id}`),
+      readBackNames.has(rule) && exception === null && subject !== null && addresses.has(addressOf(subject)),
   );
   return [
     ...(day > effects.today()
@@ -198,10 +195,6 @@ const addressIn = (line: string) => line.slice(line.indexOf(" ") + 1);
 const shown = 12;
 
 function namesOf(lines: readonly string[], { kinds }: ReadBook): string {
-  const names = lines.slice(0, shown).map((line) => {
-    const address = addressIn(line);
-    const colon = address.indexOf(":");
-    return `${kindWords(kinds, address.slice(0, colon))} ${address.slice(colon + 1)}`;
-  });
+  const names = lines.slice(0, shown).map((line) => recordWords(kinds, partsOfAddress(addressIn(line))));
   return `${names.join(", ")}${lines.length > shown ? ` and ${lines.length - shown} more` : ""}`;
 }

@@ -1,5 +1,7 @@
 import type { Json, JsonObject } from "../model/json.ts";
 import type { Field, Kind } from "../model/kind.ts";
+import { kindText } from "../model/kind-text.ts";
+import { formOf, printTarget } from "../link/target.ts";
 
 /**
  * The smallest record of a kind to copy: what identifies it, and what is owed of it sooner or later. Each value says what belongs
@@ -41,7 +43,6 @@ function blankValue(field: Field): Json {
 }
 
 function linkForm(target: string, several: boolean): string {
-  const [kind = "", list] = target.split(/[#@]/);
-  const tail = list === undefined ? "" : target.includes("#") ? "#row" : "@revision";
-  return `${several ? `${kind}:` : ""}ID of ${kind}${tail}`;
+  const { kind, sign } = kindText(target);
+  return printTarget(formOf(sign, { kind, id: `ID of ${kind}` }), several);
 }

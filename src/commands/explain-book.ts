@@ -4,6 +4,7 @@ import { registerOf } from "../model/requirement.ts";
 import { kindsOfBook } from "./explain-fields.ts";
 import { milestonesExplained, ownersExplained } from "./explained-words.ts";
 import type { Explained } from "./explained.ts";
+import { definitionOf } from "../model/outcome-name.ts";
 
 /**
  * What can apply to a book: its own register with the scopes it is judged by, its own profile, of kinds the fields it has use for, and of rows, rules and
@@ -60,7 +61,7 @@ export function ofBook(all: Explained, judged: JudgedBook): Explained {
 function applying(outcomes: readonly Outcome[]): (id: string) => boolean {
   const judged = new Map<string, boolean>();
   for (const { definition, verdict } of outcomes) {
-    const id = definition.split("/")[0] ?? definition;
+    const id = definitionOf(definition).id;
     judged.set(id, (judged.get(id) ?? false) || verdict !== "not applicable");
   }
   return (id) => judged.get(id) ?? true;

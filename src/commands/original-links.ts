@@ -11,6 +11,7 @@ import { shelfOf } from "../model/shelf.ts";
 import { recordWords } from "../model/titles.ts";
 import { plain } from "../report/plain.ts";
 import { UsageError, type ReadBook } from "./command.ts";
+import { addressOf } from "../model/record.ts";
 
 /** An original that no record names, and the records its file's name speaks of. */
 export interface OriginalProposal {
@@ -57,7 +58,10 @@ export async function linkSources(
 ): Promise<readonly OriginalProposal[]> {
   const there = new Set([...records.filter(({ kind }) => kind === "original").map(({ id }) => id), ...added]);
   const sure = proposals.filter((one) => ownerOf(one) !== undefined && there.has(one.original));
-  const claims = (one: OriginalProposal) => `${ownerOf(one)?.kind}:${ownerOf(one)?.id}`;
+  const claims = (one: OriginalProposal) => {
+    const owner = ownerOf(one);
+    return owner === undefined ? undefined : addressOf(owner);
+  };
   const alone = sure.filter((one) => sure.filter((other) => claims(other) === claims(one)).length === 1);
   const changes = alone.flatMap((one): (Rewritten & { readonly file: string })[] => {
     const owner = ownerOf(one);

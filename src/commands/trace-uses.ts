@@ -3,7 +3,7 @@ import type { JudgedBook } from "../model/book.ts";
 import { atPointer, isObject, type Json } from "../model/json.ts";
 import { fieldAt, type Kind } from "../model/kind.ts";
 import { byCodePoint } from "../model/order.ts";
-import type { BookRecord } from "../model/record.ts";
+import { type BookRecord, addressOf } from "../model/record.ts";
 import { rowName } from "../model/stable.ts";
 import { kindWords, lowerTitle, recordWords } from "../model/titles.ts";
 import { plain } from "../report/plain.ts";
@@ -20,7 +20,7 @@ export function usesText(judged: JudgedBook, record: BookRecord, ink: Ink): stri
     const own = uses.filter((use) => use.record.kind === name);
     return [`${kindWords(kinds, name)}: ${own.length}`, ...own.map((use) => `  ${useText(use, kinds)}`)].join("\n");
   });
-  const about = new Map(uses.flatMap((use) => use.about).map((one) => [`${one.kind}:${one.id}`, one]));
+  const about = new Map(uses.flatMap((use) => use.about).map((one) => [addressOf(one), one]));
   const sums = [...new Set([...about.values()].map(({ kind }) => kind))].sort(byCodePoint).map((kind) => {
     const ids = [...about.values()].filter((one) => one.kind === kind).map(({ id }) => id);
     return `${kindWords(kinds, kind)} ${ids.sort(byCodePoint).map(plain).join(", ")}`;

@@ -8,14 +8,15 @@ import type { BookRecord } from "../model/record.ts";
 import { unitLabel } from "../model/units.ts";
 import { placeWords } from "../model/words.ts";
 import { pathOf } from "../reading/bind.ts";
-import { conclude, keyOf, locate, type Court } from "../court/court.ts";
+import { conclude, locate, type Court } from "../court/court.ts";
 import { follow } from "../reading/follow.ts";
 import { startAt } from "../reading/hit.ts";
 import { clear, digestOfReads, newTrail, noteAddress, noteRead } from "../reading/trail.ts";
 import type { Absence, World } from "../reading/world.ts";
-import { calculationKey } from "../reading/world.ts";
 import { isSealed } from "./seal.ts";
 import type { SheetCase } from "./sheet-case.ts";
+import { keyOf } from "../model/finding-key.ts";
+import { calculationKey } from "../model/calculation-key.ts";
 
 /** Kind of the maker's own paper about a calculation. */
 export const sheetKind = "calculation-sheet";
@@ -73,7 +74,7 @@ function otherFigures(world: World, of: SheetCase, done: Done, sheet: BookRecord
   noteRead(world, trail, sheet, "/adopts", `${adopts} ${done.figures}`);
   return {
     // Other figures of several sheets mostly have one cause, and are looked at and signed for together.
-    key: slip === undefined ? `${adoptionRule.id}|book|other figures` : keyOf(adoptionRule.id, sheet, "digest"),
+    key: slip === undefined ? keyOf(adoptionRule.id, null, "other figures") : keyOf(adoptionRule.id, sheet, "digest"),
     rule: adoptionRule.id,
     severity: "gap",
     verdict: "not judged",

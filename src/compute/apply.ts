@@ -6,7 +6,7 @@ import { conclude, endStage, type Court, type DraftOutcome } from "../court/cour
 import { caseOf, holds, subjectsOf, type Applicant, type Case } from "../reading/subjects.ts";
 import { clear, mergeTrail, newTrail, readsOf } from "../reading/trail.ts";
 import { newVisits } from "../reading/visits.ts";
-import { calculationKey, type Pending, type World } from "../reading/world.ts";
+import { type Pending, type World } from "../reading/world.ts";
 import { compareCopies } from "./copies.ts";
 import { figuresDigest } from "./figures.ts";
 import { bindAll, type BoundCalculation } from "./inputs.ts";
@@ -15,6 +15,7 @@ import { without } from "../model/rests.ts";
 import { run, type Run } from "./run.ts";
 import type { SheetCase } from "./sheet-case.ts";
 import { compareSheets } from "./sheets.ts";
+import { calculationKey } from "../model/calculation-key.ts";
 
 /** A calculation as it stands before absences are settled; `outcome` is the place of its own in the list of all. */
 export interface DraftComputed {

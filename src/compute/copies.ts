@@ -13,6 +13,7 @@ import type { Dissent, Original } from "./sheet-case.ts";
 import { pairWith, statedIn, type Stated } from "./pairs.ts";
 import { adoptedBy, sheetKind } from "./adoption.ts";
 import { copiedOtherwise, disagrees, outcomeOf } from "./sheet-findings.ts";
+import { kindText } from "../model/kind-text.ts";
 
 /**
  * Compares values of records with the sheets that copy them, before anything is computed from them: a value that sheets
@@ -88,7 +89,7 @@ function copiesIn(world: World, calculation: Calculation, sheet: BookRecord): re
 /** What a sheet was made for, if its calculation applies there for certain. */
 function subjectOf(world: World, { appliesTo }: Calculation, sheet: BookRecord): Hit | null {
   const link = world.graph.out.get(sheet)?.get("/subject");
-  const [kind = "", list = ""] = appliesTo.kind.split("#");
+  const { kind, list } = kindText(appliesTo.kind);
   const pointer = link?.toPointer ?? "";
   if (link?.to?.kind !== kind || (list === "" ? pointer !== "" : !pointer.startsWith(`/${list}/`))) return null;
   const trail = newTrail();

@@ -3,7 +3,7 @@ import type { Calculation, Claim, Comparison } from "../model/calculation.ts";
 import type { Finding } from "../model/finding.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { placeWords } from "../model/words.ts";
-import { keyOf, locate } from "../court/court.ts";
+import { locate } from "../court/court.ts";
 import { digestOfReads, type Trail } from "../reading/trail.ts";
 import type { World } from "../reading/world.ts";
 import { accusedBy, groundsOf, inCommon, type Place } from "./blame.ts";
@@ -11,6 +11,7 @@ import { nameOfClaim } from "./claim.ts";
 import type { BoundCalculation } from "./inputs.ts";
 import { refusalOf } from "./refusal.ts";
 import type { Run } from "./run.ts";
+import { keyOf } from "../model/finding-key.ts";
 
 /** A calculation on one subject. */
 export interface Applied {

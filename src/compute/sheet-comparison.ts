@@ -13,6 +13,7 @@ import type { Pair } from "./pairs.ts";
 import { placesBehind, symbolsBehind, symbolsOf } from "../model/rests.ts";
 import type { SheetCase } from "./sheet-case.ts";
 import { disagrees, outcomeOf } from "./sheet-findings.ts";
+import { calculationKey } from "../model/calculation-key.ts";
 
 /** A sheet of the maker, with what of it can be compared. */
 export interface Sheet {
@@ -28,7 +29,7 @@ export type Sources = ReadonlyMap<string, readonly Sheet[]>;
 
 /** Name of a calculation of one subject. */
 export const caseName = ({ id }: Calculation, { subject, pointer }: Pick<SheetCase, "subject" | "pointer">) =>
-  `${id}|${addressOf(subject, pointer)}`;
+  calculationKey(id, subject, pointer);
 
 /** Compares one value. A result reads the sheet's inputs behind it too, and an input the place our own value stands in. */
 export function compare(

@@ -5,13 +5,16 @@ import type { Finding, Severity, Subject } from "../model/finding.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
 import { thePlace } from "../model/words.ts";
-import { keyOf, locate, type DefinitionName } from "../court/court.ts";
+import { locate, type DefinitionName } from "../court/court.ts";
 import { digestOfReads, mergeTrail, newTrail, type Trail } from "../reading/trail.ts";
 import type { World } from "../reading/world.ts";
 import { adoptionRule } from "./adoption.ts";
 import type { Disagreement } from "./agree.ts";
 import type { Pair } from "./pairs.ts";
 import type { Original, SheetCase } from "./sheet-case.ts";
+import { keyOf } from "../model/finding-key.ts";
+import { partOfDefinition } from "../model/outcome-name.ts";
+import { subjectId } from "../model/subject.ts";
 
 /** What a symbol means, inside a sentence: without what is noted behind it. */
 function named(means: string): string {
@@ -41,7 +44,7 @@ export const sheetRules: readonly BuiltIn[] = [
 
 /** Name of the comparison of one list of a sheet. */
 export const comparisonOf = (calculation: Calculation, list: "inputs" | "results"): DefinitionName => ({
-  id: `${calculation.id}/${list}`,
+  id: partOfDefinition(calculation.id, list),
   basis: agreement,
   owner: calculation.owner ?? "design",
   follows: true,
@@ -55,7 +58,7 @@ export function outcomeOf(
 ): { readonly definition: DefinitionName; readonly subject: Subject } {
   return {
     definition: comparisonOf(calculation, sort === "input" ? "inputs" : "results"),
-    subject: { kind: sheet.kind, id: `${sheet.id}#${sort === "adopted" ? "adopted" : symbol}` },
+    subject: { kind: sheet.kind, id: subjectId(sheet.id, sort === "adopted" ? "adopted" : symbol) },
   };
 }
 
@@ -78,7 +81,7 @@ export function disagrees(
   return {
     ...about(world, sheet, calculation.id, pair.sort === "input" ? "inputs" : "results", pair.pointer),
     key: keyOf(
-      `${calculation.id}/${pair.sort === "input" ? "inputs" : "results"}`,
+      partOfDefinition(calculation.id, pair.sort === "input" ? "inputs" : "results"),
       sheet,
       `${pair.sort} ${pair.symbol}`,
     ),
@@ -146,7 +149,7 @@ export function incomplete(
   const { name, ...rest } = words;
   return {
     ...about(world, sheet, calculation.id, list, pointer),
-    key: keyOf(`${calculation.id}/${list}`, sheet, name),
+    key: keyOf(partOfDefinition(calculation.id, list), sheet, name),
     severity,
     verdict: "not judged",
     ...rest,
@@ -183,5 +186,13 @@ export function notCompared(world: World, sheet: BookRecord, message: string, wh
 
 function about(world: World, sheet: BookRecord, calculation: string, list: "inputs" | "results", pointer: string) {
   const { subject, place } = locate(world, sheet, pointer);
-  return { rule: `${calculation}/${list}`, subject, place, due: null, related: [], waiting: [], exception: null };
+  return {
+    rule: partOfDefinition(calculation, list),
+    subject,
+    place,
+    due: null,
+    related: [],
+    waiting: [],
+    exception: null,
+  };
 }

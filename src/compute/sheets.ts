@@ -12,6 +12,7 @@ import type { SheetCase } from "./sheet-case.ts";
 import { adoptedPair, pairOf, statedIn, type Pair, type Stated } from "./pairs.ts";
 import { adoptedBy, judgeAdoption, sheetKind } from "./adoption.ts";
 import { comparisonOf, incomplete, notCompared } from "./sheet-findings.ts";
+import { subjectId } from "../model/subject.ts";
 
 export { sheetRules } from "./sheet-findings.ts";
 
@@ -122,7 +123,7 @@ function pairsOf(court: Court, computed: Done, of: SheetCase, record: BookRecord
 function sayUnknown(court: Court, of: SheetCase, record: BookRecord, stated: Stated): void {
   const trail = newTrail();
   noteRead(court.world, trail, record, stated.pointer, stated.text);
-  const subject = { kind: record.kind, id: `${record.id}#${stated.symbol}` };
+  const subject = { kind: record.kind, id: subjectId(record.id, stated.symbol) };
   const unknown = clear(trail) ? [unknownSymbol(court, of, record, stated)] : [];
   conclude(court, comparisonOf(of.calculation, stated.list), subject, trail, unknown);
 }

@@ -1,5 +1,7 @@
 import type { Outcome } from "../model/finding.ts";
-import { outcomeName, type Court } from "./court.ts";
+import { type Court } from "./court.ts";
+import { outcomeName } from "../model/outcome-name.ts";
+import { waitingKey } from "../model/finding-key.ts";
 
 /**
  * The outcomes, each with the exceptions that answer all that stands against it. An outcome that waits for the finding of
@@ -30,7 +32,7 @@ function answersOf(
     if (entry?.finding.severity === "note") return [];
     const waits = waiting.get(key)?.includes(name) === true;
     const answer = entry?.exception ?? null;
-    return [answer !== null && waits ? (court.entries.get(`waiting|${key}`)?.exception ?? null) : answer];
+    return [answer !== null && waits ? (court.entries.get(waitingKey(key))?.exception ?? null) : answer];
   });
   return answers.every((answer) => answer !== null) ? [...new Set(answers)].sort() : [];
 }

@@ -7,6 +7,7 @@ import type { BookRecord } from "../model/record.ts";
 import { fieldOfPointer } from "../model/stable.ts";
 import type { World } from "../reading/world.ts";
 import { subjectWords } from "../model/titles.ts";
+import { recordId } from "../model/subject.ts";
 
 type Affected = Pick<Related, "subject" | "place">;
 
@@ -31,7 +32,7 @@ function dateOf({ graph, kinds }: Pick<World, "graph" | "kinds">, { subject, pla
 function recordOf({ byKind }: World["graph"], subject: Affected["subject"]): BookRecord | undefined {
   if (subject === null) return undefined;
   const records = byKind.get(subject.kind);
-  return records?.get(subject.id) ?? records?.get(subject.id.split("#")[0] ?? "");
+  return records?.get(subject.id) ?? records?.get(recordId(subject.id));
 }
 
 /** The first event in a value: of an object among its own dates, then among those of its rows. */
@@ -72,7 +73,7 @@ export function inTime<T extends Affected>(
   world: Pick<World, "graph" | "kinds">,
   all: readonly T[],
 ): readonly Dated<T>[] {
-  const name = ({ subject }: T) => (subject === null ? "" : `${subject.kind} ${subject.id.split("#", 1)[0] ?? ""}`);
+  const name = ({ subject }: T) => (subject === null ? "" : `${subject.kind} ${recordId(subject.id)}`);
   return all
     .map((one) => ({ one, date: dateOf(world, one) }))
     .map(({ one, date }) => ({ one, day: date?.day ?? "", at: date?.from ?? Infinity }))

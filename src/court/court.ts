@@ -1,12 +1,13 @@
 import type { Basis } from "../model/basis.ts";
 import type { Finding, Outcome, Subject } from "../model/finding.ts";
-import { addressOf, type BookRecord } from "../model/record.ts";
+import { type BookRecord } from "../model/record.ts";
 import { digestOf, stableName, stablePath } from "../model/stable.ts";
 import { addFinding, findingOf, nameOf, type Entry } from "./entries.ts";
 import { liftOf, type Lift } from "./lift.ts";
 import { recordsRead, type Reason, type Trail } from "../reading/trail.ts";
 import type { Absence, World } from "../reading/world.ts";
 import type { Milestone, Owner } from "../model/vocabulary.ts";
+import { outcomeName } from "../model/outcome-name.ts";
 
 /** Who wants what is absent: an outcome, a field that is owed, a link, a row of the register. */
 export interface Want {
@@ -67,9 +68,6 @@ export const newCourt = (world: World): Court => ({
   fresh: new Set(),
   used: new Map(),
 });
-
-export const outcomeName = (definition: string, subject: Subject | null): string =>
-  subject === null ? definition : `${definition}|${subject.kind}:${subject.id}`;
 
 /**
  * Draws the conclusion of one definition on one subject from what it read and what it objects to. Where something it
@@ -233,6 +231,3 @@ export function locate(
     name: kind === undefined ? pointer.slice(1) : stableName(kind, record.value, pointer),
   };
 }
-
-export const keyOf = (rule: string, record: Pick<BookRecord, "kind" | "id"> | null, name: string): string =>
-  `${rule}|${record === null ? "book" : addressOf(record)}|${name}`;

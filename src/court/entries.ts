@@ -3,6 +3,7 @@ import type { Address } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
 import { firstAndMore, inTime } from "./chronology.ts";
 import type { World } from "../reading/world.ts";
+import { aboutRecord } from "../model/finding-key.ts";
 
 /** One finding while it may still grow by further subjects. */
 export interface Entry {
@@ -16,7 +17,7 @@ export interface Entry {
   readonly withheld: Map<string, Related>;
   /** Kinds of which the objection read a list: one more record of the kind could undo it. */
   readonly lists: Set<string>;
-  exception: string | null;
+  exception: Address | null;
 }
 
 /** Adds a finding; a second one with its key is the same finding about one more subject. */
@@ -27,7 +28,7 @@ export function addFinding(
   fresh.add(finding.key);
   const entry = entries.get(finding.key) ?? newEntry(finding);
   entries.set(finding.key, entry);
-  const name = `${finding.subject?.kind ?? ""}:${finding.subject?.id ?? ""} ${nameOf(finding)}`;
+  const name = `${subjectName(finding)} ${nameOf(finding)}`;
   if (!entry.parts.has(name)) entry.parts.set(name, finding);
   entry.digests.add(finding.digest);
   for (const address of finding.accuses) entry.accuses.add(address);
@@ -45,6 +46,8 @@ const newEntry = (finding: Finding): Entry => ({
   exception: null,
 });
 
+const subjectName = ({ subject }: Pick<Related, "subject">) => aboutRecord(subject);
+
 /** Tells apart what a finding says beside itself. */
 export const nameOf = ({ place, message }: Pick<Related, "place" | "message">) =>
   `${place.file}${place.pointer} ${message}`;
@@ -59,13 +62,13 @@ export function findingOf(world: Pick<World, "graph" | "kinds">, entry: Entry): 
   const [first = { one: entry.finding, day: "" }, ...others] =
     entry.parts.size < 2 ? [] : inTime(world, [...entry.parts.values()]);
   const finding = first.one;
-  const subjects = new Set([first, ...others].map(({ one }) => `${one.subject?.kind ?? ""}:${one.subject?.id ?? ""}`));
+  const subjects = new Set([first, ...others].map(({ one }) => subjectName(one)));
   const more = subjects.size - 1;
   const named = more === 0 || finding.subject === null ? "" : ` (${firstAndMore(world, finding, first.day, more)})`;
   const related = new Map<string, Related>();
   for (const { one } of others) {
     const { subject, place, message } = one;
-    related.set(`${subject?.kind ?? ""}:${subject?.id ?? ""} ${nameOf(one)}`, { subject, place, message });
+    related.set(`${subjectName(one)} ${nameOf(one)}`, { subject, place, message });
   }
   for (const one of [finding, ...others.map((other) => other.one)].flatMap((part) => part.related))
     if (!related.has(nameOf(one))) related.set(nameOf(one), one);

@@ -1,9 +1,10 @@
 import { answerable } from "../model/exceptions.ts";
 import type { Finding, Severity } from "../model/finding.ts";
+import type { Address } from "../model/record.ts";
 
 /** What one exception answers, if the finding is of its sort and rests on the same values. */
 export interface Lift {
-  readonly exception: string;
+  readonly exception: Address;
   readonly digest: string;
   readonly severities: readonly Severity[];
   /** Only rules about an order of dates. */

@@ -1,8 +1,10 @@
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
 import { firstAndMore, inTime } from "./chronology.ts";
-import { keyOf, locate, type Court } from "./court.ts";
+import { locate, type Court } from "./court.ts";
 import { addFinding } from "./entries.ts";
+import { keyOf } from "../model/finding-key.ts";
+import { recordOfSubject } from "../model/subject.ts";
 
 /** So many records that contradict one value outweigh it: fewer may each have a slip of their own. */
 const many = 3;
@@ -30,7 +32,7 @@ export function outvote(court: Court, keys: readonly string[], held: HeldAgainst
     }),
   );
   const days = parts.map(({ day }) => day).filter((day) => day !== "");
-  const records = new Set(parts.map(({ one }) => `${one.subject?.kind ?? ""}:${one.subject?.id.split("#")[0] ?? ""}`));
+  const records = new Set(parts.map(({ one: { subject } }) => (subject === null ? null : recordOfSubject(subject))));
   const [first] = parts;
   if (first === undefined || records.size < many) return;
   const { place, where } = locate(court.world, held.record, held.pointer);

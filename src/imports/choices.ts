@@ -3,6 +3,7 @@ import { byCodePoint } from "../model/order.ts";
 import type { Field, Kind } from "../model/kind.ts";
 import type { BookRecord } from "../model/record.ts";
 import { rowName } from "../model/stable.ts";
+import { kindText } from "../model/kind-text.ts";
 
 /** A list to choose from is of use up to so many. */
 const most = 2000;
@@ -15,9 +16,8 @@ export function linkChoices(
   return ({ targets = [] }) => {
     const several = targets.length > 1;
     const all = targets.flatMap((target) => {
-      const [name = "", list] = target.split(/[#@]/);
-      const sign = target.includes("#") ? "#" : "@";
-      const field = list === undefined ? undefined : kinds.get(name)?.fields.get(list);
+      const { kind: name, list, sign } = kindText(target);
+      const field = list === "" ? undefined : kinds.get(name)?.fields.get(list);
       return records.flatMap((record) => {
         if (record.kind !== name) return [];
         const start = `${several ? `${name}:` : ""}${record.id}`;

@@ -2,10 +2,11 @@ import { comparisonsOf, statementOf } from "../model/comparison.ts";
 import { isList, isObject, type JsonObject } from "../model/json.ts";
 import type { Kind } from "../model/kind.ts";
 import { originalsAmong } from "../model/read-from.ts";
-import type { BookRecord } from "../model/record.ts";
+import { type BookRecord, addressOf } from "../model/record.ts";
 import type { Change } from "./overlay.ts";
 import { said } from "./said.ts";
 import { takesTheSame } from "./uncompared.ts";
+import { addressesIn } from "../model/finding-key.ts";
 
 /**
  * Why a sheet may not change a record without being told to: somebody has answered for the values since. Empty where nobody
@@ -42,7 +43,7 @@ export function conflictsOf(
     }
     const signed = isList(signatures) ? signatures.flatMap((one) => (isObject(one) ? [said(one["person"])] : [])) : [];
     if (signed.length > 0) reasons.push(`it was signed by ${signed.join(", ")}`);
-    const by = cited.get(`${record.kind}:${record.id}`) ?? [];
+    const by = cited.get(addressOf(record)) ?? [];
     if (by.length > 0) reasons.push(`an exception rests on it: ${by.join(", ")}`);
     return reasons;
   };
@@ -56,10 +57,8 @@ function citations(records: readonly BookRecord[]): ReadonlyMap<string, readonly
     if (!isList(answers)) continue;
     for (const answer of answers) {
       if (!isObject(answer) || typeof answer["finding"] !== "string") continue;
-      for (const part of answer["finding"].split("|")) {
-        const address = /^[a-z][a-z-]*:[A-Z0-9][A-Z0-9.-]*/.exec(part)?.[0];
-        if (address !== undefined) cited.set(address, [...(cited.get(address) ?? []), `${kind} ${id}`]);
-      }
+      for (const address of addressesIn(answer["finding"]))
+        cited.set(address, [...(cited.get(address) ?? []), `${kind} ${id}`]);
     }
   }
   return cited;

@@ -3,10 +3,12 @@ import { atPointer, isList as isJsonList, isObject, type Json, type JsonObject }
 import type { Field, Kind } from "../model/kind.ts";
 import { byCodePoint } from "../model/order.ts";
 import { parsePath, type Step } from "../model/path.ts";
-import type { BookRecord } from "../model/record.ts";
+import { type BookRecord, partsOfAddress } from "../model/record.ts";
 import { rowName } from "../model/stable.ts";
 import { foldId, initialsOf } from "./template.ts";
 import type { RecordToWrite } from "./to-sheets.ts";
+import { kindText } from "../model/kind-text.ts";
+import { printTarget } from "../link/target.ts";
 
 /** What a sheet to fill in holds of a kind. */
 export interface OwedRows {
@@ -34,7 +36,7 @@ export function owedRows(
   const asked = missing.flatMap(({ parts, ...one }): readonly MissingPart[] =>
     one.kind !== kind.name || ("explained" in one.became && one.target === null) ? [] : (parts ?? [one]),
   );
-  const named = new Set(asked.flatMap(({ target }) => (target === null ? [] : [idOf(kind, target)])));
+  const named = new Set(asked.flatMap(({ target }) => (target === null ? [] : [partsOfAddress(target).id])));
   for (const id of taken) named.delete(id);
   const rows: { proposal: string; value: JsonObject }[] = [];
   for (const one of asked) {
@@ -69,8 +71,6 @@ export function owedRows(
     named: unsure,
   };
 }
-
-const idOf = (kind: Kind, target: string): string => target.slice(kind.name.length + 1).split(/[#@]/)[0] ?? "";
 
 const withoutHead = (value: JsonObject): JsonObject =>
   Object.fromEntries(Object.entries(value).filter(([name]) => name !== "kind" && name !== "$schema"));
@@ -111,13 +111,13 @@ function linkTo(
   const { record, pointer } = at;
   const [list = ""] = pointer.split("/").slice(1);
   const targets = field?.targets ?? [];
-  const of = targets.filter((target) => target.split(/[#@]/)[0] === record.kind);
-  const target = of.find((one) => (pointer === "" ? !/[#@]/.test(one) : one === `${record.kind}#${list}`));
+  const of = targets.map(kindText).filter((target) => target.kind === record.kind);
+  const target = of.find(({ sign, list: rows }) => (pointer === "" ? sign === "" : sign === "#" && rows === list));
   if (target === undefined) return undefined;
   const holder = kinds.get(record.kind)?.fields.get(list);
   const name = pointer === "" ? "" : (rowKeyOf(record, pointer, holder) ?? "");
   if (pointer !== "" && name === "") return undefined;
-  return `${targets.length > 1 ? `${record.kind}:` : ""}${record.id}${pointer === "" ? "" : `#${name}`}`;
+  return printTarget({ kind: record.kind, id: record.id, ...(pointer !== "" && { row: name }) }, targets.length > 1);
 }
 
 function rowKeyOf(record: BookRecord, pointer: string, list: Field | undefined): string | undefined {

@@ -12,6 +12,7 @@ import { readRows } from "./read-rows.ts";
 import { idsOf, type Known } from "./row-id.ts";
 import { sheetOf } from "./sheet-of.ts";
 import { tableOf, type Table } from "./table.ts";
+import { addressOf } from "../model/record.ts";
 
 interface TableRead {
   readonly map: SheetMap;
@@ -60,14 +61,15 @@ export function planImport(task: ImportTask): ImportPlan {
     const read = readRows(table, map, matched, known);
     faults.push(...read.faults);
     notes.push(...read.notes);
-    for (const id of [...read.faulty, ...read.rows.map((one) => one.id)]) standing.add(`${map.kind.name}:${id}`);
+    for (const id of [...read.faulty, ...read.rows.map((one) => one.id)])
+      standing.add(addressOf({ kind: map.kind.name, id }));
     if (read.nameless.length > 0) nameless.push({ sheet: sheet.name, rows: read.nameless });
     if (read.skipped.length > 0) skipped.push({ sheet: sheet.name, rows: read.skipped, why: "as the map says" });
     rows += read.rows.length;
     const spelled = new Map<string, { readonly text: string; readonly row: number }>();
     for (const one of read.rows) {
       const at: CellAt = { sheet: sheet.name, row: one.row };
-      const key = `${map.kind.name}:${one.id}`;
+      const key = addressOf({ kind: map.kind.name, id: one.id });
       const known = built.get(key);
       const before = spelled.get(key);
       if (before !== undefined && before.text !== one.spelled) {

@@ -1,7 +1,7 @@
 import { validate } from "../load/validate.ts";
 import { atPointer, isObject, type JsonObject } from "../model/json.ts";
 import type { Kind } from "../model/kind.ts";
-import type { BookRecord } from "../model/record.ts";
+import { type BookRecord, addressOf } from "../model/record.ts";
 import { shelfOf } from "../model/shelf.ts";
 import type { BuiltRecord } from "./build.ts";
 import { conflictsOf } from "./conflicts.ts";
@@ -18,7 +18,7 @@ export function plannerOf(task: ImportTask) {
   const known = new Map<string, BookRecord>();
   const twice = new Set<string>();
   for (const record of task.records) {
-    const key = `${record.kind}:${record.id}`;
+    const key = addressOf(record);
     if (known.has(key)) twice.add(key);
     known.set(key, record);
   }
@@ -29,7 +29,7 @@ export function plannerOf(task: ImportTask) {
 
   const plan = (built: BuiltRecord): { readonly record: PlannedRecord; readonly faults: readonly ImportFault[] } => {
     const { kind } = built.map;
-    const key = `${kind.name}:${built.id}`;
+    const key = addressOf({ kind: kind.name, id: built.id });
     const before = known.get(key);
     const paths = pathsOf.get(kind) ?? [];
     const old = toView(kind, before?.value ?? {});
@@ -94,12 +94,15 @@ export function plannerOf(task: ImportTask) {
     return task.records.filter(({ kind, id, value }) => {
       const { imported } = value;
       return (
-        kinds.has(kind) && isObject(imported) && imported["map"] === task.mapName && !standing.has(`${kind}:${id}`)
+        kinds.has(kind) &&
+        isObject(imported) &&
+        imported["map"] === task.mapName &&
+        !standing.has(addressOf({ kind, id }))
       );
     });
   };
   /** Whether the book holds no such record yet. */
-  const isUnknown = ({ id, map }: BuiltRecord) => !known.has(`${map.kind.name}:${id}`);
+  const isUnknown = ({ id, map }: BuiltRecord) => !known.has(addressOf({ kind: map.kind.name, id }));
   return { plan, gone, isUnknown };
 }
 

@@ -56,7 +56,7 @@ export function uncomparedBy(written: readonly Rewritten[], records: readonly Bo
 function without(value: JsonObject, list: readonly Rewritten[]): JsonObject {
   const { transcription } = value;
   if (!isObject(transcription)) return value;
-  const gone = new Set(list.map(({ kind, id }) => `${kind.name}:${id}`));
+  const gone = new Set<string>(list.map(({ kind, id }) => addressOf({ kind: kind.name, id })));
   const { comparedBy: _by, date: _date, sha256: _hash, records: lines, ...typed } = transcription;
   const left = isList(lines) ? lines.filter((line) => typeof line !== "string" || !gone.has(line.slice(17))) : [];
   return Object.fromEntries(

@@ -1,4 +1,4 @@
-import { parseTarget } from "../link/target.ts";
+import { parseTarget, printTarget, withoutKind } from "../link/target.ts";
 import type { Field } from "../model/kind.ts";
 import { fault, value, type CellValue, type KindsOf } from "./read-cell.ts";
 import { foldId } from "./template.ts";
@@ -12,14 +12,14 @@ export function linkValue(written: string, { targets = [] }: Field, kindsOf: Kin
   if (!("expected" in target)) return value(written);
   const folded = foldedLink(written, targets, kindsOf);
   if (folded !== undefined) return value(folded);
-  if (targets.length < 2 || written.includes(":"))
+  if (targets.length < 2 || withoutKind(written) !== written)
     return fault(
       `"${written}" is no link of this field; expected ${shortened(target.expected)}`,
       'say under "form" of the column how the number is made of the cell, such as "L-{}", or give the word its meaning under "words"',
     );
   const id = /^[^#@]*/.exec(written)?.[0] ?? "";
   const meant = [...kindsOf(id).meant]
-    .map((kind) => `${kind}:${written}`)
+    .map((kind) => printTarget({ kind, id: written }, true))
     .filter((one) => !("expected" in parseTarget(one, targets)))
     .sort();
   const [one, ...more] = meant;

@@ -4,9 +4,11 @@ import { addressOf } from "../model/record.ts";
 import { foldAlike } from "../link/alike.ts";
 import type { Court, Want } from "../court/court.ts";
 import type { Absence, World } from "../reading/world.ts";
-import { noneInBook } from "../reading/absent.ts";
+import { noneInBook, absenceOfDue } from "../reading/absent.ts";
 import { gapKey } from "./gap-finding.ts";
 import { allLacking, isStated, rowOf } from "./whole-rows.ts";
+import { withoutKind } from "../link/target.ts";
+import { printStep } from "../model/path.ts";
 
 /** One thing that is absent, with all who want it. */
 export interface Gap {
@@ -100,7 +102,7 @@ function foldKinds(world: World, groups: Groups, merge: Merge): void {
       if (isPaper(group) || (papers && group.absence.owner === null)) continue;
       const due = dueIn(group) ?? [...wholes.keys()][0] ?? "";
       const absence = noneInBook(kind, []);
-      const key = wholes.size === 0 ? absence.key : `${absence.key}|${due}`;
+      const key = wholes.size === 0 ? absence.key : absenceOfDue(absence.key, due);
       const whole = wholes.get(due) ?? groups.get(key) ?? { absence: { ...absence, key }, wants: [], explained: [] };
       wholes.set(due, whole);
       groups.set(whole.absence.key, whole);
@@ -151,8 +153,8 @@ function foldLinks(world: World, groups: Groups, merge: Merge): void {
     add(byLikeness, `${step} ${foldAlike(owner?.record.id ?? "")}`, group);
   }
   if (bySteps.size === 0) return;
-  const stepOf = (link: Link) => `<${link.from.kind}:${link.path}>`;
-  const likeness = (link: Link) => foldAlike(link.target?.id ?? link.text.slice(link.text.indexOf(":") + 1));
+  const stepOf = (link: Link) => printStep({ type: "back", kind: link.from.kind, field: link.path });
+  const likeness = (link: Link) => foldAlike(link.target?.id ?? withoutKind(link.text));
   const missing = new Map<Group, number>();
   const take = (link: Link, list: readonly Group[] | undefined): boolean => {
     const group = list?.find((one) => (missing.get(one) ?? 1) > 0);

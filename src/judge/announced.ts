@@ -10,7 +10,8 @@ import { follow } from "../reading/follow.ts";
 import { readText } from "../reading/hit.ts";
 import { holds, subjectsOf, type Applicant } from "../reading/subjects.ts";
 import { mergeTrail, newTrail, type Trail } from "../reading/trail.ts";
-import { calculationKey, type Pending, type World } from "../reading/world.ts";
+import { type Pending, type World } from "../reading/world.ts";
+import { calculationKey } from "../model/calculation-key.ts";
 
 type Limit = AnnouncedLimit | AnnouncedSymbol;
 

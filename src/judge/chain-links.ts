@@ -9,6 +9,7 @@ import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { rowName } from "../model/stable.ts";
 import { ownChain } from "./own-chain.ts";
 import { walkEvidence } from "../reading/walk-path.ts";
+import { recordOfSubject, rowOfSubject } from "../model/subject.ts";
 
 /** A record, or a row of one, that the paths of a link lead to. */
 export interface Reached {
@@ -68,7 +69,7 @@ export function outcomesOf(judged: JudgedBook): ReadonlyMap<Address, readonly Ou
     const lists = new Map<Address, Outcome[]>();
     for (const outcome of judged.outcomes) {
       if (outcome.subject === null) continue;
-      const address = `${outcome.subject.kind}:${outcome.subject.id.split("#", 1)[0] ?? ""}`;
+      const address = recordOfSubject(outcome.subject);
       const list = lists.get(address);
       if (list === undefined) lists.set(address, [outcome]);
       else list.push(outcome);
@@ -140,15 +141,12 @@ function speaks(judged: JudgedBook, outcomes: readonly Outcome[], hit: Hit): boo
   const address = addressOf(hit.record);
   const row = rowIn(judged, hit);
   return outcomes.some(
-    (outcome) =>
-      outcome.subject === null ||
-      `${outcome.subject.kind}:${outcome.subject.id.split("#", 1)[0] ?? ""}` !== address ||
-      isAbout(outcome, row),
+    (outcome) => outcome.subject === null || recordOfSubject(outcome.subject) !== address || isAbout(outcome, row),
   );
 }
 
 const isAbout = ({ subject }: Outcome, row: string | undefined): boolean => {
-  const own = subject?.id.split("#")[1];
+  const own = subject === null ? undefined : rowOfSubject(subject.id);
   return row === undefined || own === undefined || own === row;
 };
 

@@ -9,8 +9,9 @@ import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
 import { recordWords } from "../model/titles.ts";
 import { missingField } from "../reading/absent.ts";
-import { keyOf, locate, type Court } from "../court/court.ts";
+import { locate, type Court } from "../court/court.ts";
 import { addFinding } from "../court/entries.ts";
+import { keyOf } from "../model/finding-key.ts";
 
 const basis = ownChoice("a comparison speaks of the values and of the file that were compared, and of no others");
 

@@ -5,11 +5,12 @@ import type { Finding } from "../model/finding.ts";
 import { isList, isObject } from "../model/json.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
-import { endStage, keyOf, locate, type Court } from "../court/court.ts";
+import { endStage, locate, type Court } from "../court/court.ts";
 import { addFinding } from "../court/entries.ts";
 import { answerable } from "../model/exceptions.ts";
 import type { World } from "../reading/world.ts";
 import { recordWords } from "../model/titles.ts";
+import { keyOf, missingKey } from "../model/finding-key.ts";
 
 const basis = ownChoice(
   "an exception is evidence: who accepted what, why, under which authority, from when, until when, and for exactly which values",
@@ -72,7 +73,7 @@ export function prepareExceptions(
   return drafts.map(({ record, answers }) => {
     const address = addressOf(record);
     const absent = [...(world.graph.out.get(record)?.values() ?? [])].flatMap((link) =>
-      link.state === "absent" && link.target !== null ? [`missing|${addressOf(link.target)}`] : [],
+      link.state === "absent" && link.target !== null ? [missingKey(addressOf(link.target))] : [],
     );
     const unsound = [
       ...new Set([...(bySubject.get(address) ?? []), ...world.ledger.doubtsWithin(address), ...absent]),

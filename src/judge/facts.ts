@@ -4,14 +4,15 @@ import type { Finding } from "../model/finding.ts";
 import { byCodePoint } from "../model/order.ts";
 import { ProgramError } from "../model/program-error.ts";
 import { compare, measure, parseQuantity } from "../model/quantity.ts";
-import { addressOf, type Address, type BookRecord } from "../model/record.ts";
+import { addressOf, type BookRecord } from "../model/record.ts";
 import { pathOf } from "../reading/bind.ts";
-import { conclude, keyOf, locate, type Court } from "../court/court.ts";
+import { conclude, locate, type Court } from "../court/court.ts";
 import { follow } from "../reading/follow.ts";
 import { deref, readText, startAt, type Hit } from "../reading/hit.ts";
 import { clear, digestOfReads, mergeTrail, newTrail, type Trail } from "../reading/trail.ts";
 import type { World } from "../reading/world.ts";
 import { recordWords } from "../model/titles.ts";
+import { keyOf, aboutRecord } from "../model/finding-key.ts";
 
 interface Statement {
   readonly record: BookRecord;
@@ -47,8 +48,8 @@ export function applyFact(court: Court, fact: Fact): void {
 
 /** Every statement by what it is about. What stands in the way of all of them is noted in `way`. */
 function topicsOf(world: World, fact: Fact, way: Trail): readonly Topic[] {
-  const topics = new Map<Address, Topic>();
-  if (fact.about === undefined) topics.set("", newTopic(null));
+  const topics = new Map<string, Topic>();
+  if (fact.about === undefined) topics.set(aboutRecord(null), newTopic(null));
   for (const path of fact.statements) {
     const here = newTrail();
     const hits = follow(world, pathOf(path), null, here, false);
@@ -60,7 +61,7 @@ function topicsOf(world: World, fact: Fact, way: Trail): readonly Topic[] {
       if (text === undefined || record === null) continue;
       const about = fact.about === undefined ? null : topicOf(world, fact.about, record, own);
       if (about === undefined) continue;
-      const key = about === null ? "" : addressOf(about);
+      const key = aboutRecord(about);
       const topic = topics.get(key) ?? newTopic(about);
       mergeTrail(topic.trail, own);
       if (clear(own)) {

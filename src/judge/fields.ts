@@ -7,11 +7,12 @@ import { measure, parseQuantity, type Quantity } from "../model/quantity.ts";
 import { eachLeaf, type Leaf } from "../model/leaves.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
-import { keyOf, locate, type Court } from "../court/court.ts";
+import { locate, type Court } from "../court/court.ts";
 import { addFinding } from "../court/entries.ts";
 import { outvote } from "../court/outvoted.ts";
 import type { World } from "../reading/world.ts";
 import { thePlace } from "../model/words.ts";
+import { keyOf } from "../model/finding-key.ts";
 
 const form = ownChoice("digits and units are evidence: they are read exactly as written, never guessed");
 const plausible = ownChoice(

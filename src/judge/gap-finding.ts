@@ -2,7 +2,7 @@ import { ownChoice } from "../model/basis.ts";
 import type { BuiltIn } from "../model/definitions.ts";
 import type { Absent, Missing } from "../model/missing.ts";
 import type { Finding } from "../model/finding.ts";
-import { addressOf } from "../model/record.ts";
+import { addressOf, partsOfAddress, type Address } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
 import type { Milestone } from "../model/vocabulary.ts";
 import { recordWords } from "../model/titles.ts";
@@ -16,6 +16,7 @@ import { locate } from "../court/court.ts";
 import { partsOf } from "./missing-parts.ts";
 import type { Calendar } from "./milestones.ts";
 import type { Absence, World } from "../reading/world.ts";
+import { keyOf, missingKey, type FindingKey } from "../model/finding-key.ts";
 
 const owed = ownChoice("what the schema, a link or the register owes is there when it is due");
 
@@ -30,12 +31,12 @@ export const gapRules: readonly BuiltIn[] = [
 ];
 
 /** Stable name of a gap, whoever wants what is missing. */
-export function gapKey(world: World, { absence }: Pick<Gap, "absence">): string {
+export function gapKey(world: World, { absence }: Pick<Gap, "absence">): FindingKey {
   const { owner, name: what, target } = absence;
-  if (target !== null) return `missing|${target}`;
-  if (owner === null) return `missing|book|${what}`;
+  if (target !== null) return missingKey(target);
+  if (owner === null) return keyOf("missing", null, what);
   const { name } = locate(world, owner.record, owner.pointer);
-  return `missing|${addressOf(owner.record)}|${name === "" ? "" : `${name} `}${what}`;
+  return keyOf("missing", owner.record, `${name === "" ? "" : `${name} `}${what}`);
 }
 
 /** Milestone at which a gap is owed first; "now" when nobody says. */
@@ -113,15 +114,14 @@ export function gapFinding(world: World, gap: Gap, due: Milestone): Finding {
 }
 
 /** "weld log WL-07" of `weld-log:WL-07`. */
-function targetWords({ kinds }: World, target: string): string {
-  const [kind = "", id = ""] = target.split(":");
-  return recordWords(kinds, { kind, id });
+function targetWords({ kinds }: World, target: Address): string {
+  return recordWords(kinds, partsOfAddress(target));
 }
 
 function messageOf(world: World, { absence, wants }: Gap): string {
   const { owner, target, short } = absence;
   if (owner === null) {
-    const named = wants.flatMap((want) => want.absence.target?.split(":")[1] ?? []);
+    const named = wants.flatMap((want) => (want.absence.target === null ? [] : partsOfAddress(want.absence.target).id));
     const ids = [...new Set(named)].sort();
     const list = `${ids.slice(0, 6).join(", ")}${ids.length > 6 ? ` and ${ids.length - 6} more` : ""}`;
     return `the book holds no ${whatIs(world, absence)}${ids.length === 0 ? "" : `; links name ${list}`}`;
@@ -161,8 +161,7 @@ function readerWords(wants: Gap["wants"]): string {
 function hintOf(world: World, absence: Absence, owner: Owner, listed: boolean): string {
   const { target, kind } = absence;
   if (target !== null) {
-    const [kindName = "", id = ""] = target.split(":");
-    const near = nearest(world.graph, { kind: kindName, id });
+    const near = nearest(world.graph, partsOfAddress(target));
     const said = near.map((one) => `"${one}"`).join(", ");
     const adopting = listed ? "; a sheet may adopt the recomputed figures by a signature for their digest" : "";
     return `${owner} to add the record, or to correct the link${near.length > 0 ? `; nearest: ${said}` : ""}${adopting}`;

@@ -3,8 +3,9 @@ import type { BuiltIn } from "../model/definitions.ts";
 import { isList, isObject, type JsonObject } from "../model/json.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
-import { keyOf, locate, type Court } from "../court/court.ts";
+import { locate, type Court } from "../court/court.ts";
 import { addFinding } from "../court/entries.ts";
+import { keyOf } from "../model/finding-key.ts";
 
 const listed: BuiltIn = {
   id: "issue-history",

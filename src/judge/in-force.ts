@@ -1,5 +1,5 @@
 import { addFinding } from "../court/entries.ts";
-import { keyOf, locate, type Court } from "../court/court.ts";
+import { locate, type Court } from "../court/court.ts";
 import { sheetKind } from "../compute/adoption.ts";
 import { ownChoice } from "../model/basis.ts";
 import type { BuiltIn, Definitions } from "../model/definitions.ts";
@@ -14,6 +14,7 @@ import { placeWords } from "../model/words.ts";
 import { textOf } from "../reading/own-rows.ts";
 import { inForceFor } from "../plan/narrow.ts";
 import { scopeOfCalculation } from "../plan/uses.ts";
+import { keyOf } from "../model/finding-key.ts";
 
 const inForce = {
   id: "scope-in-force",

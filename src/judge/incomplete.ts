@@ -2,6 +2,7 @@ import type { Gap } from "./absences.ts";
 import type { Court, DraftOutcome } from "../court/court.ts";
 import type { Entry } from "../court/entries.ts";
 import type { Absent } from "../model/missing.ts";
+import { partsOfKey } from "../model/finding-key.ts";
 
 /**
  * An objection that rests on the list of all records of a kind ("holds no certificate for …") is not shown by evidence
@@ -12,7 +13,7 @@ import type { Absent } from "../model/missing.ts";
 export function foldIncomplete(court: Court, results: ReadonlyMap<Gap, Absent>): void {
   for (const [kind, gap] of onlyAbsent(court, results)) {
     const resting = [...court.entries.values()].filter((entry) => restsOn(entry, kind));
-    const owners = new Set(resting.map(({ finding }) => finding.key.split("|")[1]));
+    const owners = new Set(resting.map(({ finding }) => partsOfKey(finding.key).about));
     if (owners.size !== 1) continue;
     const folded = new Set(resting.map(({ finding }) => finding.key));
     for (const key of folded) court.entries.delete(key);

@@ -7,10 +7,12 @@ import type { Requirement } from "../model/requirement.ts";
 import { digestOf } from "../model/stable.ts";
 import { nearestIds } from "../link/alike.ts";
 import { byCodePoint } from "../model/order.ts";
-import { keyOf, locate, type Court } from "../court/court.ts";
+import { locate, type Court } from "../court/court.ts";
 import { addFinding } from "../court/entries.ts";
 import type { World } from "../reading/world.ts";
 import type { Owing } from "../plan/owed-inputs.ts";
+import { keyOf } from "../model/finding-key.ts";
+import { kindIn } from "../model/kind-text.ts";
 
 const basis = ownChoice(
   "milestones make evidence due; issue.json lists them in order, each with the day it was reached",
@@ -67,7 +69,7 @@ export function checkListed(
   const used = new Map<string, Set<string>>();
   for (const { due, title } of register) add(used, due, `"${title}" of the register`);
   for (const { kind, paths } of owing)
-    if (court.world.graph.byKind.has(kind.split("#")[0] ?? ""))
+    if (court.world.graph.byKind.has(kindIn(kind)))
       for (const { due, by } of [...paths.values()].flat()) add(used, due, `what "${by.title}" reads`);
   for (const kind of court.world.graph.byKind.keys())
     dueIn(court.world.kinds.get(kind)?.fields.values() ?? [], kind, used);

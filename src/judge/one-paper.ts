@@ -5,8 +5,9 @@ import { isList, isObject, pointerStep, type Json } from "../model/json.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
 import { kindWords } from "../model/titles.ts";
-import { keyOf, locate, type Court } from "../court/court.ts";
+import { locate, type Court } from "../court/court.ts";
 import { addFinding } from "../court/entries.ts";
+import { keyOf } from "../model/finding-key.ts";
 
 const onePaper: BuiltIn = {
   id: "one-paper",

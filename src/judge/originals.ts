@@ -7,9 +7,10 @@ import { ProgramError } from "../model/program-error.ts";
 import { addressOf, type BookFile, type BookRecord } from "../model/record.ts";
 import { pathNamedBy } from "../model/shelf.ts";
 import { digestOf } from "../model/stable.ts";
-import { keyOf, locate, type Court } from "../court/court.ts";
+import { locate, type Court } from "../court/court.ts";
 import { addFinding } from "../court/entries.ts";
 import { lostFolders, type LostFolder } from "./lost-folders.ts";
+import { keyOf, findingKey, type FindingKey } from "../model/finding-key.ts";
 
 const basis: Basis = published("FIPS 180-4", "2015", "SHA-256");
 
@@ -89,7 +90,7 @@ function sayLost(court: Court, record: BookRecord, { folder, files }: LostFolder
     why: "nothing that was typed from them can be compared with its original",
     hint: "put them back, each byte for byte as received",
   };
-  say(court, record, "original-present", "/path", folder, words, `original-present|${folder}`);
+  say(court, record, "original-present", "/path", folder, words, findingKey("original-present", folder));
 }
 
 const shown = 12;
@@ -127,7 +128,7 @@ function sayFile(
 ): void {
   const { severity, basis: own } = builtIn(rule);
   addFinding(court, {
-    key: `${rule}|${path}`,
+    key: findingKey(rule, path),
     rule,
     severity,
     verdict: "failed",
@@ -191,7 +192,7 @@ function say(
   pointer: string,
   about: string,
   words: Pick<Finding, "message" | "why" | "hint">,
-  shared?: string,
+  shared?: FindingKey,
 ): void {
   const { world } = court;
   if (world.ledger.doubts(addressOf(record, pointer)).length > 0) return;

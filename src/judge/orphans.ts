@@ -6,10 +6,12 @@ import { addressOf, type BookRecord } from "../model/record.ts";
 import { digestOf, fieldOfPointer } from "../model/stable.ts";
 import { fieldOfLink } from "../link/graph.ts";
 import type { Gap } from "./absences.ts";
-import { keyOf, locate, type Court } from "../court/court.ts";
+import { locate, type Court } from "../court/court.ts";
 import { addFinding } from "../court/entries.ts";
 import type { World } from "../reading/world.ts";
 import { recordWords } from "../model/titles.ts";
+import { keyOf } from "../model/finding-key.ts";
+import { kindIn } from "../model/kind-text.ts";
 
 const basis = ownChoice("what nothing in the book refers to is either surplus, or a link is missing");
 
@@ -41,7 +43,7 @@ function isSequence(kind: Kind | undefined): boolean {
 
 export function targetsIn(fields: Iterable<Field>): string[] {
   return [...fields].flatMap((field) => [
-    ...(field.targets ?? []).map((target) => target.split(/[#@]/)[0] ?? ""),
+    ...(field.targets ?? []).map((target) => kindIn(target)),
     ...targetsIn(field.fields?.values() ?? []),
     ...(field.item === undefined ? [] : targetsIn([field.item])),
   ]);

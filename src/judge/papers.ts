@@ -3,7 +3,7 @@ import type { Graph, Link } from "../model/graph.ts";
 import { isList, isObject } from "../model/json.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { kindWords } from "../model/titles.ts";
-import { missingField } from "../reading/absent.ts";
+import { missingField, absenceKey } from "../reading/absent.ts";
 import type { Court } from "../court/court.ts";
 
 /**
@@ -52,7 +52,7 @@ export function wantRowPapers(court: Court): void {
       const step = `${name}[].original`;
       court.wants.push({
         absence: {
-          key: `${addressOf(record)}|${step} at least ${rows.length}`,
+          key: absenceKey({ record, pointer: "" }, `${step} at least ${rows.length}`),
           name: `original of ${name} at least ${rows.length}`,
           owner: { record, pointer: "" },
           step,

@@ -9,8 +9,10 @@ import { recordWords } from "../model/titles.ts";
 import { placeWords } from "../model/words.ts";
 import { readRecords, type Cited, type NotThere, type Reading } from "../readback/record.ts";
 import type { Transcribed } from "../readback/values.ts";
-import { keyOf, locate, type Court } from "../court/court.ts";
+import { locate, type Court } from "../court/court.ts";
 import { addFinding } from "../court/entries.ts";
+import { keyOf } from "../model/finding-key.ts";
+import { spokenLink } from "../link/target.ts";
 
 const basis = ownChoice("what a program wrote on a paper a program can read there; it trusts the file's own text");
 
@@ -137,11 +139,7 @@ function saidOf({ world }: Court, record: BookRecord, { value }: NotThere): stri
 
 /** A value as a sentence says it: of a link the thing and its row, without the signs of our notation. */
 const spokenValue = ({ field, value }: Transcribed): string =>
-  field.type === "link"
-    ? String(value)
-        .replace(/^[a-z-]+:/, "")
-        .replace("#", ", ")
-    : String(value);
+  field.type === "link" ? spokenLink(String(value)) : String(value);
 
 function relatedOf({ world }: Court, record: BookRecord, one: NotThere) {
   const { subject, place } = locate(world, record, one.value.pointer);

@@ -1,19 +1,20 @@
 import type { Refusal } from "../model/book.ts";
 import type { Closed, Closer, Closure, Open } from "../model/closer.ts";
 import type { Finding } from "../model/finding.ts";
-import type { Inputs, Thing } from "../model/input.ts";
-import { addressOf, type Address, type BookRecord } from "../model/record.ts";
+import type { Inputs, Thing, Handle } from "../model/input.ts";
+import { addressOf, type Address, type BookRecord, spokenAddress } from "../model/record.ts";
 import type { Owner } from "../model/vocabulary.ts";
 import { absentTarget } from "../reading/absent.ts";
 import { bindInputs, pathOf, Waiting, type Bound } from "../reading/bind.ts";
 import { handleOf } from "../reading/handle.ts";
-import { conclude, endStage, keyOf, locate, type Court } from "../court/court.ts";
+import { conclude, endStage, locate, type Court } from "../court/court.ts";
 import { follow } from "../reading/follow.ts";
 import { readText, type Hit } from "../reading/hit.ts";
 import { nameOfRefused } from "./refusal-name.ts";
 import { refusals, resultChecks, type ResultCheck } from "../plan/result-checks.ts";
 import { caseOf, subjectsOf, type Case } from "../reading/subjects.ts";
 import { clear, digestOfReads, mergeTrail, newTrail, type Trail } from "../reading/trail.ts";
+import { keyOf } from "../model/finding-key.ts";
 
 /** What is known of rejected values while they are judged, by their address. */
 interface Desk {
@@ -93,7 +94,10 @@ export function settleRefusals(court: Court, refusals: ReadonlyMap<Address, Refu
   return new Map(
     [...refusals].map(([address, one]): [Address, Refusal] => {
       const exception = one.finding === undefined ? null : (court.entries.get(one.finding)?.exception ?? null);
-      const by = exception?.replace(":", " ").replaceAll(/^[a-z-]+/g, (kind) => kind.replaceAll("-", " "));
+      const by =
+        exception === null
+          ? undefined
+          : spokenAddress(exception).replaceAll(/^[a-z-]+/g, (kind) => kind.replaceAll("-", " "));
       return [address, by === undefined ? one : { ...one, state: "answered", said: `accepted by ${by}` }];
     }),
   );
@@ -144,7 +148,7 @@ function missNamed({ court: { world } }: Desk, { record, pointer }: Case, trail:
     for (const { from, pointer: at, target } of links) {
       if (target === null || !trail.lists.includes(target.kind)) continue;
       if (linksIn(from, at.replace(/\/[^/]+$/, "")).some((text) => own.has(text)))
-        trail.absences.push(absentTarget(from, at, `${target.kind}:${target.id}`));
+        trail.absences.push(absentTarget(from, at, target));
     }
 }
 
@@ -172,7 +176,7 @@ function ask(desk: Desk, closer: Closer, one: Case): Asked {
 }
 
 const restsOf = ({ rests = [] }: Closed): readonly Address[] =>
-  (rests as readonly { readonly $: { readonly address: string } }[]).map(({ $ }) => $.address);
+  (rests as readonly { readonly $: Pick<Handle, "address"> }[]).flatMap(({ $ }) => ($.address === "" ? [] : $.address));
 
 function bound({ court: { world } }: Desk, closer: Closer, one: Case): Omit<Asked, "said"> {
   const trail = newTrail();

@@ -13,6 +13,8 @@ import { caseOf, holds, subjectsOf, type Case } from "../reading/subjects.ts";
 import type { Trail } from "../reading/trail.ts";
 import { newVisits } from "../reading/visits.ts";
 import type { Absence, World } from "../reading/world.ts";
+import { absenceKey } from "../reading/absent.ts";
+import { keyOf } from "../model/finding-key.ts";
 
 const basis = ownChoice("a book names the register it answers to; a name nobody knows asks for nothing");
 
@@ -34,7 +36,7 @@ export function registerInForce(
   const known = typeof name === "string";
   const message = known ? `there is no register "${name}"` : "the book names no register of what it must contain";
   const finding: Finding = {
-    key: `register-known|${addressOf(book)}|${known ? name : ""}`,
+    key: keyOf("register-known", book, known ? name : ""),
     rule: "register-known",
     severity: "nonconformity",
     verdict: "failed",
@@ -115,7 +117,7 @@ function shortfall({ record, pointer }: Case, { needs }: Requirement, short: Non
   const step = single ? printSteps([head]) : needs;
   const filters = single ? printSteps(tail) : "";
   return {
-    key: `${addressOf(record, pointer)}|${needs} at least ${short.atLeast}`,
+    key: absenceKey({ record, pointer }, `${needs} at least ${short.atLeast}`),
     name: `${wordsOfSteps(steps)} at least ${short.atLeast}`,
     owner: { record, pointer },
     step,

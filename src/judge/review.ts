@@ -5,8 +5,11 @@ import { aboutException, type Answer, type PreparedException } from "./exception
 import { answerable } from "../model/exceptions.ts";
 import { isAboutException } from "../court/lift.ts";
 import type { World } from "../reading/world.ts";
-import { addressOf } from "../model/record.ts";
+import { addressOf, isAddress } from "../model/record.ts";
 import { recordWords } from "../model/titles.ts";
+import { recordOfSubject } from "../model/subject.ts";
+import { aboutRecord, gapOfWaiting, partsOfKey } from "../model/finding-key.ts";
+import { definitionOf } from "../model/outcome-name.ts";
 
 /** What became of absences: keys of gaps that are no finding because they are not due or explained by another. */
 export type QuietGaps = ReadonlySet<string>;
@@ -62,25 +65,23 @@ function openOutcomes(court: Court, outcomes: readonly Outcome[]): ReadonlySet<s
   const faults = new Map(court.world.definitions.rules.map(({ id, fault }) => [id, fault ?? id]));
   const open = new Set<string>();
   for (const { definition, subject, verdict } of outcomes) {
-    const [id = ""] = definition.split("/");
     const fault = faults.get(definition) ?? definition;
-    const known = subject === null ? "book" : `${subject.kind}:${subject.id.split("#")[0] ?? ""}`;
+    const known = subject === null ? aboutRecord(null) : recordOfSubject(subject);
     open.add(`${fault} known ${known}`);
     if (verdict !== "not judged") continue;
-    open.add(`${fault} ${known}`).add(fault).add(definition).add(id);
+    open.add(`${fault} ${known}`).add(fault).add(definition).add(definitionOf(definition).id);
   }
   return open;
 }
 
 /** Whether what an answer speaks of was judged: while it is open, nobody can say that the answer is not needed. */
 function isSettled(court: Court, { finding }: Answer, open: ReadonlySet<string>, quiet: QuietGaps): boolean {
-  const gap = finding.startsWith("waiting|") ? finding.slice("waiting|".length) : finding;
-  if (quiet.has(gap)) return false;
-  const [definition = "", about = ""] = finding.split("|");
+  if (quiet.has(gapOfWaiting(finding))) return false;
+  const { rule: definition, about } = partsOfKey(finding);
   // The record it speaks of is missed by others: its gap is the one thing to say.
-  if (court.world.graph.absent.has(about)) return false;
+  if (isAddress(about) && court.world.graph.absent.has(about)) return false;
   if (open.has(`${definition} known ${about}`)) return !open.has(`${definition} ${about}`);
-  return !open.has(definition) && court.world.ledger.doubtsWithin(about).length === 0;
+  return !open.has(definition) && !(isAddress(about) && court.world.ledger.doubtsWithin(about).length > 0);
 }
 
 /** A finding that an exception answers and does not lift says why: it speaks of other values, or has a fault itself. */

@@ -6,7 +6,7 @@ import { shelfOf } from "../model/shelf.ts";
 import type { At, Objection, Rule } from "../model/rule.ts";
 import { bindInputs, pathOf, Waiting, type Bound } from "../reading/bind.ts";
 import { handleOf } from "../reading/handle.ts";
-import { conclude, endStage, keyOf, locate, type Court } from "../court/court.ts";
+import { conclude, endStage, locate, type Court } from "../court/court.ts";
 import { grouped } from "../model/grouped.ts";
 import { parsePath } from "../model/path.ts";
 import { missingField } from "../reading/absent.ts";
@@ -17,6 +17,7 @@ import { caseOf, holds, subjectsOf, type Case } from "../reading/subjects.ts";
 import { clear, digestOfReads, newTrail, type Trail } from "../reading/trail.ts";
 import { newVisits } from "../reading/visits.ts";
 import type { Absence, World } from "../reading/world.ts";
+import { keyOf } from "../model/finding-key.ts";
 
 /** Applies rules that hold records against one value of the book, those of one fault weighed together. */
 export function applyAgainst(court: Court, rules: readonly Rule[]): void {

@@ -6,11 +6,13 @@ import { addressOf, type BookRecord } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
 import { spokenOutcome } from "../model/titles.ts";
 import type { Gap } from "./absences.ts";
-import { endStage, outcomeName, type Court, type DraftOutcome } from "../court/court.ts";
+import { endStage, type Court, type DraftOutcome } from "../court/court.ts";
 import { addFinding, findingOf } from "../court/entries.ts";
 import { dueOf, gapFinding } from "./gap-finding.ts";
 import { unlistedKey, type Calendar } from "./milestones.ts";
 import type { DraftOwed } from "./register.ts";
+import { outcomeName } from "../model/outcome-name.ts";
+import { waitingKey } from "../model/finding-key.ts";
 
 /**
  * Decides each gap: not due yet, explained by a finding (a link that leads elsewhere, a file that cannot be read, a
@@ -102,7 +104,7 @@ export function addStillWaiting(
     const answered = findingOf(court.world, entry);
     addFinding(court, {
       ...answered,
-      key: `waiting|${key}`,
+      key: waitingKey(key),
       rule: "waiting",
       severity: "gap",
       verdict: "not judged",

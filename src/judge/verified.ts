@@ -5,8 +5,10 @@ import type { BookRecord } from "../model/record.ts";
 import type { Requirement } from "../model/requirement.ts";
 import { digestOf } from "../model/stable.ts";
 import { nameOfClaim } from "../compute/claim.ts";
-import { keyOf, locate, type Court } from "../court/court.ts";
+import { locate, type Court } from "../court/court.ts";
 import { addFinding } from "../court/entries.ts";
+import { keyOf } from "../model/finding-key.ts";
+import { definitionOf } from "../model/outcome-name.ts";
 
 export const verifiedRules: readonly BuiltIn[] = [
   {
@@ -31,8 +33,7 @@ export function checkBases(
   if (book.value["requireVerifiedBasis"] !== true) return;
   const judged = new Set<string>();
   for (const { definition, verdict } of outcomes)
-    if (verdict === "passed" || verdict === "computed" || verdict === "failed")
-      judged.add(definition.split("/")[0] ?? "");
+    if (verdict === "passed" || verdict === "computed" || verdict === "failed") judged.add(definitionOf(definition).id);
   const inUse = [
     ...basesOf(definitions, requirements).filter(({ id }) => judged.has(id)),
     ...[...court.used].map(([name, basis]) => ({ name, basis })),

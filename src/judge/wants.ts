@@ -56,7 +56,7 @@ export function wantLinks(court: Court): void {
     for (const link of links) {
       if (link.target === null || world.ledger.doubts(addressOf(link.from, link.pointer)).length > 0) continue;
       court.wants.push({
-        absence: absentTarget(link.from, link.pointer, `${link.target.kind}:${link.target.id}`),
+        absence: absentTarget(link.from, link.pointer, link.target),
         by: null,
         due: dueOfLink(world, link),
         basis: ownChoice("what a record names is in the book"),

@@ -5,6 +5,7 @@ import { addressOf, type BookRecord } from "../model/record.ts";
 import type { Field } from "../model/kind.ts";
 import { rowName } from "../model/stable.ts";
 import type { Absence, World } from "../reading/world.ts";
+import { absenceKey } from "../reading/absent.ts";
 
 /** A row of a list that its paper states whole (`x-whole-from`): a heat of a certificate. */
 export interface WholeRow {
@@ -40,7 +41,7 @@ export function allLacking(row: WholeRow, lacks: readonly Absence[], due: string
   const { record, pointer } = row;
   const name = due === "now" ? "values" : `values at ${due}`;
   return {
-    key: `${addressOf(record, pointer)}|${name}`,
+    key: absenceKey({ record, pointer }, name),
     name,
     owner: { record, pointer },
     step: "",

@@ -100,6 +100,9 @@ function inFields(where: In, value: Json, fields: ReadonlyMap<string, Field>, at
   });
 }
 
+/** Rows of one list that bear one name: links to it are collected under it. */
+export const ambiguousRow = (list: Address, name: string): string => `${list}#${name}`;
+
 function sameNames({ record, kind, links }: In, field: Field, rows: readonly Json[], pointer: string): Finding[] {
   const seen = new Map<string, number>();
   return rows.flatMap((row, index) => {
@@ -118,7 +121,7 @@ function sameNames({ record, kind, links }: In, field: Field, rows: readonly Jso
         accuses: [
           addressOf(record, `${pointer}/${first}`),
           addressOf(record, `${pointer}/${index}`),
-          ...(links.get(`${addressOf(record, pointer)}#${name}`) ?? []),
+          ...(links.get(ambiguousRow(addressOf(record, pointer), name)) ?? []),
         ],
       }),
     ];

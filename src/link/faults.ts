@@ -2,8 +2,9 @@ import { ownChoice } from "../model/basis.ts";
 import type { BuiltIn } from "../model/definitions.ts";
 import type { Finding, Related } from "../model/finding.ts";
 import type { Kind } from "../model/kind.ts";
-import { addressOf, type Address, type BookRecord } from "../model/record.ts";
+import { type Address, type BookRecord } from "../model/record.ts";
 import { digestOf, stableName } from "../model/stable.ts";
+import { findingKey, keyOf } from "../model/finding-key.ts";
 
 const identity = ownChoice("one id names one record; a link names an id exactly as the record bears it");
 
@@ -37,7 +38,7 @@ export function faultAt(record: BookRecord, kind: Kind | undefined, pointer: str
   const { rule, message, why, hint, accuses, about, related = [] } = fault;
   const where = kind === undefined ? pointer.slice(1) : stableName(kind, record.value, pointer);
   return {
-    key: `${rule}|${about ?? `${addressOf(record)}|${where}`}`,
+    key: about === undefined ? keyOf(rule, record, where) : findingKey(rule, about),
     rule,
     severity: linkRules.find(({ id }) => id === rule)?.severity ?? "nonconformity",
     verdict: "failed",

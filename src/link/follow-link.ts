@@ -9,6 +9,9 @@ import { thePlace } from "../model/words.ts";
 import { foldAlike } from "./alike.ts";
 import { faultAt, type Fault } from "./faults.ts";
 import type { AimedLink } from "./aimed-links.ts";
+import { kindText } from "../model/kind-text.ts";
+import { aboutPlace } from "../model/finding-key.ts";
+import { ambiguousRow } from "./duplicates.ts";
 
 /** What links may lead to. */
 export interface Targets {
@@ -64,7 +67,7 @@ export function followLink(
   if (inner.pointer !== undefined) return { ...base, target, state: "found", to, toPointer: inner.pointer };
   if (inner.several) {
     object.ambiguous(
-      `${addressOf(to)}/${inner.list}#${target.row ?? target.revision ?? ""}`,
+      ambiguousRow(addressOf(to, `/${inner.list}`), target.row ?? target.revision ?? ""),
       addressOf(record, written.pointer),
     );
     return { ...base, target: null, state: "broken" };
@@ -80,7 +83,7 @@ export function followLink(
   const row = target.row === undefined ? `revision ${target.revision ?? ""}` : `row "${target.row}"`;
   return broken({
     rule: "link-row",
-    about: `${addressOf(to)}|${target.row ?? target.revision ?? ""}`,
+    about: aboutPlace(to, target.row ?? target.revision ?? ""),
     message: `${name()} names ${row} of ${targetKind} ${target.id}, which has none such`,
     why: `${targetKind} ${target.id} has ${inner.names.length === 0 ? "no rows" : inner.names.join(", ")}`,
     hint: "correct the link, or the record it names",
@@ -103,7 +106,7 @@ function innerOf(target: LinkTarget, to: BookRecord, allowed: readonly string[],
   const name = target.row ?? target.revision;
   if (name === undefined) return { ...none, pointer: "" };
   const found = allowed.flatMap((text) => {
-    const [kind, list = ""] = text.split(/[#@]/);
+    const { kind, list } = kindText(text);
     const field = kind === target.kind ? kinds.get(kind)?.fields.get(list) : undefined;
     return field === undefined ? [] : [{ list, field, pointer: findRow(to.value, list, field, name) }];
   });

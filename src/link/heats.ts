@@ -4,6 +4,7 @@ import { isList, isObject, type JsonObject } from "../model/json.ts";
 import type { Kind } from "../model/kind.ts";
 import type { BookRecord } from "../model/record.ts";
 import { findRow, rowName } from "../model/stable.ts";
+import { subjectId } from "../model/subject.ts";
 
 /** A heat with every way its number is written in the certificates. */
 export interface DerivedHeat {
@@ -42,7 +43,7 @@ export function deriveHeats(
         heat = { value: { id, number, mill }, rows: [], certificates: new Set(), spellings: [] };
         heats.set(id, heat);
       }
-      heat.rows.push(`${record.id}#${name}`);
+      heat.rows.push(subjectId(record.id, name));
       heat.certificates.add(record.id);
       if (!heat.spellings.some((one) => one.number === number))
         heat.spellings.push({ number, record, pointer: `/rows/${index}/heat` });

@@ -1,6 +1,6 @@
 import { grouped } from "../model/grouped.ts";
 import type { Kind } from "../model/kind.ts";
-import { addressOf, type BookRecord } from "../model/record.ts";
+import { addressOf, type BookRecord, type Address } from "../model/record.ts";
 import { aimedLinks } from "./aimed-links.ts";
 import { foldAlike } from "./alike.ts";
 
@@ -43,14 +43,14 @@ export function reachedOn(
 }
 
 interface Target {
-  readonly address: string;
+  readonly address: Address;
   /** Marked, so that no id can be taken for a folded one. */
-  readonly folded: string;
+  readonly folded: Address;
   /** The record belongs to what it names here. */
   readonly belongs: boolean;
 }
 
-const foldedAddress = (kind: string, id: string) => `~${kind}:${foldAlike(id)}`;
+const foldedAddress = (kind: string, id: string) => addressOf({ kind: `~${kind}`, id: foldAlike(id) });
 
 function targetsOf(record: BookRecord, kinds: ReadonlyMap<string, Kind>): readonly Target[] {
   const kind = kinds.get(record.kind);
@@ -59,7 +59,7 @@ function targetsOf(record: BookRecord, kinds: ReadonlyMap<string, Kind>): readon
     if ("expected" in target) return [];
     return [
       {
-        address: `${target.kind}:${target.id}`,
+        address: addressOf(target),
         folded: foldedAddress(target.kind, target.id),
         belongs: field.belongs?.includes(target.kind) === true,
       },
@@ -69,8 +69,8 @@ function targetsOf(record: BookRecord, kinds: ReadonlyMap<string, Kind>): readon
 
 function groupBy(
   records: readonly BookRecord[],
-  keys: (record: BookRecord) => readonly string[],
-): ReadonlyMap<string, readonly BookRecord[]> {
+  keys: (record: BookRecord) => readonly Address[],
+): ReadonlyMap<Address, readonly BookRecord[]> {
   const pairs = records.flatMap((record) => keys(record).map((key) => ({ key, record })));
   return new Map([...grouped(pairs, ({ key }) => key)].map(([key, own]) => [key, own.map(({ record }) => record)]));
 }

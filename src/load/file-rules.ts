@@ -4,6 +4,7 @@ import type { Finding, Related, Severity } from "../model/finding.ts";
 import type { Place } from "../model/place.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
+import { findingKey } from "../model/finding-key.ts";
 
 const json = "RFC 8259";
 const closed = ownChoice(
@@ -111,7 +112,7 @@ export function findingOf({ rule, place, message, why, hint, about, record, name
   };
   const owner = record === undefined ? `${place.file}${place.pointer}` : addressOf(record);
   return {
-    key: [rule, owner, ...(name === undefined ? [] : [name])].join("|"),
+    key: findingKey(rule, owner, name),
     rule,
     severity: builtIn.severity,
     verdict: "failed",

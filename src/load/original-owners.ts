@@ -1,6 +1,6 @@
 import { atPointer, isList, isObject, type Json } from "../model/json.ts";
 import type { Kind } from "../model/kind.ts";
-import type { BookRecord } from "../model/record.ts";
+import { type BookRecord, addressOf } from "../model/record.ts";
 import { shelfOf } from "../model/shelf.ts";
 
 /** A record that the name of a file speaks of. */
@@ -41,7 +41,7 @@ export function ownersByName(
     const spoken = new Map<string, Spoken>();
     for (const { record, by } of longest) {
       const { kind, id, value, file } = record;
-      const key = `${kind}:${id}`;
+      const key = addressOf({ kind, id });
       if (!spoken.has(key))
         spoken.set(key, { kind, id, by, taken: value["source"] !== undefined || shelfOf(file) !== undefined });
     }

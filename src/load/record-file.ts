@@ -1,7 +1,7 @@
 import type { Finding } from "../model/finding.ts";
 import { atPointer, type JsonObject } from "../model/json.ts";
 import type { Kind } from "../model/kind.ts";
-import { addressOf, type BookRecord } from "../model/record.ts";
+import { addressOf, type BookRecord, type Address } from "../model/record.ts";
 import { duplicateFindings } from "./duplicates.ts";
 import { mostSaid, openEnvelope } from "./envelope.ts";
 import type { RecordFault } from "./explain.ts";
@@ -45,7 +45,7 @@ export function readRecords(file: string, text: string, kinds: ReadonlyMap<strin
   let whole = !lost && !doubled.hides;
   let left = mostSaid;
   let unsaid = 0;
-  const accused: string[] = [];
+  const accused: Address[] = [];
   for (const { pointer, value } of candidates) {
     const written = (inner: string) => {
       const { start, end } = placesHere().value(pointer + inner);

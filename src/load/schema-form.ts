@@ -4,6 +4,7 @@ import { ProgramError } from "../model/program-error.ts";
 import { unitOf } from "../model/units.ts";
 import { isMilestone, isOwner, milestones, owners } from "../model/vocabulary.ts";
 import { isAnnotation, objectOf, textOf, texts } from "./inline.ts";
+import { kindIn, kindText } from "../model/kind-text.ts";
 
 /** Words a property may use beside those that only say something; anything else is a slip, or hides what is expected. */
 const checking: ReadonlySet<string> = new Set(
@@ -141,14 +142,14 @@ function checkValue(schema: JsonObject, path: string, refuse: Refuse): void {
 /** Each target of a link is a kind, or a list with row keys or revisions in one. */
 function checkTargets(schema: JsonObject, path: string, file: string, kinds: ReadonlyMap<string, Kind>): void {
   for (const target of texts(schema, "x-link")) {
-    const [kindName = "", list] = target.split(/[#@]/);
+    const { kind: kindName, list } = kindText(target);
     const kind = kinds.get(kindName);
     if (kind === undefined)
       throw new ProgramError(`${file}: ${path} links to "${target}"; there is no kind "${kindName}"`);
-    if (list !== undefined && kind.fields.get(list)?.type !== "list")
+    if (list !== "" && kind.fields.get(list)?.type !== "list")
       throw new ProgramError(`${file}: ${path} links to "${target}"; ${kindName} has no list "${list}"`);
   }
-  const named = new Set(texts(schema, "x-link").map((target) => target.split(/[#@]/)[0]));
+  const named = new Set(texts(schema, "x-link").map(kindIn));
   for (const owner of texts(schema, "x-belongs"))
     if (!named.has(owner)) throw new ProgramError(`${file}: ${path} belongs to "${owner}", which it does not link to`);
   const instead = textOf(schema, "x-instead");

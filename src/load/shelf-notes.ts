@@ -1,7 +1,7 @@
 import { linkRecords } from "../link/graph.ts";
 import type { Finding } from "../model/finding.ts";
 import type { Kind } from "../model/kind.ts";
-import type { BookRecord } from "../model/record.ts";
+import { type BookRecord, addressOf } from "../model/record.ts";
 import { shelvesFolder } from "../model/shelf.ts";
 import { findingOf } from "./file-rules.ts";
 import { quoted } from "./portable.ts";
@@ -39,7 +39,7 @@ export function notOnShelf(record: BookRecord, kinds: ReadonlyMap<string, Kind>)
   return findingOf({
     rule: "shelf-holds",
     place: { file: record.file, pointer: record.pointer },
-    name: `${record.kind}:${record.id}`,
+    name: addressOf(record),
     message: `the shelf "${name}" holds the ${title} "${record.id}"`,
     why: "a book, its issue and the exceptions of one job are that job's own; on a shelf none of them counts",
     hint: "move it into the book it belongs to; a shelf is named in the book.json of each book that uses it",

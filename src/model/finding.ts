@@ -2,6 +2,7 @@ import type { Basis } from "./basis.ts";
 import type { Place } from "./place.ts";
 import type { Address } from "./record.ts";
 import type { Milestone, Owner } from "./vocabulary.ts";
+import type { CalculationKey } from "./calculation-key.ts";
 
 /**
  * nonconformity: evidence shows it is wrong · gap: evidence is missing · query: needs a human decision on record ·
@@ -46,7 +47,7 @@ export interface Finding {
   /** Outcomes that could not be judged because of it. */
   readonly waiting: readonly string[];
   /** Id (`kind:id`) of the exception that answers it. */
-  readonly exception: string | null;
+  readonly exception: Address | null;
   /** Places this finding throws doubt on; whatever reads them later waits for it. */
   readonly accuses: readonly Address[];
   /** Places it does not know to be wrong: what passes on them passes, what later objects because of them waits for it. */
@@ -70,7 +71,7 @@ export interface Outcome {
   /** Records it read, its subject among them, as `kind:id`; of what does not apply none. */
   readonly reads: readonly Address[];
   /** Recomputed results it read, each by its `calculationKey`; absent where there are none. */
-  readonly results?: readonly string[];
+  readonly results?: readonly CalculationKey[];
   /** What is recorded there was rejected, and nothing has closed it. */
   readonly refused?: true;
   /** Values it held against limits, where its definition says so; none while it is not judged. */

@@ -1,6 +1,7 @@
 import type { DateValue } from "./dates.ts";
 import type { Json } from "./json.ts";
 import type { Measure } from "./quantity.ts";
+import type { Address } from "./record.ts";
 
 /**
  * What a definition reads: a path and how its value is understood. `T` is what the definition's code gets.
@@ -49,8 +50,8 @@ export type Thing<I extends Inputs> = Values<I> & { readonly $: Handle };
 
 /** What identifies a thing in a message. */
 export interface Handle {
-  /** `kind:id` of the record, followed by the pointer of a row. */
-  readonly address: string;
+  /** `kind:id` of the record, followed by the pointer of a row; empty of what stands in no record, as a row of a table. */
+  readonly address: Address | "";
   readonly kind: string;
   /** "WQ-12", of a row "CRT-012#84613": for keys and comparisons. */
   readonly id: string;

@@ -1,7 +1,7 @@
 import type { LimitSense } from "./announcement.ts";
 import type { Basis } from "./basis.ts";
 import type { JsonObject } from "./json.ts";
-import type { BookRecord } from "./record.ts";
+import type { BookRecord, Address } from "./record.ts";
 import type { Milestone, Owner } from "./vocabulary.ts";
 
 /** What became of something absent: a finding, not due before a milestone, or explained by other findings. */
@@ -28,7 +28,7 @@ export interface Missing {
   /** The missing step as paths write it, with its filters: `<weld-log:joint>`, `<ndt-report:rows[].joint>[record.method="RT"]`. */
   readonly step: string;
   /** `kind:id` of a record that links name. */
-  readonly target: string | null;
+  readonly target: Address | null;
   /** Some are there, but fewer than are owed. */
   readonly short?: { readonly found: number; readonly atLeast: number };
   readonly message: string;

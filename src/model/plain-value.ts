@@ -1,6 +1,8 @@
 import { parseDate } from "./dates.ts";
 import type { Handle, Input, Inputs, Reading, Thing } from "./input.ts";
 import { exactly, measure, parseQuantity, type Measure } from "./quantity.ts";
+import { addressOf } from "./record.ts";
+import { spokenId } from "./subject.ts";
 
 /** A value outside any record: as a record would write it, or a plain number in the unit that is read. */
 export type Plain = string | number | boolean | readonly Plain[] | PlainRow;
@@ -89,7 +91,12 @@ function readInput(input: Input<unknown>, given: unknown, name: string): Read<un
   return read(values);
 }
 
-const handleOf = (id: string): Handle => ({ address: `given:${id}`, kind: "given", id, name: id.replace("#", ", ") });
+const handleOf = (id: string): Handle => ({
+  address: addressOf({ kind: "given", id }),
+  kind: "given",
+  id,
+  name: spokenId(id),
+});
 
 /** A value in a message, short whatever was given. */
 function shown(value: unknown): string {

@@ -15,10 +15,42 @@ export interface BookRecord {
 }
 
 /** Name of a thing in the book, independent of files: `kind:id`, followed by a JSON pointer inside the record. */
-export type Address = string;
+export type Address = `${string}:${string}`;
 
-export function addressOf(record: Pick<BookRecord, "kind" | "id">, pointer = ""): Address {
-  return `${record.kind}:${record.id}${pointer}`;
+export function addressOf({ kind, id }: { readonly kind: string; readonly id: string }, pointer = ""): Address {
+  return `${kind}:${id}${pointer}`;
+}
+
+/** "deviation DV-01", for a sentence. */
+export const spokenAddress = (address: string): string => address.replace(":", " ");
+
+/** Whether a text that may be anything can be an address. */
+export const isAddress = (text: string): text is Address => text.includes(":");
+
+/** A place in a record that is known by its address. */
+export const inRecord = (record: Address, pointer: string): Address => `${record}${pointer}` as Address;
+
+/** The record that an address names or leads into, as `kind:id`. */
+export function recordIn(address: Address): Address {
+  const cut = address.indexOf("/");
+  return cut < 0 ? address : (address.slice(0, cut) as Address);
+}
+
+/** The place that holds a place: a field's object, a row's list; undefined of a record. */
+export function holderOf(address: Address): Address | undefined {
+  const cut = address.lastIndexOf("/");
+  return cut < 0 ? undefined : (address.slice(0, cut) as Address);
+}
+
+/** What an address is made of. */
+export function partsOfAddress(address: string): {
+  readonly kind: string;
+  readonly id: string;
+  readonly pointer: string;
+} {
+  const [colon, slash] = [address.indexOf(":"), address.indexOf("/")];
+  const end = slash < 0 ? address.length : slash;
+  return { kind: address.slice(0, colon), id: address.slice(colon + 1, end), pointer: address.slice(end) };
 }
 
 /** A file of the book as read: text files keep their bytes, so that places and hashes can be found later. */

@@ -1,5 +1,6 @@
 import type { Kind } from "./kind.ts";
 import type { Register } from "./requirement.ts";
+import { kindIn } from "./kind-text.ts";
 
 /**
  * A field of definitions that are in force together: what is asked of steam, of fired equipment, of tubes in plates. A
@@ -30,7 +31,7 @@ export function scopeOf(
   kinds: ReadonlyMap<string, Kind>,
   { scope, kind }: { readonly scope?: string; readonly kind?: string },
 ): string {
-  return scope ?? kinds.get(kind?.split("#")[0] ?? "")?.scope ?? generalScope;
+  return scope ?? kinds.get(kindIn(kind ?? ""))?.scope ?? generalScope;
 }
 
 /** A scope with all it needs. */

@@ -1,5 +1,8 @@
 import type { Kind } from "./kind.ts";
 import type { BookRecord } from "./record.ts";
+import { definitionOf, outcomeOf } from "./outcome-name.ts";
+import type { Subject } from "./finding.ts";
+import { spokenId } from "./subject.ts";
 
 /** A title inside a sentence: small letters, but for words that are capitals throughout ("NDT report"). */
 export function lowerTitle(title: string): string {
@@ -18,14 +21,12 @@ export const recordWords = (kinds: ReadonlyMap<string, Kind>, { kind, id }: Pick
   `${kindWords(kinds, kind)} ${id}`;
 
 /** "weld log WL-L1, cap" of the subject `weld-log WL-L1#cap`. */
-export const subjectWords = (
-  kinds: ReadonlyMap<string, Kind>,
-  { kind, id }: { readonly kind: string; readonly id: string },
-): string => `${kindWords(kinds, kind)} ${id.replace("#", ", ")}`;
+export const subjectWords = (kinds: ReadonlyMap<string, Kind>, { kind, id }: Subject): string =>
+  `${kindWords(kinds, kind)} ${spokenId(id)}`;
 
 /** What a definition is called. `furnace/results` is what sheets of the maker say of it. */
 export function titleOfDefinition(titles: ReadonlyMap<string, string>, definition: string): string {
-  const [id = "", part] = definition.split("/");
+  const { id, part } = definitionOf(definition);
   const title = titles.get(definition) ?? titles.get(id) ?? definition;
   return part === undefined ? title : `${title}: ${part} of the maker’s sheet`;
 }
@@ -35,9 +36,7 @@ export function spokenOutcome(
   { titles, kinds }: { readonly titles: ReadonlyMap<string, string>; readonly kinds: ReadonlyMap<string, Kind> },
   name: string,
 ): string {
-  const [definition = "", subject] = name.split("|");
+  const { definition, subject } = outcomeOf(name);
   const title = titleOfDefinition(titles, definition);
-  if (subject === undefined) return title;
-  const [kind = "", ...id] = subject.split(":");
-  return `${title} (${subjectWords(kinds, { kind, id: id.join(":") })})`;
+  return subject === null ? title : `${title} (${subjectWords(kinds, subject)})`;
 }

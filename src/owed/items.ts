@@ -14,6 +14,8 @@ import {
   type OriginalOf,
   type Party,
 } from "./things.ts";
+import { partsOfAddress, type Address } from "../model/record.ts";
+import { recordId } from "../model/subject.ts";
 
 /**
  * due: nobody may wait any longer · not due: its milestone is not reached · open: another finding says why it is absent ·
@@ -106,8 +108,7 @@ export const notOwed = ({ findings }: Pick<Book, "findings">): readonly Finding[
 /** A gap that is no absence: its sentence says what is lacking. */
 function ofFinding(book: Book, days: readonly MilestoneDay[], finding: Finding): OwedItem {
   const { subject, exception } = finding;
-  const record =
-    subject === null ? undefined : book.graph.byKind.get(subject.kind)?.get(subject.id.split("#")[0] ?? "");
+  const record = subject === null ? undefined : book.graph.byKind.get(subject.kind)?.get(recordId(subject.id));
   const at = record === undefined ? null : { record, pointer: "" };
   return {
     key: finding.key,
@@ -135,7 +136,7 @@ function thingOf(book: Book, at: At | null): Pick<OwedItem, "thing" | "title"> {
 const titleText = (value: unknown): string => (typeof value === "string" ? value : "");
 
 /** A record that is not there has no title: who names it tells what it is. */
-function namedBy({ graph, definitions }: Book, target: string): Pick<OwedItem, "thing" | "title"> {
+function namedBy({ graph, definitions }: Book, target: Address): Pick<OwedItem, "thing" | "title"> {
   const names = (graph.absent.get(target) ?? []).map(({ from }) => recordWords(definitions.kinds, from));
   return { thing: `named by ${[...new Set(names)].join(", ")}`, title: "" };
 }
@@ -156,6 +157,5 @@ function whenOf(days: readonly MilestoneDay[], due: Milestone): Pick<OwedItem, "
 }
 
 function spoken({ definitions }: Book, address: string): string {
-  const [kind = "", id = ""] = address.split(":");
-  return recordWords(definitions.kinds, { kind, id });
+  return recordWords(definitions.kinds, partsOfAddress(address));
 }

@@ -2,6 +2,7 @@ import type { Definitions } from "../model/definitions.ts";
 import type { Condition } from "../model/input.ts";
 import { fieldAt, type Field } from "../model/kind.ts";
 import { generalScope, scopeOf, type Scope, type Sign } from "../model/scope.ts";
+import { kindText, rowsOfKind } from "../model/kind-text.ts";
 
 /**
  * What is wrong with scopes and with what names them: a scope, a field or a value there is none of, and a definition that
@@ -76,13 +77,13 @@ function hidden(
 }
 
 /** Every row of a list that is a sign is one too. */
-const showsIn = (kind: string, sign: Sign) => sign.values === undefined && kind === `${sign.kind}#${sign.path}`;
+const showsIn = (kind: string, sign: Sign) => sign.values === undefined && kind === rowsOfKind(sign.kind, sign.path);
 
 /** Whether the condition can only hold where the sign stands. */
 function showsBy(kind: string, { path, exists, equals }: Condition, sign: Sign): boolean {
-  const [name = "", list] = kind.split("#");
-  const from = path.startsWith("record.") && list !== undefined ? path.slice("record.".length) : path;
-  const own = name === sign.kind && from === sign.path && (list === undefined || from !== path);
+  const { kind: name, list } = kindText(kind);
+  const from = path.startsWith("record.") && list !== "" ? path.slice("record.".length) : path;
+  const own = name === sign.kind && from === sign.path && (list === "" || from !== path);
   // The book is about one equipment, and a record links to it: both ways lead to the same.
   const away = [`book.${sign.kind}.${sign.path}`, `${sign.kind}.${sign.path}`].includes(path);
   if ((!own && !away) || exists === false) return false;

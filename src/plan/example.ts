@@ -5,6 +5,7 @@ import type { Objection, Rule, RuleExample } from "../model/rule.ts";
 import type { Table } from "../model/table.ts";
 import { Waiting } from "../reading/bind.ts";
 import { cellsOf, namedKeys, rowFor } from "../reading/table-row.ts";
+import { addressOf } from "../model/record.ts";
 
 /**
  * What a rule says about the values of an example: its objections, or that a required value is absent. What it asks of a
@@ -86,4 +87,4 @@ function readOne(input: Input<unknown>, given: unknown, tables: readonly Table[]
 }
 
 /** What names a thing of an example. */
-export const handle = (kind: string, id: string): Handle => ({ address: `${kind}:${id}`, kind, id, name: id });
+export const handle = (kind: string, id: string): Handle => ({ address: addressOf({ kind, id }), kind, id, name: id });

@@ -5,6 +5,7 @@ import type { Draft, Problem, Schemas } from "./path-facts.ts";
 import { isCovered } from "./coverage.ts";
 import { filtersOf, ofTarget, outside, standAt, stepOn, type Standing } from "./standing.ts";
 import { unowed } from "./unowed.ts";
+import { kindText, rowsOfKind } from "../model/kind-text.ts";
 
 /** One step on to a field of a record, a row or a result; a required one must be owed by somebody. */
 export function takeField(
@@ -76,11 +77,8 @@ export function through(
   if (at.field?.type !== "link") return at;
   draft.crosses = true;
   const targets = at.field.targets ?? [];
-  const [kind = "", list = ""] = (targets[0] ?? "").split(/[#@]/);
-  const next =
-    targets.length === 1
-      ? standAt(definitions, list === "" ? kind : `${kind}#${list}`, ofTarget(at), at.anchors)
-      : null;
+  const { kind, list } = kindText(targets[0] ?? "");
+  const next = targets.length === 1 ? standAt(definitions, rowsOfKind(kind, list), ofTarget(at), at.anchors) : null;
   if (next !== null) return next;
   problem(
     `"${at.field.name}" names ${targets.length === 1 ? `"${targets[0] ?? ""}", which is no kind` : "several kinds; a path cannot go on behind it"}`,

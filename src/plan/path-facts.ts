@@ -3,6 +3,7 @@ import type { Field } from "../model/kind.ts";
 import { nearestOrAll } from "../model/nearest.ts";
 import type { Coverage } from "./coverage.ts";
 import type { Anchor, Standing } from "./standing.ts";
+import { kindText, rowsOfKind } from "../model/kind-text.ts";
 
 /** A field that a path passes, with the records and rows it came by, and what is known of them there. */
 export interface ReadField {
@@ -56,11 +57,11 @@ export type Problem = (text: string, unknown?: Unknown) => void;
 
 /** "kind" or "kind#list", where there is none of it. */
 function noKind(kinds: Definitions["kinds"], text: string): string {
-  const [name = "", list = ""] = text.split("#");
+  const { kind: name, list } = kindText(text);
   const kind = kinds.get(name);
   if (kind === undefined) return `there is no kind "${text}"${nearestOrAll(name, kinds.keys())}`;
   const lists = [...kind.fields.values()].filter(({ type }) => type === "list").map((field) => field.name);
-  return `${name} has no list "${list}"${nearestOrAll(list, lists, (near) => `${name}#${near}`)}`;
+  return `${name} has no list "${list}"${nearestOrAll(list, lists, (near) => rowsOfKind(name, near))}`;
 }
 
 /** A path of a kind there is none of. */

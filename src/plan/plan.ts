@@ -17,6 +17,7 @@ import { checkOwners } from "./check-owners.ts";
 import { owedInputs, owingOf, type Owing } from "./owed-inputs.ts";
 import { coverageOf, type Coverage } from "./coverage.ts";
 import { standAt } from "./standing.ts";
+import { kindIn } from "../model/kind-text.ts";
 
 /** Definitions in the order they are judged in. Derived from what each reads; nobody assigns a stage. */
 export interface Plan {
@@ -66,7 +67,7 @@ export function planOf(definitions: Definitions): Plan {
       rule,
       facts,
       crosses: facts.crosses || facts.calculations.length > 0,
-      exception: answerable.has(rule.kind.split("#")[0] ?? ""),
+      exception: answerable.has(kindIn(rule.kind)),
     };
   });
   const calculations = definitions.calculations.map((calculation) => {

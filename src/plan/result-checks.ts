@@ -2,6 +2,7 @@ import { ownChoice } from "../model/basis.ts";
 import type { BuiltIn } from "../model/definitions.ts";
 import type { Field, Kind } from "../model/kind.ts";
 import type { Owner } from "../model/vocabulary.ts";
+import { rowsOfKind } from "../model/kind-text.ts";
 
 /** A field whose value may be *rejected*, as a check of its own: derived from the schemas, nobody lists it. */
 export interface ResultCheck extends BuiltIn {
@@ -66,7 +67,7 @@ function checkOf(kind: Kind, field: Field, { list, steps, owed }: At): ResultChe
     severity: "nonconformity",
     basis,
     owner: "quality",
-    kind: list === "" ? kind.name : `${kind.name}#${list}`,
+    kind: rowsOfKind(kind.name, list),
     path: [...steps.map(({ name, type }) => (type === "list" ? `${name}[]` : name)), field.name].join("."),
     owed,
     closedBy: field.closedBy ?? [],

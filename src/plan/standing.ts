@@ -5,6 +5,7 @@ import type { Field } from "../model/kind.ts";
 import { printStep, type Step } from "../model/path.ts";
 import type { Table } from "../model/table.ts";
 import { behind, isName, through } from "./known.ts";
+import { kindText, rowsOfKind } from "../model/kind-text.ts";
 
 /** Where a path stands while it is walked over the schemas, before any book is read. */
 export interface Standing {
@@ -74,14 +75,14 @@ export function freeOfCalculation(id: string, calculation: Calculation | undefin
 /** At a record of a kind, or at a row of `kind#list`; null when there is none such. */
 export function standAt(
   definitions: Pick<Definitions, "kinds">,
-  kindText: string,
+  of: string,
   conditions: readonly Condition[] = [],
   before: readonly Anchor[] = [],
 ): Standing | null {
-  const [name = "", list = ""] = kindText.split("#");
+  const { kind: name, list } = kindText(of);
   const kind = definitions.kinds.get(name);
   if (kind === undefined) return null;
-  const anchors = [...before, { kind: kindText, text: "", conditions }];
+  const anchors = [...before, { kind: of, text: "", conditions }];
   if (list === "") return { kind: name, list, fields: kind.fields, field: null, free: null, anchors };
   const item = kind.fields.get(list)?.item;
   return item === undefined
@@ -108,7 +109,7 @@ export function standAround(
     const first = name.endsWith("[]") && at.list === "";
     const row: Standing | null =
       first && at.kind !== null && index === 0
-        ? standAt(definitions, `${at.kind}#${name.slice(0, -2)}`, [], before)
+        ? standAt(definitions, rowsOfKind(at.kind, name.slice(0, -2)), [], before)
         : null;
     at = row ?? { ...at, field, fields: field.fields ?? null };
   }
@@ -155,7 +156,7 @@ export function filterOn(at: Standing, text: string, condition: Condition): read
 export function inItem(definitions: Pick<Definitions, "kinds">, at: Standing, text: string): Standing {
   const item = at.field?.item ?? null;
   const before = text === "" ? at.anchors : stepOn(at, text);
-  const list = `${at.kind ?? ""}#${at.field?.name ?? ""}`;
+  const list = rowsOfKind(at.kind ?? "", at.field?.name ?? "");
   const row = item?.type === "object" ? standAt(definitions, list, [], before) : null;
   // Only a list of the record itself: the same name deeper down is another list.
   if (row !== null && row.field === item) return row;

@@ -1,4 +1,5 @@
 import type { Placed } from "./values.ts";
+import { addressOf } from "../model/record.ts";
 
 /** A value seen as a field of a row among rows like it. */
 export interface Frame {
@@ -13,7 +14,7 @@ export interface Frame {
  * the same list, and among those of all such lists.
  */
 export function framesOf(kind: string, id: string, { pointer, rows }: Placed): readonly Frame[] {
-  const record = `${kind}:${id}`;
+  const record = addressOf({ kind, id });
   const frames: Frame[] = [];
   for (let level = rows.length; level >= 0; level--) {
     const own = rows[level - 1]?.pointer ?? "";

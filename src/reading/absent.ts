@@ -1,10 +1,26 @@
 import { printStep, printSteps, wordsOfSteps, type Step } from "../model/path.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import type { Absence } from "./world.ts";
+import type { LinkTarget } from "../model/graph.ts";
+import { aboutRecord } from "../model/finding-key.ts";
+
+/** Where something is missing, and what: whoever wants the same there wants one thing. */
+export const absenceKey = (owner: Absence["owner"], what: string): string =>
+  `${owner === null ? aboutRecord(null) : addressOf(owner.record, owner.pointer)}|${what}`;
+
+/** Of what is asked for as a whole at several milestones: the key of one of them. */
+export const absenceOfDue = (key: string, due: string): string => `${key}|${due}`;
+
+/** Whether a key says that no record of a kind leads back, whoever from. */
+export const isNoneBack = (key: string, kind: string): boolean => key.includes(`|<${kind}:`);
+
+/** Whether a key says of the same thing as another that it is missing, under a filter. */
+export const isFiltered = (key: string, other: string): boolean => key.startsWith(`${other}[`);
 
 /** A link names a record that is not in the book. */
-export function absentTarget(from: BookRecord, pointer: string, target: string): Absence {
-  const kind = target.slice(0, target.indexOf(":"));
+export function absentTarget(from: BookRecord, pointer: string, of: LinkTarget): Absence {
+  const { kind } = of;
+  const target = addressOf(of);
   return { key: target, name: "", owner: { record: from, pointer }, step: target, filters: "", kind, target };
 }
 
@@ -17,7 +33,7 @@ export function missingField(
 ): Absence {
   const text = printSteps(filters);
   return {
-    key: `${addressOf(record, pointer)}|${name}${text}`,
+    key: absenceKey({ record, pointer }, `${name}${text}`),
     name: wordsOfSteps([{ type: "field", name }, ...filters]),
     owner: { record, pointer },
     step: name,
@@ -37,7 +53,7 @@ export function noneBack(
   const step = printStep(back);
   const text = printSteps(filters);
   return {
-    key: `${addressOf(record, pointer)}|${step}${text}`,
+    key: absenceKey({ record, pointer }, `${step}${text}`),
     name: wordsOfSteps([back, ...filters]),
     owner: { record, pointer },
     step,
@@ -52,5 +68,5 @@ export function noneInBook(kind: string, filters: readonly Step[]): Absence {
   const step = `book.${kind}`;
   const text = printSteps(filters);
   const name = wordsOfSteps([{ type: "all", kind }, ...filters]);
-  return { key: `book|${step}${text}`, name, owner: null, step, filters: text, kind, target: null };
+  return { key: absenceKey(null, `${step}${text}`), name, owner: null, step, filters: text, kind, target: null };
 }

@@ -2,6 +2,7 @@ import type { Handle } from "../model/input.ts";
 import { isList, isObject } from "../model/json.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { rowName } from "../model/stable.ts";
+import { subjectId } from "../model/subject.ts";
 import { placeWords } from "../model/words.ts";
 import { startAt, type Hit } from "./hit.ts";
 import type { World } from "./world.ts";
@@ -44,5 +45,5 @@ function nameOf(world: World, hit: Hit): string {
   const list = startAt(world, hit.record, hit.pointer.replace(/\/\d+$/, ""));
   if (list.field === null || !isList(list.value)) return hit.record.id;
   const name = isObject(hit.value) ? rowName(list.field, hit.value) : undefined;
-  return name === undefined ? hit.record.id : `${hit.record.id}#${name}`;
+  return subjectId(hit.record.id, name);
 }

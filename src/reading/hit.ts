@@ -69,7 +69,7 @@ export function deref(walk: Pick<Walk, "world" | "trail">, hit: Hit): Hit | null
     return startAt(world, link.to, link.toPointer ?? "");
   }
   if (link?.state === "absent" && link.target !== null) {
-    const absence = absentTarget(hit.record, hit.pointer, `${link.target.kind}:${link.target.id}`);
+    const absence = absentTarget(hit.record, hit.pointer, link.target);
     miss({ world, trail, wanted: true, skipped: false }, absence, { record: hit.record, pointer: hit.pointer });
   }
   return null;

@@ -1,6 +1,7 @@
 import type { Changes } from "./changes.ts";
 import { doubtsAt, type Page } from "./notes.ts";
 import type { World } from "./world.ts";
+import { inRecord } from "../model/record.ts";
 
 /**
  * Whether everything noted on a page is in this world as it was in that one. `wholly`: what was said keeps records, so
@@ -46,9 +47,10 @@ function sameDoubts({ places, doubts, within }: Page, { ledger }: World): boolea
     for (const [record, pointers] of places) {
       if (!ledger.knows(record)) continue;
       for (const pointer of pointers) {
-        const found = doubtsAt(ledger, record + pointer);
+        const place = inRecord(record, pointer);
+        const found = doubtsAt(ledger, place);
         if (found === "") continue;
-        if (doubts.get(record + pointer) !== found) return false;
+        if (doubts.get(place) !== found) return false;
         met++;
       }
     }

@@ -1,4 +1,4 @@
-import type { Address } from "../model/record.ts";
+import { holderOf, recordIn, type Address } from "../model/record.ts";
 
 /** Remembers which places findings of earlier stages throw doubt on, or dispute. */
 export interface Ledger {
@@ -17,10 +17,6 @@ export interface Ledger {
 }
 
 const none: readonly string[] = [];
-const recordOf = (address: Address): Address => {
-  const cut = address.indexOf("/");
-  return cut < 0 ? address : address.slice(0, cut);
-};
 
 /** Findings by the places they name, by record. */
 class Register {
@@ -28,7 +24,7 @@ class Register {
 
   add(addresses: readonly Address[], finding: string): void {
     for (const address of addresses) {
-      const record = recordOf(address);
+      const record = recordIn(address);
       const places = this.byRecord.get(record) ?? new Map<Address, Set<string>>();
       this.byRecord.set(record, places);
       places.set(address, (places.get(address) ?? new Set()).add(finding));
@@ -36,13 +32,12 @@ class Register {
   }
 
   at(address: Address): readonly string[] {
-    const places = this.byRecord.size === 0 ? undefined : this.byRecord.get(recordOf(address));
+    const places = this.byRecord.size === 0 ? undefined : this.byRecord.get(recordIn(address));
     if (places === undefined) return none;
     const keys = new Set<string>();
-    for (let at = address; ; at = at.slice(0, at.lastIndexOf("/"))) {
+    for (let at: Address | undefined = address; at !== undefined; at = holderOf(at))
       for (const key of places.get(at) ?? none) keys.add(key);
-      if (!at.includes("/")) return [...keys];
-    }
+    return [...keys];
   }
 }
 

@@ -1,4 +1,4 @@
-import type { Address, BookRecord } from "../model/record.ts";
+import { type Address, type BookRecord, addressOf, inRecord, recordIn } from "../model/record.ts";
 import type { World } from "./world.ts";
 
 /**
@@ -41,7 +41,7 @@ const addresses = new WeakMap<BookRecord, Address>();
 /** Address of a record, the same string each time: notes and outcomes keep it by the hundred thousand. */
 export function nameOf(record: BookRecord): Address {
   let name = addresses.get(record);
-  if (name === undefined) addresses.set(record, (name = `${record.kind}:${record.id}`));
+  if (name === undefined) addresses.set(record, (name = addressOf(record)));
   return name;
 }
 
@@ -52,9 +52,8 @@ export function notePlace({ notes, ledger }: Noting, record: BookRecord, pointer
 /** As `notePlace`, for a place known by its address. */
 export function notePlaceAt({ notes, ledger }: Noting, address: Address): void {
   if (notes?.page == null) return;
-  const cut = address.indexOf("/");
-  if (cut < 0) write(notes.page, ledger, address, "");
-  else write(notes.page, ledger, address.slice(0, cut), address.slice(cut));
+  const record = recordIn(address);
+  write(notes.page, ledger, record, address.slice(record.length));
 }
 
 function write({ places, doubts }: Page, ledger: World["ledger"], record: Address, pointer: string): void {
@@ -63,8 +62,9 @@ function write({ places, doubts }: Page, ledger: World["ledger"], record: Addres
   else if (pointers.has(pointer)) return;
   pointers.add(pointer);
   if (ledger.empty) return;
-  const found = doubtsAt(ledger, record + pointer);
-  if (found !== "") doubts.set(record + pointer, found);
+  const place = inRecord(record, pointer);
+  const found = doubtsAt(ledger, place);
+  if (found !== "") doubts.set(place, found);
 }
 
 /** Findings that doubt or dispute a place, as one text; "" for none. */
@@ -77,8 +77,12 @@ export function noteKind({ notes }: Pick<World, "notes">, kind: string): void {
   notes?.page?.kinds.add(kind);
 }
 
+/** Names one field of one kind, for links back. */
+export const fieldName = (kind: string, field: string): string => `${kind}:${field}`;
+
 /** Names the links of one field of one kind that lead to an address. */
-export const backName = (address: Address, kind: string, field: string): string => `${address}|${kind}:${field}`;
+export const backName = (address: Address, kind: string, field: string): string =>
+  `${address}|${fieldName(kind, field)}`;
 
 export function noteBack({ notes }: Pick<World, "notes">, address: Address, kind: string, field: string): void {
   notes?.page?.back.add(backName(address, kind, field));

@@ -9,6 +9,7 @@ import type { BookRecord } from "../model/record.ts";
 import { addressOf } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
 import type { ParameterInForce } from "./world.ts";
+import { keyOf } from "../model/finding-key.ts";
 
 const basis = ownChoice(
   "the parameters in which design codes differ are named, cautious by default, and changed only by signed name",
@@ -146,7 +147,7 @@ function about(
   words: { readonly message: string; readonly why: string },
 ): Finding {
   return {
-    key: `${rule}|${addressOf(book)}|${name}`,
+    key: keyOf(rule, book, name),
     rule,
     severity: profileRules.find(({ id }) => id === rule)?.severity ?? "query",
     verdict: "failed",

@@ -10,6 +10,7 @@ import { pathWords } from "./absent-words.ts";
 import type { Hit } from "./hit.ts";
 import type { Reason, Trail } from "./trail.ts";
 import type { World } from "./world.ts";
+import { findingKey, aboutPlace, aboutRecord } from "../model/finding-key.ts";
 
 const basis = ownChoice(
   "nothing is guessed: without a row, a single value, or a value of the right sort there is no verdict",
@@ -33,7 +34,7 @@ export interface Asked {
 /** A table has no row for the keys, or the row has no value in that column: no row is no pass. */
 export function noRow(trail: Trail, asked: Asked, problem: string, column = ""): void {
   // Tables asked for the same keys lack a row for the same reason: one query names them all.
-  const key = `table-row|${asked.keys}${column === "" ? "" : ` ${column}`}`;
+  const key = findingKey("table-row", `${asked.keys}${column === "" ? "" : ` ${column}`}`);
   trail.reasons.push({
     key,
     rule: "table-row",
@@ -54,7 +55,7 @@ export function severalValues(
   texts: readonly string[],
 ): void {
   const at = start?.record == null ? null : { record: start.record, pointer: start.pointer };
-  const key = `value-single|${nameOf(world, at)}|${wordsOfSteps(parsePath(path).steps)}`;
+  const key = findingKey("value-single", nameOf(world, at), wordsOfSteps(parsePath(path).steps));
   const shown = [...new Set(texts)].sort();
   trail.reasons.push({
     key,
@@ -78,7 +79,7 @@ export interface Expected {
 export function notUsable(world: World, trail: Trail, hit: Hit, text: string, expected: Expected): void {
   const at = hit.record === null ? null : { record: hit.record, pointer: hit.pointer };
   const name = at === null ? keyOfOrigin(hit) : nameOf(world, at);
-  const key = `value-usable|${name}|${expected.sort}`;
+  const key = findingKey("value-usable", name, expected.sort);
   trail.reasons.push({
     key,
     rule: "value-usable",
@@ -91,10 +92,10 @@ export function notUsable(world: World, trail: Trail, hit: Hit, text: string, ex
 }
 
 function nameOf(world: World, at: { readonly record: BookRecord; readonly pointer: string } | null): string {
-  if (at === null) return "book";
+  if (at === null) return aboutRecord(null);
   const kind = world.kinds.get(at.record.kind);
   const where = kind === undefined ? at.pointer : stableName(kind, at.record.value, at.pointer);
-  return `${addressOf(at.record)}${where === "" ? "" : `|${where}`}`;
+  return aboutPlace(at.record, where);
 }
 
 /** What gives a value that stands in no record, in words. */

@@ -5,7 +5,8 @@ import type { Hit, Walk } from "./hit.ts";
 import { placesBehind, symbolsOf } from "../model/rests.ts";
 import { noteResult } from "./notes.ts";
 import { clear, noteAddress, noteValue } from "./trail.ts";
-import { calculationKey, type Pending } from "./world.ts";
+import { type Pending } from "./world.ts";
+import { calculationKey } from "../model/calculation-key.ts";
 
 /** A calculation on what a path has reached. What it waits for, whoever reads it waits for too. */
 export function resultsOf(walk: Walk, hit: Hit, id: string): readonly Hit[] {

@@ -8,6 +8,7 @@ import { handleOf } from "./handle.ts";
 import { readText, startAt, type Hit } from "./hit.ts";
 import { clear, mergeTrail, newTrail, noteRead, type Trail } from "./trail.ts";
 import type { World } from "./world.ts";
+import { kindText } from "../model/kind-text.ts";
 
 /** Something a definition can be applied to: a record, or a row of one. */
 export interface Applicant {
@@ -27,16 +28,16 @@ export interface Case extends Applicant {
 const found = new WeakMap<World, Map<string, readonly Applicant[]>>();
 
 /** Every record of a kind, or every row of `kind#list`. */
-export function subjectsOf(world: World, kindText: string): readonly Applicant[] {
+export function subjectsOf(world: World, of: string): readonly Applicant[] {
   const known = found.get(world) ?? new Map<string, readonly Applicant[]>();
   found.set(world, known);
-  let all = known.get(kindText);
-  if (all === undefined) known.set(kindText, (all = [...applicants(world, kindText)]));
+  let all = known.get(of);
+  if (all === undefined) known.set(of, (all = [...applicants(world, of)]));
   return all;
 }
 
-function* applicants(world: World, kindText: string): Generator<Applicant> {
-  const [kind = "", list = ""] = kindText.split("#");
+function* applicants(world: World, of: string): Generator<Applicant> {
+  const { kind, list } = kindText(of);
   for (const record of world.graph.byKind.get(kind)?.values() ?? []) {
     const rows = list === "" ? undefined : record.value[list];
     const pointers = list === "" ? [""] : isList(rows) ? rows.map((_row, index) => `/${list}/${index}`) : [];

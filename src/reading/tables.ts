@@ -7,6 +7,7 @@ import { addressOf } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
 import type { Table } from "../model/table.ts";
 import { ownRows, textOf as text } from "./own-rows.ts";
+import { keyOf } from "../model/finding-key.ts";
 
 const basis = ownChoice("a table checked by a named person replaces the shipped table of its standard whole");
 
@@ -88,7 +89,7 @@ function about(
   why: string,
 ): Finding {
   return {
-    key: `${rule}|${addressOf(record)}|${pointer.slice(1)}`,
+    key: keyOf(rule, record, pointer.slice(1)),
     rule,
     severity: "nonconformity",
     verdict: "failed",

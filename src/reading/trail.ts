@@ -2,14 +2,16 @@ import type { Basis } from "../model/basis.ts";
 import type { Graph } from "../model/graph.ts";
 import type { Json } from "../model/json.ts";
 import type { Kind } from "../model/kind.ts";
-import { addressOf, type Address, type BookRecord } from "../model/record.ts";
+import { addressOf, type Address, type BookRecord, partsOfAddress } from "../model/record.ts";
 import { digestOf, stablePath } from "../model/stable.ts";
 import { nameOf, notePlace, notePlaceAt } from "./notes.ts";
 import type { Absence, World } from "./world.ts";
+import type { FindingKey } from "../model/finding-key.ts";
+import type { CalculationKey } from "../model/calculation-key.ts";
 
 /** An own reason for not judging, such as a table without a row for the keys asked: one query, whoever meets it. */
 export interface Reason {
-  readonly key: string;
+  readonly key: FindingKey;
   readonly rule: string;
   readonly message: string;
   readonly why: string;
@@ -41,7 +43,7 @@ export interface Trail {
   /** Kinds of which it read all records that lead here, or all there are. */
   readonly lists: string[];
   /** Recomputed results it rests on, by their `calculationKey`. */
-  readonly results: string[];
+  readonly results: CalculationKey[];
   /** A calculation it needs does not apply. */
   inapplicable: boolean;
 }
@@ -107,7 +109,8 @@ export function mergeTrail(into: Trail, own: Trail): void {
 export function readsOf({ reads }: Trail): ReadonlyMap<Address, string> {
   const found = new Map<Address, string>();
   for (const { record, pointer, value } of reads) {
-    const address = record === null ? pointer : addressOf(record, pointer);
+    // The name of a value, `table:…` or `profile:…`, goes where addresses go; it leads to no record.
+    const address = record === null ? (pointer as Address) : addressOf(record, pointer);
     if (!found.has(address)) found.set(address, value);
   }
   return found;
@@ -128,10 +131,9 @@ export function recordsRead({ byKind }: Pick<Graph, "byKind">, { reads }: Trail)
   return found.size === 0 ? none : Array.from(found, nameOf);
 }
 
-function recordAt(byKind: Graph["byKind"], address: Address): BookRecord | undefined {
-  const [name = ""] = address.split("/", 1);
-  const colon = name.indexOf(":");
-  return byKind.get(name.slice(0, colon))?.get(name.slice(colon + 1));
+function recordAt(byKind: Graph["byKind"], address: string): BookRecord | undefined {
+  const { kind, id } = partsOfAddress(address);
+  return byKind.get(kind)?.get(id);
 }
 
 /** Digest of every value read, independent of the order of reading and of the rows between. */
@@ -143,13 +145,12 @@ export function digestOfReads(
   return digestOf(lines.sort().join("\n"));
 }
 
-function stableAddress({ graph, kinds }: Parameters<typeof digestOfReads>[0], address: Address): string {
-  const [name = "", ...steps] = address.split("/");
-  const colon = name.indexOf(":");
-  const kind = kinds.get(name.slice(0, colon));
-  const record = graph.byKind.get(name.slice(0, colon))?.get(name.slice(colon + 1));
-  if (steps.length === 0 || kind === undefined || record === undefined) return address;
-  return `${name}/${stablePath(kind, record.value, `/${steps.join("/")}`)}`;
+function stableAddress({ graph, kinds }: Parameters<typeof digestOfReads>[0], address: string): string {
+  const { kind: name, id, pointer } = partsOfAddress(address);
+  const kind = kinds.get(name);
+  const record = graph.byKind.get(name)?.get(id);
+  if (pointer === "" || kind === undefined || record === undefined) return address;
+  return `${addressOf(record)}/${stablePath(kind, record.value, pointer)}`;
 }
 
 /** True when nothing stands in the way of a verdict. */

@@ -8,6 +8,7 @@ import type { Absent } from "../model/missing.ts";
 import { blocks } from "../model/finding.ts";
 import type { Path } from "../model/path.ts";
 import type { BookRecord } from "../model/record.ts";
+import { isFiltered, isNoneBack } from "./absent.ts";
 
 const worlds = new WeakMap<JudgedBook, World>();
 
@@ -52,9 +53,7 @@ function becameOf({ absent }: JudgedBook, { key, owner, kind }: Absence): readon
   const exact = absent.get(key);
   if (exact !== undefined) return [exact];
   const same =
-    owner === null
-      ? (other: string) => other.includes(`|<${kind ?? ""}:`)
-      : (other: string) => other.startsWith(`${key}[`);
+    owner === null ? (other: string) => isNoneBack(other, kind ?? "") : (other: string) => isFiltered(other, key);
   return [...absent].flatMap(([other, became]) => (same(other) ? [became] : []));
 }
 

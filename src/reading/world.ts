@@ -46,9 +46,6 @@ export interface Pending {
   readonly open: ReadonlyMap<string, Pick<Trail, "doubts" | "absences">>;
 }
 
-export const calculationKey = (id: string, record: BookRecord, pointer: string): string =>
-  `${id}|${record.kind}:${record.id}${pointer}`;
-
 /**
  * Something that is not there. The key says what is missing, whoever wants it: the record or row where the missing
  * step starts and that step, or the target of a link.
@@ -65,7 +62,7 @@ export interface Absence {
   /** Kind that is missing, for a link or a step back. */
   readonly kind: string | null;
   /** `kind:id` when a link names the missing record. */
-  readonly target: string | null;
+  readonly target: Address | null;
   /** Some are there, but fewer than the register asks for. */
   readonly short?: { readonly found: readonly BookRecord[]; readonly atLeast: number };
   /** All that one row of a paper lacks, which is one absence: what it lacks, in the order it is said. */

@@ -5,6 +5,7 @@ import type { Severity } from "../model/finding.ts";
 import { byCodePoint } from "../model/order.ts";
 import type { Position } from "../model/place.ts";
 import type { Placed, Report } from "./report.ts";
+import { addressOf } from "../model/record.ts";
 
 const schema = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json";
 
@@ -62,7 +63,7 @@ function result({ finding, position, sheet, related }: Placed, ruleIndex: number
       {
         physicalLocation: physical(finding.place.file, position),
         ...(subject !== null && {
-          logicalLocations: [{ fullyQualifiedName: `${subject.kind}:${subject.id}`, kind: "object" }],
+          logicalLocations: [{ fullyQualifiedName: addressOf(subject), kind: "object" }],
         }),
       },
     ],

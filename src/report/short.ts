@@ -4,6 +4,7 @@ import { plain } from "./plain.ts";
 import type { Placed, Report } from "./report.ts";
 import type { Since } from "./since.ts";
 import { findingText, noInk, summaryText, type Ink } from "./text.ts";
+import { spokenAddress } from "../model/record.ts";
 
 /** Findings of one person who must act, one line each. */
 interface ByOwner {
@@ -76,7 +77,7 @@ export function sinceSentence({ fresh, still, gone, answered }: Since): string {
 
 const sections = (parts: readonly string[], last: string) => `${[...parts, last].join("\n\n")}\n`;
 
-const spokenId = (address: string | null) => (address ?? "").replace(":", " ");
+const spokenId = (address: string | null) => (address === null ? "" : spokenAddress(address));
 
 /** One finding on one line: what is wrong first, so that a line can be pasted into a mail as it is. */
 function lineOf({ finding, position }: Placed, more = ""): string {

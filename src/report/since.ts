@@ -1,7 +1,9 @@
 import type { JudgedBook } from "../model/book.ts";
-import type { Subject, Verdict } from "../model/finding.ts";
+import type { Verdict } from "../model/finding.ts";
 import type { Earlier, EarlierFinding } from "./earlier.ts";
 import type { Placed, Report } from "./report.ts";
+import { outcomeName } from "../model/outcome-name.ts";
+import { spokenAddress } from "../model/record.ts";
 
 /** A finding that is open now and was open then. */
 export interface StillOpen {
@@ -32,12 +34,12 @@ export interface Since {
 /** Compares a report with an earlier one of the same book. */
 export function sinceOf(report: Report, judged: Pick<JudgedBook, "outcomes" | "graph">, earlier: Earlier): Since {
   const before = new Map(earlier.findings.map((one) => [one.key, one]));
-  const now = new Map(report.findings.map((placed) => [placed.finding.key, placed]));
+  const now = new Map<string, Placed>(report.findings.map((placed) => [placed.finding.key, placed]));
   const open = report.findings.filter(({ finding }) => finding.exception === null);
   const wasOpen = ({ finding }: Placed) => before.get(finding.key)?.exception === null;
   const verdicts = verdictsOf(judged);
   const became = ({ rule, subject }: EarlierFinding): Pick<Gone, "now" | "unsettled"> => {
-    const own = verdicts.get(nameOf(rule, subject)) ?? new Set<Verdict>();
+    const own = verdicts.get(outcomeName(rule, subject)) ?? new Set<Verdict>();
     if (own.has("not judged")) return { now: "not judged now: its check waits for something else", unsettled: true };
     if (own.size === 1 && own.has("not applicable"))
       return { now: "its check does not apply any more", unsettled: true };
@@ -57,7 +59,7 @@ export function sinceOf(report: Report, judged: Pick<JudgedBook, "outcomes" | "g
       const exception = now.get(one.key)?.finding.exception;
       if (one.exception !== null || exception === null) return [];
       if (exception === undefined) return [{ earlier: one, ...became(one) }];
-      return [{ earlier: one, now: `answered by ${exception.replace(":", " ")}`, unsettled: true }];
+      return [{ earlier: one, now: `answered by ${spokenAddress(exception)}`, unsettled: true }];
     }),
     answered: report.findings.length - open.length,
   };
@@ -67,11 +69,8 @@ export function sinceOf(report: Report, judged: Pick<JudgedBook, "outcomes" | "g
 function verdictsOf({ outcomes }: Pick<JudgedBook, "outcomes">): ReadonlyMap<string, ReadonlySet<Verdict>> {
   const verdicts = new Map<string, Set<Verdict>>();
   for (const { definition, subject, verdict } of outcomes) {
-    const name = nameOf(definition, subject);
+    const name = outcomeName(definition, subject);
     verdicts.set(name, (verdicts.get(name) ?? new Set()).add(verdict));
   }
   return verdicts;
 }
-
-const nameOf = (definition: string, subject: Subject | null): string =>
-  subject === null ? definition : `${definition}|${subject.kind}:${subject.id}`;

@@ -4,6 +4,7 @@ import { linkChoices } from "../../src/imports/choices.ts";
 import { toSheets } from "../../src/imports/to-sheets.ts";
 import { ownChoice } from "../../src/model/basis.ts";
 import type { Missing, MissingPart } from "../../src/model/missing.ts";
+import { addressOf } from "../../src/model/record.ts";
 import { judgeBook, readBook } from "../../src/pipeline.ts";
 
 const read = readBook("demo-data/air-receiver-interim/book");
@@ -73,7 +74,7 @@ describe("sheets that links name", () => {
     became: { finding: "one" },
   };
   const named = (id: string, parts?: readonly MissingPart[]): Missing => {
-    const target = `calculation-sheet:${id}`;
+    const target = addressOf({ kind: "calculation-sheet", id });
     const one = { ...base, key: id, at: null, kind: sheets.name, target, step: "" };
     return parts === undefined ? one : { ...one, parts: [one, ...parts] };
   };

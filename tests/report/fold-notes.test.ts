@@ -1,10 +1,11 @@
 import { expect, test } from "vitest";
 import type { Severity } from "../../src/model/finding.ts";
+import type { Address } from "../../src/model/record.ts";
 import { foldNotes } from "../../src/report/fold-notes.ts";
 import type { Placed } from "../../src/report/report.ts";
 import { ownChoice } from "../../src/model/basis.ts";
 
-const placed = (id: string, severity: Severity = "note", rule = "used", exception: string | null = null): Placed => ({
+const placed = (id: string, severity: Severity = "note", rule = "used", exception: Address | null = null): Placed => ({
   finding: {
     key: `${rule}|part:${id}|`,
     rule,

@@ -77,7 +77,7 @@ describe("since", () => {
   });
 
   test("an exception closes a finding without putting it right, and its end opens it again", () => {
-    const answered = { exception: "deviation:DV-01" };
+    const answered = { exception: "deviation:DV-01" } as const;
     expect(keysOf(compare([one("a"), one("b", answered), one("c", answered)], [one("a", answered), one("b")]))).toEqual(
       {
         fresh: ["b again"],

@@ -5,7 +5,8 @@ import type { JudgedBook, LoadedBook } from "../../src/model/book.ts";
 import type { Definitions } from "../../src/model/definitions.ts";
 import { blocks, type Finding, type Outcome } from "../../src/model/finding.ts";
 import type { JsonObject } from "../../src/model/json.ts";
-import type { BookFile, BookRecord } from "../../src/model/record.ts";
+import { findingKey } from "../../src/model/finding-key.ts";
+import { addressOf, type BookFile, type BookRecord } from "../../src/model/record.ts";
 import type { Requirement } from "../../src/model/requirement.ts";
 import type { Milestone } from "../../src/model/vocabulary.ts";
 import { kind, kindsOf, type Made } from "./small-kinds.ts";
@@ -224,13 +225,13 @@ export const fault = (
 ): Finding => {
   const [name = "", id = ""] = subject ?? [];
   const where = file ?? `${name}/${id}.json`;
-  const address = subject === null ? where : `${name}:${id}`;
+  const record = { kind: name, id };
   return {
-    key: `${rule}|${address}${pointer === "" ? "" : `|${pointer.slice(1)}`}`,
+    key: findingKey(rule, subject === null ? where : addressOf(record), pointer === "" ? undefined : pointer.slice(1)),
     rule,
     severity: "nonconformity",
     verdict: "failed",
-    subject: subject === null ? null : { kind: name, id },
+    subject: subject === null ? null : record,
     place: { file: where, pointer },
     message: "something is wrong here",
     why: "it is not as the schema says",
@@ -242,7 +243,7 @@ export const fault = (
     related: [],
     waiting: [],
     exception: null,
-    accuses: subject === null ? [] : [`${address}${pointer}`],
+    accuses: subject === null ? [] : [addressOf(record, pointer)],
   };
 };
 

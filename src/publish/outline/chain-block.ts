@@ -16,6 +16,7 @@ import { listed } from "./listed.ts";
 import { lowerTitle, recordWords } from "../../model/titles.ts";
 import { counted } from "./titles.ts";
 import { labelOfField, textOf } from "./values.ts";
+import { definitionOf } from "../../model/outcome-name.ts";
 
 /**
  * The chain of evidence of a record: what proves it, link by link, each with its verdict. Kinds without a chain of their
@@ -154,7 +155,7 @@ function notesOf(context: Context, outcomes: readonly Outcome[], mark: Mark): No
   const used = [
     ...new Set(
       applying.flatMap(({ definition }) => {
-        const basis = context.bases.get(definition.split("/")[0] ?? definition);
+        const basis = context.bases.get(definitionOf(definition).id);
         return basis === undefined || basis.class === "own choice" ? [] : [describeBasis(basis)];
       }),
     ),

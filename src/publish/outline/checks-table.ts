@@ -12,6 +12,7 @@ import { checksAnchor } from "./opening.ts";
 import { plainTable, wordsCell, type Heads } from "./plain-table.ts";
 import type { Numbering } from "./record-blocks.ts";
 import { lowerTitle } from "../../model/titles.ts";
+import { definitionOf } from "../../model/outcome-name.ts";
 
 const heads: Heads = { Checked: 5, Basis: 3.6, "Checks#": 0.8, "Of these": 1.6, Verdict: 1.4 };
 
@@ -51,7 +52,7 @@ function rowOf(context: Context, lead: Text, outcomes: readonly Outcome[]): Row 
   const bases = [
     ...new Set(
       outcomes.flatMap(({ definition }) => {
-        const basis = context.bases.get(definition.split("/")[0] ?? definition);
+        const basis = context.bases.get(definitionOf(definition).id);
         return basis === undefined ? [] : [describeBasis(basis)];
       }),
     ),

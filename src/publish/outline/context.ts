@@ -6,7 +6,7 @@ import type { Chain } from "../../model/chain.ts";
 import type { Finding, Outcome, Subject } from "../../model/finding.ts";
 import { sheetPlaces, type SheetAt } from "../../model/imported.ts";
 import type { Kind } from "../../model/kind.ts";
-import type { BookRecord } from "../../model/record.ts";
+import { type BookRecord, addressOf } from "../../model/record.ts";
 import { atPointer, isList, type Json } from "../../model/json.ts";
 import { gravity, markOf, worst } from "../../model/mark.ts";
 import { rowName } from "../../model/stable.ts";
@@ -15,6 +15,7 @@ import { addressOfRecord, calculationPage, frontKinds, rowSlugs } from "./addres
 import { sectionsOf, type BookSection } from "./sections.ts";
 import { lowerTitle, titleOfDefinition } from "../../model/titles.ts";
 import { addTo, grouped } from "../../model/grouped.ts";
+import { recordId, recordOfSubject } from "../../model/subject.ts";
 
 /** From so many subjects on, a calculation is printed once with a table; the page of each subject stays on screen. */
 const manySubjects = 8;
@@ -52,10 +53,9 @@ export function contextOf(judged: JudgedBook, chains: readonly Chain[]): Context
   const outcomes = new Map<string, Outcome[]>();
   for (const outcome of judged.outcomes) {
     if (outcome.subject === null) continue;
-    const { kind, id } = outcome.subject;
-    addTo(outcomes, `${kind}:${id}`, outcome);
-    const record = id.split("#")[0] ?? id;
-    if (record !== id) addTo(outcomes, `${kind}:${record}`, outcome);
+    const [own, record] = [addressOf(outcome.subject), recordOfSubject(outcome.subject)];
+    addTo(outcomes, own, outcome);
+    if (record !== own) addTo(outcomes, record, outcome);
   }
   const { definitions, loaded } = judged;
   const present = [...definitions.kinds.values()].filter(
@@ -188,5 +188,5 @@ export function titleOfOutcome(context: Context, outcome: Outcome): string {
 }
 
 export function recordOf(context: Context, subject: Subject): BookRecord | undefined {
-  return context.judged.graph.byKind.get(subject.kind)?.get(subject.id.split("#")[0] ?? subject.id);
+  return context.judged.graph.byKind.get(subject.kind)?.get(recordId(subject.id));
 }

@@ -7,6 +7,8 @@ import { listed } from "./listed.ts";
 import { counted, upper } from "./titles.ts";
 import { termOf } from "./values.ts";
 import { recordOf, nameOf, type Context } from "./context.ts";
+import { partsOfAddress } from "../../model/record.ts";
+import { recordId } from "../../model/subject.ts";
 
 export const findingsPage = "findings.html";
 
@@ -58,7 +60,7 @@ export function reasonsOfKeys(context: Context, keys: Iterable<string>): Text {
 
 /** What a finding says, where another thing is spoken of: its own subject is named, unless it names it itself. */
 function ofWhom({ judged }: Context, { message, subject }: Finding): string {
-  if (subject === null || message.includes(subject.id.split("#", 1)[0] ?? "")) return message;
+  if (subject === null || message.includes(recordId(subject.id))) return message;
   return `${subjectWords(judged.definitions.kinds, subject)}: ${message}`;
 }
 
@@ -134,8 +136,7 @@ function relatedText(context: Context, one: Finding["related"][number]): Text {
 }
 
 export function exceptionText(context: Context, address: string): Text {
-  const [kind = "", id = ""] = address.split(":");
-  const record = recordOf(context, { kind, id });
+  const record = recordOf(context, partsOfAddress(address));
   return record === undefined ? [address] : [nameOf(context, record)];
 }
 

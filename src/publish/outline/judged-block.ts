@@ -6,6 +6,7 @@ import { gravity, markOf, titleOfOutcome, type Context } from "./context.ts";
 import { reasonsOf } from "./finding-blocks.ts";
 import { atOpening } from "./opening.ts";
 import { counted } from "./titles.ts";
+import { rowOfSubject } from "../../model/subject.ts";
 
 /**
  * The checks of a record that its page lists and counts. A requirement that is met is seen from the record itself, and
@@ -37,7 +38,7 @@ export function judgedBlock(
   if (shown.length === 0) return [];
   const items = shown
     .map((outcome) => {
-      const row = outcome.subject?.id.split("#")[1];
+      const row = outcome.subject === null ? undefined : rowOfSubject(outcome.subject.id);
       const mark = markOf(outcome);
       const because = reasonsOf(context, [outcome]);
       return {

@@ -12,6 +12,8 @@ import { listed } from "./listed.ts";
 import { readBackBlocks } from "./read-back-blocks.ts";
 import { subjectWords } from "../../model/titles.ts";
 import { counted } from "./titles.ts";
+import { kindIn } from "../../model/kind-text.ts";
+import { recordId, rowOfSubject } from "../../model/subject.ts";
 
 /** What the checks leave out: said aloud, since silence is never a pass. */
 export function notCheckedPage(context: Context, number: string, section: number): Page {
@@ -19,8 +21,8 @@ export function notCheckedPage(context: Context, number: string, section: number
   const open = outcomes.filter((outcome) => outcome.verdict === "not judged" && markOf(outcome) !== "not due");
   const notDue = outcomes.filter((outcome) => markOf(outcome) === "not due").length;
   const judgedKinds = new Set([
-    ...[...definitions.rules, ...resultChecks(definitions.kinds)].map(({ kind }) => kind.split("#")[0]),
-    ...definitions.calculations.map(({ appliesTo }) => appliesTo.kind.split("#")[0]),
+    ...[...definitions.rules, ...resultChecks(definitions.kinds)].map(({ kind }) => kindIn(kind)),
+    ...definitions.calculations.map(({ appliesTo }) => kindIn(appliesTo.kind)),
   ]);
   const unjudged = [...graph.byKind.keys()].filter((kind) => !judgedKinds.has(kind) && kind !== "heat");
   const { read, open: uncompared, byReading } = comparedCount(context);
@@ -139,7 +141,7 @@ function sharedBlocks(context: Context): Block[] {
   const items = definitions.rules.flatMap(({ id, title, shared }): Text[] => {
     if (shared === undefined) return [];
     const subjects = outcomes.flatMap(({ definition, subject, verdict }) => {
-      const record = subject === null ? undefined : graph.byKind.get(subject.kind)?.get(subject.id.split("#")[0] ?? "");
+      const record = subject === null ? undefined : graph.byKind.get(subject.kind)?.get(recordId(subject.id));
       const counts = definition === id && verdict !== "not applicable" && record !== undefined;
       return counts && shelfOf(record.file) !== undefined ? [record] : [];
     });
@@ -184,7 +186,7 @@ function openList(context: Context, open: readonly Outcome[]): Block {
 
 function subjectText(context: Context, subject: { readonly kind: string; readonly id: string }): Text {
   const record = recordOf(context, subject);
-  const row = subject.id.split("#")[1];
+  const row = rowOfSubject(subject.id);
   return record === undefined
     ? [subjectWords(context.judged.definitions.kinds, subject)]
     : [nameOf(context, record), ...(row === undefined ? [] : [`, ${row}`])];

@@ -3,6 +3,7 @@ import type { Block, Text } from "../blocks.ts";
 import { nameOf, recordOf, type Context } from "./context.ts";
 import { listed } from "./listed.ts";
 import { counted } from "./titles.ts";
+import { partsOfAddress } from "../../model/record.ts";
 
 const shownNames = 60;
 
@@ -19,8 +20,7 @@ export function readBackBlocks(context: Context): Block[] {
   const all = [...readBack.values()];
   const items: Text[] = (["recognised", "no text", "unread"] as const).flatMap((state) => {
     const records = [...readBack].flatMap(([address, read]) => {
-      const at = address.indexOf(":");
-      const record = recordOf(context, { kind: address.slice(0, at), id: address.slice(at + 1) });
+      const record = recordOf(context, partsOfAddress(address));
       return read.state === state && record !== undefined ? [record] : [];
     });
     if (records.length === 0) return [];

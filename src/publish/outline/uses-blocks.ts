@@ -1,5 +1,4 @@
 import { awaitedBy } from "../../judge/awaited.ts";
-import { calculationKey } from "../../reading/world.ts";
 import type { Computed, JudgedBook } from "../../model/book.ts";
 import type { Outcome } from "../../model/finding.ts";
 import { addTo, grouped } from "../../model/grouped.ts";
@@ -11,6 +10,7 @@ import { linkTo, markOf, nameOf, pageOfComputed, recordOf, titleOfOutcome, worst
 import { reasonsOf } from "./finding-blocks.ts";
 import { listed } from "./listed.ts";
 import { counted } from "./titles.ts";
+import { calculationKey } from "../../model/calculation-key.ts";
 
 const known = new WeakMap<JudgedBook, ReadonlyMap<string, readonly Outcome[]>>();
 

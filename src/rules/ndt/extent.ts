@@ -6,6 +6,7 @@ import { rule, type Rule } from "../../model/rule.ts";
 import { asksFor } from "../../requirements/testing-conditions.ts";
 import { isClosed, sayLength, spansOf, union } from "../../model/seam-lengths.ts";
 import { owedBy } from "../../model/owes.ts";
+import { recordId } from "../../model/subject.ts";
 
 const row = {
   from: optional(quantity("from", "mm")),
@@ -33,7 +34,7 @@ function testedLength(all: readonly Thing<typeof row>[], seam: Measure, closed: 
   const loose = new Map<string, number>();
   for (const one of rows)
     if (!one.retest && spansOf(one, seam, closed) === undefined) {
-      const [report = ""] = one.$.id.split("#");
+      const report = recordId(one.$.id);
       loose.set(report, (loose.get(report) ?? 0) + one.length.low);
     }
   const lengths = [...loose.values()];

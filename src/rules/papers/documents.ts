@@ -3,6 +3,7 @@ import { canPrecede, type DateValue } from "../../model/dates.ts";
 import { anyOf, date, list, text, thing, things, type Condition, type Handle, type Thing } from "../../model/input.ts";
 import { rule, type Objection, type Rule } from "../../model/rule.ts";
 import { AKind, kindName } from "../shared/words.ts";
+import { kindIn, rowsOfKind } from "../../model/kind-text.ts";
 
 const basis = fromMemory("EN ISO 3834-2", "2021", "control of documents: the revision in use is the one in force");
 
@@ -129,9 +130,9 @@ const revisions = ["drawing", "document", "procedure", "welding-procedure"];
 /** Whoever prepared something does not check it; where one of the two is not named, nobody has. */
 export const checkedByAnother: readonly Rule[] = [
   { kind: "calculation-sheet", when: [{ path: "adopts", exists: false }] },
-  ...revisions.map((kind) => ({ kind: `${kind}#revisions` })),
+  ...revisions.map((kind) => ({ kind: rowsOfKind(kind, "revisions") })),
 ].map(({ kind, when }: { readonly kind: string; readonly when?: readonly Condition[] }) => {
-  const [name = ""] = kind.split("#");
+  const name = kindIn(kind);
   const did = "prepared and checked";
   return rule({
     id: `${name}-checked-by-another`,
