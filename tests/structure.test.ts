@@ -186,3 +186,91 @@ test("no stage, page or command names a scope", () => {
     });
   expect(wrong).toEqual([]);
 });
+
+/** Signs that hold keys and addresses together: who reads or prints them, and what they are there. No other file does. */
+const signs: readonly {
+  readonly what: string;
+  readonly pattern: RegExp;
+  readonly homes: Readonly<Record<string, string>>;
+}[] = [
+  {
+    what: "a text is taken apart or looked through at `:`, `#`, `@` or `|`",
+    pattern: /\b(?:split|indexOf|lastIndexOf|includes|search|replace)\((?:"[:#@|]"|\/\[#@\]\/)/,
+    homes: {
+      "model/record.ts": "addresses",
+      "model/subject.ts": "ids of subjects",
+      "model/kind-text.ts": "kinds with lists",
+      "model/outcome-name.ts": "names of outcomes",
+      "model/finding-key.ts": "keys of findings",
+      "link/target.ts": "links as fields write them",
+      "rules/welding/weld-log.ts": "a link in a sentence",
+      "readback/wanted.ts": "hours and minutes",
+      "foreign/pdf/parse.ts": "names of PDF",
+      "sheets/addresses.ts": "ranges of cells",
+      "sheets/xlsx/sheet.ts": "ranges of cells",
+      "sheets/xlsx/xml.ts": "prefixes of XML",
+      "sheets/xlsx/formats.ts": "formats of numbers",
+      "publish/html/links.ts": "fragments of web addresses",
+      "publish/outline/landing.ts": "fragments of web addresses",
+      "publish/pdf/assemble.ts": "fragments of web addresses",
+      "publish/pdf/index.ts": "fragments of web addresses",
+    },
+  },
+  {
+    what: "a kind and an id are put together by `:`",
+    pattern: /\$\{[^}]*\bkind(?:Name|\.name)?(?: \?\? "")?\}:(?! )/,
+    homes: {
+      "model/record.ts": "addresses",
+      "model/path.ts": "steps back",
+      "link/target.ts": "links as fields write them",
+      "reading/notes.ts": "fields of kinds",
+      "reading/absent.ts": "steps back in keys of absences",
+    },
+  },
+  {
+    what: "parts of a key are put together by `|`",
+    pattern: /\}\|\$\{|`[a-z-]+\|\$\{|join\("\|"\)/,
+    homes: {
+      "model/finding-key.ts": "keys of findings",
+      "model/outcome-name.ts": "names of outcomes",
+      "model/calculation-key.ts": "calculations of subjects",
+      "reading/absent.ts": "keys of absences",
+      "reading/notes.ts": "links back to a place",
+      "reading/look-up.ts": "cells of a table",
+      "load/validate.ts": "what tells faults of one file apart",
+    },
+  },
+  {
+    what: "a list or a row follows behind `#`",
+    pattern: /\}#\$\{/,
+    homes: {
+      "model/subject.ts": "ids of subjects",
+      "model/kind-text.ts": "kinds with lists",
+      "link/duplicates.ts": "rows that bear one name",
+      "publish/pdf/assemble.ts": "fragments of web addresses",
+      "publish/pdf/atoms.ts": "fragments of web addresses",
+    },
+  },
+];
+
+describe("keys and addresses have one printer and one parser each", () => {
+  for (const { what, pattern, homes } of signs)
+    test(`where ${what}`, () => {
+      const found = all.filter((file) => pattern.test(readFileSync(file, "utf8"))).map((file) => relative(src, file));
+      expect(found.sort()).toEqual(Object.keys(homes).sort());
+    });
+});
+
+test("only paths of files are taken apart at `/`: pointers, addresses and names of definitions have their parsers", () => {
+  const parsers = ["model/json.ts", "model/record.ts", "model/outcome-name.ts"];
+  const files = ["path", "file", "folder", "folded", "from", "way", "part", "Type"];
+  const cut = /\b(\w+)(?:\.slice\([^)]*\))?\.(?:split|indexOf|lastIndexOf)\("\/"/g;
+  const found = all.map((file) => ({
+    file: relative(src, file),
+    cut: [...readFileSync(file, "utf8").matchAll(cut)].map(([, name = ""]) => name),
+  }));
+  expect(found.filter(({ file, cut: names }) => parsers.includes(file) && names.length === 0)).toEqual([]);
+  expect(
+    found.filter(({ file, cut: names }) => !parsers.includes(file) && names.some((name) => !files.includes(name))),
+  ).toEqual([]);
+});

@@ -1,6 +1,6 @@
 import { usesOf, type Use } from "../link/uses.ts";
 import type { JudgedBook } from "../model/book.ts";
-import { atPointer, isObject, type Json } from "../model/json.ts";
+import { atPointer, isObject, type Json, stepsOf, pointerStep } from "../model/json.ts";
 import { fieldAt, type Kind } from "../model/kind.ts";
 import { byCodePoint } from "../model/order.ts";
 import { type BookRecord, addressOf } from "../model/record.ts";
@@ -55,14 +55,14 @@ function useText({ record, links, about }: Use, kinds: ReadonlyMap<string, Kind>
 
 /** "runs root, welders": the fields on the way to a link, rows by their names. */
 function placeText(record: BookRecord, kind: Kind | undefined, pointer: string, path: string): string {
-  const steps = pointer.split("/").slice(1);
+  const steps = stepsOf(pointer);
   const words: string[] = [];
   let at = "";
   let way = "";
   for (const step of steps) {
     const isIndex = /^\d+$/.test(step) && way !== "";
     const list = kind === undefined ? undefined : fieldAt(kind, way);
-    at += `/${step}`;
+    at += pointerStep(step);
     if (!isIndex) {
       way = way === "" ? step : `${way}.${step}`;
       const field = kind === undefined ? undefined : fieldAt(kind, way);

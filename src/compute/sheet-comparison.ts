@@ -7,7 +7,7 @@ import { conclude, type Court } from "../court/court.ts";
 import { noteKind, notePlace, noteResult } from "../reading/notes.ts";
 import { clear, newTrail, noteAddress, noteRead, noteValue, type Trail } from "../reading/trail.ts";
 import { newVisits } from "../reading/visits.ts";
-import { calculationKey, type World } from "../reading/world.ts";
+import type { World } from "../reading/world.ts";
 import { disagreement, oursOf } from "./agree.ts";
 import type { Pair } from "./pairs.ts";
 import { placesBehind, symbolsBehind, symbolsOf } from "../model/rests.ts";
@@ -47,7 +47,7 @@ export function compare(
 
 function concluded(court: Court, sheet: Sheet, pair: Pair, sources: Sources): Outcome {
   const { record, of } = sheet;
-  const place = `${addressOf(record, pair.pointer)} of ${caseName(of.calculation, of)}`;
+  const place = `${addressOf(record, pair.pointer)} of ${caseName(of.calculation, of)}` as const;
   const { trail, objections } = visit(court.world, of.calculation, place, () =>
     weigh(court.world, sheet, pair, sources),
   );

@@ -1,6 +1,6 @@
 import type { Finding, Related } from "../model/finding.ts";
 import { parseDate, type DateValue } from "../model/dates.ts";
-import { atPointer, isList, isObject, type Json } from "../model/json.ts";
+import { atPointer, isList, isObject, type Json, holderOf } from "../model/json.ts";
 import type { Field } from "../model/kind.ts";
 import { byCodePoint } from "../model/order.ts";
 import type { BookRecord } from "../model/record.ts";
@@ -25,7 +25,7 @@ function dateOf({ graph, kinds }: Pick<World, "graph" | "kinds">, { subject, pla
     const field = pointer === "" ? undefined : fieldOfPointer(fields, record.value, pointer);
     const date = firstIn(atPointer(record.value, pointer) ?? null, field, pointer === "" ? fields : field?.fields);
     if (date !== undefined || pointer === "") return date;
-    pointer = pointer.slice(0, pointer.lastIndexOf("/"));
+    pointer = holderOf(pointer);
   }
 }
 

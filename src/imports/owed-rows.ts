@@ -1,5 +1,5 @@
 import type { Missing, MissingPart } from "../model/missing.ts";
-import { atPointer, isList as isJsonList, isObject, type Json, type JsonObject } from "../model/json.ts";
+import { atPointer, isList as isJsonList, isObject, type Json, type JsonObject, stepsOf } from "../model/json.ts";
 import type { Field, Kind } from "../model/kind.ts";
 import { byCodePoint } from "../model/order.ts";
 import { parsePath, type Step } from "../model/path.ts";
@@ -109,7 +109,7 @@ function linkTo(
 ): string | undefined {
   const field = leafAt(kind.fields, path);
   const { record, pointer } = at;
-  const [list = ""] = pointer.split("/").slice(1);
+  const [list = ""] = stepsOf(pointer);
   const targets = field?.targets ?? [];
   const of = targets.map(kindText).filter((target) => target.kind === record.kind);
   const target = of.find(({ sign, list: rows }) => (pointer === "" ? sign === "" : sign === "#" && rows === list));

@@ -1,5 +1,5 @@
 import { validate } from "../load/validate.ts";
-import { atPointer, isObject, type JsonObject } from "../model/json.ts";
+import { atPointer, isObject, type JsonObject, holderOf } from "../model/json.ts";
 import type { Kind } from "../model/kind.ts";
 import { type BookRecord, addressOf } from "../model/record.ts";
 import { shelfOf } from "../model/shelf.ts";
@@ -131,7 +131,7 @@ function formFaults(
   const { said } = validate(kind, "row", value, (pointer) => JSON.stringify(atPointer(value, pointer) ?? null), 5);
   return said.flatMap(({ pointer, message, hint }) => {
     let at = pointer;
-    while (at !== "" && !from.has(at)) at = at.slice(0, at.lastIndexOf("/"));
+    while (at !== "" && !from.has(at)) at = holderOf(at);
     const cell = from.get(at);
     // What was wrong with a record before is not the sheet's fault.
     if (cell === undefined && before !== undefined) return [];

@@ -2,7 +2,7 @@ import type { JudgedBook } from "../model/book.ts";
 import type { Chain, ChainStep } from "../model/chain.ts";
 import type { Outcome } from "../model/finding.ts";
 import { addTo } from "../model/grouped.ts";
-import { atPointer } from "../model/json.ts";
+import { atPointer, stepsOf } from "../model/json.ts";
 import { markOf, worst, type Mark } from "../model/mark.ts";
 import { parsePath } from "../model/path.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
@@ -152,7 +152,7 @@ const isAbout = ({ subject }: Outcome, row: string | undefined): boolean => {
 
 /** Name of the row a hit stands in, as subjects of outcomes are named; undefined for a whole record. */
 function rowIn({ definitions }: JudgedBook, { record, pointer }: Hit): string | undefined {
-  const [list = "", index] = pointer.split("/").slice(1);
+  const [list = "", index] = stepsOf(pointer);
   const field = definitions.kinds.get(record.kind)?.fields.get(list);
   if (field?.type !== "list" || index === undefined) return undefined;
   return rowName(field, atPointer(record.value, `/${list}/${index}`));

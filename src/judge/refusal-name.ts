@@ -1,4 +1,4 @@
-import { isObject } from "../model/json.ts";
+import { isObject, listAround, pointerStep, stepsOf } from "../model/json.ts";
 import type { BookRecord } from "../model/record.ts";
 import { fieldOfPointer, rowName } from "../model/stable.ts";
 import { lowerTitle } from "../model/titles.ts";
@@ -14,13 +14,12 @@ export function nameOfRefused(world: World, { record, pointer }: Case, hit: Hit)
   const inside = insideOf(world, record, pointer, hit);
   if (pointer === "") return [`${title} ${record.id}`, ...inside].join(", ");
   const row = startAt(world, record, pointer);
-  const list =
-    kind === undefined ? undefined : fieldOfPointer(kind.fields, record.value, pointer.replace(/\/\d+$/, ""));
+  const list = kind === undefined ? undefined : fieldOfPointer(kind.fields, record.value, listAround(pointer));
   const value = isObject(row.value) ? row.value : {};
   const key = list?.rowKey;
   const field = key === undefined ? undefined : list?.item?.fields?.get(key);
   const named = key === undefined ? undefined : value[key];
-  const number = typeof value["row"] === "string" ? value["row"] : String(Number(pointer.split("/").at(-1)) + 1);
+  const number = typeof value["row"] === "string" ? value["row"] : String(Number(stepsOf(pointer).at(-1)) + 1);
   // A bare number says nothing without what it numbers.
   const about =
     typeof named !== "string"
@@ -33,17 +32,17 @@ export function nameOfRefused(world: World, { record, pointer }: Case, hit: Hit)
 
 /** Objects and rows between the subject and the value: "visual examination", "indication 1", "seat tightness". */
 function insideOf(world: World, record: BookRecord, pointer: string, hit: Hit): readonly string[] {
-  const steps = hit.pointer.slice(pointer.length).split("/").slice(1);
+  const steps = stepsOf(hit.pointer.slice(pointer.length));
   const kind = world.kinds.get(record.kind);
   let at = pointer;
   return steps.flatMap((step, index) => {
-    at += `/${step}`;
+    at += pointerStep(step);
     const here = startAt(world, record, at);
     const field = kind === undefined ? undefined : fieldOfPointer(kind.fields, record.value, at);
     const last = index === steps.length - 1;
     if (last && unspoken.has(step)) return [];
     if (/^\d+$/.test(step)) {
-      const list = kind === undefined ? undefined : fieldOfPointer(kind.fields, record.value, at.replace(/\/\d+$/, ""));
+      const list = kind === undefined ? undefined : fieldOfPointer(kind.fields, record.value, listAround(at));
       const name = list === undefined ? undefined : rowName(list, here.value);
       return [name === undefined ? `row ${Number(step) + 1}` : `${list?.rowKey ?? ""} ${name}`.trim()];
     }

@@ -15,6 +15,7 @@ import { refusals, resultChecks, type ResultCheck } from "../plan/result-checks.
 import { caseOf, subjectsOf, type Case } from "../reading/subjects.ts";
 import { clear, digestOfReads, mergeTrail, newTrail, type Trail } from "../reading/trail.ts";
 import { keyOf } from "../model/finding-key.ts";
+import { holderOf } from "../model/json.ts";
 
 /** What is known of rejected values while they are judged, by their address. */
 interface Desk {
@@ -147,7 +148,7 @@ function missNamed({ court: { world } }: Desk, { record, pointer }: Case, trail:
   for (const links of world.graph.absent.values())
     for (const { from, pointer: at, target } of links) {
       if (target === null || !trail.lists.includes(target.kind)) continue;
-      if (linksIn(from, at.replace(/\/[^/]+$/, "")).some((text) => own.has(text)))
+      if (linksIn(from, holderOf(at)).some((text) => own.has(text)))
         trail.absences.push(absentTarget(from, at, target));
     }
 }
@@ -203,7 +204,7 @@ function refused(
   digest: string,
 ): Finding {
   const { record } = one;
-  const around = hit.pointer.replace(/\/[^/]*$/, "");
+  const around = holderOf(hit.pointer);
   const { subject, place } = locate(world, record, hit.pointer);
   const { name: where } = locate(world, record, around.length > one.pointer.length ? around : one.pointer);
   const name = nameOfRefused(world, one, hit);

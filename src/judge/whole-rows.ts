@@ -1,5 +1,5 @@
 import { canPrecede, parseDate } from "../model/dates.ts";
-import { atPointer } from "../model/json.ts";
+import { atPointer, stepsOf } from "../model/json.ts";
 import { byCodePoint } from "../model/order.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import type { Field } from "../model/kind.ts";
@@ -56,7 +56,7 @@ export function allLacking(row: WholeRow, lacks: readonly Absence[], due: string
 function inOrder({ record, list }: WholeRow, lacks: readonly Absence[]): readonly Absence[] {
   const orderOf = (fields: Field["fields"], name: string) => [...(fields?.keys() ?? [])].indexOf(name);
   const rank = ({ owner, step, filters }: Absence): Rank => {
-    const [, , , inner] = owner?.pointer.split("/") ?? [];
+    const [, , inner] = stepsOf(owner?.pointer ?? "");
     const entries = list.item?.fields?.get(inner ?? step);
     const choices = entries?.item?.fields?.get(entries.rowKey ?? "")?.options;
     const [, filtered = ""] = /"([^"]*)"/.exec(filters) ?? [];

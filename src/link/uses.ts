@@ -1,5 +1,5 @@
 import type { Graph, Link } from "../model/graph.ts";
-import { atPointer, isObject } from "../model/json.ts";
+import { atPointer, isObject, headOf, holderOf, stepsOf } from "../model/json.ts";
 import { fieldAt, type Kind } from "../model/kind.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 
@@ -46,7 +46,7 @@ function aboutOf(
   const holders = new Set(links.flatMap(({ pointer }) => [...objectsOn(from, pointer)]));
   const about = new Set<BookRecord>();
   for (const link of graph.out.get(from)?.values() ?? []) {
-    const holder = link.pointer.slice(0, link.pointer.lastIndexOf("/"));
+    const holder = holderOf(link.pointer);
     if (link.to !== undefined && holders.has(holder) && fieldAt(kind, link.path)?.required === true) about.add(link.to);
   }
   return [...about];
@@ -55,8 +55,9 @@ function aboutOf(
 /** Pointers of the objects on the way to a pointer, the record first. */
 function* objectsOn(from: BookRecord, pointer: string): Generator<string> {
   yield "";
-  for (let at = pointer.indexOf("/", 1); at > 0; at = pointer.indexOf("/", at + 1)) {
-    const holder = pointer.slice(0, at);
+  const { length } = stepsOf(pointer);
+  for (let count = 1; count < length; count++) {
+    const holder = headOf(pointer, count);
     if (isObject(atPointer(from.value, holder))) yield holder;
   }
 }

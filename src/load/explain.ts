@@ -1,5 +1,5 @@
 import type { ErrorObject } from "ajv/dist/2020.js";
-import { atPointer, isObject, type JsonObject } from "../model/json.ts";
+import { atPointer, isObject, type JsonObject, stepsOf } from "../model/json.ts";
 import type { Kind } from "../model/kind.ts";
 import { explainers, keyNameAt, nameAt, otherFault, type FaultCase } from "./fault-words.ts";
 import { objectOf, textOf } from "./inline.ts";
@@ -53,8 +53,7 @@ export function explain(
 /** The schema that governs the value at a pointer. */
 function schemaAt(schema: JsonObject, pointer: string): JsonObject {
   let here = schema;
-  for (const raw of pointer.split("/").slice(1)) {
-    const step = raw.replaceAll("~1", "/").replaceAll("~0", "~");
+  for (const step of stepsOf(pointer)) {
     const properties = objectOf(here, "properties");
     const matching = Object.entries(objectOf(here, "patternProperties")).find(([pattern]) =>
       new RegExp(pattern, "u").test(step),

@@ -1,5 +1,5 @@
 import type { Finding } from "../model/finding.ts";
-import { atPointer, isObject, nameOfStep, type Json } from "../model/json.ts";
+import { atPointer, isObject, type Json, holderOf, stepsOf } from "../model/json.ts";
 import type { Kind } from "../model/kind.ts";
 import { addressOf } from "../model/record.ts";
 import { stablePath } from "../model/stable.ts";
@@ -89,8 +89,8 @@ function messageOf(written: string): string {
 }
 
 function replace(root: Json, pointer: string, written: string): void {
-  const cut = pointer.lastIndexOf("/");
-  const holder = atPointer(root, pointer.slice(0, cut));
-  if (typeof holder === "object" && holder !== null)
-    (holder as Record<string, Json>)[nameOfStep(pointer.slice(cut + 1))] = written;
+  const holder = atPointer(root, holderOf(pointer));
+  const name = stepsOf(pointer).at(-1);
+  if (typeof holder === "object" && holder !== null && name !== undefined)
+    (holder as Record<string, Json>)[name] = written;
 }

@@ -1,4 +1,5 @@
 import type { Position } from "../model/place.ts";
+import { stepsOf } from "../model/json.ts";
 
 /** Offsets of a value, or of a member's name, in the text of a file; `end` is exclusive. */
 export interface Span {
@@ -41,9 +42,8 @@ export function placesOf(text: string): Places {
   const find = (pointer: string): { value: Span; name: Span | undefined; found: boolean } => {
     let value = root;
     let name: Span | undefined;
-    for (const raw of pointer.split("/").slice(1)) {
+    for (const step of stepsOf(pointer)) {
       const { names, nameSpans, values } = inside(value);
-      const step = raw.replaceAll("~1", "/").replaceAll("~0", "~");
       const index = names === undefined ? (/^(0|[1-9]\d*)$/.test(step) ? Number(step) : -1) : names.lastIndexOf(step);
       const next = values[index];
       if (next === undefined) return { value, name, found: false };

@@ -5,6 +5,7 @@ import type { Place } from "../model/place.ts";
 import type { BookRecord } from "../model/record.ts";
 import { pathNamedBy } from "../model/shelf.ts";
 import { canonicalText, canonicalValue } from "./canonical.ts";
+import { headOf } from "../model/json.ts";
 
 /** The file a reached record stands in, alone. */
 export interface Placed {
@@ -53,6 +54,5 @@ export function lookUpIn(records: Iterable<BookRecord>): (place: Place) => BookR
   const nameOf = (file: string, pointer: string) => `${file}\n${pointer}`;
   const byPlace = new Map([...records].map((record) => [nameOf(record.file, record.pointer), record]));
   // A record is a file, or a row of the one list of a file.
-  return ({ file, pointer }) =>
-    byPlace.get(nameOf(file, "")) ?? byPlace.get(nameOf(file, pointer.split("/", 3).join("/")));
+  return ({ file, pointer }) => byPlace.get(nameOf(file, "")) ?? byPlace.get(nameOf(file, headOf(pointer, 2)));
 }

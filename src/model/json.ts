@@ -14,8 +14,7 @@ export function isList(value: Json | undefined): value is readonly Json[] {
 export function atPointer(root: Json, pointer: string): Json | undefined {
   if (pointer === "") return root;
   let value: Json | undefined = root;
-  for (const step of pointer.slice(1).split("/")) {
-    const name = nameOfStep(step);
+  for (const name of stepsOf(pointer)) {
     if (isList(value)) value = value[Number(name)];
     else if (isObject(value)) value = Object.hasOwn(value, name) ? value[name] : undefined;
     else return undefined;
@@ -23,10 +22,23 @@ export function atPointer(root: Json, pointer: string): Json | undefined {
   return value;
 }
 
-/** The name a step of a pointer stands for. */
-export function nameOfStep(step: string): string {
-  return step.includes("~") ? step.replaceAll("~1", "/").replaceAll("~0", "~") : step;
+const none: readonly string[] = [];
+
+/** The names and indexes a pointer leads through; none of the root. */
+export function stepsOf(pointer: string): readonly string[] {
+  if (pointer === "") return none;
+  const steps = pointer.slice(1).split("/");
+  return pointer.includes("~") ? steps.map((step) => step.replaceAll("~1", "/").replaceAll("~0", "~")) : steps;
 }
+
+/** Pointer of the object or list that a place stands in; of the root itself the root. */
+export const holderOf = (pointer: string): string => pointer.slice(0, Math.max(pointer.lastIndexOf("/"), 0));
+
+/** The first steps of a pointer, as many as are given, as a pointer. */
+export const headOf = (pointer: string, count: number): string => pointer.split("/", count + 1).join("/");
+
+/** Pointer of the list that an item stands in; of what is no item, the pointer itself. */
+export const listAround = (pointer: string): string => pointer.replace(/\/\d+$/, "");
 
 const reserved = /[~/]/;
 

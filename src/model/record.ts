@@ -37,7 +37,7 @@ export function recordIn(address: Address): Address {
 }
 
 /** The place that holds a place: a field's object, a row's list; undefined of a record. */
-export function holderOf(address: Address): Address | undefined {
+export function placeAround(address: Address): Address | undefined {
   const cut = address.lastIndexOf("/");
   return cut < 0 ? undefined : (address.slice(0, cut) as Address);
 }

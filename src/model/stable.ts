@@ -1,5 +1,5 @@
 import { createHash } from "node:crypto";
-import { atPointer, isList, isObject, nameOfStep, type Json, type JsonObject } from "./json.ts";
+import { atPointer, isList, isObject, type Json, type JsonObject, pointerStep, stepsOf } from "./json.ts";
 import type { Field, Kind } from "./kind.ts";
 
 /** First 16 hex digits of the SHA-256 of a text: enough to notice that a value changed. */
@@ -27,18 +27,14 @@ function stableSteps(kind: Pick<Kind, "fields">, value: JsonObject, pointer: str
   let fields: ReadonlyMap<string, Field> | undefined = kind.fields;
   let field: Field | undefined;
   let at = "";
-  return pointer
-    .split("/")
-    .slice(1)
-    .map((raw) => {
-      const step = nameOfStep(raw);
-      at += `/${raw}`;
-      const list = field?.type === "list" && /^\d+$/.test(step) ? field : undefined;
-      field = list === undefined ? fields?.get(step) : list.item;
-      fields = field?.fields;
-      if (list === undefined) return { name: step, row: false };
-      return { name: rowName(list, atPointer(value, at)) ?? step, row: true };
-    });
+  return stepsOf(pointer).map((step) => {
+    at += pointerStep(step);
+    const list = field?.type === "list" && /^\d+$/.test(step) ? field : undefined;
+    field = list === undefined ? fields?.get(step) : list.item;
+    fields = field?.fields;
+    if (list === undefined) return { name: step, row: false };
+    return { name: rowName(list, atPointer(value, at)) ?? step, row: true };
+  });
 }
 
 /**
@@ -60,8 +56,7 @@ export function fieldOfPointer(
   let field: Field | undefined;
   let inner = fields;
   let here: Json | undefined = value;
-  for (const raw of pointer.split("/").slice(1)) {
-    const step = nameOfStep(raw);
+  for (const step of stepsOf(pointer)) {
     if (isList(here)) field = field?.item;
     else field = inner?.get(step);
     here = isList(here) ? here[Number(step)] : isObject(here) ? here[step] : undefined;

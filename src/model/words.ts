@@ -1,4 +1,4 @@
-import { atPointer, nameOfStep } from "./json.ts";
+import { atPointer, pointerStep, stepsOf } from "./json.ts";
 import type { Field, Kind } from "./kind.ts";
 import type { BookRecord } from "./record.ts";
 import { rowName } from "./stable.ts";
@@ -33,9 +33,8 @@ export function placeWords(
   let at = "";
   let rows = "";
   let names: string[] = [];
-  for (const raw of pointer.split("/").slice(1)) {
-    const step = nameOfStep(raw);
-    at += `/${raw}`;
+  for (const step of stepsOf(pointer)) {
+    at += pointerStep(step);
     if (field?.type === "list" && /^\d+$/.test(step)) {
       rows += rowWords(field, rowName(field, atPointer(record.value, at)) ?? String(Number(step) + 1));
       field = field.item;

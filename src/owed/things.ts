@@ -1,6 +1,6 @@
 import type { JudgedBook } from "../model/book.ts";
 import type { Graph } from "../model/graph.ts";
-import { atPointer, isObject, pointerStep, type Json } from "../model/json.ts";
+import { atPointer, isObject, pointerStep, type Json, stepsOf } from "../model/json.ts";
 import type { Field, Kind } from "../model/kind.ts";
 import type { BookRecord } from "../model/record.ts";
 import { fieldOfPointer } from "../model/stable.ts";
@@ -50,11 +50,11 @@ export function titleOf({ definitions }: Pick<Book, "definitions">, record: Book
 
 /** The objects a place lies in, the innermost first, each with its pointer and the fields its schema gives it. */
 function around(kind: Kind | undefined, { record, pointer }: At) {
-  const steps = pointer.split("/").slice(1);
+  const steps = stepsOf(pointer);
   return Array.from({ length: steps.length + 1 }, (_, count) => {
     const at = steps
       .slice(0, steps.length - count)
-      .map((step) => `/${step}`)
+      .map(pointerStep)
       .join("");
     const fields = at === "" ? kind?.fields : fieldOfPointer(kind?.fields, record.value, at)?.fields;
     return { at, value: atPointer(record.value, at), fields: fields ?? new Map<string, Field>() };

@@ -1,5 +1,6 @@
 import type { Placed } from "./values.ts";
 import { addressOf } from "../model/record.ts";
+import { listAround } from "../model/json.ts";
 
 /** A value seen as a field of a row among rows like it. */
 export interface Frame {
@@ -19,7 +20,7 @@ export function framesOf(kind: string, id: string, { pointer, rows }: Placed): r
   for (let level = rows.length; level >= 0; level--) {
     const own = rows[level - 1]?.pointer ?? "";
     const field = fieldBelow(pointer, rows, level);
-    const list = own.replace(/\/\d+$/, "");
+    const list = listAround(own);
     frames.push({ group: `${kind} ${starred(list)}`, row: record + own, field });
     if (level > 0) frames.push({ group: `${record} ${list}`, row: own, field });
   }

@@ -1,5 +1,5 @@
 import { addTo, grouped } from "../model/grouped.ts";
-import { isObject } from "../model/json.ts";
+import { isObject, stepsOf } from "../model/json.ts";
 import type { OriginalText } from "../model/page-text.ts";
 import type { BookRecord } from "../model/record.ts";
 import { asRemembered, rememberedValues, type Task } from "./memory.ts";
@@ -156,9 +156,8 @@ export function citedBy(record: BookRecord, { graph }: Pick<Names, "graph">): re
   for (const { pointer, to } of graph.out.get(record)?.values() ?? []) {
     const base = /^\/(?:source|sources\/[^/]+)(?=\/original$)/.exec(pointer)?.[0];
     if (base === undefined || to === undefined) continue;
-    const [, list, name] = base.split("/");
+    const [list, place] = stepsOf(base);
     const all = record.value[list ?? ""];
-    const place = name?.replaceAll("~1", "/").replaceAll("~0", "~");
     const source = place === undefined ? all : isObject(all) ? all[place] : undefined;
     if (!isObject(source) || typeof source["page"] !== "number") continue;
     const last = source["to"];
@@ -171,7 +170,7 @@ export function citedBy(record: BookRecord, { graph }: Pick<Names, "graph">): re
 /** Which of the cited pages speaks of a place: the source named for it or around it, else that of the record. */
 function sourceOf(pointer: string, cited: readonly Cited[]): Cited | undefined {
   return cited.find(({ pointer: base }) => {
-    const place = base.split("/")[2]?.replaceAll("~1", "/").replaceAll("~0", "~");
+    const place = stepsOf(base)[1];
     return place === undefined || pointer === place || pointer.startsWith(`${place}/`);
   });
 }

@@ -1,5 +1,5 @@
 import type { Origin } from "../model/book.ts";
-import { isList, isObject, pointerStep, type Json } from "../model/json.ts";
+import { isList, isObject, pointerStep, type Json, holderOf, listAround } from "../model/json.ts";
 import { parsePath, printStep, printSteps, type Path, type Step } from "../model/path.ts";
 import { ProgramError } from "../model/program-error.ts";
 import { addressOf } from "../model/record.ts";
@@ -185,7 +185,7 @@ function back(walk: Walk, from: Hit, step: Extract<Step, { type: "back" }>, filt
   const found = new Map<string, Hit>();
   for (const link of [...direct, ...whole]) {
     noteRead(world, trail, link.from, link.pointer, link.text);
-    const object = link.pointer.replace(/(\/[^/]+)(\/\d+)?$/, "");
+    const object = holderOf(listAround(link.pointer));
     const address = addressOf(link.from, object);
     if (!found.has(address)) found.set(address, startAt(world, link.from, object));
   }

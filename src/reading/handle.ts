@@ -1,5 +1,5 @@
 import type { Handle } from "../model/input.ts";
-import { isList, isObject } from "../model/json.ts";
+import { isList, isObject, listAround } from "../model/json.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { rowName } from "../model/stable.ts";
 import { subjectId } from "../model/subject.ts";
@@ -42,7 +42,7 @@ class PlaceHandle implements Handle {
 function nameOf(world: World, hit: Hit): string {
   if (hit.record === null) return "";
   if (hit.pointer === "") return hit.record.id;
-  const list = startAt(world, hit.record, hit.pointer.replace(/\/\d+$/, ""));
+  const list = startAt(world, hit.record, listAround(hit.pointer));
   if (list.field === null || !isList(list.value)) return hit.record.id;
   const name = isObject(hit.value) ? rowName(list.field, hit.value) : undefined;
   return subjectId(hit.record.id, name);

@@ -1,4 +1,4 @@
-import { atPointer } from "../model/json.ts";
+import { atPointer, headOf, stepsOf } from "../model/json.ts";
 import { grouped } from "../model/grouped.ts";
 import { oneOf, placeWords } from "../model/words.ts";
 import type { Absence, World } from "./world.ts";
@@ -36,10 +36,10 @@ function entryOf({ kinds }: World, [first]: readonly Absence[]): { readonly list
   const none = { list: "", entry: "" };
   if (first?.owner == null) return none;
   const { record, pointer } = first.owner;
-  const [, rows = "", , name] = pointer.split("/");
+  const [rows = "", , name] = stepsOf(pointer);
   const list = name === undefined ? undefined : kinds.get(record.kind)?.fields.get(rows)?.item?.fields?.get(name);
   if (list === undefined || atPointer(record.value, pointer) === undefined) return none;
-  const row = placeWords(kinds, record, pointer.split("/").slice(0, 3).join("/")).short;
+  const row = placeWords(kinds, record, headOf(pointer, 2)).short;
   const inner = placeWords(kinds, record, pointer).short.slice(`${row}, `.length);
   return { list: oneOf(list), entry: inner.slice(`${oneOf(list)} `.length) };
 }

@@ -1,4 +1,4 @@
-import { holderOf, recordIn, type Address } from "../model/record.ts";
+import { placeAround, recordIn, type Address } from "../model/record.ts";
 
 /** Remembers which places findings of earlier stages throw doubt on, or dispute. */
 export interface Ledger {
@@ -35,7 +35,7 @@ class Register {
     const places = this.byRecord.size === 0 ? undefined : this.byRecord.get(recordIn(address));
     if (places === undefined) return none;
     const keys = new Set<string>();
-    for (let at: Address | undefined = address; at !== undefined; at = holderOf(at))
+    for (let at: Address | undefined = address; at !== undefined; at = placeAround(at))
       for (const key of places.get(at) ?? none) keys.add(key);
     return [...keys];
   }

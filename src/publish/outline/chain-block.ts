@@ -4,7 +4,7 @@ import type { Outcome } from "../../model/finding.ts";
 import { chainLinks, type WalkedLink } from "../../judge/chain-links.ts";
 import { walkPath } from "../../reading/walk-path.ts";
 import { parsePath } from "../../model/path.ts";
-import { addressOf, type BookRecord } from "../../model/record.ts";
+import { addressOf, type BookRecord, placeAround } from "../../model/record.ts";
 import { fieldAt } from "../../model/kind.ts";
 import { atPointer, isList, isObject, type JsonObject } from "../../model/json.ts";
 import { countSentence } from "../../model/mark.ts";
@@ -142,7 +142,7 @@ function figuresText({ judged }: Context, record: BookRecord, { figures }: Chain
   const isOpen = (value: JsonObject) => {
     const place = places.get(value);
     // The row's own result, as the extent was judged by: a rejected indication in an accepted row is a finding of its own.
-    return place !== undefined && open.some((address) => address.slice(0, address.lastIndexOf("/")) === place);
+    return place !== undefined && open.some((address) => placeAround(address) === place);
   };
   return (figures?.(record.value, found, isOpen) ?? []).map((text): Text => [{ type: "soft", text }]);
 }

@@ -7,7 +7,7 @@ import type { Finding, Outcome, Subject } from "../../model/finding.ts";
 import { sheetPlaces, type SheetAt } from "../../model/imported.ts";
 import type { Kind } from "../../model/kind.ts";
 import { type BookRecord, addressOf } from "../../model/record.ts";
-import { atPointer, isList, type Json } from "../../model/json.ts";
+import { atPointer, isList, type Json, stepsOf } from "../../model/json.ts";
 import { gravity, markOf, worst } from "../../model/mark.ts";
 import { rowName } from "../../model/stable.ts";
 import type { Inline, Mark, Target } from "../blocks.ts";
@@ -127,7 +127,7 @@ export function titleOfComputed(context: Context, { calculation, subject, pointe
 
 /** Name of the row a pointer leads into, or undefined. */
 export function rowOf(context: Context, record: BookRecord, pointer: string): string | undefined {
-  const [list = "", index] = pointer.split("/").slice(1);
+  const [list = "", index] = stepsOf(pointer);
   const field = kindOf(context, record).fields.get(list);
   if (field?.type !== "list" || index === undefined) return undefined;
   return rowName(field, atPointer(record.value, `/${list}/${index}`));
@@ -137,7 +137,7 @@ const slugs = new WeakMap<BookRecord, Map<string, readonly string[]>>();
 
 /** What a row of a record is called in addresses; undefined for a pointer that leads into no list of objects or texts. */
 export function slugOf(context: Context, record: BookRecord, pointer: string): string | undefined {
-  const [list = "", index] = pointer.split("/").slice(1);
+  const [list = "", index] = stepsOf(pointer);
   const field = kindOf(context, record).fields.get(list);
   const rows = record.value[list];
   if (field?.type !== "list" || index === undefined || !isList(rows)) return undefined;

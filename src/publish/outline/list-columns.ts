@@ -1,4 +1,4 @@
-import { atPointer, isList, isObject, pointerStep, type Json, type JsonObject } from "../../model/json.ts";
+import { atPointer, isList, isObject, pointerStep, type Json, type JsonObject, holderOf } from "../../model/json.ts";
 import { fieldAt, type Field, type Kind } from "../../model/kind.ts";
 import type { BookRecord } from "../../model/record.ts";
 import type { Cell, Inline, Text } from "../blocks.ts";
@@ -78,7 +78,7 @@ export function listCell(context: Context, record: BookRecord, column: ListColum
   };
   for (const pointer of pointersAt(record.value, path, row)) {
     const beside = also.flatMap((one) => {
-      const at = pointer.replace(/\/[^/]+$/, `/${one.path.split(".").at(-1) ?? ""}`);
+      const at = holderOf(pointer) + pointerStep(one.path.split(".").at(-1) ?? "");
       return atPointer(record.value, at) === undefined ? [] : [", ", ...textAt(one.field, at)];
     });
     const day = also.some((one) => one.field.type === "date") ? [] : dayBeside(record.value, pointer);
@@ -90,7 +90,7 @@ export function listCell(context: Context, record: BookRecord, column: ListColum
 }
 
 function dayBeside(value: JsonObject, pointer: string): Inline[] {
-  const holder = atPointer(value, pointer.replace(/\/[^/]+$/, ""));
+  const holder = atPointer(value, holderOf(pointer));
   const day = isObject(holder) ? holder["date"] : undefined;
   return typeof day === "string" ? [", ", { type: "whole", text: day.slice(0, 10) }] : [];
 }

@@ -1,4 +1,4 @@
-import { isList, isObject, type Json } from "../../model/json.ts";
+import { isList, isObject, type Json, stepsOf } from "../../model/json.ts";
 import type { Field } from "../../model/kind.ts";
 import type { BookRecord } from "../../model/record.ts";
 import { rowName } from "../../model/stable.ts";
@@ -132,7 +132,7 @@ function turnedTable(
 
 /** Where links to a row of a record land; rows inside rows are nowhere linked to. */
 function anchorOf(context: Context, record: BookRecord, pointer: string, prefix: string): { readonly anchor?: string } {
-  const slug = pointer.split("/").length === 3 ? slugOf(context, record, pointer) : undefined;
+  const slug = stepsOf(pointer).length === 2 ? slugOf(context, record, pointer) : undefined;
   return slug === undefined ? {} : { anchor: `${prefix}${rowAnchor(slug)}` };
 }
 
