@@ -28,6 +28,7 @@ export async function openBrowser(): Promise<OpenBrowser | string> {
 async function unpacked(): Promise<OpenBrowser | string> {
   const folder = await mkdtemp(join(tmpdir(), "databook-browser-"));
   const remove = () => rm(folder, { recursive: true, force: true });
+  const before = process.env["TMPDIR"];
   process.env["TMPDIR"] = folder;
   // Read when the package is imported: without it a bare machine gets no libraries.
   process.env["AWS_EXECUTION_ENV"] ??= "AWS_Lambda_nodejs20.x";
@@ -49,5 +50,8 @@ async function unpacked(): Promise<OpenBrowser | string> {
   } catch (error) {
     await remove();
     return `the packaged browser did not start (${String(error).split("\n")[0] ?? ""}); name one in DATABOOK_BROWSER`;
+  } finally {
+    if (before === undefined) delete process.env["TMPDIR"];
+    else process.env["TMPDIR"] = before;
   }
 }

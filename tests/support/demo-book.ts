@@ -1,8 +1,8 @@
 import { cpSync, existsSync, mkdtempSync, readdirSync, realpathSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
-import { afterAll } from "vitest";
 import { loadBook } from "../../src/load/book-files.ts";
+import { newReadingMemory, type ReadingMemory } from "../../src/load/memory.ts";
 import { textsOfBook } from "../../src/load/texts.ts";
 import { judge, judgeAgain, judgeRemembering } from "../../src/judge/judge.ts";
 import type { JudgedBook, LoadedBook } from "../../src/model/book.ts";
@@ -29,11 +29,8 @@ let boiler: JudgedBook | undefined;
 /** Everything that is shipped, not only what is of the scopes of one book. */
 export const definitions = sound.definitions.whole ?? sound.definitions;
 
-/** One copy of each book for all tests of a file: eighty originals are copied once. */
+/** One copy of each book for all test files of a process: eighty originals are copied once. It goes with the run's folder. */
 const copies = new Map<string, string>();
-afterAll(() => {
-  for (const dir of copies.values()) rmSync(dir, { recursive: true, force: true });
-});
 
 function copyOf(book: string): string {
   const known = copies.get(book);
@@ -75,7 +72,7 @@ export function judgeChanged(
       if ("file" in change) touched.add(change.file);
       touched.add(applyChange(dir, change));
     }
-    const loaded = loadBook(dir, definitions.kinds);
+    const loaded = loadBook(dir, definitions.kinds, { memory: memoryOf(book) });
     const written = ({ place }: Finding) => loaded.locator.written?.(place) ?? place;
     const fileOf = (finding: Finding) => written(finding).file;
     const lineOf = (finding: Finding) => {
@@ -85,27 +82,35 @@ export function judgeChanged(
       return /^[[{]$/.test(text(line)) ? `${text(line)} ${text(line + 1)}` : text(line);
     };
     if (loaded.fatal.length > 0) return { judged: null, fatal: loaded.fatal, fileOf, lineOf };
-    const read = {
+    const changed = {
       ...loaded,
       ...(withPapers && { texts: textsOfBook(loaded) }),
       ...(!asCompared && { records: comparedAnew(loaded.records, definitions.kinds) }),
       kinds: definitions.kinds,
     };
-    return { judged: judgeAfter(book, read), fatal: [], fileOf, lineOf };
+    return { judged: judgeAfter(book, changed), fatal: [], fileOf, lineOf };
   } finally {
     for (const file of touched) restore(book, dir, file);
   }
 }
 
-/** What is remembered of each book as it is, once a change of it is judged. */
+/** What was read of the copy of each book: files that a change leaves alone are read once. */
+const readings = new Map<string, ReadingMemory>();
+function memoryOf(book: string): ReadingMemory {
+  const known = readings.get(book) ?? newReadingMemory();
+  readings.set(book, known);
+  return known;
+}
+
+/** What is remembered of each book as it is. */
 const memories = new Map<string, Memory>();
 
 /** Judges a changed book from what is remembered of it as it was; with `DATABOOK_ANEW=1` anew, to compare both ways. */
-function judgeAfter(book: string, read: LoadedBook): JudgedBook {
-  if (process.env["DATABOOK_ANEW"] === "1") return judge(read, definitions);
+function judgeAfter(book: string, changed: LoadedBook): JudgedBook {
+  if (process.env["DATABOOK_ANEW"] === "1") return judge(changed, definitions);
   const memory = memories.get(book) ?? judgeRemembering(loadBook(book, definitions.kinds), definitions).memory;
   memories.set(book, memory);
-  return judgeAgain(memory, read, false).judged;
+  return judgeAgain(memory, changed, false).judged;
 }
 
 function restore(book: string, dir: string, file: string): void {
