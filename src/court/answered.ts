@@ -19,6 +19,8 @@ export function withAnswers(
   });
 }
 
+const none: readonly string[] = [];
+
 function answersOf(
   court: Court,
   { definition, subject, verdict, findings, because }: Outcome,
@@ -26,6 +28,7 @@ function answersOf(
 ): readonly string[] {
   const keys =
     verdict === "failed" ? findings : because === undefined || because.type === "not due" ? [] : because.keys;
+  if (keys.length === 0) return none;
   const name = outcomeName(definition, subject);
   const answers = keys.flatMap((key) => {
     const entry = court.entries.get(key);

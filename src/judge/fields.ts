@@ -2,9 +2,9 @@ import { ownChoice } from "../model/basis.ts";
 import { canPrecede, parseDate, type DateValue } from "../model/dates.ts";
 import type { BuiltIn } from "../model/definitions.ts";
 import type { Finding } from "../model/finding.ts";
-import type { Field, Sign } from "../model/kind.ts";
-import { measure, parseQuantity, type Quantity } from "../model/quantity.ts";
-import { eachLeaf, type Leaf } from "../model/leaves.ts";
+import type { Sign } from "../model/kind.ts";
+import type { Leaf } from "../model/leaves.ts";
+import type { Quantity } from "../model/quantity.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
 import { locate, type Court } from "../court/court.ts";
@@ -13,6 +13,7 @@ import { outvote } from "../court/outvoted.ts";
 import type { World } from "../reading/world.ts";
 import { thePlace } from "../model/words.ts";
 import { keyOf } from "../model/finding-key.ts";
+import { valuesOf, type Odd } from "./field-values.ts";
 
 const form = ownChoice("digits and units are evidence: they are read exactly as written, never guessed");
 const plausible = ownChoice(
@@ -72,44 +73,32 @@ export function readValues(court: Court, cutOff: string): readonly Suspect[] {
   for (const record of court.world.graph.records) {
     const kind = court.world.kinds.get(record.kind);
     if (kind === undefined || kind.derived) continue;
-    eachLeaf(record, kind.fields, (leaf) => {
-      if (typeof leaf.value !== "string") return;
-      if (leaf.field.type === "quantity") suspects.push(...readQuantity(court, leaf, leaf.value));
-      else if (leaf.field.type === "date") suspects.push(...readDate(court, leaf, leaf.value, last));
-    });
+    const { odd, dates } = valuesOf(record, kind);
+    for (const { leaf, text, fault } of odd) suspects.push(...sayOdd(court, leaf, text, fault));
+    for (const { leaf, text } of dates) suspects.push(...readDate(court, leaf, text, last));
   }
   return suspects;
 }
 
-function readQuantity(court: Court, leaf: Leaf, text: string): readonly Suspect[] {
-  const { field } = leaf;
-  const parsed = parseQuantity(text, wantedOf(field));
-  if (!parsed.ok) {
-    const { expected, hint } = parsed.problem;
+function sayOdd(court: Court, leaf: Leaf, text: string, fault: Odd): readonly Suspect[] {
+  const name = nameIn(court.world, leaf);
+  if (fault === "implausible") {
+    const [from = "", to = ""] = leaf.field.plausible ?? [];
+    return [{ leaf, rule: "value-plausible", message: `${name} is ${text}; ${from} to ${to} is expected` }];
+  }
+  if ("unreadable" in fault) {
+    const { expected, hint } = fault.unreadable;
     say(
       court,
       leaf,
       "quantity-form",
-      `${nameIn(court.world, leaf)} is "${text}"; expected ${expected}`,
+      `${name} is "${text}"; expected ${expected}`,
       "a value without a sound unit cannot be compared with anything",
       hint,
     );
-    return [];
-  }
-  if (field.sign !== undefined && !hasSign(parsed.quantity.number, field.sign)) {
-    saySign(court, leaf, field.sign, parsed.quantity);
-    return [];
-  }
-  const range = rangeOf(field);
-  if (range === undefined || field.plausible === undefined || parsed.quantity.sign !== "=") return [];
-  const { low, high } = measure(parsed.quantity, range.unit);
-  if (low >= range.low && high <= range.high) return [];
-  const [from, to] = field.plausible;
-  const message = `${nameIn(court.world, leaf)} is ${text}; ${from} to ${to} is expected`;
-  return [{ leaf, rule: "value-plausible", message }];
+  } else saySign(court, leaf, fault.sign, fault.quantity);
+  return [];
 }
-
-const hasSign = (value: number, sign: Sign): boolean => (sign === "positive" ? value > 0 : value >= 0);
 
 /** In the unit of the paper: "the wall is 0 mm; expected more than 0 mm". */
 function saySign(court: Court, leaf: Leaf, sign: Sign, { text, unit }: Quantity): void {
@@ -122,35 +111,6 @@ function saySign(court: Court, leaf: Leaf, sign: Sign, { text, unit }: Quantity)
     "there is no such value, so nothing is judged by it",
     "compare with the original and correct the value; leave it out if none is stated",
   );
-}
-
-const wantedOf = ({ unit = "any", difference }: Field) => ({ unit, ...(difference === true && { difference: true }) });
-
-interface Range {
-  readonly unit: string;
-  readonly low: number;
-  readonly high: number;
-}
-
-const ranges = new WeakMap<Field, Range | "none">();
-
-/** Plausible range of a field, in its unit; read once for each field. */
-function rangeOf(field: Field): Range | undefined {
-  let range = ranges.get(field);
-  if (range === undefined) ranges.set(field, (range = readRange(field) ?? "none"));
-  return range === "none" ? undefined : range;
-}
-
-function readRange(field: Field): Range | undefined {
-  const wanted = wantedOf(field);
-  if (field.plausible === undefined || wanted.unit === "any") return undefined;
-  const [low, high] = field.plausible.map((one) => parseQuantity(one, wanted));
-  if (low?.ok !== true || high?.ok !== true) return undefined;
-  return {
-    unit: wanted.unit,
-    low: measure(low.quantity, wanted.unit).low,
-    high: measure(high.quantity, wanted.unit).high,
-  };
 }
 
 function readDate(court: Court, leaf: Leaf, text: string, last: DateValue | undefined): readonly Suspect[] {

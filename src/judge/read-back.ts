@@ -42,7 +42,8 @@ export function readBack(court: Court, texts: TextsByPath): ReadonlyMap<Address,
   const doubted = (record: BookRecord, pointer: string) => world.ledger.doubts(addressOf(record, pointer)).length > 0;
   const records = world.graph.records.filter((record) => !doubted(record, "/source"));
   const { notes } = world;
-  const memory = notes === undefined ? {} : { memory: { keep: notes.now !== null } };
+  const isSound = (record: BookRecord) => !world.ledger.knows(addressOf(record));
+  const memory = notes === undefined ? {} : { memory: { keep: notes.now !== null, isSound } };
   const all = readRecords(records, { names: world, textOf, passed: doubted, ...memory });
   for (const record of records) {
     const readings = all.get(record) ?? [];

@@ -12,10 +12,12 @@ import { follow } from "../reading/follow.ts";
 import { readText, type Hit } from "../reading/hit.ts";
 import { nameOfRefused } from "./refusal-name.ts";
 import { refusals, resultChecks, type ResultCheck } from "../plan/result-checks.ts";
-import { caseOf, subjectsOf, type Case } from "../reading/subjects.ts";
+import { caseOf, subjectsOf, type Applicant, type Case } from "../reading/subjects.ts";
 import { clear, digestOfReads, mergeTrail, newTrail, type Trail } from "../reading/trail.ts";
 import { keyOf } from "../model/finding-key.ts";
 import { holderOf } from "../model/json.ts";
+import { newVisits } from "../reading/visits.ts";
+import type { World } from "../reading/world.ts";
 
 /** What is known of rejected values while they are judged, by their address. */
 interface Desk {
@@ -38,18 +40,36 @@ export function judgeRefusals(court: Court): ReadonlyMap<Address, Refusal> {
   const all: (() => void)[] = [];
   for (const check of resultChecks(kinds))
     for (const subject of subjectsOf(court.world, check.kind)) {
-      const one = caseOf(court.world, subject);
       const run = () => {
         if (desk.begun.has(run)) return;
         desk.begun.add(run);
-        judgeCase(desk, check, one);
+        const { trail, values, rejected } = visit(court.world, check, subject.address, () =>
+          look(court.world, check, subject),
+        );
+        if (rejected) judgeCase(desk, check, caseOf(court.world, subject));
+        else conclude(court, check, subject.subject, trail, [], values || !clear(trail));
       };
       all.push(run);
-      const at = addressOf(one.record, one.pointer);
-      cases.set(at, [...(cases.get(at) ?? []), run]);
+      cases.set(subject.address, [...(cases.get(subject.address) ?? []), run]);
     }
   for (const run of all) run();
   return desk.refusals;
+}
+
+/** Whether there is a result, and a rejected one. */
+interface Looked {
+  readonly trail: Trail;
+  readonly values: boolean;
+  readonly rejected: boolean;
+}
+
+const visit = newVisits<Looked>(({ trail }) => trail.absences.length > 0 || trail.reasons.length > 0);
+
+function look(world: World, check: ResultCheck, subject: Applicant): Looked {
+  const { trail, hit: start } = caseOf(world, subject);
+  const values = follow(world, pathOf(check.path), start, trail, check.owed);
+  const read = values.map((hit) => readText(world, hit, trail) ?? "");
+  return { trail, values: values.length > 0, rejected: read.some((text) => refusals.has(text)) };
 }
 
 function judgeCase(desk: Desk, check: ResultCheck, one: Case): void {

@@ -68,9 +68,16 @@ export function alikeHeats({ record: heat, spellings }: DerivedHeat, kinds: Read
   );
 }
 
+// By record: its lists are gone through again only where it is another.
+const distinct = new WeakMap<BookRecord, Kind>();
+
 /** Rows of one list with one name, wherever the list stands in the record. */
 export function duplicateRows(record: BookRecord, kind: Kind, links: Ambiguous): Finding[] {
-  return inFields({ record, kind, links }, record.value, kind.fields, "");
+  if (distinct.get(record) === kind) return [];
+  const found: Finding[] = [];
+  inFields({ record, kind, links, found }, record.value, kind.fields, "");
+  if (found.length === 0) distinct.set(record, kind);
+  return found;
 }
 
 /** Links that name a row several rows bear, by the list's address, `#` and the name. */
@@ -80,24 +87,22 @@ interface In {
   readonly record: BookRecord;
   readonly kind: Kind;
   readonly links: Ambiguous;
+  readonly found: Finding[];
 }
 
-function inFields(where: In, value: Json, fields: ReadonlyMap<string, Field>, at: string): Finding[] {
-  if (!isObject(value)) return [];
-  return [...fields].flatMap(([name, field]) => {
-    const member = Object.hasOwn(value, name) ? value[name] : undefined;
+function inFields(where: In, value: Json, fields: ReadonlyMap<string, Field>, at: string): void {
+  if (!isObject(value)) return;
+  for (const [name, field] of fields) {
+    if ((field.fields === undefined && field.item === undefined) || !Object.hasOwn(value, name)) continue;
+    const inner = field.item?.fields;
+    const member = value[name] ?? null;
     const pointer = at + pointerStep(name);
-    if (field.fields !== undefined && isObject(member)) return inFields(where, member, field.fields, pointer);
-    if (!isList(member)) return [];
-    const item = field.item;
-    const inner = item?.fields;
-    return [
-      ...(item?.type === "object" ? sameNames(where, field, member, pointer) : []),
-      ...(inner === undefined
-        ? []
-        : member.flatMap((row, index) => inFields(where, row, inner, `${pointer}/${index}`))),
-    ];
-  });
+    if (field.fields !== undefined && isObject(member)) inFields(where, member, field.fields, pointer);
+    if (!isList(member)) continue;
+    if (field.item?.type === "object") where.found.push(...sameNames(where, field, member, pointer));
+    if (inner !== undefined)
+      for (const [index, row] of member.entries()) inFields(where, row, inner, `${pointer}/${index}`);
+  }
 }
 
 /** Rows of one list that bear one name: links to it are collected under it. */

@@ -1,7 +1,7 @@
 import { grouped } from "../model/grouped.ts";
 import type { Kind } from "../model/kind.ts";
 import { addressOf, type BookRecord, type Address } from "../model/record.ts";
-import { aimedLinks } from "./aimed-links.ts";
+import { aimedLinks, type AimedLink } from "./aimed-links.ts";
 import { foldAlike } from "./alike.ts";
 
 /**
@@ -52,10 +52,19 @@ interface Target {
 
 const foldedAddress = (kind: string, id: string) => addressOf({ kind: `~${kind}`, id: foldAlike(id) });
 
+const targets = new WeakMap<readonly AimedLink[], readonly Target[]>();
+
 function targetsOf(record: BookRecord, kinds: ReadonlyMap<string, Kind>): readonly Target[] {
   const kind = kinds.get(record.kind);
   if (kind === undefined) return [];
-  return aimedLinks(record, kind).flatMap(({ target, field }) => {
+  const links = aimedLinks(record, kind);
+  let found = targets.get(links);
+  if (found === undefined) targets.set(links, (found = targetsIn(links)));
+  return found;
+}
+
+function targetsIn(links: readonly AimedLink[]): readonly Target[] {
+  return links.flatMap(({ target, field }) => {
     if ("expected" in target) return [];
     return [
       {

@@ -82,7 +82,13 @@ function stateOf(record: BookRecord, taken: Taken): ComparisonState {
 }
 
 /** Digest of the values a record takes from an original: another one says that they were changed. */
-export const digestOfTaken = ({ values }: Pick<Taken, "values">): string => digestOf(values.join("\n"));
+export function digestOfTaken({ values }: Pick<Taken, "values">): string {
+  let digest = digests.get(values);
+  if (digest === undefined) digests.set(values, (digest = digestOf(values.join("\n"))));
+  return digest;
+}
+
+const digests = new WeakMap<readonly string[], string>();
 
 /** A record among those that were compared with an original, as its record lists it. */
 export const comparedLine = (record: Pick<BookRecord, "kind" | "id">, taken: Taken): string =>

@@ -42,6 +42,24 @@ interface Base {
  */
 export function takenFrom(record: BookRecord, kind: Kind | undefined, originals: Originals): readonly Taken[] {
   const bases = basesOf(record.value, originals);
+  const before = taken.get(record);
+  if (before !== undefined && before.kind === kind && sameBases(before.bases, bases)) return before.taken;
+  const found = takenBy(record, kind, bases);
+  taken.set(record, { kind, bases, taken: found });
+  return found;
+}
+
+/** What a record was found to take, as long as it is the same, and from the same originals. */
+const taken = new WeakMap<
+  BookRecord,
+  { readonly kind: Kind | undefined; readonly bases: readonly Base[]; readonly taken: readonly Taken[] }
+>();
+
+const sameBases = (bases: readonly Base[], others: readonly Base[]): boolean =>
+  bases.length === others.length &&
+  bases.every(({ place, original }, index) => place === others[index]?.place && original === others[index].original);
+
+function takenBy(record: BookRecord, kind: Kind | undefined, bases: readonly Base[]): readonly Taken[] {
   const values = new Map<BookRecord, string[]>();
   for (const { original } of bases) if (original !== undefined) values.set(original, []);
   if (values.size === 0) return [];

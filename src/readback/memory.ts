@@ -1,7 +1,7 @@
 import type { OriginalText } from "../model/page-text.ts";
 import type { BookRecord } from "../model/record.ts";
 import type { Cited, Reading } from "./record.ts";
-import { transcribedValues, type Names, type Transcribed } from "./values.ts";
+import type { Names, Transcribed } from "./values.ts";
 
 /** Values that one record takes from one stretch of pages. */
 export interface Task {
@@ -9,6 +9,14 @@ export interface Task {
   readonly cited: Cited;
   readonly values: Transcribed[];
   passed: number;
+}
+
+/** How reading back remembers. */
+export interface ReadingMemory {
+  /** What is read now is remembered too. */
+  readonly keep: boolean;
+  /** Nothing in a record is passed over: what is taken from it follows from it and from what it leads to. */
+  readonly isSound: (record: BookRecord) => boolean;
 }
 
 interface Read {
@@ -23,47 +31,39 @@ const reads = new WeakMap<OriginalText, Read>();
 export function asRemembered(
   text: OriginalText,
   tasks: readonly Task[],
-  { keep }: { readonly keep: boolean },
+  { keep }: ReadingMemory,
   read: () => readonly Reading[],
 ): readonly Reading[] {
   const before = reads.get(text);
-  if (before !== undefined && alike(before.tasks, tasks, sameTask)) return before.readings;
+  if (before !== undefined && alike(before.tasks, tasks, Object.is)) return before.readings;
   const readings = read();
   if (keep) reads.set(text, { tasks, readings });
   return readings;
 }
 
-const sameTask = (one: Task, other: Task): boolean =>
-  one.record === other.record &&
-  one.passed === other.passed &&
-  one.cited.original === other.cited.original &&
-  one.cited.pointer === other.cited.pointer &&
-  one.cited.from === other.cited.from &&
-  one.cited.to === other.cited.to &&
-  alike(one.values, other.values, Object.is);
-
 interface Taken {
   readonly kinds: Names["kinds"];
-  /** Pointers of its links, and where each led: by the names of that a paper may call it. */
+  /** Its links: which pages it cites, and by which names a paper may call what it leads to. */
   readonly links: readonly (readonly [pointer: string, to: BookRecord | undefined])[];
-  readonly values: readonly Transcribed[];
+  readonly tasks: readonly Task[];
 }
 
 const taken = new WeakMap<BookRecord, Taken>();
 
-/** As `transcribedValues`; the same values as before, one by one, of a record that is as it was and leads where it did. */
-export function rememberedValues(
+/** The tasks of a record, or the very same as before, where it is as it was and leads where it did. */
+export function rememberedTasks(
   record: BookRecord,
   names: Names,
-  { keep }: { readonly keep: boolean },
-): readonly Transcribed[] {
+  { keep, isSound }: ReadingMemory,
+  find: () => readonly Task[],
+): readonly Task[] {
+  if (!isSound(record)) return find();
   const links = [...(names.graph.out.get(record) ?? [])].map(([pointer, { to }]) => [pointer, to] as const);
   const before = taken.get(record);
-  if (before !== undefined && before.kinds === names.kinds && alike(before.links, links, sameLink))
-    return before.values;
-  const values = transcribedValues(record, names);
-  if (keep) taken.set(record, { kinds: names.kinds, links, values });
-  return values;
+  if (before !== undefined && before.kinds === names.kinds && alike(before.links, links, sameLink)) return before.tasks;
+  const tasks = find();
+  if (keep) taken.set(record, { kinds: names.kinds, links, tasks });
+  return tasks;
 }
 
 const sameLink = ([pointer, to]: Taken["links"][number], [other, elsewhere]: Taken["links"][number]): boolean =>

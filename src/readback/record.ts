@@ -2,7 +2,7 @@ import { addTo, grouped } from "../model/grouped.ts";
 import { isObject, stepsOf } from "../model/json.ts";
 import type { OriginalText } from "../model/page-text.ts";
 import type { BookRecord } from "../model/record.ts";
-import { asRemembered, rememberedValues, type Task } from "./memory.ts";
+import { asRemembered, rememberedTasks, type ReadingMemory, type Task } from "./memory.ts";
 import { misplaced } from "./misplaced.ts";
 import { nearestTo } from "./nearest.ts";
 import { pagesOf, stands, type Pages } from "./search.ts";
@@ -45,8 +45,8 @@ export interface Papers {
   readonly textOf: (original: BookRecord) => OriginalText | undefined;
   /** Places that are not looked at, because something is wrong with them already. */
   readonly passed: (record: BookRecord, pointer: string) => boolean;
-  /** What was read of an original before stands as long as all that is taken from it does; `keep`: so will this. */
-  readonly memory?: { readonly keep: boolean };
+  /** What was read of an original before stands as long as all that is taken from it does. */
+  readonly memory?: ReadingMemory;
 }
 
 /** Reads records back from the pages they cite; each page is laid out once. */
@@ -69,13 +69,18 @@ export function readRecords(
   return results;
 }
 
-function tasksOf(record: BookRecord, { names, passed, memory }: Papers): readonly Task[] {
+function tasksOf(record: BookRecord, papers: Papers): readonly Task[] {
+  const { names, memory } = papers;
+  return memory === undefined
+    ? tasksIn(record, papers)
+    : rememberedTasks(record, names, memory, () => tasksIn(record, papers));
+}
+
+function tasksIn(record: BookRecord, { names, passed }: Papers): readonly Task[] {
   const cited = citedBy(record, names);
   if (cited.length === 0) return [];
   const tasks = new Map<Cited, Task>();
-  for (const value of memory !== undefined
-    ? rememberedValues(record, names, memory)
-    : transcribedValues(record, names)) {
+  for (const value of transcribedValues(record, names)) {
     const source = sourceOf(value.pointer, cited);
     if (source === undefined) continue;
     const task = tasks.get(source) ?? { record, cited: source, values: [], passed: 0 };
