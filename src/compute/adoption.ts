@@ -17,6 +17,7 @@ import { isSealed } from "./seal.ts";
 import type { SheetCase } from "./sheet-case.ts";
 import { keyOf } from "../model/finding-key.ts";
 import { calculationKey } from "../model/calculation-key.ts";
+import { newFinding } from "../model/new-finding.ts";
 
 /** Kind of the maker's own paper about a calculation. */
 export const sheetKind = "calculation-sheet";
@@ -69,17 +70,12 @@ function otherFigures(world: World, of: SheetCase, done: Done, sheet: BookRecord
     : other !== undefined
       ? `sheet ${sheet.id} is signed for the figures of ${spoken(world, other)}, not of ${spoken(world, done)}`
       : undefined;
-  const { subject, place } = locate(world, sheet, "/adopts");
   const trail = newTrail();
   noteRead(world, trail, sheet, "/adopts", `${adopts} ${done.figures}`);
-  return {
+  return newFinding(adoptionRule, locate(world, sheet, "/adopts"), {
     // Other figures of several sheets mostly have one cause, and are looked at and signed for together.
     key: slip === undefined ? keyOf(adoptionRule.id, null, "other figures") : keyOf(adoptionRule.id, sheet, "digest"),
-    rule: adoptionRule.id,
-    severity: "gap",
     verdict: "not judged",
-    subject,
-    place,
     message:
       slip ??
       `sheet ${sheet.id} is signed for other figures of ${spoken(world, done)}: for ${adopts}; now it is ${done.figures}, with ${figuresWords(done)}`,
@@ -88,15 +84,9 @@ function otherFigures(world: World, of: SheetCase, done: Done, sheet: BookRecord
         ? "the digest of the figures is another than the one that was signed for; it does not tell which of them changed"
         : `the figures are ${figuresWords(done)}, and their digest is ${done.figures}`,
     hint: "design to look at the figures, and to sign for the digest they have now; or to put right what changed them",
-    basis,
     owner: of.calculation.owner ?? "design",
-    due: null,
     digest: digestOfReads(world, trail),
-    related: [],
-    waiting: [],
-    exception: null,
-    accuses: [],
-  };
+  });
 }
 
 const spoken = (world: World, { calculation, subject, pointer }: Done): string =>

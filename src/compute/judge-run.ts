@@ -12,6 +12,7 @@ import type { BoundCalculation } from "./inputs.ts";
 import { refusalOf } from "./refusal.ts";
 import type { Run } from "./run.ts";
 import { keyOf } from "../model/finding-key.ts";
+import { newFinding } from "../model/new-finding.ts";
 
 /** A calculation on one subject. */
 export interface Applied {
@@ -204,23 +205,20 @@ function open(
   const foreign =
     single === undefined || single.record === record ? undefined : locate(world, single.record, single.pointer);
   const on = foreign === undefined ? record : (single?.record ?? record);
-  return {
-    key: keyOf(calculation.id, on, [foreign?.name ?? where, name].filter((part) => part !== "").join(" ")),
-    rule: calculation.id,
-    severity: "query",
-    verdict: "not judged",
-    subject,
-    place: single === undefined ? place : locate(world, single.record, single.pointer).place,
-    message,
-    why,
-    hint: `${calculation.owner ?? "design"} to decide: correct the value if it was copied wrongly, else answer this query`,
-    basis: calculation.basis,
-    owner: calculation.owner ?? "design",
-    due: null,
-    digest: digestOfReads(world, trail),
-    related: [],
-    waiting: [],
-    exception: null,
-    accuses: grounds.map((one) => addressOf(one.record, one.pointer)),
-  };
+  const shown = single === undefined ? place : locate(world, single.record, single.pointer).place;
+  return newFinding(
+    calculation,
+    { subject, place: shown },
+    {
+      key: keyOf(calculation.id, on, [foreign?.name ?? where, name].filter((part) => part !== "").join(" ")),
+      severity: "query",
+      verdict: "not judged",
+      message,
+      why,
+      hint: `${calculation.owner ?? "design"} to decide: correct the value if it was copied wrongly, else answer this query`,
+      owner: calculation.owner ?? "design",
+      digest: digestOfReads(world, trail),
+      accuses: grounds.map((one) => addressOf(one.record, one.pointer)),
+    },
+  );
 }

@@ -3,7 +3,6 @@ import type { BuiltIn } from "../model/definitions.ts";
 import type { Calculation } from "../model/calculation.ts";
 import type { Finding, Severity, Subject } from "../model/finding.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
-import { digestOf } from "../model/stable.ts";
 import { thePlace } from "../model/words.ts";
 import { locate, type DefinitionName } from "../court/court.ts";
 import { digestOfReads, mergeTrail, newTrail, type Trail } from "../reading/trail.ts";
@@ -15,6 +14,7 @@ import type { Original, SheetCase } from "./sheet-case.ts";
 import { keyOf } from "../model/finding-key.ts";
 import { partOfDefinition } from "../model/outcome-name.ts";
 import { subjectId } from "../model/subject.ts";
+import { finderOf, newFinding } from "../model/new-finding.ts";
 
 /** What a symbol means, inside a sentence: without what is noted behind it. */
 function named(means: string): string {
@@ -78,30 +78,24 @@ export function disagrees(
   const message = unread
     ? `"${pair.text}" on sheet ${sheet.id} cannot be read as the ${named(pair.means)}; it is ${against}`
     : `the ${named(pair.means)} is ${pair.text} on sheet ${sheet.id}, but ${against}`;
-  return {
-    ...about(world, sheet, calculation.id, pair.sort === "input" ? "inputs" : "results", pair.pointer),
-    key: keyOf(
-      partOfDefinition(calculation.id, pair.sort === "input" ? "inputs" : "results"),
-      sheet,
-      `${pair.sort} ${pair.symbol}`,
-    ),
+  const by = comparisonOf(calculation, pair.sort === "input" ? "inputs" : "results");
+  return newFinding(by, locate(world, sheet, pair.pointer), {
+    key: keyOf(by.id, sheet, `${pair.sort} ${pair.symbol}`),
     severity,
-    verdict: "failed",
     message,
     why: isResult
       ? `recomputed from the linked records: ${calculation.title}`
       : `a sheet shows nothing about a value that it was not made with: ${calculation.title}`,
     hint: `${owner} to correct the sheet, or the record it was copied from; never the recomputation`,
     basis: isResult ? calculation.basis : agreement,
-    owner,
     digest: digestOfReads(world, trail),
     accuses: [addressOf(sheet, pair.pointer)],
-  };
+  });
 }
 
 /** A value of a record that several sheets contradict and none confirms. Where they differ too, each is doubted. */
 export function copiedOtherwise(world: World, { record, pointer, text, dissents }: Original): Finding {
-  const { subject, place, name } = locate(world, record, pointer);
+  const at = locate(world, record, pointer);
   const trail = newTrail();
   for (const one of dissents) mergeTrail(trail, one.trail);
   const stated = new Map<string, string[]>();
@@ -109,31 +103,22 @@ export function copiedOtherwise(world: World, { record, pointer, text, dissents 
   const otherwise = [...stated].map(([value, [first = "", ...more]]) =>
     more.length === 0 ? `${value} on sheet ${first}` : `${value} on ${more.length + 1} sheets`,
   );
-  const [built] = sheetRules.filter(({ id }) => id === "value-copied");
   const means = [...new Set(dissents.map(({ pair }) => pair.means))];
-  return {
-    key: keyOf("value-copied", record, name),
-    rule: "value-copied",
+  return newFinding(finderOf(sheetRules, "value-copied"), at, {
+    key: keyOf("value-copied", record, at.name),
     severity: dissents.every(({ found }) => found.severity === "query") ? "query" : "nonconformity",
-    verdict: "failed",
-    subject,
-    place,
     message: `${thePlace(world.kinds, record, pointer)} is ${text}, but ${otherwise.join(", ")}`,
     why: `copied as ${means.join(", ")}, by ${dissents.map(({ sheet }) => sheet.id).join(", ")}`,
     hint: "design to compare with the drawing; correct the record if it was copied wrongly, else have the sheets calculated again",
-    basis: built?.basis ?? agreement,
     owner: "design",
-    due: null,
     digest: digestOfReads(world, trail),
     related: dissents.map(({ sheet, pair }) => {
-      const at = locate(world, sheet, pair.pointer);
-      return { subject: at.subject, place: at.place, message: `${pair.text} here` };
+      const { subject, place } = locate(world, sheet, pair.pointer);
+      return { subject, place, message: `${pair.text} here` };
     }),
-    waiting: [],
-    exception: null,
     accuses: stated.size > 1 ? dissents.map(({ sheet, pair }) => addressOf(sheet, pair.pointer)) : [],
     disputes: [addressOf(record, pointer)],
-  };
+  });
 }
 
 /** Something the sheet states that cannot be compared, or does not state though it rests on it. */
@@ -147,52 +132,24 @@ export function incomplete(
   words: { readonly name: string; readonly message: string; readonly why: string; readonly hint: string },
 ): Finding {
   const { name, ...rest } = words;
-  return {
-    ...about(world, sheet, calculation.id, list, pointer),
-    key: keyOf(partOfDefinition(calculation.id, list), sheet, name),
+  const by = comparisonOf(calculation, list);
+  return newFinding(by, locate(world, sheet, pointer), {
+    key: keyOf(by.id, sheet, name),
     severity,
     verdict: "not judged",
     ...rest,
-    basis: agreement,
-    owner: calculation.owner ?? "design",
-    digest: digestOf(words.message),
-    accuses: [],
-  };
+  });
 }
 
 /** A sheet that no calculation was compared with. */
 export function notCompared(world: World, sheet: BookRecord, message: string, why: string): Finding {
-  const { subject, place } = locate(world, sheet, "/calculation");
-  return {
+  return newFinding(finderOf(sheetRules, "sheet-compared"), locate(world, sheet, "/calculation"), {
     key: keyOf("sheet-compared", sheet, ""),
-    rule: "sheet-compared",
-    severity: "query",
     verdict: "not judged",
-    subject,
-    place,
     message,
     why,
     hint: "design to correct the name of the calculation or what it was made for, or to answer this query",
-    basis: sheetRules[0]?.basis ?? agreement,
     owner: "design",
-    due: null,
-    digest: digestOf(message),
-    related: [],
-    waiting: [],
-    exception: null,
     accuses: [addressOf(sheet, "/calculation")],
-  };
-}
-
-function about(world: World, sheet: BookRecord, calculation: string, list: "inputs" | "results", pointer: string) {
-  const { subject, place } = locate(world, sheet, pointer);
-  return {
-    rule: partOfDefinition(calculation, list),
-    subject,
-    place,
-    due: null,
-    related: [],
-    waiting: [],
-    exception: null,
-  };
+  });
 }

@@ -1,13 +1,14 @@
 import type { Basis } from "../model/basis.ts";
 import type { Finding, Outcome, Subject } from "../model/finding.ts";
 import { type BookRecord } from "../model/record.ts";
-import { digestOf, stableName, stablePath } from "../model/stable.ts";
+import { stableName, stablePath } from "../model/stable.ts";
 import { addFinding, findingOf, nameOf, type Entry } from "./entries.ts";
 import { liftOf, type Lift } from "./lift.ts";
 import { recordsRead, type Reason, type Trail } from "../reading/trail.ts";
 import type { Absence, World } from "../reading/world.ts";
 import type { Milestone, Owner } from "../model/vocabulary.ts";
 import { outcomeName } from "../model/outcome-name.ts";
+import { inBook, newFinding, spotIn } from "../model/new-finding.ts";
 
 /** Who wants what is absent: an outcome, a field that is owed, a link, a row of the register. */
 export interface Want {
@@ -131,7 +132,7 @@ function draft(
   }
   if (trail.reasons.length > 0) {
     const reasons = new Map(trail.reasons.map((reason) => [`${reason.key} ${reason.message}`, reason]));
-    for (const reason of reasons.values()) addFinding(court, ofReason(court.world, definition, subject, reason));
+    for (const reason of reasons.values()) addFinding(court, ofReason(definition, subject, reason));
     const findings = [...new Set(trail.reasons.map(({ key }) => key))].sort();
     return { ...base, verdict: "not judged", findings, because: finding(findings) };
   }
@@ -174,27 +175,11 @@ function withhold(entry: Entry | undefined, objections: readonly Finding[]): voi
 
 const finding = (keys: readonly string[]) => ({ type: "finding", keys: [...new Set(keys)].sort() }) as const;
 
-function ofReason(world: World, definition: DefinitionName, subject: Subject | null, reason: Reason): Finding {
-  const { key, rule, message, why, hint, at, accuses } = reason;
-  return {
-    key,
-    rule,
-    severity: "query",
-    verdict: "not judged",
-    subject: at === null ? subject : { kind: at.record.kind, id: at.record.id },
-    place: at === null ? { file: "book.json", pointer: "" } : locate(world, at.record, at.pointer).place,
-    message,
-    why,
-    hint,
-    basis: definition.basis,
-    owner: "design",
-    due: null,
-    digest: digestOf(`${key} ${why}`),
-    related: [],
-    waiting: [],
-    exception: null,
-    accuses,
-  };
+function ofReason(definition: DefinitionName, subject: Subject | null, reason: Reason): Finding {
+  const { rule, at, ...words } = reason;
+  const by = { id: rule, basis: definition.basis, owner: "design", severity: "query" } as const;
+  const spot = at === null ? { subject, place: inBook } : spotIn(at.record, at.pointer);
+  return newFinding(by, spot, { ...words, verdict: "not judged", about: `${words.key} ${words.why}` });
 }
 
 /** Ends a stage: its findings are lifted by exceptions, or doubt and dispute the places they name from now on. */
@@ -225,8 +210,7 @@ export function locate(
 ): Pick<Finding, "subject" | "place"> & { readonly where: string; readonly name: string } {
   const kind = world.kinds.get(record.kind);
   return {
-    subject: { kind: record.kind, id: record.id },
-    place: { file: record.file, pointer: record.pointer + pointer },
+    ...spotIn(record, pointer),
     where: kind === undefined ? pointer : stablePath(kind, record.value, pointer),
     name: kind === undefined ? pointer.slice(1) : stableName(kind, record.value, pointer),
   };

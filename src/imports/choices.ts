@@ -4,6 +4,8 @@ import type { Field, Kind } from "../model/kind.ts";
 import type { BookRecord } from "../model/record.ts";
 import { rowName } from "../model/stable.ts";
 import { kindText } from "../model/kind-text.ts";
+import type { LinkTarget } from "../model/graph.ts";
+import { printTarget } from "../link/target.ts";
 
 /** A list to choose from is of use up to so many. */
 const most = 2000;
@@ -16,15 +18,18 @@ export function linkChoices(
   return ({ targets = [] }) => {
     const several = targets.length > 1;
     const all = targets.flatMap((target) => {
-      const { kind: name, list, sign } = kindText(target);
-      const field = list === "" ? undefined : kinds.get(name)?.fields.get(list);
+      const { kind, list, sign } = kindText(target);
+      const field = list === "" ? undefined : kinds.get(kind)?.fields.get(list);
       return records.flatMap((record) => {
-        if (record.kind !== name) return [];
-        const start = `${several ? `${name}:` : ""}${record.id}`;
-        if (list === undefined || field === undefined) return [start];
+        if (record.kind !== kind) return [];
+        const link = (inner: Pick<LinkTarget, "row" | "revision">) =>
+          printTarget({ kind, id: record.id, ...inner }, several);
+        if (field === undefined) return [link({})];
         const rows = record.value[list];
         return isList(rows)
-          ? rows.flatMap((row) => rowName(field, row) ?? []).map((row) => `${start}${sign}${row}`)
+          ? rows
+              .flatMap((row) => rowName(field, row) ?? [])
+              .map((name) => link(sign === "#" ? { row: name } : { revision: name }))
           : [];
       });
     });

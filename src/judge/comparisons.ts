@@ -6,12 +6,12 @@ import type { Finding } from "../model/finding.ts";
 import { addTo } from "../model/grouped.ts";
 import { originalsAmong } from "../model/read-from.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
-import { digestOf } from "../model/stable.ts";
 import { recordWords } from "../model/titles.ts";
 import { missingField } from "../reading/absent.ts";
 import { locate, type Court } from "../court/court.ts";
 import { addFinding } from "../court/entries.ts";
 import { keyOf } from "../model/finding-key.ts";
+import { newFinding } from "../model/new-finding.ts";
 
 const basis = ownChoice("a comparison speaks of the values and of the file that were compared, and of no others");
 
@@ -93,35 +93,27 @@ function say(
     const more = names.length > shown ? ` and ${names.length - shown} more` : "";
     return names.length === 0 ? [] : [`${spoken[one]}: ${names.slice(0, shown).join(", ")}${more}`];
   });
-  addFinding(court, {
-    key: keyOf(holds.id, original, ""),
-    rule: holds.id,
-    severity: holds.severity,
-    verdict: "failed",
-    subject,
-    place,
-    message: file
-      ? `original ${original.id} is another file than the one that was compared by ${when}`
-      : `original ${original.id} was compared by ${when} with other values than are read from it now (${lists.join("; ")})`,
-    why: file
-      ? "the SHA-256 of its record is not the one that stands with the comparison"
-      : "the digests that stand with the comparison are not those of the values now",
-    hint: "have a second person compare them with the original again, and record it with the command compared; or put back what was changed",
-    basis,
-    owner: "document control",
-    due: null,
-    digest: digestOf(
-      JSON.stringify([original.value["sha256"], records.map(({ record, state }) => [addressOf(record), state])]),
-    ),
-    related: records.slice(0, 20).flatMap(({ record, state }): Finding["related"] => {
-      if (state !== "changed" && state !== "left out") return [];
-      const at = locate(world, record, "");
-      return [{ subject: at.subject, place: at.place, message: spoken[state] }];
-    }),
-    waiting: [],
-    exception: null,
-    accuses: [],
-  });
+  const finding = newFinding(
+    holds,
+    { subject, place },
+    {
+      key: keyOf(holds.id, original, ""),
+      message: file
+        ? `original ${original.id} is another file than the one that was compared by ${when}`
+        : `original ${original.id} was compared by ${when} with other values than are read from it now (${lists.join("; ")})`,
+      why: file
+        ? "the SHA-256 of its record is not the one that stands with the comparison"
+        : "the digests that stand with the comparison are not those of the values now",
+      hint: "have a second person compare them with the original again, and record it with the command compared; or put back what was changed",
+      about: JSON.stringify([original.value["sha256"], records.map(({ record, state }) => [addressOf(record), state])]),
+      related: records.slice(0, 20).flatMap(({ record, state }): Finding["related"] => {
+        if (state !== "changed" && state !== "left out") return [];
+        const at = locate(world, record, "");
+        return [{ subject: at.subject, place: at.place, message: spoken[state] }];
+      }),
+    },
+  );
+  addFinding(court, finding);
 }
 
 /** Originals from which some record was read, by a link or as the sheet it was imported from. */

@@ -4,13 +4,13 @@ import type { BuiltIn } from "../model/definitions.ts";
 import type { Finding } from "../model/finding.ts";
 import { isList, isObject } from "../model/json.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
-import { digestOf } from "../model/stable.ts";
 import { endStage, locate, type Court } from "../court/court.ts";
 import { addFinding } from "../court/entries.ts";
 import { answerable } from "../model/exceptions.ts";
 import type { World } from "../reading/world.ts";
 import { recordWords } from "../model/titles.ts";
 import { keyOf, missingKey } from "../model/finding-key.ts";
+import { finderOf, newFinding } from "../model/new-finding.ts";
 
 const basis = ownChoice(
   "an exception is evidence: who accepted what, why, under which authority, from when, until when, and for exactly which values",
@@ -151,22 +151,10 @@ export function aboutException(
   rule: ExceptionRule,
   words: { readonly message: string; readonly why: string; readonly hint: string },
 ): Finding {
-  const { subject, place, name } = locate(world, record, pointer);
-  return {
-    key: keyOf(rule, record, name),
-    rule,
-    severity: exceptionRules.find(({ id }) => id === rule)?.severity ?? "nonconformity",
-    verdict: "failed",
-    subject,
-    place,
+  const at = locate(world, record, pointer);
+  return newFinding(finderOf(exceptionRules, rule), at, {
+    key: keyOf(rule, record, at.name),
     ...words,
-    basis,
-    owner: "document control",
-    due: null,
-    digest: digestOf(words.message),
-    related: [],
-    waiting: [],
-    exception: null,
     accuses: [addressOf(record)],
-  };
+  });
 }

@@ -13,6 +13,7 @@ import { clear, digestOfReads, mergeTrail, newTrail, type Trail } from "../readi
 import type { World } from "../reading/world.ts";
 import { recordWords } from "../model/titles.ts";
 import { keyOf, aboutRecord } from "../model/finding-key.ts";
+import { newFinding } from "../model/new-finding.ts";
 
 interface Statement {
   readonly record: BookRecord;
@@ -126,18 +127,13 @@ function difference(
   const [first = odd[0]] = accused;
   if (first === undefined) throw new ProgramError(`fact ${fact.id} compares nothing`);
   const name = (one: Statement) => recordWords(world.kinds, one.record);
-  const { subject, place } = locate(world, first.record, first.hit.pointer);
   const heads = groups.flatMap((group) => group[0]?.text ?? []);
   const unsure = heads.every((text, index) =>
     heads.slice(index + 1).every((other) => same(fact, text, other) === "unsure"),
   );
-  return {
+  return newFinding(fact, locate(world, first.record, first.hit.pointer), {
     key: keyOf(fact.id, about, ""),
-    rule: fact.id,
-    severity: unsure ? "query" : "nonconformity",
-    verdict: unsure ? "not judged" : "failed",
-    subject,
-    place,
+    ...(unsure && { severity: "query", verdict: "not judged" }),
     message: lone
       ? `${fact.title} is ${first.text} in ${name(first)}, but ${most[0]?.text ?? ""} in ${most.length} other records`
       : `${fact.title} is stated differently: ${groups
@@ -146,17 +142,12 @@ function difference(
           .join(", ")}`,
     why: `one fact, stated by ${most.concat(odd).map(name).join(", ")}`,
     hint: "compare with the originals; correct the record that was copied wrongly, or have the document itself corrected",
-    basis: fact.basis,
-    owner: fact.owner,
-    due: null,
     digest,
     related: groups.flat().flatMap((one) => {
       if (one === first) return [];
       const at = locate(world, one.record, one.hit.pointer);
       return [{ subject: at.subject, place: at.place, message: `${one.text} here` }];
     }),
-    waiting: [],
-    exception: null,
     accuses: accused.map((one) => addressOf(one.record, one.hit.pointer)),
-  };
+  });
 }

@@ -1,12 +1,10 @@
 import { ownChoice } from "../model/basis.ts";
 import { canPrecede, parseDate, type DateValue } from "../model/dates.ts";
 import type { BuiltIn } from "../model/definitions.ts";
-import type { Finding } from "../model/finding.ts";
 import type { Sign } from "../model/kind.ts";
 import type { Leaf } from "../model/leaves.ts";
 import type { Quantity } from "../model/quantity.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
-import { digestOf } from "../model/stable.ts";
 import { locate, type Court } from "../court/court.ts";
 import { addFinding } from "../court/entries.ts";
 import { outvote } from "../court/outvoted.ts";
@@ -14,6 +12,7 @@ import type { World } from "../reading/world.ts";
 import { thePlace } from "../model/words.ts";
 import { keyOf } from "../model/finding-key.ts";
 import { valuesOf, type Odd } from "./field-values.ts";
+import { finderOf, newFinding } from "../model/new-finding.ts";
 
 const form = ownChoice("digits and units are evidence: they are read exactly as written, never guessed");
 const plausible = ownChoice(
@@ -172,28 +171,16 @@ const nameIn = (world: World, leaf: Leaf) => thePlace(world.kinds, leaf.record, 
 
 /** Key of what was said; null: an earlier finding doubts the place. */
 function say(court: Court, leaf: Leaf, rule: string, message: string, why: string, hint: string): string | null {
-  const builtIn = fieldRules.find(({ id }) => id === rule);
-  const { subject, place, name } = locate(court.world, leaf.record, leaf.pointer);
+  const at = locate(court.world, leaf.record, leaf.pointer);
   if (court.world.ledger.doubts(addressOf(leaf.record, leaf.pointer)).length > 0) return null;
-  const finding: Finding = {
-    key: keyOf(rule, leaf.record, name),
-    rule,
-    severity: builtIn?.severity ?? "nonconformity",
-    verdict: "failed",
-    subject,
-    place,
+  const finding = newFinding(finderOf(fieldRules, rule), at, {
+    key: keyOf(rule, leaf.record, at.name),
     message,
     why,
     hint,
-    basis: builtIn?.basis ?? form,
-    owner: "document control",
-    due: null,
-    digest: digestOf(JSON.stringify(leaf.value)),
-    related: [],
-    waiting: [],
-    exception: null,
+    about: JSON.stringify(leaf.value),
     accuses: [addressOf(leaf.record, leaf.pointer)],
-  };
+  });
   addFinding(court, finding);
   return finding.key;
 }

@@ -3,7 +3,6 @@ import type { BuiltIn } from "../model/definitions.ts";
 import type { Absent, Missing } from "../model/missing.ts";
 import type { Finding } from "../model/finding.ts";
 import { addressOf, partsOfAddress, type Address } from "../model/record.ts";
-import { digestOf } from "../model/stable.ts";
 import type { Milestone } from "../model/vocabulary.ts";
 import { recordWords } from "../model/titles.ts";
 import { placeWords } from "../model/words.ts";
@@ -17,6 +16,7 @@ import { partsOf } from "./missing-parts.ts";
 import type { Calendar } from "./milestones.ts";
 import type { Absence, World } from "../reading/world.ts";
 import { keyOf, missingKey, type FindingKey } from "../model/finding-key.ts";
+import { finderOf, inBook, newFinding } from "../model/new-finding.ts";
 
 const owed = ownChoice("what the schema, a link or the register owes is there when it is due");
 
@@ -92,25 +92,18 @@ export function gapFinding(world: World, gap: Gap, due: Milestone): Finding {
     ...(absence.short?.found.map((record) => addressOf(record)) ?? []),
     ...(absence.lacks?.map((one) => gapKey(world, { absence: one })) ?? []),
   ];
-  return {
+  return newFinding(finderOf(gapRules, "missing"), at ?? { subject: null, place: inBook }, {
     key,
-    rule: "missing",
-    severity: "gap",
     verdict: "not judged",
-    subject: at?.subject ?? null,
-    place: at?.place ?? { file: "book.json", pointer: "" },
     message: messageOf(world, gap),
     why: whyOf(gap, due),
     hint: asked?.hint ?? hintOf(world, absence, owner, figures.length > 0),
     basis: asked?.basis ?? owed,
     owner,
     due: due === "now" ? null : due,
-    digest: digestOf([key, ...found.sort()].join(" ")),
+    about: [key, ...found.sort()].join(" "),
     related: [...relatedOf(world, absence, at?.place), ...figures],
-    waiting: [],
-    exception: null,
-    accuses: [],
-  };
+  });
 }
 
 /** "weld log WL-07" of `weld-log:WL-07`. */

@@ -2,10 +2,10 @@ import { ownChoice } from "../model/basis.ts";
 import type { BuiltIn } from "../model/definitions.ts";
 import { isList, isObject, type JsonObject } from "../model/json.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
-import { digestOf } from "../model/stable.ts";
 import { locate, type Court } from "../court/court.ts";
 import { addFinding } from "../court/entries.ts";
 import { keyOf } from "../model/finding-key.ts";
+import { newFinding } from "../model/new-finding.ts";
 
 const listed: BuiltIn = {
   id: "issue-history",
@@ -35,27 +35,18 @@ export function historySound(court: Court, issue: BookRecord, fingerprint: strin
   const revision = textOf(issue.value, "revision");
   const history = issue.value["history"];
   const rows = isList(history) ? history : [];
-  const say = ({ id, severity, basis }: BuiltIn, pointer: string, name: string, said: Said) => {
+  const say = (check: BuiltIn, pointer: string, name: string, said: Said) => {
     const accused = addressOf(issue, pointer);
     if (court.world.ledger.doubts(accused).length > 0) return;
-    const { subject, place } = locate(court.world, issue, pointer);
-    addFinding(court, {
-      ...said,
-      key: keyOf(id, issue, name),
-      rule: id,
-      severity,
-      verdict: "failed",
-      subject,
-      place,
-      basis,
-      owner: "document control",
-      due: null,
-      digest: digestOf(`${said.message}${said.why}`),
-      related: [],
-      waiting: [],
-      exception: null,
-      accuses: [accused],
-    });
+    addFinding(
+      court,
+      newFinding(check, locate(court.world, issue, pointer), {
+        key: keyOf(check.id, issue, name),
+        ...said,
+        about: `${said.message}${said.why}`,
+        accuses: [accused],
+      }),
+    );
   };
   if (revision === "") return;
   if (rows.length === 0) {

@@ -9,12 +9,12 @@ import { atPointer, isList, isObject, type Json } from "../model/json.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import type { Register } from "../model/requirement.ts";
 import { scopesOf, withNeeded, type Scope } from "../model/scope.ts";
-import { digestOf } from "../model/stable.ts";
 import { placeWords } from "../model/words.ts";
 import { textOf } from "../reading/own-rows.ts";
 import { inForceFor } from "../plan/narrow.ts";
 import { scopeOfCalculation } from "../plan/uses.ts";
 import { keyOf } from "../model/finding-key.ts";
+import { newFinding } from "../model/new-finding.ts";
 
 const inForce = {
   id: "scope-in-force",
@@ -106,35 +106,25 @@ function say(
     ({ scopes }) => scopes === undefined || withNeeded(definitions.scopes ?? [], scopes).has(scope.id),
   );
   const message = `the register "${register?.id ?? ""}" leaves out ${scope.title.toLowerCase()}, which the book records: ${words(first)}${more}`;
-  const { subject, place } = locate(world, book, "/register");
-  addFinding(court, {
+  const finding = newFinding(inForce, locate(world, book, "/register"), {
     key: keyOf(inForce.id, book, scope.id),
-    rule: inForce.id,
-    severity: inForce.severity,
-    verdict: "failed",
-    subject,
-    place,
     message,
     why: `it asks for nothing of the scope "${scope.id}": what a book must contain of it may be missing here, and nobody is told`,
     hint:
       able.length === 0
         ? "correct what is recorded: no register holds that scope"
         : `name a register that holds it (${able.map(({ id }) => `"${id}"`).join(", ")}), or correct what is recorded`,
-    basis: inForce.basis,
-    owner: "document control",
-    due: null,
-    digest: digestOf(`${message} ${signs.map(words).join(" ")}`),
+    about: `${message} ${signs.map(words).join(" ")}`,
     related: signs.slice(0, named).map((one) => {
-      const { subject: about, place: at } = locate(world, one.record, one.pointer);
-      return { subject: about, place: at, message: words(one) };
+      const { subject, place } = locate(world, one.record, one.pointer);
+      return { subject, place, message: words(one) };
     }),
-    waiting: [],
-    exception: null,
     accuses: [
       addressOf(book, "/register"),
       ...signs.flatMap(({ record, pointer, names }) => (names === true ? [addressOf(record, pointer)] : [])),
     ],
   });
+  addFinding(court, finding);
 }
 
 /** Records of a kind of the scope, and fields that are a sign of it. */

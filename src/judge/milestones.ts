@@ -4,7 +4,6 @@ import type { Field } from "../model/kind.ts";
 import { milestoneDays } from "../model/milestone-days.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import type { Requirement } from "../model/requirement.ts";
-import { digestOf } from "../model/stable.ts";
 import { nearestIds } from "../link/alike.ts";
 import { byCodePoint } from "../model/order.ts";
 import { locate, type Court } from "../court/court.ts";
@@ -13,6 +12,7 @@ import type { World } from "../reading/world.ts";
 import type { Owing } from "../plan/owed-inputs.ts";
 import { keyOf } from "../model/finding-key.ts";
 import { kindIn } from "../model/kind-text.ts";
+import { finderOf, newFinding } from "../model/new-finding.ts";
 
 const basis = ownChoice(
   "milestones make evidence due; issue.json lists them in order, each with the day it was reached",
@@ -121,22 +121,8 @@ function say(
   name: string,
   words: { readonly message: string; readonly why: string; readonly hint: string },
 ): void {
-  addFinding(court, {
-    key: keyOf(rule, issue, name),
-    rule,
-    severity: milestoneRules.find(({ id }) => id === rule)?.severity ?? "query",
-    verdict: "failed",
-    ...pickPlace(court.world, issue),
-    ...words,
-    basis,
-    owner: "document control",
-    due: null,
-    digest: digestOf(words.message),
-    related: [],
-    waiting: [],
-    exception: null,
-    accuses: [],
-  });
+  const at = pickPlace(court.world, issue);
+  addFinding(court, newFinding(finderOf(milestoneRules, rule), at, { key: keyOf(rule, issue, name), ...words }));
 }
 
 function pickPlace(world: World, issue: BookRecord) {

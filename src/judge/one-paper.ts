@@ -3,11 +3,11 @@ import type { BuiltIn } from "../model/definitions.ts";
 import { addTo } from "../model/grouped.ts";
 import { isList, isObject, pointerStep, type Json } from "../model/json.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
-import { digestOf } from "../model/stable.ts";
 import { kindWords } from "../model/titles.ts";
 import { locate, type Court } from "../court/court.ts";
 import { addFinding } from "../court/entries.ts";
 import { keyOf } from "../model/finding-key.ts";
+import { newFinding } from "../model/new-finding.ts";
 
 const onePaper: BuiltIn = {
   id: "one-paper",
@@ -108,31 +108,21 @@ function say(court: Court, original: BookRecord, page: number, citing: readonly 
   const { world } = court;
   const last = citing.at(-1);
   if (last === undefined) return;
-  const { subject, place } = locate(world, last.record, last.pointer);
   const names = citing
     .slice(0, shown)
     .map(({ record, numbers }) => (numbers.has(record.id) ? record.id : `${record.id} (${[...numbers].join(", ")})`));
   const more = citing.length > shown ? ` and ${citing.length - shown} more` : "";
-  addFinding(court, {
+  const finding = newFinding(onePaper, locate(world, last.record, last.pointer), {
     key: keyOf(onePaper.id, original, `${last.record.kind} page ${page}`),
-    rule: onePaper.id,
-    severity: onePaper.severity,
-    verdict: "failed",
-    subject,
-    place,
     message: `${kindWords(world.kinds, last.record.kind)} ${names.join(" and ")}${more} are read from page ${page} of ${original.id}, and differ in their numbers`,
     why: "a page is one paper's, and a paper has one number",
     hint: "look which of them stands on that page, and correct the page or the original that the others cite, or the number",
-    basis: onePaper.basis,
-    owner: "document control",
-    due: null,
-    digest: digestOf(JSON.stringify(citing.map(({ record, numbers }) => [addressOf(record), ...numbers]))),
+    about: JSON.stringify(citing.map(({ record, numbers }) => [addressOf(record), ...numbers])),
     related: citing.slice(0, -1).map(({ record, pointer, numbers }) => {
       const at = locate(world, record, pointer);
       return { subject: at.subject, place: at.place, message: `${[...numbers].join(", ")} is read from there too` };
     }),
-    waiting: [],
-    exception: null,
     accuses: citing.map(({ record, pointer }) => addressOf(record, pointer)),
   });
+  addFinding(court, finding);
 }

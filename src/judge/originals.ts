@@ -3,14 +3,13 @@ import type { BuiltIn } from "../model/definitions.ts";
 import type { Finding } from "../model/finding.ts";
 import { byCodePoint } from "../model/order.ts";
 import type { OriginalFault } from "../model/original.ts";
-import { ProgramError } from "../model/program-error.ts";
 import { addressOf, type BookFile, type BookRecord } from "../model/record.ts";
 import { pathNamedBy } from "../model/shelf.ts";
-import { digestOf } from "../model/stable.ts";
 import { locate, type Court } from "../court/court.ts";
 import { addFinding } from "../court/entries.ts";
 import { lostFolders, type LostFolder } from "./lost-folders.ts";
 import { keyOf, findingKey, type FindingKey } from "../model/finding-key.ts";
+import { finderOf, newFinding } from "../model/new-finding.ts";
 
 const basis: Basis = published("FIPS 180-4", "2015", "SHA-256");
 
@@ -126,24 +125,8 @@ function sayFile(
   words: Pick<Finding, "message" | "why" | "hint">,
   about: string,
 ): void {
-  const { severity, basis: own } = builtIn(rule);
-  addFinding(court, {
-    key: findingKey(rule, path),
-    rule,
-    severity,
-    verdict: "failed",
-    subject: null,
-    place: { file: path, pointer: "" },
-    ...words,
-    basis: own,
-    owner: "document control",
-    due: null,
-    digest: digestOf(about),
-    related: [],
-    waiting: [],
-    exception: null,
-    accuses: [],
-  });
+  const spot = { subject: null, place: { file: path, pointer: "" } };
+  addFinding(court, newFinding(finderOf(originalRules, rule), spot, { key: findingKey(rule, path), ...words, about }));
 }
 
 /** Asks about originals that are whole but cannot be shown: a person may decide that the file beside the book is enough. */
@@ -179,12 +162,6 @@ const ofForm = (path: string, { found, accepted, hint }: OriginalFault) => ({
   hint,
 });
 
-function builtIn(rule: string): BuiltIn {
-  const found = originalRules.find(({ id }) => id === rule);
-  if (found === undefined) throw new ProgramError(`there is no built-in check ${rule}`);
-  return found;
-}
-
 function say(
   court: Court,
   record: BookRecord,
@@ -196,23 +173,13 @@ function say(
 ): void {
   const { world } = court;
   if (world.ledger.doubts(addressOf(record, pointer)).length > 0) return;
-  const { subject, place, name } = locate(world, record, pointer);
-  const { severity, basis: own } = builtIn(rule);
-  addFinding(court, {
-    key: shared ?? keyOf(rule, record, name),
-    rule,
-    severity,
-    verdict: "failed",
-    subject,
-    place,
+  const at = locate(world, record, pointer);
+  const check = finderOf(originalRules, rule);
+  const finding = newFinding(check, at, {
+    key: shared ?? keyOf(rule, record, at.name),
     ...words,
-    basis: own,
-    owner: "document control",
-    due: null,
-    digest: digestOf(about),
-    related: [],
-    waiting: [],
-    exception: null,
-    accuses: severity === "query" ? [] : [addressOf(record, pointer)],
+    about,
+    accuses: check.severity === "query" ? [] : [addressOf(record, pointer)],
   });
+  addFinding(court, finding);
 }

@@ -3,7 +3,7 @@ import type { BuiltIn, Definitions } from "../model/definitions.ts";
 import type { Field, Kind } from "../model/kind.ts";
 import { pointerStep } from "../model/json.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
-import { digestOf, fieldOfPointer } from "../model/stable.ts";
+import { fieldOfPointer } from "../model/stable.ts";
 import { fieldOfLink } from "../link/graph.ts";
 import type { Gap } from "./absences.ts";
 import { locate, type Court } from "../court/court.ts";
@@ -12,12 +12,16 @@ import type { World } from "../reading/world.ts";
 import { recordWords } from "../model/titles.ts";
 import { keyOf } from "../model/finding-key.ts";
 import { kindIn } from "../model/kind-text.ts";
+import { newFinding } from "../model/new-finding.ts";
 
-const basis = ownChoice("what nothing in the book refers to is either surplus, or a link is missing");
+const recordUsed: BuiltIn = {
+  id: "record-used",
+  title: "A record is reached from some other record",
+  severity: "note",
+  basis: ownChoice("what nothing in the book refers to is either surplus, or a link is missing"),
+};
 
-export const orphanRules: readonly BuiltIn[] = [
-  { id: "record-used", title: "A record is reached from some other record", severity: "note", basis },
-];
+export const orphanRules: readonly BuiltIn[] = [recordUsed];
 
 /** Kinds whose records exist to be named by others: targets of some link, and not about something themselves. */
 export function namedKinds(definitions: Pick<Definitions, "kinds">): ReadonlySet<string> {
@@ -94,26 +98,14 @@ export function noteOrphans(court: Court, waitingKinds: ReadonlySet<string>, rea
       continue;
     }
     for (const record of unnamed) {
-      const { subject, place } = locate(world, record, "");
-      addFinding(court, {
+      const finding = newFinding(recordUsed, locate(world, record, ""), {
         key: keyOf("record-used", record, ""),
-        rule: "record-used",
-        severity: "note",
-        verdict: "failed",
-        subject,
-        place,
         message: `nothing in the book names ${recordWords(world.kinds, record)}`,
         why: "no link of any other record leads to it",
         hint: "link it where it was used, or say in its remarks why it is included",
-        basis,
-        owner: "document control",
-        due: null,
-        digest: digestOf(record.id),
-        related: [],
-        waiting: [],
-        exception: null,
-        accuses: [],
+        about: record.id,
       });
+      addFinding(court, finding);
     }
   }
 }
@@ -126,26 +118,20 @@ function sayOriginals(court: Court, unnamed: readonly BookRecord[]): void {
   if (first === undefined) return;
   const ids = unnamed.map(({ id }) => id);
   const more = ids.length > shown ? ` and ${ids.length - shown} more` : "";
-  addFinding(court, {
-    key: keyOf("record-used", null, "originals"),
-    rule: "record-used",
-    severity: "note",
-    verdict: "failed",
-    subject: null,
-    place: locate(world, first, "").place,
-    message: `nothing in the book names ${ids.length} originals: ${ids.slice(0, shown).join(", ")}${more}`,
-    why: "no link of any record leads to them, and none was imported from them",
-    hint: "name each as the source of what was read from it; the command originals proposes which record it belongs to",
-    basis,
-    owner: "document control",
-    due: null,
-    digest: digestOf(ids.join(" ")),
-    related: unnamed.slice(0, 20).map((record) => {
-      const { subject, place } = locate(world, record, "");
-      return { subject, place, message: "nothing names it" };
-    }),
-    waiting: [],
-    exception: null,
-    accuses: [],
-  });
+  const finding = newFinding(
+    recordUsed,
+    { subject: null, place: locate(world, first, "").place },
+    {
+      key: keyOf("record-used", null, "originals"),
+      message: `nothing in the book names ${ids.length} originals: ${ids.slice(0, shown).join(", ")}${more}`,
+      why: "no link of any record leads to them, and none was imported from them",
+      hint: "name each as the source of what was read from it; the command originals proposes which record it belongs to",
+      about: ids.join(" "),
+      related: unnamed.slice(0, 20).map((record) => {
+        const { subject, place } = locate(world, record, "");
+        return { subject, place, message: "nothing names it" };
+      }),
+    },
+  );
+  addFinding(court, finding);
 }

@@ -4,7 +4,6 @@ import type { OriginalText, TextsByPath } from "../model/page-text.ts";
 import type { ReadBack } from "../model/read-back.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { pathNamedBy } from "../model/shelf.ts";
-import { digestOf } from "../model/stable.ts";
 import { recordWords } from "../model/titles.ts";
 import { placeWords } from "../model/words.ts";
 import { readRecords, type Cited, type NotThere, type Reading } from "../readback/record.ts";
@@ -13,6 +12,7 @@ import { locate, type Court } from "../court/court.ts";
 import { addFinding } from "../court/entries.ts";
 import { keyOf } from "../model/finding-key.ts";
 import { spokenLink } from "../link/target.ts";
+import { finderOf, newFinding } from "../model/new-finding.ts";
 
 const basis = ownChoice("what a program wrote on a paper a program can read there; it trusts the file's own text");
 
@@ -83,15 +83,9 @@ function say(court: Court, record: BookRecord, { cited, state, absent }: Reading
   if (only === undefined) return;
   const rule = state === "recognised" ? "read-back-recognised" : "read-back";
   const pointer = absent.length === 1 ? only.value.pointer : cited.pointer;
-  const { subject, place } = locate(world, record, pointer);
   const name = several ? locate(world, record, cited.pointer).name : "";
-  addFinding(court, {
+  const finding = newFinding(finderOf(readBackRules, rule), locate(world, record, pointer), {
     key: keyOf(rule, record, name),
-    rule,
-    severity: rule === "read-back" ? "query" : "note",
-    verdict: "failed",
-    subject,
-    place,
     message: messageOf(court, record, cited, absent),
     why:
       state === "recognised"
@@ -100,17 +94,16 @@ function say(court: Court, record: BookRecord, { cited, state, absent }: Reading
           ? "the values beside it and the other rows say where it stands"
           : "the record cites that page for it, and the page has a text of its own",
     hint: "compare with the original; correct the value or the page that is cited; where the paper says it in another form, answer this query",
-    basis,
-    owner: "document control",
-    due: null,
-    digest: digestOf(
-      JSON.stringify([cited.original.value["sha256"], cited.from, cited.to, absent.map(({ value }) => value.value)]),
-    ),
+    about: JSON.stringify([
+      cited.original.value["sha256"],
+      cited.from,
+      cited.to,
+      absent.map(({ value }) => value.value),
+    ]),
     related: absent.length === 1 ? [] : absent.slice(0, 20).map((one) => relatedOf(court, record, one)),
-    waiting: [],
-    exception: null,
     accuses: rule === "read-back" ? absent.map(({ value }) => addressOf(record, value.pointer)) : [],
   });
+  addFinding(court, finding);
 }
 
 function messageOf(court: Court, record: BookRecord, cited: Cited, absent: readonly NotThere[]): string {

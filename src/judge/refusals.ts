@@ -18,6 +18,7 @@ import { keyOf } from "../model/finding-key.ts";
 import { holderOf } from "../model/json.ts";
 import { newVisits } from "../reading/visits.ts";
 import type { World } from "../reading/world.ts";
+import { newFinding } from "../model/new-finding.ts";
 
 /** What is known of rejected values while they are judged, by their address. */
 interface Desk {
@@ -225,28 +226,18 @@ function refused(
 ): Finding {
   const { record } = one;
   const around = holderOf(hit.pointer);
-  const { subject, place } = locate(world, record, hit.pointer);
   const { name: where } = locate(world, record, around.length > one.pointer.length ? around : one.pointer);
   const name = nameOfRefused(world, one, hit);
   const here = `${name} is rejected`;
   const related = at?.record == null ? [] : [{ ...locate(world, at.record, at.pointer), message: lacks.lacks }];
-  return {
+  return newFinding(check, locate(world, record, hit.pointer), {
     key: keyOf(check.id, record, where),
-    rule: check.id,
-    severity: check.severity,
-    verdict: "failed",
-    subject: subject ?? one.subject,
-    place,
     message: `${here}, and ${lacks.lacks}`,
     why: "what was rejected proves nothing until it is put right on record",
     hint,
-    basis: check.basis,
     owner,
-    due: null,
     digest,
-    related: related.map(({ subject: of, place: there, message }) => ({ subject: of, place: there, message })),
-    waiting: [],
-    exception: null,
+    related: related.map(({ subject, place, message }) => ({ subject, place, message })),
     accuses: [addressOf(record, hit.pointer)],
-  };
+  });
 }

@@ -5,7 +5,6 @@ import type { Owed } from "../model/book.ts";
 import { printStep, printSteps, wordsOfSteps } from "../model/path.ts";
 import type { Register, Requirement } from "../model/requirement.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
-import { digestOf } from "../model/stable.ts";
 import { pathOf } from "../reading/bind.ts";
 import { conclude, type Court } from "../court/court.ts";
 import { follow } from "../reading/follow.ts";
@@ -15,6 +14,7 @@ import { newVisits } from "../reading/visits.ts";
 import type { Absence, World } from "../reading/world.ts";
 import { absenceKey } from "../reading/absent.ts";
 import { keyOf } from "../model/finding-key.ts";
+import { finderOf, newFinding, spotIn } from "../model/new-finding.ts";
 
 const basis = ownChoice("a book names the register it answers to; a name nobody knows asks for nothing");
 
@@ -35,25 +35,13 @@ export function registerInForce(
   if (named !== undefined || registers.length === 0) return { named, findings: [] };
   const known = typeof name === "string";
   const message = known ? `there is no register "${name}"` : "the book names no register of what it must contain";
-  const finding: Finding = {
+  const finding = newFinding(finderOf(registerRules, "register-known"), spotIn(book, known ? "/register" : ""), {
     key: keyOf("register-known", book, known ? name : ""),
-    rule: "register-known",
-    severity: "nonconformity",
-    verdict: "failed",
-    subject: { kind: book.kind, id: book.id },
-    place: { file: book.file, pointer: known ? `${book.pointer}/register` : book.pointer },
     message,
     why: `the registers are ${registers.map(({ id }) => `"${id}"`).join(", ")}`,
     hint: known ? "correct the name" : `name one of them in "register"`,
-    basis,
-    owner: "document control",
-    due: null,
-    digest: digestOf(message),
-    related: [],
-    waiting: [],
-    exception: null,
     accuses: [addressOf(book, "/register")],
-  };
+  });
   return { named, findings: [finding] };
 }
 

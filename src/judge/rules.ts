@@ -18,6 +18,7 @@ import { clear, digestOfReads, newTrail, type Trail } from "../reading/trail.ts"
 import { newVisits } from "../reading/visits.ts";
 import type { Absence, World } from "../reading/world.ts";
 import { keyOf } from "../model/finding-key.ts";
+import { newFinding } from "../model/new-finding.ts";
 
 /** Applies rules that hold records against one value of the book, those of one fault weighed together. */
 export function applyAgainst(court: Court, rules: readonly Rule[]): void {
@@ -173,28 +174,20 @@ function toFinding(
   const unsure = objection.unsure === true;
   const accused = objection.accuses ?? (within ? [objection.at] : []);
   const where = locate(world, owner, on.record === null ? subject.pointer : on.pointer).name;
-  return {
+  const spot = { subject: subjectOf(about), place: locate(world, record, at.pointer).place };
+  return newFinding(rule, spot, {
     key: keyOf(rule.fault ?? rule.id, owner, [where, objection.name ?? ""].filter((part) => part !== "").join(" ")),
-    rule: rule.id,
-    severity: unsure ? "query" : rule.severity,
-    verdict: unsure ? "not judged" : "failed",
-    subject: subjectOf(about),
-    place: locate(world, record, at.pointer).place,
+    ...(unsure && { severity: "query", verdict: "not judged" }),
     message: objection.message,
     why: rule.shared !== undefined && standsOnShelf(subject) ? `${objection.why}; ${rule.shared}` : objection.why,
     hint: objection.hint,
-    basis: rule.basis,
-    owner: rule.owner,
-    due: null,
     digest,
     related: (objection.related ?? []).flatMap((one) => relatedOf(world, bound, subject, one)),
-    waiting: [],
-    exception: null,
     accuses: accused.flatMap((one) => hitsOf(bound, subject, one).flatMap(addressOfHit)),
     ...(rule.disputes !== undefined && {
       disputes: rule.disputes.flatMap((name) => hitsOf(bound, subject, name).flatMap(addressOfHit)),
     }),
-  };
+  });
 }
 
 /** Other books may have taken from what stands on a shelf. */

@@ -3,16 +3,16 @@ import type { Absent } from "../model/missing.ts";
 import type { Finding, Outcome } from "../model/finding.ts";
 import { ProgramError } from "../model/program-error.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
-import { digestOf } from "../model/stable.ts";
 import { spokenOutcome } from "../model/titles.ts";
 import type { Gap } from "./absences.ts";
 import { endStage, type Court, type DraftOutcome } from "../court/court.ts";
 import { addFinding, findingOf } from "../court/entries.ts";
-import { dueOf, gapFinding } from "./gap-finding.ts";
+import { dueOf, gapFinding, gapRules } from "./gap-finding.ts";
 import { unlistedKey, type Calendar } from "./milestones.ts";
 import type { DraftOwed } from "./register.ts";
 import { outcomeName } from "../model/outcome-name.ts";
 import { waitingKey } from "../model/finding-key.ts";
+import { finderOf, newFinding } from "../model/new-finding.ts";
 
 /**
  * Decides each gap: not due yet, explained by a finding (a link that leads elsewhere, a file that cannot be read, a
@@ -102,21 +102,21 @@ export function addStillWaiting(
     const entry = court.entries.get(key);
     if (entry === undefined || entry.exception === null) continue;
     const answered = findingOf(court.world, entry);
-    addFinding(court, {
-      ...answered,
+    const { basis, owner, due } = answered;
+    const finding = newFinding(finderOf(gapRules, "waiting"), answered, {
       key: waitingKey(key),
-      rule: "waiting",
-      severity: "gap",
       verdict: "not judged",
       message: `${names.length} outcome${names.length === 1 ? "" : "s"} cannot be judged because ${answered.message}`,
       why: `the finding is answered by an exception, its consequences are not: ${spoken(names.slice(0, 12)).join("; ")}${names.length > 12 ? `; and ${names.length - 12} more` : ""}`,
       hint: "name this key in the exception too, if what is not judged is accepted as well",
-      digest: digestOf(names.join("\n")),
+      basis,
+      owner,
+      due,
+      about: names.join("\n"),
       waiting: names,
-      exception: null,
-      related: [],
-      accuses: [],
+      ...(answered.disputes !== undefined && { disputes: answered.disputes }),
     });
+    addFinding(court, finding);
   }
   endStage(court);
 }

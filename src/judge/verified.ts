@@ -3,12 +3,12 @@ import type { BuiltIn, Definitions } from "../model/definitions.ts";
 import type { Outcome } from "../model/finding.ts";
 import type { BookRecord } from "../model/record.ts";
 import type { Requirement } from "../model/requirement.ts";
-import { digestOf } from "../model/stable.ts";
 import { nameOfClaim } from "../compute/claim.ts";
 import { locate, type Court } from "../court/court.ts";
 import { addFinding } from "../court/entries.ts";
 import { keyOf } from "../model/finding-key.ts";
 import { definitionOf } from "../model/outcome-name.ts";
+import { finderOf, newFinding } from "../model/new-finding.ts";
 
 export const verifiedRules: readonly BuiltIn[] = [
   {
@@ -38,28 +38,20 @@ export function checkBases(
     ...basesOf(definitions, requirements).filter(({ id }) => judged.has(id)),
     ...[...court.used].map(([name, basis]) => ({ name, basis })),
   ];
-  const { subject, place } = locate(court.world, book, "/requireVerifiedBasis");
+  const at = locate(court.world, book, "/requireVerifiedBasis");
   for (const { name, basis } of inUse) {
     if (isVerified(basis)) continue;
-    addFinding(court, {
+    const finding = newFinding(finderOf(verifiedRules, "basis-verified"), at, {
       key: keyOf("basis-verified", book, name),
-      rule: "basis-verified",
-      severity: "gap",
       verdict: "not judged",
-      subject,
-      place,
       message: `${name} rests on ${describeBasis(basis)}`,
       why: "the book asks for verified bases: published, user table, contract or derived",
       hint: "enter the value from the standard itself as a reference table or an override, or record a waiver",
       basis,
       owner: "design",
-      due: null,
-      digest: digestOf(`${name} ${describeBasis(basis)}`),
-      related: [],
-      waiting: [],
-      exception: null,
-      accuses: [],
+      about: `${name} ${describeBasis(basis)}`,
     });
+    addFinding(court, finding);
   }
 }
 

@@ -3,8 +3,9 @@ import type { BuiltIn } from "../model/definitions.ts";
 import type { Finding, Related } from "../model/finding.ts";
 import type { Kind } from "../model/kind.ts";
 import { type Address, type BookRecord } from "../model/record.ts";
-import { digestOf, stableName } from "../model/stable.ts";
+import { stableName } from "../model/stable.ts";
 import { findingKey, keyOf } from "../model/finding-key.ts";
+import { finderOf, newFinding, spotIn } from "../model/new-finding.ts";
 
 const identity = ownChoice("one id names one record; a link names an id exactly as the record bears it");
 
@@ -35,27 +36,12 @@ export interface Fault {
 
 /** A fault of an id or a link as a finding about a place in a record. */
 export function faultAt(record: BookRecord, kind: Kind | undefined, pointer: string, fault: Fault): Finding {
-  const { rule, message, why, hint, accuses, about, related = [] } = fault;
+  const { rule, about, ...words } = fault;
   const where = kind === undefined ? pointer.slice(1) : stableName(kind, record.value, pointer);
-  return {
+  return newFinding(finderOf(linkRules, rule), spotIn(record, pointer), {
     key: about === undefined ? keyOf(rule, record, where) : findingKey(rule, about),
-    rule,
-    severity: linkRules.find(({ id }) => id === rule)?.severity ?? "nonconformity",
-    verdict: "failed",
-    subject: { kind: record.kind, id: record.id },
-    place: { file: record.file, pointer: record.pointer + pointer },
-    message,
-    why,
-    hint,
-    basis: identity,
-    owner: "document control",
-    due: null,
-    digest: digestOf(message),
-    related,
-    waiting: [],
-    exception: null,
-    accuses,
-  };
+    ...words,
+  });
 }
 
 export const placeOfId = (record: BookRecord, message: string): Related => ({

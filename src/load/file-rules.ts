@@ -1,10 +1,10 @@
-import { ownChoice, published, type Basis } from "../model/basis.ts";
+import { ownChoice, published } from "../model/basis.ts";
 import type { BuiltIn } from "../model/definitions.ts";
-import type { Finding, Related, Severity } from "../model/finding.ts";
+import type { Finding, Related } from "../model/finding.ts";
 import type { Place } from "../model/place.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
-import { digestOf } from "../model/stable.ts";
 import { findingKey } from "../model/finding-key.ts";
+import { finderOf, newFinding } from "../model/new-finding.ts";
 
 const json = "RFC 8259";
 const closed = ownChoice(
@@ -105,31 +105,10 @@ export interface Fault {
 }
 
 /** A fault of a file or of a record's form as a finding. No exception answers it: it is mended in the file. */
-export function findingOf({ rule, place, message, why, hint, about, record, name, related, accuses }: Fault): Finding {
-  const builtIn: { readonly severity: Severity; readonly basis: Basis } = fileRules.find(({ id }) => id === rule) ?? {
-    severity: "nonconformity",
-    basis: paths,
-  };
+export function findingOf({ rule, place, record, name, ...words }: Fault): Finding {
+  const subject = record === undefined ? null : { kind: record.kind, id: record.id };
   const owner = record === undefined ? `${place.file}${place.pointer}` : addressOf(record);
-  return {
-    key: findingKey(rule, owner, name),
-    rule,
-    severity: builtIn.severity,
-    verdict: "failed",
-    subject: record === undefined ? null : { kind: record.kind, id: record.id },
-    place,
-    message,
-    why,
-    hint,
-    basis: builtIn.basis,
-    owner: "document control",
-    due: null,
-    digest: digestOf(about ?? message),
-    related: related ?? [],
-    waiting: [],
-    exception: null,
-    accuses: accuses ?? [],
-  };
+  return newFinding(finderOf(fileRules, rule), { subject, place }, { key: findingKey(rule, owner, name), ...words });
 }
 
 /**

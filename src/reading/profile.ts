@@ -7,9 +7,9 @@ import type { Parameter, Profile } from "../model/profile.ts";
 import { measure, parseQuantity } from "../model/quantity.ts";
 import type { BookRecord } from "../model/record.ts";
 import { addressOf } from "../model/record.ts";
-import { digestOf } from "../model/stable.ts";
 import type { ParameterInForce } from "./world.ts";
 import { keyOf } from "../model/finding-key.ts";
+import { finderOf, newFinding, spotIn } from "../model/new-finding.ts";
 
 const basis = ownChoice(
   "the parameters in which design codes differ are named, cautious by default, and changed only by signed name",
@@ -146,25 +146,14 @@ function about(
   name: string,
   words: { readonly message: string; readonly why: string },
 ): Finding {
-  return {
+  return newFinding(finderOf(profileRules, rule), spotIn(book, pointer), {
     key: keyOf(rule, book, name),
-    rule,
-    severity: profileRules.find(({ id }) => id === rule)?.severity ?? "query",
-    verdict: "failed",
-    subject: { kind: book.kind, id: book.id },
-    place: { file: book.file, pointer: book.pointer + pointer },
     ...words,
     hint:
       rule === "profile-known"
         ? "correct the name or the value"
         : "answer this query with the ground, or take the override out",
-    basis,
     owner: "design",
-    due: null,
-    digest: digestOf(words.message),
-    related: [],
-    waiting: [],
-    exception: null,
     accuses: rule === "profile-known" ? [addressOf(book, pointer)] : [],
-  };
+  });
 }

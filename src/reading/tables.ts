@@ -4,10 +4,10 @@ import type { Finding } from "../model/finding.ts";
 import type { Graph } from "../model/graph.ts";
 import type { BookRecord } from "../model/record.ts";
 import { addressOf } from "../model/record.ts";
-import { digestOf } from "../model/stable.ts";
 import type { Table } from "../model/table.ts";
 import { ownRows, textOf as text } from "./own-rows.ts";
 import { keyOf } from "../model/finding-key.ts";
+import { finderOf, newFinding, spotIn } from "../model/new-finding.ts";
 
 const basis = ownChoice("a table checked by a named person replaces the shipped table of its standard whole");
 
@@ -88,23 +88,12 @@ function about(
   message: string,
   why: string,
 ): Finding {
-  return {
+  return newFinding(finderOf(tableRules, rule), spotIn(record, pointer), {
     key: keyOf(rule, record, pointer.slice(1)),
-    rule,
-    severity: "nonconformity",
-    verdict: "failed",
-    subject: { kind: record.kind, id: record.id },
-    place: { file: record.file, pointer: record.pointer + pointer },
     message,
     why,
     hint: "correct the record against the standard, and have it checked by a second person",
-    basis,
     owner: "design",
-    due: null,
-    digest: digestOf(message),
-    related: [],
-    waiting: [],
-    exception: null,
     accuses: [addressOf(record, pointer)],
-  };
+  });
 }
