@@ -96,6 +96,8 @@ const quiet = new WeakMap<Trail, DraftOutcome>();
 const isQuiet = ({ doubts, disputes, absences, reasons }: Trail): boolean =>
   doubts.length + disputes.length + absences.length + reasons.length === 0;
 
+const none: readonly string[] = [];
+
 function draft(
   court: Court,
   definition: DefinitionName,
@@ -104,11 +106,22 @@ function draft(
   objections: readonly Finding[],
   applies: boolean,
 ): DraftOutcome {
+  const { id } = definition;
+  const reads = recordsRead(court.world.graph, trail);
+  // Most say no more than this.
+  if (applies && objections.length === 0 && trail.results.length === 0 && !trail.inapplicable && isQuiet(trail))
+    return {
+      definition: id,
+      subject,
+      findings: none,
+      reads,
+      verdict: definition.states === true ? "computed" : "passed",
+    };
   const base = {
-    definition: definition.id,
+    definition: id,
     subject,
-    findings: [],
-    reads: recordsRead(court.world.graph, trail),
+    findings: none,
+    reads,
     ...(trail.results.length > 0 && { results: [...new Set(trail.results)] }),
   } as const;
   const open = waits(court, definition, subject, trail);

@@ -14,12 +14,13 @@ export function reachedOn(
   shelved: readonly BookRecord[],
   kinds: ReadonlyMap<string, Kind>,
 ): ReadonlySet<BookRecord> {
+  if (shelved.length === 0) return new Set();
   const borne = new Set([...own, ...shelved].map((record) => addressOf(record)));
   const byId = groupBy(shelved, (record) => [addressOf(record)]);
-  const byFold = groupBy(shelved, (record) => [foldedAddress(record.kind, record.id)]);
+  const byFold = groupBy(shelved, (record) => [foldedAddress(record)]);
   const belonging = groupBy(shelved, (record) =>
-    targetsOf(record, kinds).flatMap(({ address, folded, belongs }) =>
-      !belongs ? [] : borne.has(address) ? [address] : [folded],
+    targetsOf(record, kinds).flatMap((target) =>
+      !target.belongs ? [] : borne.has(target.address) ? [target.address] : [foldedAddress(target)],
     ),
   );
   const reached = new Set<BookRecord>();
@@ -35,22 +36,22 @@ export function reachedOn(
     const address = addressOf(record);
     take(byId.get(address));
     take(belonging.get(address));
-    take(belonging.get(foldedAddress(record.kind, record.id)));
+    take(belonging.get(foldedAddress(record)));
     for (const target of targetsOf(record, kinds))
-      take(borne.has(target.address) ? byId.get(target.address) : byFold.get(target.folded));
+      take(borne.has(target.address) ? byId.get(target.address) : byFold.get(foldedAddress(target)));
   }
   return reached;
 }
 
-interface Target {
+interface Target extends Pick<BookRecord, "kind" | "id"> {
   readonly address: Address;
-  /** Marked, so that no id can be taken for a folded one. */
-  readonly folded: Address;
   /** The record belongs to what it names here. */
   readonly belongs: boolean;
 }
 
-const foldedAddress = (kind: string, id: string) => addressOf({ kind: `~${kind}`, id: foldAlike(id) });
+/** Marked, so that no id can be taken for a folded one. */
+const foldedAddress = ({ kind, id }: Pick<BookRecord, "kind" | "id">): Address =>
+  addressOf({ kind: `~${kind}`, id: foldAlike(id) });
 
 const targets = new WeakMap<readonly AimedLink[], readonly Target[]>();
 
@@ -63,18 +64,12 @@ function targetsOf(record: BookRecord, kinds: ReadonlyMap<string, Kind>): readon
   return found;
 }
 
-function targetsIn(links: readonly AimedLink[]): readonly Target[] {
-  return links.flatMap(({ target, field }) => {
+const targetsIn = (links: readonly AimedLink[]): readonly Target[] =>
+  links.flatMap(({ target, field }) => {
     if ("expected" in target) return [];
-    return [
-      {
-        address: addressOf(target),
-        folded: foldedAddress(target.kind, target.id),
-        belongs: field.belongs?.includes(target.kind) === true,
-      },
-    ];
+    const { kind, id } = target;
+    return [{ kind, id, address: addressOf(target), belongs: field.belongs?.includes(kind) === true }];
   });
-}
 
 function groupBy(
   records: readonly BookRecord[],

@@ -22,7 +22,10 @@ import type { World } from "./world.ts";
 export function follow(world: World, path: Pick<Path, "steps">, start: Hit | null, trail: Trail, wanted = true): Hit[] {
   const walk: Walk = { world, trail, wanted, skipped: false };
   let hits: readonly (Hit | null)[] = [start];
-  for (const group of groupsOf(path.steps)) hits = hits.flatMap((hit) => followGroup(walk, group, hit));
+  for (const group of groupsOf(path.steps)) {
+    const [only = null] = hits;
+    hits = hits.length === 1 ? followGroup(walk, group, only) : hits.flatMap((hit) => followGroup(walk, group, hit));
+  }
   const found = hits.filter((hit) => hit !== null);
   if (found.length > 0 || !wanted) return found;
   if (walk.skipped) trail.inapplicable = true;
@@ -137,7 +140,7 @@ function toField(walk: Walk, from: Hit, name: string, filters: readonly Step[]):
     return [];
   }
   const value = Object.hasOwn(hit.value, name) ? hit.value[name] : undefined;
-  const pointer = hit.pointer + pointerStep(name);
+  const pointer = pointerBelow(hit.pointer, name);
   if (hit.record !== null) notePlace(walk.world, hit.record, pointer);
   if (value === undefined || (isList(value) && value.length === 0)) {
     if (hit.asked !== undefined && walk.wanted) noRow(walk.trail, hit.asked, `the row has no ${name}`, name);
@@ -157,6 +160,16 @@ function toField(walk: Walk, from: Hit, name: string, filters: readonly Step[]):
   const field = fieldIn(walk.world, hit, name);
   if (hit.record === null) return [{ ...hit, value, field }];
   return [{ value, field, origin: { type: "record", record: hit.record, pointer }, record: hit.record, pointer }];
+}
+
+const below = new Map<string, string>();
+
+/** Pointer of a field below another; of fields of records themselves always the same text, of which notes hold thousands. */
+function pointerBelow(pointer: string, name: string): string {
+  if (pointer !== "") return pointer + pointerStep(name);
+  let step = below.get(name);
+  if (step === undefined) below.set(name, (step = pointerStep(name)));
+  return step;
 }
 
 /** A value, sound or in doubt. */

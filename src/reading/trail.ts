@@ -118,17 +118,24 @@ export function readsOf({ reads }: Trail): ReadonlyMap<Address, string> {
 
 const none: readonly Address[] = [];
 
+/** Up to so many are looked through faster than hashed. */
+const few = 12;
+
 /** Records that were read, each once, in the order they were met. */
 export function recordsRead({ byKind }: Pick<Graph, "byKind">, { reads }: Trail): readonly Address[] {
-  const found = new Set<BookRecord>();
+  const found: BookRecord[] = [];
+  let many: Set<BookRecord> | undefined;
   let last: BookRecord | null = null;
   for (const { record, pointer, isPlace } of reads) {
     const read = record ?? (isPlace === true ? recordAt(byKind, pointer) : undefined);
     if (read === undefined || read === last) continue;
-    found.add(read);
     last = read;
+    if (many === undefined && found.length >= few) many = new Set(found);
+    if (many?.has(read) ?? found.includes(read)) continue;
+    found.push(read);
+    many?.add(read);
   }
-  return found.size === 0 ? none : Array.from(found, nameOf);
+  return found.length === 0 ? none : found.map(nameOf);
 }
 
 function recordAt(byKind: Graph["byKind"], address: string): BookRecord | undefined {
