@@ -3,6 +3,7 @@ import { homedir } from "node:os";
 import { isAbsolute, join, resolve } from "node:path";
 import picocolors from "picocolors";
 import { runCommandLine } from "./commands/run.ts";
+import { startThreads } from "./foreign/waiting.ts";
 
 /** The only file that touches arguments, clock, environment, streams, exit code and colour. */
 const { env, stdout, stderr } = process;
@@ -58,6 +59,7 @@ process.exitCode = await runCommandLine(process.argv.slice(2), {
     ]),
   ink: inkFor(stdout),
   sayInk: inkFor(stderr),
+  prepare: startThreads,
   tool: async () => (await import("./root.ts")).toolName,
   loadEngine: async () => (await import("./commands/engine.ts")).engineKeepingIn(cacheFolder()),
 });

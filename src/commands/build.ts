@@ -24,6 +24,7 @@ import { bookArgument, formatOption, type Command, type Effects } from "./comman
 export const build: Command = {
   name: "build",
   summary: "issue the book: HTML dossier, PDF book, originals, evidence and hash list",
+  readsBook: true,
   arguments: [bookArgument],
   options: {
     out: {

@@ -12,6 +12,7 @@ import { earlierReport } from "./since.ts";
 export const check: Command = {
   name: "check",
   summary: "judge the records of a book and list what blocks its release",
+  readsBook: true,
   arguments: [bookArgument],
   options: {
     short: { means: "one line for each finding, grouped by who must act" },

@@ -30,6 +30,8 @@ export interface Command {
   readonly summary: string;
   readonly arguments: readonly Argument[];
   readonly options: Readonly<Record<string, Option>>;
+  /** It reads a book, as a rule: what looks at originals comes to life while the program is loaded. */
+  readonly readsBook?: true;
   /** Paragraphs of its help. */
   readonly help: readonly string[];
   run(given: Given, effects: Effects): Promise<Exit>;

@@ -20,6 +20,7 @@ import { UsageError, type Command, type Effects, type Given, type ReadBook } fro
 export const compared: Command = {
   name: "compared",
   summary: "record that a second person compared originals with what was read from them",
+  readsBook: true,
   arguments: [{ name: "originals", required: true, means: "ids of the originals, with commas between them" }],
   options: {
     by: { value: "PERSON", means: "id of the person who compared" },

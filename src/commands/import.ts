@@ -30,6 +30,7 @@ const delimiters: ReadonlyMap<string, "," | ";" | "\t"> = new Map([
 export const importSheet: Command = {
   name: "import",
   summary: "take a shop's sheet (.xlsx or .csv) into the records, by a map of its headings",
+  readsBook: true,
   arguments: [{ name: "sheet", required: true, means: "workbook or CSV file to take in" }],
   options: {
     book: { value: "DIR", means: "folder of the book; the one around here, or records/, if not given" },

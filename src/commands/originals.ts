@@ -10,6 +10,7 @@ import { notReadLine } from "./not-read.ts";
 export const originals: Command = {
   name: "originals",
   summary: "compare files/ with the records that name its files, and record new ones",
+  readsBook: true,
   arguments: [bookArgument],
   options: {
     add: { means: "write records, with hash, title and page count, for files that no record names" },

@@ -16,8 +16,6 @@ import { plain } from "../report/plain.ts";
 import { reportedBook } from "../report/report.ts";
 import { counted } from "../report/words.ts";
 import { isSheetFault, type SheetToWrite } from "../sheets/cells.ts";
-import { writeCsv } from "../sheets/write/csv.ts";
-import { writeWorkbook } from "../sheets/write/workbook.ts";
 import { bookFolder, judgeOrSay, shownPath } from "./books.ts";
 import { notReadLine } from "./not-read.ts";
 import { bookArgument, formatOption, UsageError, type Command, type Effects, type Exit } from "./command.ts";
@@ -25,6 +23,7 @@ import { bookArgument, formatOption, UsageError, type Command, type Effects, typ
 export const owed: Command = {
   name: "owed",
   summary: "list what is missing or still to come: what, for what, by when, and who must act",
+  readsBook: true,
   arguments: [bookArgument],
   options: {
     until: { value: "MILESTONE", means: "only what is owed at that milestone or before it" },
@@ -93,7 +92,10 @@ async function putSheet(
   out: string | undefined,
   effects: Effects,
 ): Promise<Exit> {
-  const made = format === "csv" ? writeCsv(sheet) : await writeWorkbook([sheet]);
+  const made =
+    format === "csv"
+      ? (await import("../sheets/write/csv.ts")).writeCsv(sheet)
+      : await (await import("../sheets/write/workbook.ts")).writeWorkbook([sheet]);
   if (isSheetFault(made)) {
     const { message, why, hint } = made;
     effects.say(`${plain(message)}\n  why    ${plain(why)}\n  hint   ${plain(hint)}\n`);

@@ -8,6 +8,8 @@ import { commands } from "./index.ts";
 export interface Surroundings extends Omit<Effects, "engine"> {
   readonly tool: () => Promise<string>;
   readonly loadEngine: () => Promise<Engine>;
+  /** Begins what a command that reads a book will need soon. */
+  readonly prepare: () => void;
 }
 
 /** Does what a command line asks for. Never throws: what went wrong is said, and is exit 2. */
@@ -22,6 +24,7 @@ export async function runCommandLine(words: readonly string[], around: Surroundi
         around.print(line.command === undefined ? toolHelp(commands, await around.tool()) : commandHelp(line.command));
         return 0;
       case "run":
+        if (line.command.readsBook === true) around.prepare();
         return await line.command.run(line.given, { ...around, engine: await around.loadEngine() });
     }
   } catch (error) {

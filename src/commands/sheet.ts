@@ -9,7 +9,6 @@ import type { Kind } from "../model/kind.ts";
 import { plain } from "../report/plain.ts";
 import { counted } from "../report/words.ts";
 import { isSheetFault } from "../sheets/cells.ts";
-import { writeWorkbook } from "../sheets/write/workbook.ts";
 import { bookFolder, judgeOrSay, readOrSay, shownPath } from "./books.ts";
 import { UsageError, type Command } from "./command.ts";
 import { notReadClause, notReadLine } from "./not-read.ts";
@@ -17,6 +16,7 @@ import { notReadClause, notReadLine } from "./not-read.ts";
 export const sheet: Command = {
   name: "sheet",
   summary: "write a workbook to fill in: the records of a kind, or what the book misses of it",
+  readsBook: true,
   arguments: [{ name: "kind", required: true, means: "kind of the records; databook explain lists the kinds" }],
   options: {
     owed: { means: "one row for each thing the book misses of this kind, and for each record that misses a field" },
@@ -49,6 +49,8 @@ export const sheet: Command = {
         : empty
           ? []
           : own.map(({ value }) => ({ value, known: false }));
+    // What only this command needs is loaded by it alone.
+    const { writeWorkbook } = await import("../sheets/write/workbook.ts");
     const made = await writeWorkbook(toSheets(kind, rows, linkChoices(read.records, kinds)));
     if (isSheetFault(made)) {
       const { message, why, hint, place } = made;

@@ -19,6 +19,7 @@ type ChainBlock = Extract<Block, { type: "chain" }>;
 export const trace: Command = {
   name: "trace",
   summary: "show the chain of evidence of one record, link by link, and where it was used",
+  readsBook: true,
   arguments: [
     { name: "kind", required: true, means: "kind of the record, such as joint, or a word of it, such as batch" },
     { name: "id", required: true, means: "its id, such as L1, or what it alone states, such as a heat number" },

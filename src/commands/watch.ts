@@ -10,13 +10,13 @@ import { fatalText, findingText, summaryText } from "../report/text.ts";
 import { bookFolder } from "./books.ts";
 import { bookArgument, UsageError, type Command, type Effects, type Exit, type ReadBook } from "./command.ts";
 import { faultText } from "./fault-text.ts";
-import { watchFolder } from "./watch-folder.ts";
 
 const firstPort = 8470;
 
 export const watch: Command = {
   name: "watch",
   summary: "judge the book again at each save, and keep its pages open in a browser",
+  readsBook: true,
   arguments: [bookArgument],
   options: {
     port: { value: "N", means: `port on this machine, or the next free one; ${firstPort} if not given` },
@@ -31,6 +31,7 @@ export const watch: Command = {
     const dir = await bookFolder(given.arguments[0], effects);
     const port = portOf(given.options.get("port"));
     const { serveLive, wordsPage } = await import("../publish/live/index.ts");
+    const { watchFolder } = await import("./watch-folder.ts");
     const judging = newJudging(dir, effects, wordsPage);
     let server: LiveServer | undefined;
     const folder = watchFolder(dir, async (gone) => {

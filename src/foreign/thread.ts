@@ -1,7 +1,5 @@
-import { join } from "node:path";
 import { Worker } from "node:worker_threads";
 import { ProgramError } from "../model/program-error.ts";
-import { packageRoot } from "../root.ts";
 import { ForeignWorkEnded } from "./ended.ts";
 
 /** What a thread may use. Counts of what is read strike long before; these only end what should not have happened. */
@@ -15,28 +13,38 @@ export type Replied<Answer> = Answer | { readonly failed: string };
 
 /** A thread that works on foreign files, one after the other. */
 export interface Thread<Task, Answer> {
+  /** Starts it before there is a task: coming to life takes it longer than a small task. */
+  start(): void;
   /** Throws ForeignWorkEnded when the thread had to be ended. `path` names the file in words. */
   ask(path: string, task: Task): Promise<Answer>;
   close(): Promise<void>;
 }
 
-/** Threads run compiled code, whether the program itself does or is run from its sources by a test. */
-export const compiled = (path: string): string => join(packageRoot, "dist/src", path);
-
 /** Opens a thread; it starts with the first task, and anew after one that had to be ended. */
 export function openThread<Task, Answer extends object>(file: string, bounds: Bounds): Thread<Task, Answer> {
   let worker: Worker | undefined;
-  const start = () =>
-    new Worker(file, {
+  const start = () => {
+    const own = new Worker(file, {
       execArgv: [],
       resourceLimits: { maxOldGenerationSizeMb: bounds.megabytes, maxYoungGenerationSizeMb: 64, stackSizeMb: 4 },
     });
+    // One that ends between two tasks harms none: the next starts another. While there is a task, it is said of that.
+    own
+      .on("error", () => undefined)
+      .once("exit", () => {
+        if (worker === own) worker = undefined;
+      });
+    return own;
+  };
   const close = async () => {
     const closing = worker;
     worker = undefined;
     await closing?.terminate();
   };
   return {
+    start() {
+      worker ??= start();
+    },
     async ask(path, task) {
       worker ??= start();
       const answer = await answered<Answer>(worker, path, task, bounds).catch(async (error: unknown) => {

@@ -2,7 +2,7 @@ import { MessageChannel, receiveMessageOnPort, Worker } from "node:worker_thread
 import { ProgramError } from "../model/program-error.ts";
 import { usualBounds, waiterFile } from "./desk.ts";
 import { ForeignWorkEnded } from "./ended.ts";
-import type { Waited, WaiterData, Works } from "./waiter.ts";
+import type { Job, Waited, Works } from "./waiter.ts";
 
 /** An original on disk. */
 export interface OriginalFile {
@@ -18,6 +18,30 @@ export type Told = (done: number, of: number) => void;
 /** Between two words to the reader. */
 const pause = 200;
 
+let waiter: Worker | undefined;
+
+/**
+ * Starts the threads that look at originals, before it is known at which: they come to life while the program loads and
+ * reads. Whoever hands them files need not have called it.
+ */
+export function startThreads(): void {
+  standingWaiter();
+}
+
+function standingWaiter(): Worker {
+  if (waiter !== undefined) return waiter;
+  // Flags of the program that asks (--input-type, say) are not for a thread that runs a file.
+  const own = new Worker(waiterFile, { execArgv: [] });
+  own.unref();
+  own.once("exit", () => dismiss(own));
+  return (waiter = own);
+}
+
+function dismiss(one: Worker): void {
+  if (waiter === one) waiter = undefined;
+  void one.terminate();
+}
+
 /**
  * Begins some work on files in threads of their own; what is given back waits for it. Throws ForeignWorkEnded when a thread
  * had to be ended.
@@ -28,10 +52,9 @@ export function startWaiter<Work extends keyof Works>(
 ): (told?: Told) => readonly Works[Work][] {
   const done = new Int32Array(new SharedArrayBuffer(8));
   const { port1, port2 } = new MessageChannel();
-  const data: WaiterData = { work, files: files.map(({ path, file }) => ({ path, file })), done, port: port2 };
-  // Flags of the program that asks (--input-type, say) are not for a thread that runs a file.
-  const waiter = new Worker(waiterFile, { workerData: data, transferList: [port2], execArgv: [] });
-  waiter.unref();
+  const job: Job = { work, files: files.map(({ path, file }) => ({ path, file })), done, port: port2 };
+  const thread = standingWaiter();
+  thread.postMessage(job, [port2]);
   port1.unref();
   return (told) => {
     // The waiter ends what takes too long; this only ends the waiting should it be lost itself.
@@ -40,8 +63,10 @@ export function startWaiter<Work extends keyof Works>(
       told?.(Atomics.load(done, 1), files.length);
     const waited = receiveMessageOnPort(port1)?.message as Waited | undefined;
     port1.close();
-    void waiter.terminate();
-    if (waited === undefined) throw new ProgramError("the thread that looks at originals did not answer");
+    if (waited === undefined) {
+      dismiss(thread);
+      throw new ProgramError("the thread that looks at originals did not answer");
+    }
     if ("ended" in waited) throw new ForeignWorkEnded(waited.ended.path, waited.ended.why);
     if ("failed" in waited) throw new ProgramError(`reading the originals failed: ${waited.failed}`);
     return waited.results as readonly Works[Work][];

@@ -1,5 +1,6 @@
 import { ForeignWorkEnded } from "../foreign/ended.ts";
-import { compiled, openThread, type Bounds } from "../foreign/thread.ts";
+import { openThread, type Bounds } from "../foreign/thread.ts";
+import { threadFile } from "../root.ts";
 import type { ReadOptions, SheetFault, Workbook } from "./cells.ts";
 import { unpack, type PackedWorkbook } from "./pack.ts";
 import type { SheetTask } from "./worker.ts";
@@ -16,7 +17,7 @@ export async function readSheetFile(
   options: ReadOptions = {},
   bounds: Bounds = usualBounds,
 ): Promise<Workbook | SheetFault> {
-  const thread = openThread<SheetTask, PackedWorkbook | SheetFault>(compiled("sheets/worker.js"), bounds);
+  const thread = openThread<SheetTask, PackedWorkbook | SheetFault>(threadFile("sheets/worker.js"), bounds);
   try {
     const answer = await thread.ask(name, { bytes, name, options });
     return "sheets" in answer ? unpack(answer) : answer;

@@ -6,8 +6,9 @@ import { loadKinds } from "../load/kinds.ts";
 import { checkName, readyFile } from "../load/ready-checks.ts";
 import { schemaEngine } from "../load/schema-engine.ts";
 import { tableSchema } from "../load/tables.ts";
+import { writeBundle } from "./bundle.ts";
 
-// Run by `npm run build` after the compiler: writes the checks of all shipped schemas beside the program.
+// Run by `npm run build` after the compiler: writes the checks of all shipped schemas beside the program, and the bundle.
 const engine = schemaEngine(false, true);
 const names: Record<string, string> = {};
 const schemas = join(packageRoot, "schemas");
@@ -20,3 +21,4 @@ for (const schema of [...records, tableSchema(schemas)]) {
 }
 mkdirSync(dirname(readyFile), { recursive: true });
 writeFileSync(readyFile, standalone.default(engine.ajv, names));
+await writeBundle();

@@ -68,6 +68,7 @@ export async function runOn(setting: Setting, ...words: readonly string[]): Prom
     sayInk: noInk,
     tool: () => Promise.resolve(engine.tool),
     loadEngine: () => Promise.resolve(engine),
+    prepare: () => undefined,
   });
   return { exit, out: out.join(""), err: err.join(""), stages };
 }

@@ -29,6 +29,7 @@ export async function runIn(around: Around, ...words: readonly string[]): Promis
     sayInk: noInk,
     tool: () => Promise.resolve(engine.tool),
     loadEngine: () => Promise.resolve(engine),
+    prepare: () => undefined,
   });
   return { exit, out: out.join(""), err: err.join(""), stages: [] };
 }
