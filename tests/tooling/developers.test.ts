@@ -1,5 +1,6 @@
 import { existsSync, readFileSync } from "node:fs";
 import { expect, test } from "vitest";
+import { judging } from "../../src/judge/judging.ts";
 
 const guide = readFileSync("DEVELOPERS.md", "utf8");
 const named = [...guide.matchAll(/`([\w-]+(?:\/[\w-]+)*\/[\w-]+(?:\.test)?\.ts)`/g)].map(([, path = ""]) => path);
@@ -9,4 +10,13 @@ test("every file that DEVELOPERS.md names is there", () => {
   // Files of `src/` and of the demonstrations are named from there.
   const there = (path: string) => ["", "src/", "demo-data/"].some((folder) => existsSync(folder + path));
   expect(named.filter((path) => !there(path))).toEqual([]);
+});
+
+test("the steps of judging are printed as they are listed", () => {
+  const [, section = ""] = /### Steps of judging\n(.*?)\n### /s.exec(guide) ?? [];
+  const printed = [...section.matchAll(/^\| (?!Step \|)(.+?) \| (.+?) \|(?: (yes))? \|$/gm)];
+  expect(judging.list.length).toBeGreaterThan(20);
+  expect(printed.map(([, name, does, ends]) => ({ name, does, isStage: ends === "yes" }))).toEqual(
+    judging.list.map(({ name, does, isStage }) => ({ name, does, isStage })),
+  );
 });

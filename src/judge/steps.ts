@@ -1,0 +1,70 @@
+import { stage, type Court } from "../court/court.ts";
+
+/** One step of judging. */
+export interface Step {
+  readonly name: string;
+  readonly does: string;
+  /**
+   * Whether a stage ends with it: what it finds doubts nothing before, and everything after. A step that is none leaves that to the
+   * next, finds nothing, or ends stages of its own.
+   */
+  readonly isStage: boolean;
+}
+
+interface Runs extends Step {
+  readonly run: (state: object) => object | void;
+}
+
+interface HasCourt {
+  readonly court: Court;
+}
+
+/**
+ * Steps in their order. Each is given what all before it have handed on, and may hand on more, by name: what a later step
+ * asks for and no earlier one hands on is an error of types.
+ */
+export class Steps<Start extends HasCourt, State extends Start = Start> {
+  readonly #steps: readonly Runs[];
+
+  private constructor(steps: readonly Runs[]) {
+    this.#steps = steps;
+  }
+
+  static from<Start extends HasCourt>(): Steps<Start> {
+    return new Steps<Start>([]);
+  }
+
+  /** A step at whose end what it found takes effect. */
+  stage<More extends object | void>(name: string, does: string, run: (state: State) => More) {
+    return this.#with(name, does, true, run);
+  }
+
+  step<More extends object | void>(name: string, does: string, run: (state: State) => More) {
+    return this.#with(name, does, false, run);
+  }
+
+  /** Names and purposes, in order: the table of contents of judging. */
+  get list(): readonly Step[] {
+    return this.#steps;
+  }
+
+  /** Runs them all, and gives what they have handed on. */
+  run(start: Start): State {
+    let state: object = start;
+    for (const { isStage, run } of this.#steps) {
+      const go = () => {
+        const more = run(state);
+        if (more !== undefined) state = { ...state, ...more };
+      };
+      if (isStage) stage(start.court, go);
+      else go();
+    }
+    // Each step was added with the type of what the steps before it hand on.
+    return state as State;
+  }
+
+  #with<More extends object | void>(name: string, does: string, isStage: boolean, run: (state: State) => More) {
+    const step: Runs = { name, does, isStage, run: (state) => run(state as State) };
+    return new Steps<Start, State & (More extends object ? More : unknown)>([...this.#steps, step]);
+  }
+}
