@@ -3,7 +3,7 @@ import { join, relative } from "node:path";
 import { packageRoot } from "./root.ts";
 
 /** `npm run demo`: builds the demonstration books with the command a reader would use, and says where to open them. */
-const cli = join(packageRoot, "dist/src/cli.js");
+const cli = join(packageRoot, "dist/src/bundled/cli.js");
 let failed = 0;
 for (const book of ["boiler", "air-receiver", "control-air"]) {
   const out = join(packageRoot, "out", "demo", book);

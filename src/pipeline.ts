@@ -1,5 +1,5 @@
 import { join } from "node:path";
-import { shippedDefinitions, chains } from "./definitions.ts";
+import { shippedCode, shippedDefinitions, chains } from "./definitions.ts";
 import type { Remembered } from "./judge/again.ts";
 import { judge, judgeAgain as again, judgeRemembering as remembering } from "./judge/judge.ts";
 import { loadBook } from "./load/book-files.ts";
@@ -13,6 +13,7 @@ import type { Progress } from "./publish/progress.ts";
 import type { Publication } from "./publish/publication.ts";
 import type { Block } from "./publish/blocks.ts";
 import type { LastChange } from "./publish/outline/live.ts";
+import { noteCode } from "./proof.ts";
 import { packageRoot, toolName } from "./root.ts";
 
 /**
@@ -80,6 +81,7 @@ const layingOut = () => import("./publish/outline/outline.ts");
 /** The publication as a value, before it is HTML or PDF; with `live`, a view of records in the making, which is no issue. */
 export async function layOut(judged: JudgedBook, live?: LastChange): Promise<Publication> {
   const [{ outline }, { answers }] = await Promise.all([layingOut(), import("./verification/index.ts")]);
+  noteCode(shippedCode);
   return outline(judged, chains, toolName, answers, live);
 }
 

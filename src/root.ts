@@ -16,9 +16,12 @@ export const packageRoot: string = (() => {
   }
 })();
 
+/** The folder of the bundle, when this is part of it. */
+export const bundleHere: string | undefined = basename(here) === bundled ? here : undefined;
+
 /** A file that a thread runs: of the bundle, when this is part of it; else compiled, also when this is run from its sources. */
 export const threadFile = (path: string): string =>
-  join(packageRoot, "dist/src", ...(basename(here) === bundled ? [bundled] : []), path);
+  join(packageRoot, "dist/src", ...(bundleHere === undefined ? [] : [bundled]), path);
 
 /** "databook 0.1.0": named on *Judged with* and in the marker of an issue. */
 export const toolName: string = (() => {

@@ -16,7 +16,7 @@ import {
   type ReadBook,
 } from "../pipeline.ts";
 import { ChangedWhileBuilding } from "../publish/changed.ts";
-import { planOf } from "../plan/plan.ts";
+import { checkDefinitions } from "../plan/check-definitions.ts";
 import { packageRoot, toolName } from "../root.ts";
 import { join } from "node:path";
 import { UsageError, type Engine } from "./command.ts";
@@ -81,7 +81,7 @@ export const engine: Engine = {
   definitions() {
     const definitions = shippedDefinitions(loadKinds([join(packageRoot, "schemas")]));
     // What explains a definition refuses a wrong one as judging does, in the same words.
-    planOf(definitions);
+    checkDefinitions(definitions);
     return definitions;
   },
 };

@@ -6,6 +6,7 @@ import { byCodePoint } from "../model/order.ts";
 import { ProgramError } from "../model/program-error.ts";
 import { composeKind } from "./compose.ts";
 import { objectOf } from "./inline.ts";
+import { hashOfFiles, noteProvedKinds, proofHere } from "../proof.ts";
 import { checkHead, checkKind } from "./schema-form.ts";
 
 const suffix = ".schema.json";
@@ -19,18 +20,23 @@ const commonFile = `common${suffix}`;
 export function loadKinds(schemaDirs: readonly string[]): Map<string, Kind> {
   const [first] = schemaDirs;
   if (first === undefined) throw new ProgramError("no folder of schemas was named");
+  const proof = proofHere();
+  const proved = proof !== undefined && proof.schemas === hashOfFiles(first);
   const common = readSchema(join(first, commonFile));
   const shared = objectOf(objectOf(common, "$defs"), "recordProperties");
   if (!Object.hasOwn(shared, "id"))
     throw new ProgramError(`${join(first, commonFile)}: "$defs/recordProperties" has no "id"`);
-  const found = new Map<string, { readonly file: string; readonly kind: Kind }>();
-  for (const file of schemaDirs.flatMap(schemaFiles)) {
+  const found = new Map<string, { readonly file: string; readonly kind: Kind; readonly checked: boolean }>();
+  for (const [file, isFirst] of schemaDirs.flatMap((dir, index) =>
+    schemaFiles(dir).map((one) => [one, index === 0] as const),
+  )) {
     const name = file.slice(Math.max(file.lastIndexOf("/"), file.lastIndexOf("\\")) + 1, -suffix.length);
     const before = found.get(name);
     if (before !== undefined) throw new ProgramError(`${file}: kind "${name}" is already defined in ${before.file}`);
     const schema = readSchema(file);
-    checkHead(name, file, schema, shared);
-    found.set(name, { file, kind: composeKind(name, { file, schema, common }) });
+    const checked = proved && isFirst;
+    if (!checked) checkHead(name, file, schema, shared);
+    found.set(name, { file, checked, kind: composeKind(name, { file, schema, common }) });
   }
   const heat = heatKind(common, found.get("material-certificate")?.kind);
   if (heat !== undefined && found.has("heat"))
@@ -40,7 +46,8 @@ export function loadKinds(schemaDirs: readonly string[]): Map<string, Kind> {
       .sort((a, b) => byCodePoint(a.name, b.name))
       .map((kind) => [kind.name, kind]),
   );
-  for (const { file, kind } of found.values()) checkKind(kind, file, kinds);
+  for (const { file, kind, checked } of found.values()) if (!checked) checkKind(kind, file, kinds);
+  if (proved && schemaDirs.length === 1) noteProvedKinds(kinds);
   return kinds;
 }
 

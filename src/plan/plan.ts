@@ -1,23 +1,13 @@
-import { checkCalculation } from "../compute/check.ts";
 import type { Calculation } from "../model/calculation.ts";
 import type { Definitions } from "../model/definitions.ts";
+import { answerable } from "../model/exceptions.ts";
 import type { Input, Inputs } from "../model/input.ts";
-import { nearestWords } from "../model/nearest.ts";
+import { kindIn } from "../model/kind-text.ts";
 import { ProgramError } from "../model/program-error.ts";
 import type { Rule } from "../model/rule.ts";
-import { pathOf } from "../reading/bind.ts";
-import { checkCalculationInputs, checkConditions, checkInputs } from "./check-inputs.ts";
-import { checkAnnounced } from "./check-announced.ts";
-import { checkNames } from "./check-names.ts";
-import { checkScopes } from "./check-scopes.ts";
-import { checkPath } from "./check-paths.ts";
-import { answerable } from "../model/exceptions.ts";
-import { resultChecks } from "./result-checks.ts";
-import { checkOwners } from "./check-owners.ts";
+import { provedPaths, type AllCheckedPaths } from "../proof.ts";
+import { calculationName, checkDefinitions, ruleName } from "./check-definitions.ts";
 import { owedInputs, owingOf, type Owing } from "./owed-inputs.ts";
-import { coverageOf, type Coverage } from "./coverage.ts";
-import { standAt } from "./standing.ts";
-import { kindIn } from "../model/kind-text.ts";
 
 /** Definitions in the order they are judged in. Derived from what each reads; nobody assigns a stage. */
 export interface Plan {
@@ -45,8 +35,8 @@ export interface Plan {
 const plans = new WeakMap<Definitions, Plan>();
 
 /**
- * Checks every path and formula of every definition against the schemas and puts definitions in order. Throws one error
- * that lists all problems: they are faults of definitions, not of data.
+ * Puts definitions in order, once they are checked: those that are shipped when the program is built, all others here. Throws
+ * one error that lists all problems.
  */
 export function planOf(definitions: Definitions): Plan {
   const known = plans.get(definitions);
@@ -57,49 +47,40 @@ export function planOf(definitions: Definitions): Plan {
     plans.set(definitions, own);
     return own;
   }
-  const coverage = coverageOf(definitions);
-  const problems: string[] = [];
-  const note = (what: string, list: readonly string[]) => problems.push(...list.map((text) => `${what}: ${text}`));
+  const plan = ordered(definitions, provedPaths(definitions) ?? checkDefinitions(definitions));
+  plans.set(definitions, plan);
+  return plan;
+}
+
+function ordered(definitions: Definitions, paths: AllCheckedPaths): Plan {
+  const known = (name: string) => paths[name] ?? unknownPaths(name);
   const rules = definitions.rules.map((rule) => {
-    const facts = checkInputs(definitions, coverage, rule.kind, rule.inputs, rule.when ?? []);
-    note(`rule ${rule.id}`, [...facts.problems, ...checkAnnounced(definitions, coverage, rule.kind, rule)]);
-    return {
-      rule,
-      facts,
-      crosses: facts.crosses || facts.calculations.length > 0,
-      exception: answerable.has(kindIn(rule.kind)),
-    };
+    const { crosses, whole, calculations: needs } = known(ruleName(rule));
+    const exception = answerable.has(kindIn(rule.kind));
+    return { rule, whole, crosses: crosses || needs.length > 0, exception };
   });
-  const calculations = definitions.calculations.map((calculation) => {
-    const facts = checkCalculationInputs(definitions, coverage, calculation);
-    const announced = checkAnnounced(definitions, coverage, calculation.appliesTo.kind, {
-      ...calculation.appliesTo,
-      ...calculation,
-    });
-    note(`calculation ${calculation.id}`, [...facts.problems, ...checkCalculation(calculation), ...announced]);
-    return { calculation, needs: facts.calculations };
-  });
-  noteRegisters(definitions, coverage, note);
-  noteFacts(definitions, coverage, note);
-  noteClosers(definitions, coverage, note);
-  problems.push(...checkOwners(definitions), ...checkNames(definitions), ...checkScopes(definitions));
-  if (problems.length > 0) throw new ProgramError(`definitions do not fit the schemas:\n  ${problems.join("\n  ")}`);
+  const calculations = definitions.calculations.map((calculation) => ({
+    calculation,
+    needs: known(calculationName(calculation)).calculations,
+  }));
   const others = rules.filter(({ exception, rule }) => !exception && rule.against === undefined);
   const after = others.filter(({ crosses, rule }) => crosses && rule.disputes === undefined);
-  const plan: Plan = {
+  return {
     exceptions: rules.filter(({ exception }) => exception).map(({ rule }) => rule),
     against: rules.filter(({ exception, rule }) => !exception && rule.against !== undefined).map(({ rule }) => rule),
     within: others.filter(({ crosses }) => !crosses).map(({ rule }) => rule),
     calculations: inOrder(calculations),
     disputing: others.filter(({ crosses, rule }) => crosses && rule.disputes !== undefined).map(({ rule }) => rule),
-    chain: after.filter(({ facts }) => !facts.whole).map(({ rule }) => rule),
-    whole: after.filter(({ facts }) => facts.whole).map(({ rule }) => rule),
+    chain: after.filter(({ whole }) => !whole).map(({ rule }) => rule),
+    whole: after.filter(({ whole }) => whole).map(({ rule }) => rule),
     ordered: new Set(definitions.rules.filter(({ inputs }) => datesIn(inputs) > 1).map(({ id }) => id)),
     owing: owingOf(owedInputs(definitions).owed),
     single: new Set(rules.filter(({ crosses }) => !crosses).map(({ rule }) => rule.id)),
   };
-  plans.set(definitions, plan);
-  return plan;
+}
+
+function unknownPaths(name: string): never {
+  throw new ProgramError(`the paths of ${name} were never checked`);
 }
 
 /** Whether these are some of those: what was changed since is to be checked by itself. */
@@ -124,47 +105,6 @@ function ofThese(plan: Plan, { rules, calculations }: Definitions): Plan {
     whole: kept(plan.whole),
     owing: owingOf(plan.owing.flatMap(({ paths }) => [...paths.values()].flat()).filter(({ by }) => ids.has(by.id))),
   };
-}
-
-type Note = (what: string, list: readonly string[]) => void;
-
-function noteRegisters(definitions: Definitions, coverage: Coverage, note: Note): void {
-  for (const { id, needs, each } of definitions.registers.flatMap(({ requirements }) => requirements)) {
-    note(`requirement ${id}`, checkPath(definitions, coverage, each.kind, pathOf(needs), false).problems);
-    const start = standAt(definitions, each.kind);
-    if (start === null) continue;
-    const schemas = { definitions, coverage, required: true };
-    note(
-      `requirement ${id}`,
-      checkConditions(schemas, start, each.when ?? []).flatMap(({ problems }) => problems),
-    );
-  }
-}
-
-function noteFacts(definitions: Definitions, coverage: Coverage, note: Note): void {
-  for (const { id, statements, about } of definitions.facts)
-    for (const text of statements) {
-      const path = pathOf(text);
-      const [first] = path.steps;
-      note(`fact ${id}`, checkPath(definitions, coverage, "book", path, false).problems);
-      if (first?.type !== "all") note(`fact ${id}`, [`path "${text}" does not start at book.<kind>`]);
-      else if (about !== undefined && about !== "")
-        note(`fact ${id}`, checkPath(definitions, coverage, first.kind, pathOf(about), false).problems);
-    }
-}
-
-/** Each result that may be rejected names closers there are, and each closer follows paths there are. */
-function noteClosers(definitions: Definitions, coverage: Coverage, note: Note): void {
-  const closers = new Map((definitions.closers ?? []).map((one) => [one.id, one]));
-  for (const { id, kind, closedBy } of resultChecks(definitions.kinds))
-    for (const name of closedBy) {
-      const closer = closers.get(name);
-      if (closer === undefined || (closer.kinds !== "any" && !closer.kinds.includes(kind)))
-        note(`check ${id}`, [
-          `nothing named "${name}" closes a result of ${kind}${nearestWords(name, closers.keys())}`,
-        ]);
-      else note(`closer ${name}`, checkInputs(definitions, coverage, kind, closer.inputs, []).problems);
-    }
 }
 
 /** How many dates a rule compares; a list counts as several. */

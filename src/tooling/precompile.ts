@@ -8,11 +8,13 @@ import { schemaEngine } from "../load/schema-engine.ts";
 import { tableSchema } from "../load/tables.ts";
 import { writeBundle } from "./bundle.ts";
 
-// Run by `npm run build` after the compiler: writes the checks of all shipped schemas beside the program, and the bundle.
+// Run by `npm run build` after the compiler: writes the checks of all shipped schemas beside the program, and the bundle with
+// what is proved of it.
 const engine = schemaEngine(false, true);
 const names: Record<string, string> = {};
 const schemas = join(packageRoot, "schemas");
-const records = [...loadKinds([schemas]).values()].flatMap(({ single, row }) => [single, row]);
+const kinds = loadKinds([schemas]);
+const records = [...kinds.values()].flatMap(({ single, row }) => [single, row]);
 for (const schema of [...records, tableSchema(schemas)]) {
   const name = checkName(schema);
   if (Object.hasOwn(names, name)) continue;
@@ -21,4 +23,4 @@ for (const schema of [...records, tableSchema(schemas)]) {
 }
 mkdirSync(dirname(readyFile), { recursive: true });
 writeFileSync(readyFile, standalone.default(engine.ajv, names));
-await writeBundle();
+await writeBundle(schemas, kinds);

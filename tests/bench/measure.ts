@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { performance } from "node:perf_hooks";
 import { packageRoot } from "../../src/root.ts";
 
-export const cli: string = join(packageRoot, "dist/src/cli.js");
+export const cli: string = join(packageRoot, "dist/src/bundled/cli.js");
 export const tasks: string = join(packageRoot, "dist/tests/bench/tasks.js");
 // A child says its own processor time and peak memory when it ends.
 const preload = `data:text/javascript,process.on("exit",()=>{const u=process.resourceUsage();process.stderr.write("\\nused "+(u.userCPUTime+u.systemCPUTime)+" "+u.maxRSS+"\\n")})`;

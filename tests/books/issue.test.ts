@@ -18,7 +18,7 @@ import { copyBook } from "../support/copy-book.ts";
 import { demoBook, interimBook, sound } from "../support/demo-book.ts";
 
 /** The command as a reader runs it, on the compiled program: `npm test` builds it first. */
-const cli = join(import.meta.dirname, "../../dist/src/cli.js");
+const cli = join(import.meta.dirname, "../../dist/src/bundled/cli.js");
 const dir = realpathSync(mkdtempSync(join(tmpdir(), "databook-issue-")));
 afterAll(() => rmSync(dir, { recursive: true, force: true }));
 

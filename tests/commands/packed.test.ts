@@ -1,5 +1,5 @@
 import { execFile } from "node:child_process";
-import { cp, mkdir, mkdtemp, readdir, readFile, rm, stat } from "node:fs/promises";
+import { cp, mkdir, mkdtemp, readdir, readFile, rm, stat, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join, relative, sep } from "node:path";
 import { promisify } from "node:util";
@@ -27,7 +27,7 @@ interface Ended {
 
 /** Runs the installed command as its own process. */
 async function databook(cwd: string, ...words: readonly string[]): Promise<Ended> {
-  const cli = join(home, "node_modules/databook/dist/src/cli.js");
+  const cli = join(home, "node_modules/databook/dist/src/bundled/cli.js");
   try {
     const { stdout, stderr } = await call(process.execPath, [cli, ...words], { cwd, ...most });
     return { exit: 0, out: stdout, err: stderr };
@@ -127,4 +127,17 @@ describe("the installed command, in a folder of its own", () => {
     expect(await databook(jobs, "check")).toMatchObject({ exit: 2, out: "" });
     expect(await readdir(jobs)).toEqual([]);
   }, 60_000);
+
+  // Last: it spoils what is installed.
+  test("a schema that was changed since the build is checked, and refused where it is wrong", async () => {
+    const file = join(home, "node_modules/databook/schemas/joint.schema.json");
+    const schema = JSON.parse(await readFile(file, "utf8")) as { properties: Record<string, unknown> };
+    schema.properties["colour"] = { type: "string" };
+    await writeFile(file, JSON.stringify(schema));
+    const jobs = await freshFolder();
+    await writeFile(join(jobs, "book.json"), "{}");
+    const { exit, err } = await databook(jobs, "check");
+    expect(exit).toBe(2);
+    expect(err).toContain("joint.schema.json: colour has no description");
+  });
 });

@@ -25,6 +25,7 @@ import { withOwn } from "./own.ts";
 import { groupPages } from "./group-pages.ts";
 import { openingPage, recordPage, recordsOf } from "./section-pages.ts";
 import { lowerTitle } from "../../model/titles.ts";
+import { codeOf } from "../../proof.ts";
 
 /**
  * Lays the whole book out as pages of blocks: the only place that decides what the book says. Pure. With `live` it is a
@@ -173,12 +174,14 @@ function numbered(page: Page): Page {
   });
 }
 
+const isCode = (value: unknown): value is (...args: never[]) => unknown => typeof value === "function";
+
 /** A fingerprint of the definitions themselves: another rule, formula, limit or table gives another. */
 function definitionsHash(judged: JudgedBook): string {
   const { kinds, ...rest } = judged.definitions;
   const all = { ...rest, kinds: [...kinds.values()].map(({ single }) => single) };
   // The code of a rule is part of what it says.
-  const text = JSON.stringify(all, (_name, value: unknown) => (typeof value === "function" ? String(value) : value));
+  const text = JSON.stringify(all, (_name, value: unknown) => (isCode(value) ? codeOf(value) : value));
   return createHash("sha256").update(text, "utf8").digest("hex");
 }
 
