@@ -12,7 +12,7 @@ export interface Step {
 }
 
 interface Runs extends Step {
-  readonly run: (state: object) => object | void;
+  readonly run: (state: object) => unknown;
 }
 
 interface HasCourt {
@@ -35,11 +35,11 @@ export class Steps<Start extends HasCourt, State extends Start = Start> {
   }
 
   /** A step at whose end what it found takes effect. */
-  stage<More extends object | void>(name: string, does: string, run: (state: State) => More) {
+  stage<More>(name: string, does: string, run: (state: State) => More) {
     return this.#with(name, does, true, run);
   }
 
-  step<More extends object | void>(name: string, does: string, run: (state: State) => More) {
+  step<More>(name: string, does: string, run: (state: State) => More) {
     return this.#with(name, does, false, run);
   }
 
@@ -54,7 +54,7 @@ export class Steps<Start extends HasCourt, State extends Start = Start> {
     for (const { isStage, run } of this.#steps) {
       const go = () => {
         const more = run(state);
-        if (more !== undefined) state = { ...state, ...more };
+        if (typeof more === "object") state = { ...state, ...more };
       };
       if (isStage) stage(start.court, go);
       else go();
@@ -63,7 +63,7 @@ export class Steps<Start extends HasCourt, State extends Start = Start> {
     return state as State;
   }
 
-  #with<More extends object | void>(name: string, does: string, isStage: boolean, run: (state: State) => More) {
+  #with<More>(name: string, does: string, isStage: boolean, run: (state: State) => More) {
     const step: Runs = { name, does, isStage, run: (state) => run(state as State) };
     return new Steps<Start, State & (More extends object ? More : unknown)>([...this.#steps, step]);
   }
