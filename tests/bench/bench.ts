@@ -3,6 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { parseArgs } from "node:util";
 import { packageRoot } from "../../src/root.ts";
+import { measureAgain } from "./again.ts";
 import { generateBook, pressureParts, welds, type Growth } from "./generate.ts";
 import { measureBook, taskNames } from "./measure.ts";
 import { measureImports } from "./imports.ts";
@@ -11,7 +12,7 @@ import { measureSteam } from "./steam.ts";
 
 /**
  * `npm run bench -- [part …] [--runs n] [--joints n] [--only task,…]`: whole processes, medians of several runs, and
- * ratios against the floor measured in the same run. Without a part: `demo`, `receiver`, `sheets` and `steam`, some minutes; `boiler`
+ * ratios against the floor measured in the same run. Without a part: `demo`, `again`, `receiver`, `sheets` and `steam`, some minutes; `boiler`
  * is only measured by name, since one run of all its tasks keeps a machine busy for a quarter of an hour.
  */
 interface Part {
@@ -29,24 +30,29 @@ const parts: ReadonlyMap<string, Part> = new Map([
 ]);
 const steam = "steam";
 const sheets = "sheets";
+const again = "again";
+const others = [again, sheets, steam];
 
 const { values, positionals } = parseArgs({
   allowPositionals: true,
   options: { runs: { type: "string" }, joints: { type: "string" }, only: { type: "string" } },
 });
-const wanted = positionals.length > 0 ? positionals : ["demo", "receiver", sheets, steam];
+const wanted = positionals.length > 0 ? positionals : ["demo", again, "receiver", sheets, steam];
 const only = values.only?.split(",") ?? taskNames;
 const unknown = [
-  ...wanted.filter((name) => name !== steam && name !== sheets && !parts.has(name)),
+  ...wanted.filter((name) => !others.includes(name) && !parts.has(name)),
   ...only.filter((name) => !taskNames.includes(name)),
 ];
 if (unknown.length > 0)
   throw new Error(
-    `not known: ${unknown.join(", ")}; parts are ${[...parts.keys(), sheets, steam].join(", ")}, tasks ${taskNames.join(", ")}`,
+    `not known: ${unknown.join(", ")}; parts are ${[...parts.keys(), ...others].join(", ")}, tasks ${taskNames.join(", ")}`,
   );
 
 for (const name of wanted) {
   if (name === steam) measureSteam(Number(values.runs ?? 15));
+  if (name === again)
+    for (const book of ["air-receiver", "boiler"])
+      measureAgain(`judging again: ${book}`, bookOf(book), Number(values.runs ?? 20));
   if (name === sheets) {
     measureSheets(Number(values.runs ?? 3));
     await measureImports(Number(values.runs ?? 3));
@@ -55,8 +61,12 @@ for (const name of wanted) {
   if (part !== undefined) for (const book of part.books) measurePart(book, part);
 }
 
+function bookOf(name: string): string {
+  return join(packageRoot, "demo-data", name, "book");
+}
+
 function measurePart(book: string, part: Part): void {
-  const from = join(packageRoot, "demo-data", book, "book");
+  const from = bookOf(book);
   const runs = Number(values.runs ?? part.runs);
   if (part.growth === undefined) {
     measureBook(`demonstration: ${book}`, from, runs, only);
