@@ -6,6 +6,7 @@ import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { placeWords } from "../model/words.ts";
 import { conclude, endStage, type Court } from "../court/court.ts";
 import { addFinding } from "../court/entries.ts";
+import { linksOf } from "../reading/links-back.ts";
 import { clear, newTrail, noteRead } from "../reading/trail.ts";
 import { caseName, compare, type Sheet } from "./sheet-comparison.ts";
 import type { SheetCase } from "./sheet-case.ts";
@@ -67,15 +68,11 @@ export function compareSheets(
 
 const recordOf = ({ kind, id }: BookRecord): Subject => ({ kind, id });
 
-function sheetsOf(court: Court, { calculation, subject, pointer }: SheetCase): readonly BookRecord[] {
-  const links = court.world.graph.back.get(addressOf(subject, pointer)) ?? [];
-  return links.flatMap(({ from, path, toPointer }) =>
-    from.kind === sheetKind &&
-    path === "subject" &&
-    toPointer === pointer &&
-    from.value["calculation"] === calculation.id
-      ? [from]
-      : [],
+const aboutSubject = { type: "back", kind: sheetKind, field: "subject" } as const;
+
+function sheetsOf({ world }: Court, { calculation, subject, pointer }: SheetCase): readonly BookRecord[] {
+  return linksOf(world, addressOf(subject, pointer), aboutSubject).flatMap(({ from, toPointer }) =>
+    toPointer === pointer && from.value["calculation"] === calculation.id ? [from] : [],
   );
 }
 

@@ -1,7 +1,7 @@
-import { comparisonsOf, digestOfTaken, statementOf } from "../model/comparison.ts";
+import { comparisonsOf, statementOf } from "../model/comparison.ts";
 import { isList, isObject, type JsonObject } from "../model/json.ts";
 import type { Kind } from "../model/kind.ts";
-import { originalsAmong, takenFrom, type Originals } from "../model/read-from.ts";
+import { digestOfTaken, originalsAmong, takenFrom, type Originals } from "../model/read-from.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { shelfOf } from "../model/shelf.ts";
 import type { PlannedRecord } from "./import-plan.ts";

@@ -17,8 +17,8 @@ interface FieldValues {
 
 const read = new WeakMap<BookRecord, FieldValues>();
 
-/** The values of a record as they read; that follows from the record alone, and is read once. */
-export function valuesOf(record: BookRecord, kind: Kind): FieldValues {
+/** The values of a record as they read: that follows from the record alone. `keep`: it will be asked for again. */
+export function valuesOf(record: BookRecord, kind: Kind, keep: boolean): FieldValues {
   const before = read.get(record);
   if (before !== undefined && before.kind === kind) return before;
   const odd: FieldValues["odd"][number][] = [];
@@ -31,7 +31,7 @@ export function valuesOf(record: BookRecord, kind: Kind): FieldValues {
     if (fault !== undefined) odd.push({ leaf, text, fault });
   });
   const values = { kind, odd, dates };
-  read.set(record, values);
+  if (keep) read.set(record, values);
   return values;
 }
 

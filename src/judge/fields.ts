@@ -69,10 +69,11 @@ export function readValues(court: Court, cutOff: string): readonly Suspect[] {
   const parsed = parseDate(cutOff);
   const last = parsed.ok ? parsed.date : undefined;
   const suspects: Suspect[] = [];
+  const keep = court.world.notes?.now != null;
   for (const record of court.world.graph.records) {
     const kind = court.world.kinds.get(record.kind);
     if (kind === undefined || kind.derived) continue;
-    const { odd, dates } = valuesOf(record, kind);
+    const { odd, dates } = valuesOf(record, kind, keep);
     for (const { leaf, text, fault } of odd) suspects.push(...sayOdd(court, leaf, text, fault));
     for (const { leaf, text } of dates) suspects.push(...readDate(court, leaf, text, last));
   }

@@ -51,7 +51,7 @@ export function frameOf(before: Memory | null, read: LoadedBook, given: Definiti
   const all = given.whole ?? given;
   const kept = before === null ? undefined : keeper(before.graph);
   const loaded = kept === undefined ? read : { ...read, records: read.records.map(kept) };
-  const { graph, findings: links } = linkRecords(loaded.records, all.kinds, kept);
+  const { graph, findings: links } = linkRecords(loaded.records, all.kinds, { kept, again: remember });
   const [book, issue] = [only(loaded, "book"), only(loaded, "issue")];
   const profile = parametersOf(book, all.profiles);
   const tables = tablesOf(graph, all.tables);

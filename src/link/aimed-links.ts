@@ -22,3 +22,6 @@ export function aimedLinks(record: BookRecord, kind: Kind): readonly AimedLink[]
   known.set(record, { kind, links });
   return links;
 }
+
+/** Forgets the links of a record, which nobody will ask for again. */
+export const forgetAimed = (record: BookRecord): void => void known.delete(record);

@@ -3,7 +3,7 @@ import type { Graph, Link, LinkTarget } from "../model/graph.ts";
 import { fieldAt, type Field, type Kind } from "../model/kind.ts";
 import { byCodePoint } from "../model/order.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
-import { aimedLinks } from "./aimed-links.ts";
+import { aimedLinks, forgetAimed } from "./aimed-links.ts";
 import { foldAlike, nearestIds } from "./alike.ts";
 import { alikeHeats, alikeIds, duplicateId, duplicateRows } from "./duplicates.ts";
 import { followLink, type Objector, type Targets } from "./follow-link.ts";
@@ -11,14 +11,20 @@ import { deriveHeats } from "./heats.ts";
 
 export { linkRules } from "./faults.ts";
 
+interface LinkOptions {
+  readonly kept?: ((record: BookRecord) => BookRecord) | undefined;
+  readonly again?: boolean;
+}
+
 /**
  * Follows every link both ways. Faults come back as findings; a link to an absent record is not one yet (see judge).
- * The order of files and of records in them plays no part. `kept` gives for a derived record the one that stands for it.
+ * The order of files and of records in them plays no part. `kept` gives for a derived record the one that stands for it;
+ * `again`: the records will be linked again.
  */
 export function linkRecords(
   read: readonly BookRecord[],
   kinds: ReadonlyMap<string, Kind>,
-  kept: (record: BookRecord) => BookRecord = (record) => record,
+  { kept = (record) => record, again = false }: LinkOptions = {},
 ): { readonly graph: Graph; readonly findings: readonly Finding[] } {
   const findings: Finding[] = [];
   const written = read.filter(({ kind }) => kinds.has(kind)).sort(inOrder);
@@ -59,6 +65,7 @@ export function linkRecords(
       }
       out.set(record, own);
       ledTo.set(record, { kind, own });
+      if (!again) forgetAimed(record);
     }
   };
   const ambiguous = new Map<string, Address[]>();

@@ -2,8 +2,7 @@ import { isList, isObject, type JsonObject } from "./json.ts";
 import type { Kind } from "./kind.ts";
 import { addressOf, type BookRecord } from "./record.ts";
 import { byCodePoint } from "./order.ts";
-import { takenFrom, type Originals, type Taken } from "./read-from.ts";
-import { digestOf } from "./stable.ts";
+import { digestOfTaken, digestsOf, takenFrom, type Digested, type Originals, type Taken } from "./read-from.ts";
 
 /**
  * How the comparison with an original by a second person stands for one record that was read from it.
@@ -65,30 +64,18 @@ const textOf = (value: JsonObject, name: string): string => {
 
 /** How the comparison stands for a record, for each original it was read from. */
 export function comparisonsOf(record: BookRecord, kind: Kind | undefined, originals: Originals): readonly Comparison[] {
-  return takenFrom(record, kind, originals).map((taken) => ({
-    original: taken.original,
-    state: stateOf(record, taken),
-  }));
+  return digestsOf(record, kind, originals).map((one) => ({ original: one.original, state: stateOf(record, one) }));
 }
 
-function stateOf(record: BookRecord, taken: Taken): ComparisonState {
-  const { typedBy, by, sha256, records } = statementOf(taken.original);
+function stateOf(record: BookRecord, { original, digest: now }: Digested): ComparisonState {
+  const { typedBy, by, sha256, records } = statementOf(original);
   if (by === "") return "nobody";
   if (typedBy.length === 0 || typedBy.includes(by)) return "alone";
   const digest = records.get(addressOf(record));
   if (digest === undefined || sha256 === "") return "left out";
-  if (sha256 !== taken.original.value["sha256"]) return "other file";
-  return digest === digestOfTaken(taken) ? "compared" : "changed";
+  if (sha256 !== original.value["sha256"]) return "other file";
+  return digest === now ? "compared" : "changed";
 }
-
-/** Digest of the values a record takes from an original: another one says that they were changed. */
-export function digestOfTaken({ values }: Pick<Taken, "values">): string {
-  let digest = digests.get(values);
-  if (digest === undefined) digests.set(values, (digest = digestOf(values.join("\n"))));
-  return digest;
-}
-
-const digests = new WeakMap<readonly string[], string>();
 
 /** A record among those that were compared with an original, as its record lists it. */
 export const comparedLine = (record: Pick<BookRecord, "kind" | "id">, taken: Taken): string =>

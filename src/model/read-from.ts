@@ -2,7 +2,7 @@ import { isList, isObject, pointerStep, type Json, type JsonObject } from "./jso
 import type { Field, Kind } from "./kind.ts";
 import { byCodePoint } from "./order.ts";
 import type { BookRecord } from "./record.ts";
-import { rowName } from "./stable.ts";
+import { digestOf, rowName } from "./stable.ts";
 
 /** The originals of a book, as what was read from them names them. */
 export interface Originals {
@@ -41,23 +41,37 @@ interface Base {
  * else those of the whole record. Where no source stands for the whole record, the sheet it was imported from does, once filed.
  */
 export function takenFrom(record: BookRecord, kind: Kind | undefined, originals: Originals): readonly Taken[] {
-  const bases = basesOf(record.value, originals);
-  const before = taken.get(record);
-  if (before !== undefined && before.kind === kind && sameBases(before.bases, bases)) return before.taken;
-  const found = takenBy(record, kind, bases);
-  taken.set(record, { kind, bases, taken: found });
-  return found;
+  return takenBy(record, kind, basesOf(record.value, originals));
 }
 
-/** What a record was found to take, as long as it is the same, and from the same originals. */
-const taken = new WeakMap<
+/** Of which originals a record takes values, each with their digest. */
+export interface Digested {
+  readonly original: BookRecord;
+  readonly digest: string;
+}
+
+const digested = new WeakMap<
   BookRecord,
-  { readonly kind: Kind | undefined; readonly bases: readonly Base[]; readonly taken: readonly Taken[] }
+  { readonly kind: Kind | undefined; readonly bases: readonly Base[]; readonly of: readonly Digested[] }
 >();
+
+/** As `takenFrom`, the values as their digest: made once of a record that is the same and was read from the same originals. */
+export function digestsOf(record: BookRecord, kind: Kind | undefined, originals: Originals): readonly Digested[] {
+  const bases = basesOf(record.value, originals);
+  if (bases.length === 0) return [];
+  const before = digested.get(record);
+  if (before !== undefined && before.kind === kind && sameBases(before.bases, bases)) return before.of;
+  const of = takenBy(record, kind, bases).map((taken) => ({ original: taken.original, digest: digestOfTaken(taken) }));
+  digested.set(record, { kind, bases, of });
+  return of;
+}
 
 const sameBases = (bases: readonly Base[], others: readonly Base[]): boolean =>
   bases.length === others.length &&
   bases.every(({ place, original }, index) => place === others[index]?.place && original === others[index].original);
+
+/** Digest of the values a record takes from an original: another one says that they were changed. */
+export const digestOfTaken = ({ values }: Pick<Taken, "values">): string => digestOf(values.join("\n"));
 
 function takenBy(record: BookRecord, kind: Kind | undefined, bases: readonly Base[]): readonly Taken[] {
   const values = new Map<BookRecord, string[]>();

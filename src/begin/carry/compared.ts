@@ -1,8 +1,8 @@
-import { comparedLine, digestOfTaken, statementOf } from "../../model/comparison.ts";
+import { comparedLine, statementOf } from "../../model/comparison.ts";
 import { isObject, type JsonObject } from "../../model/json.ts";
 import type { Kind } from "../../model/kind.ts";
 import { byCodePoint } from "../../model/order.ts";
-import { originalsAmong, takenFrom } from "../../model/read-from.ts";
+import { digestOfTaken, originalsAmong, takenFrom } from "../../model/read-from.ts";
 import { addressOf } from "../../model/record.ts";
 import type { CarriedRecord } from "./carry.ts";
 
