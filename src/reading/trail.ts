@@ -135,7 +135,17 @@ export function recordsRead({ byKind }: Pick<Graph, "byKind">, { reads }: Trail)
     found.push(read);
     many?.add(read);
   }
-  return found.length === 0 ? none : found.map(nameOf);
+  const [only] = found;
+  return only === undefined ? none : found.length === 1 ? alone(only) : found.map(nameOf);
+}
+
+const alones = new WeakMap<BookRecord, readonly Address[]>();
+
+/** A list of one record: most outcomes read no other, and need no list of their own. */
+function alone(record: BookRecord): readonly Address[] {
+  let list = alones.get(record);
+  if (list === undefined) alones.set(record, (list = [nameOf(record)]));
+  return list;
 }
 
 function recordAt(byKind: Graph["byKind"], address: string): BookRecord | undefined {
