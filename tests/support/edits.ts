@@ -1,10 +1,16 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import { readRecords } from "../../src/load/record-file.ts";
 import type { LoadedBook } from "../../src/model/book.ts";
 import type { Finding } from "../../src/model/finding.ts";
+import { answerable } from "../../src/model/exceptions.ts";
 import { isList, isObject, pointerStep, type Json, type JsonObject } from "../../src/model/json.ts";
 import type { Kind } from "../../src/model/kind.ts";
 import { byCodePoint } from "../../src/model/order.ts";
 import { addressOf, type BookRecord } from "../../src/model/record.ts";
+import { profiles } from "../../src/profiles/index.ts";
+import { registers } from "../../src/requirements/index.ts";
+import { packageRoot } from "../../src/root.ts";
 import { diceOf, type Dice } from "./mutations.ts";
 
 /** A book after some changes by chance, and what they were. */
@@ -217,7 +223,39 @@ const moveRecord: Edit = (draft) => {
   return `${addressOf(record)} stands in another file`;
 };
 
+/** A record as its schema shows one: an exception, a table of the book's own, of a kind it may have none of. */
+const addExample: Edit = (draft) => {
+  const kind = among(draft, exampleKinds);
+  if (kind === undefined) return nothing;
+  const schema = JSON.parse(readFileSync(join(packageRoot, `schemas/${kind}.schema.json`), "utf8")) as Json;
+  const [example] = isObject(schema) && isList(schema["examples"]) ? schema["examples"] : [];
+  const file = `examples/${kind}.json`;
+  const read = readRecords(file, JSON.stringify(example), draft.kinds);
+  draft.records.push(...read.records);
+  draft.findings.push(...read.findings);
+  return `${kind} has its example`;
+};
+
+const exampleKinds = [...answerable.keys(), "reference-table", "reference-table"];
+
+/** What a book is judged by is another. */
+const changeFrame: Edit = (draft) => {
+  const book = draft.records.find(({ kind }) => kind === "book");
+  const [field, names] = among(draft, frames) ?? ["", []];
+  const name = among(draft, names);
+  if (book === undefined || name === undefined) return nothing;
+  replace(draft, book, { ...book.value, [field]: name });
+  return `${field} of the book is ${name}`;
+};
+
+const frames: readonly (readonly [field: string, names: readonly string[]])[] = [
+  ["register", registers.map(({ id }) => id)],
+  ["profile", profiles.map(({ id }) => id)],
+];
+
 const edits: readonly Edit[] = [
+  changeFrame,
+  addExample,
   changeValue,
   changeValue,
   changeValue,

@@ -9,6 +9,7 @@ const parts = [
   "outcomes",
   "computed",
   "owed",
+  "owing",
   "absent",
   "missing",
   "announced",
