@@ -43,9 +43,17 @@ export interface ReadBook extends LoadedBook {
 
 const memories = new WeakMap<ReadBook, ReadingMemory>();
 
+let shipped: ReadonlyMap<string, Kind> | undefined;
+
+/** The kinds that ship are the same for every book: their schemas are read once, and what is made of them serves all. */
+function kindsWith(schemas: readonly string[]): ReadonlyMap<string, Kind> {
+  const own = join(packageRoot, "schemas");
+  return schemas.length > 0 ? loadKinds([own, ...schemas]) : (shipped ??= loadKinds([own]));
+}
+
 /** Reads a book folder. Never throws on its content: what is wrong with it is in `findings` and `fatal`. */
 export function readBook(dir: string, options: ReadOptions = {}): ReadBook {
-  const kinds = options.since?.kinds ?? loadKinds([join(packageRoot, "schemas"), ...(options.schemas ?? [])]);
+  const kinds = options.since?.kinds ?? kindsWith(options.schemas ?? []);
   const memory = options.since === undefined ? undefined : (memories.get(options.since) ?? newReadingMemory());
   const loaded = loadBook(dir, kinds, { isShelf: options.isShelf === true, memory });
   const read = { ...loaded, texts: textsOfBook(loaded), kinds };

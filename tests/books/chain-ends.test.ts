@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { judgeBook, readBook, traceRecord } from "../../src/pipeline.ts";
+import { traceRecord } from "../../src/pipeline.ts";
 import type { JudgedBook } from "../../src/model/book.ts";
 import type { Change } from "../support/changes.ts";
-import { demoBook, interimBook, judgeChanged, sound } from "../support/demo-book.ts";
+import { demoBook, interimBook, judgeChanged, judgedOnce, sound } from "../support/demo-book.ts";
 
 /** Marks of a record's chain by what each link is about. */
 async function marks(judged: JudgedBook | null, kind: string, id: string): Promise<Readonly<Record<string, string>>> {
@@ -38,7 +38,7 @@ describe("a chain that ends at something missing says so, and not that nothing i
   });
 
   test("what is not due yet is not due", async () => {
-    const book = judgeBook(readBook(interimBook));
+    const book = judgedOnce(interimBook);
     expect(await marks(book, "joint", "C2")).toMatchObject({
       "Welder, on that day": "not due",
       "Tester, on that day": "not due",

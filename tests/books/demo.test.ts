@@ -2,12 +2,12 @@ import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { blocks } from "../../src/model/finding.ts";
 import { judgeBook, readBook } from "../../src/pipeline.ts";
-import { boilerBook, demoBook, interimBook } from "../support/demo-book.ts";
+import { boilerBook, demoBook, interimBook, judgedOnce, sound, soundBoiler } from "../support/demo-book.ts";
 
-const judged = judgeBook(readBook(demoBook));
+const judged = sound;
 const books = [
   ["air receiver", demoBook, judged],
-  ["boiler", boilerBook, judgeBook(readBook(boilerBook))],
+  ["boiler", boilerBook, soundBoiler()],
 ] as const;
 
 describe.each(books)("the demonstration book of the %s", (_, dir, own) => {
@@ -63,7 +63,7 @@ const knownIdle: readonly string[] = [
 ];
 
 describe("the same book in mid-manufacture", () => {
-  const interim = judgeBook(readBook(interimBook));
+  const interim = judgedOnce(interimBook);
 
   test("has nothing overdue", () => {
     expect(interim.state).toBe("interim");

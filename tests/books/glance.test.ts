@@ -1,9 +1,8 @@
 import { expect, test } from "vitest";
-import { layOut } from "../../src/pipeline.ts";
 import type { Cell } from "../../src/publish/blocks.ts";
-import { sound } from "../support/demo-book.ts";
+import { demoBook, laidOutOnce, sound } from "../support/demo-book.ts";
 
-const { pages } = await layOut(sound);
+const { pages } = await laidOutOnce(demoBook);
 const table = pages.find(({ url }) => url === "calculations.html")?.blocks.find(({ type }) => type === "table");
 const rows = table?.type === "table" ? table.groups.flat() : [];
 const wordsOf = (cell: Cell | undefined): string => {

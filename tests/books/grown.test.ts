@@ -6,7 +6,7 @@ import type { Outcome } from "../../src/model/finding.ts";
 import { addressOf } from "../../src/model/record.ts";
 import { judgeBook, readBook } from "../../src/pipeline.ts";
 import { generateBook, pressureParts, welds } from "../bench/generate.ts";
-import { boilerBook, demoBook } from "../support/demo-book.ts";
+import { boilerBook, demoBook, judgedOnce } from "../support/demo-book.ts";
 
 const dir = mkdtempSync(join(tmpdir(), "databook-grown-"));
 afterAll(() => {
@@ -18,7 +18,7 @@ const grown = [
 ] as const;
 
 describe.each(grown)("the book the bench grows from the %s", (name, from, growth, lifted) => {
-  const one = judgeBook(readBook(from));
+  const one = judgedOnce(from);
   const joints = one.graph.byKind.get("joint")?.size ?? 0;
   const count = generateBook(from, join(dir, name), joints + 1, growth);
   const { graph, findings, outcomes } = judgeBook(readBook(join(dir, name)));

@@ -8,7 +8,7 @@ import { siteFiles } from "../../src/publish/html/index.ts";
 import { bookPdf } from "../../src/publish/pdf/index.ts";
 import { allFiles } from "../support/all-files.ts";
 import { copyBook } from "../support/copy-book.ts";
-import { demoBook } from "../support/demo-book.ts";
+import { demoBook, sound } from "../support/demo-book.ts";
 import { guideBlock } from "../support/guide.ts";
 
 /** The gasket of DEVELOPERS.md: one schema file in another folder, and nothing else, is a new kind. */
@@ -26,7 +26,7 @@ function judgeWith(record: object) {
   return judgeBook(readBook(join(dir, "book"), { schemas: [join(dir, "schemas")] }));
 }
 
-const part = [...(judgeBook(readBook(demoBook)).graph.byKind.get("part")?.keys() ?? [])][0] ?? "";
+const part = [...(sound.graph.byKind.get("part")?.keys() ?? [])][0] ?? "";
 const good = { id: "G-01", part, designation: "DN 50 soft sheet", thickness: "2.0 mm", fitted: "2026-06-24" };
 
 test("its records are loaded, linked both ways and owed", () => {

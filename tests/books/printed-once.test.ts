@@ -3,9 +3,9 @@ import { blocks } from "../../src/model/finding.ts";
 import { layOut } from "../../src/pipeline.ts";
 import type { Block, Inline } from "../../src/publish/blocks.ts";
 import type { Page } from "../../src/publish/publication.ts";
-import { demoBook, judgeChanged, sound } from "../support/demo-book.ts";
+import { demoBook, judgeChanged, laidOutOnce } from "../support/demo-book.ts";
 
-const publication = await layOut(sound);
+const publication = await laidOutOnce(demoBook);
 const printed = publication.pages.filter(({ screenOnly }) => screenOnly !== true);
 const textOf = (part: Inline) => (typeof part === "string" ? part : "text" in part ? part.text : "");
 

@@ -4,23 +4,24 @@ import { dirname, join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { loadBook } from "../../src/load/book-files.ts";
 import type { JudgedBook } from "../../src/model/book.ts";
-import { judgeBook, layOut, publishBook, readBook } from "../../src/pipeline.ts";
+import { judgeAgain, judgeBook, judgeRemembering, layOut, publishBook, readBook } from "../../src/pipeline.ts";
 import { reportHere } from "../../src/report/report.ts";
 import { allFiles } from "../support/all-files.ts";
 import { applyChange, type Change } from "../support/changes.ts";
 import { copyWhole } from "../support/copy-book.ts";
-import { demoBook, newFindings, sound, vesselBook } from "../support/demo-book.ts";
+import { demoBook, judgedOnce, laidOutOnce, newFindings, sound, vesselBook } from "../support/demo-book.ts";
 
 const dir = realpathSync(mkdtempSync(join(tmpdir(), "databook-shelves-")));
 afterAll(() => rmSync(dir, { recursive: true, force: true }));
 
 const demoData = join(demoBook, "../..");
+const { kinds } = sound.definitions;
+const before = judgeRemembering({ ...loadBook(demoBook, kinds), kinds }, sound.definitions);
+const { judged } = before;
 /** Without the text of papers: a value that a test changes is not on its paper, which is found beside. */
 const judgeOnly = (at: string) => {
-  const { kinds } = sound.definitions;
-  return judgeBook({ ...loadBook(at, kinds), kinds }, sound.definitions);
+  return judgeAgain(before, { ...loadBook(at, kinds), kinds }).judged;
 };
-const judged = judgeOnly(demoBook);
 
 /** A fresh copy of the book and its two shelves, each where the other finds it. */
 function copied(): { readonly book: string; readonly shop: string; readonly order: string } {
@@ -180,7 +181,7 @@ describe.each([
   let first: JudgedBook;
   let again: JudgedBook;
   beforeAll(async () => {
-    first = judgeBook(readBook(bookAt));
+    first = judgedOnce(bookAt);
     files = await allFiles(publishBook(first));
     const issue = join(dir, "issues", name);
     for (const [path, content] of files) {
@@ -247,7 +248,7 @@ describe("a balance of what was cut from a certificate on the shelf", () => {
 });
 
 describe("the second vessel of the order", () => {
-  const second = judgeBook(readBook(vesselBook));
+  const second = judgedOnce(vesselBook);
   const addresses = ({ loaded }: JudgedBook) =>
     new Map(loaded.records.map((record) => [`${record.kind}:${record.id}`, record]));
 
@@ -291,7 +292,7 @@ describe("the second vessel of the order", () => {
   });
 
   test("says on its own that cuts for other books are not counted", async () => {
-    const page = (await layOut(second)).pages.find(({ url }) => url === "not-checked.html");
+    const page = (await laidOutOnce(vesselBook)).pages.find(({ url }) => url === "not-checked.html");
     expect(JSON.stringify(page?.blocks)).toContain("pieces cut for other books are not counted");
   });
 

@@ -8,7 +8,7 @@ import { shippedDefinitions } from "../../src/definitions.ts";
 import { loadKinds } from "../../src/load/kinds.ts";
 import { milestones, owners } from "../../src/model/vocabulary.ts";
 import { runReal } from "../support/real.ts";
-import { boilerBook, demoBook } from "../support/demo-book.ts";
+import { boilerBook, demoBook, sound, soundBoiler } from "../support/demo-book.ts";
 
 const definitions = shippedDefinitions(loadKinds(["schemas"]));
 const all = explained(definitions, engine.builtIns);
@@ -101,8 +101,8 @@ describe("--book", () => {
   let vessel: Explained;
   let boiler: Explained;
   beforeAll(() => {
-    vessel = ofBook(all, engine.judgeBook(engine.readBook(demoBook)));
-    boiler = ofBook(all, engine.judgeBook(engine.readBook(boilerBook)));
+    vessel = ofBook(all, sound);
+    boiler = ofBook(all, soundBoiler());
   }, 60_000);
 
   test("leaves out the other register and profiles, and what does not apply to anything the book holds", () => {
@@ -152,7 +152,7 @@ describe("--book", () => {
   });
 
   test("a field that a record of the book states is explained, whoever reads it", () => {
-    const judged = engine.judgeBook(engine.readBook(demoBook));
+    const judged = sound;
     const [part] = judged.graph.byKind.get("part")?.values() ?? [];
     const [equipment] = judged.graph.byKind.get("equipment")?.values() ?? [];
     if (part === undefined || equipment === undefined) throw new Error("the demonstration has parts and equipment");

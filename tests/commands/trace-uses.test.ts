@@ -1,5 +1,4 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import { engine } from "../../src/commands/engine.ts";
 import { recordMeant } from "../../src/commands/trace-name.ts";
 import { usesJson, usesText } from "../../src/commands/trace-uses.ts";
 import { usesOf } from "../../src/link/uses.ts";
@@ -7,11 +6,11 @@ import { addressOf } from "../../src/model/record.ts";
 import type { JudgedBook } from "../../src/model/book.ts";
 import { isList, isObject, type Json } from "../../src/model/json.ts";
 import { noInk } from "../../src/report/text.ts";
-import { demoBook } from "../support/demo-book.ts";
+import { sound } from "../support/demo-book.ts";
 
 let judged: JudgedBook;
 beforeAll(() => {
-  judged = engine.judgeBook(engine.readBook(demoBook));
+  judged = sound;
 });
 
 const said = (kind: string, id: string) => usesText(judged, recordMeant(judged, kind, id), noInk);

@@ -7,17 +7,17 @@ import { mapSchema, readMaps } from "../../src/imports/read-maps.ts";
 import { toSheets } from "../../src/imports/to-sheets.ts";
 import { adoptedIn } from "../../src/model/adopted.ts";
 import type { BookRecord } from "../../src/model/record.ts";
-import { judgeBook, readBook } from "../../src/pipeline.ts";
 import type { SheetToWrite } from "../../src/sheets/cells.ts";
 import { asWritten } from "./tables.ts";
+import { demoBook, judgedWith, readOnce } from "../support/demo-book.ts";
 
-const read = readBook("demo-data/air-receiver/book");
+const read = readOnce(demoBook);
 const kinds = read.kinds;
 const kind = kinds.get("calculation-sheet");
 if (kind === undefined) throw new Error("no kind of sheets");
 const others = read.records.filter((record) => record.kind !== kind.name);
 /** The receiver's book as its maker would have it who calculates nothing himself. */
-const bare = judgeBook({ ...read, records: others });
+const bare = judgedWith(demoBook, others);
 const rows = owedRows(kind, bare.missing, others, kinds).missing.filter(({ value }) => value["adopts"] !== undefined);
 const sheets = toSheets(kind, rows, linkChoices(others, kinds));
 
@@ -73,7 +73,7 @@ test("a name and a day, filled down, adopt them all", () => {
     value,
     faulty: false,
   }));
-  const adopted = judgeBook({ ...read, records: [...others, ...made] });
+  const adopted = judgedWith(demoBook, [...others, ...made]);
   expect(adoptedIn(adopted)).toEqual({ calculations: 11, unsigned: 0 });
   // What is left are links of the plan to the sheets that are gone, and their papers, which nobody names.
   const left = adopted.findings.filter(({ message }) => !/CAL-\d\d is named by inspection step/.test(message));

@@ -5,10 +5,10 @@ import { toSheets } from "../../src/imports/to-sheets.ts";
 import { ownChoice } from "../../src/model/basis.ts";
 import type { Missing, MissingPart } from "../../src/model/missing.ts";
 import { addressOf } from "../../src/model/record.ts";
-import { judgeBook, readBook } from "../../src/pipeline.ts";
+import { interimBook, judgedOnce, readOnce } from "../support/demo-book.ts";
 
-const read = readBook("demo-data/air-receiver-interim/book");
-const judged = judgeBook(read);
+const read = readOnce(interimBook);
+const judged = judgedOnce(interimBook);
 const kindOf = (name: string) => {
   const kind = read.kinds.get(name);
   if (kind === undefined) throw new Error(name);

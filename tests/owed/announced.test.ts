@@ -1,5 +1,4 @@
-import { join } from "node:path";
-import { beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { planOf } from "../../src/plan/plan.ts";
 import type { JudgedBook } from "../../src/model/book.ts";
 import { isList, isObject, type JsonObject } from "../../src/model/json.ts";
@@ -10,29 +9,21 @@ import { owedItems } from "../../src/owed/items.ts";
 import { owedList, type Asked } from "../../src/owed/list.ts";
 import { owedSheet } from "../../src/owed/sheet.ts";
 import { owedText } from "../../src/owed/text.ts";
-import { judgeBook, layOut, readBook, type ReadBook } from "../../src/pipeline.ts";
-import { packageRoot } from "../../src/root.ts";
+import { layOut } from "../../src/pipeline.ts";
+import { demoBook, interimBook, judgedOnce, judgedWith, readOnce, sound } from "../support/demo-book.ts";
 
-const books = join(packageRoot, "demo-data");
-let receiver: ReadBook;
-let interimRead: ReadBook;
-let interim: JudgedBook;
-beforeAll(() => {
-  receiver = readBook(join(books, "air-receiver/book"));
-  interimRead = readBook(join(books, "air-receiver-interim/book"));
-  interim = judgeBook(interimRead);
-}, 60_000);
+const interim = judgedOnce(interimBook);
 
 /** The book with one record changed, or (null) taken out. */
-const changed = (book: ReadBook, address: string, change: (value: JsonObject) => JsonObject | null): JudgedBook =>
-  judgeBook({
-    ...book,
-    records: book.records.flatMap((record): BookRecord[] => {
+const changed = (book: string, address: string, change: (value: JsonObject) => JsonObject | null): JudgedBook =>
+  judgedWith(
+    book,
+    readOnce(book).records.flatMap((record): BookRecord[] => {
       if (`${record.kind}:${record.id}` !== address) return [record];
       const value = change(record.value);
       return value === null ? [] : [{ ...record, value }];
     }),
-  });
+  );
 
 const without =
   (...fields: readonly string[]) =>
@@ -89,16 +80,16 @@ describe("the pressure test", () => {
         readings: rowsOf(value, "readings").map((row, index) => (index === 3 ? without("gaugeA")(row) : row)),
       }),
     ]) {
-      const said = saidOf(changed(receiver, "pressure-test:HYD-01", change)).filter(
+      const said = saidOf(changed(demoBook, "pressure-test:HYD-01", change)).filter(
         ([, , first]) => first === limits[0],
       );
       expect(said.map(([thing]) => thing)).toEqual(["equipment TQ423-01"]);
     }
-    expect(judgeBook(receiver).announced).toEqual([]);
+    expect(sound.announced).toEqual([]);
   });
 
   test("what cannot be computed yet is said so, with what is missing for it; the rest stands", () => {
-    const judged = changed(interimRead, "equipment:TQ423-01", without("testPressure"));
+    const judged = changed(interimBook, "equipment:TQ423-01", without("testPressure"));
     const [held] = heldAgainst(judged).filter(({ announced }) => announced.definition === "test-limits");
     const words = held?.announced.limits.map(limitWords) ?? [];
     expect(words[0]).toBe("pressure needed at the top: not known yet");
@@ -111,7 +102,8 @@ describe("the pressure test", () => {
   });
 
   test("a waiver takes the test back: nobody owes it, and nothing is announced", () => {
-    const bare = judgeBook({ ...receiver, records: receiver.records.filter(({ kind }) => kind !== "pressure-test") });
+    const records = readOnce(demoBook).records.filter(({ kind }) => kind !== "pressure-test");
+    const bare = judgedWith(demoBook, records);
     const gap = bare.findings.find(({ key }) => key === "missing|pressure-test:HYD-01");
     expect(bare.announced.map(({ definition }) => definition)).toEqual(["test-limits"]);
     const waiver: BookRecord = {
@@ -129,8 +121,7 @@ describe("the pressure test", () => {
         date: "2026-07-15",
       },
     };
-    const records = receiver.records.filter(({ kind }) => kind !== "pressure-test");
-    const waived = judgeBook({ ...receiver, records: [...records, waiver] });
+    const waived = judgedWith(demoBook, [...records, waiver]);
     expect(waived.findings.find(({ key }) => key === gap?.key)?.exception).toBe("waiver:WV-90");
     expect(saidOf(waived)).toEqual([]);
   });
@@ -167,13 +158,13 @@ describe("tests of joints", () => {
       ["joint C3", ...asked],
     ]);
     // A row that states no wire is a radiograph that is still to be read, of its joint alone.
-    const unread = changed(receiver, "ndt-report:RT-02", (value) => ({
+    const unread = changed(demoBook, "ndt-report:RT-02", (value) => ({
       ...value,
       rows: rowsOf(value, "rows").map((row) => without("wire")(row)),
     }));
     expect(wires(unread)).toEqual([["joint C1", ...asked]]);
     // Without its thicknesses nothing is known of the wire, and why is said.
-    const bare = changed(interimRead, "joint:C3", without("thicknesses"));
+    const bare = changed(interimBook, "joint:C3", without("thicknesses"));
     expect(wires(bare)[1]?.map((words) => words.split(": ").at(-1))).toEqual([
       "joint C3",
       ...asked.map(() => "not known yet"),
@@ -181,12 +172,12 @@ describe("tests of joints", () => {
   });
 
   test("stand until that joint has its tested length: a row without one is no measurement", () => {
-    const judged = changed(receiver, "ndt-report:RT-03", (value) => ({
+    const judged = changed(demoBook, "ndt-report:RT-03", (value) => ({
       ...value,
       rows: rowsOf(value, "rows").map((row) => without("length")(row)),
     }));
     const said = judged.announced.map(({ subject, limits }) => [subject.id, ...limits.slice(0, 1).map(limitWords)]);
-    const report = receiver.records.find(({ id, kind }) => kind === "ndt-report" && id === "RT-03");
+    const report = readOnce(demoBook).records.find(({ id, kind }) => kind === "ndt-report" && id === "RT-03");
     const joints = new Set(rowsOf(report?.value ?? {}, "rows").map((row) => row["joint"]));
     expect(joints.size).toBeGreaterThan(0);
     expect(new Set(said.map(([id]) => id))).toEqual(joints);
@@ -195,7 +186,7 @@ describe("tests of joints", () => {
 
 describe("other measurements", () => {
   test("a wall, a safety valve on the bench, and a planned dimension are told what they must show", () => {
-    const wall = changed(receiver, "part:P01", without("measuredThickness"));
+    const wall = changed(demoBook, "part:P01", without("measuredThickness"));
     const shell = wall.computed.find(
       ({ calculation, subject }) => calculation.id === "cylindrical-shell" && subject.id === "P01",
     );
@@ -209,7 +200,7 @@ describe("other measurements", () => {
       ],
     ]);
 
-    const bench = changed(receiver, "safety-valve:SV-01", (value) => ({
+    const bench = changed(demoBook, "safety-valve:SV-01", (value) => ({
       ...value,
       bench: without("readings")(value["bench"] as JsonObject),
     }));
@@ -219,7 +210,7 @@ describe("other measurements", () => {
       "pressure at which it opens: at most 11.330 bar",
     ]);
 
-    const planned = changed(receiver, "dimension-check:DIM-01", (value) => ({
+    const planned = changed(demoBook, "dimension-check:DIM-01", (value) => ({
       ...value,
       rows: rowsOf(value, "rows").map((row, index) => (index === 0 ? without("measured")(row) : row)),
     }));
@@ -258,7 +249,7 @@ describe("a limit that nothing was compared with", () => {
     expect(said).toContain("pressure test, planned for 2026-06-23");
     expect(await pageOf(interim, "joint/r-C2.html")).toContain("374.5 mm");
     expect(await pageOf(interim, "joint/r-C1.html")).not.toContain("will be held against");
-    expect(await pageOf(judgeBook(receiver), "equipment/r-TQ423-01.html")).not.toContain("will be held against");
+    expect(await pageOf(sound, "equipment/r-TQ423-01.html")).not.toContain("will be held against");
   }, 60_000);
 });
 

@@ -1,7 +1,7 @@
 import { parse } from "csv-parse/sync";
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import type { JudgedBook } from "../../src/model/book.ts";
 import { milestoneDays } from "../../src/model/milestone-days.ts";
 import { owedItems } from "../../src/owed/items.ts";
@@ -9,19 +9,14 @@ import { owedList } from "../../src/owed/list.ts";
 import { owedSheet } from "../../src/owed/sheet.ts";
 import { owedText } from "../../src/owed/text.ts";
 import { bookState } from "../../src/owed/state.ts";
-import { judgeBook, layOut, readBook, type ReadBook } from "../../src/pipeline.ts";
 import { isSheetFault } from "../../src/sheets/cells.ts";
 import { writeCsv } from "../../src/sheets/write/csv.ts";
 import { packageRoot } from "../../src/root.ts";
 import { holdMissing } from "../support/small-book.ts";
+import { demoBook, interimBook, judgedOnce, judgedWith, laidOutOnce, readOnce, sound } from "../support/demo-book.ts";
 
-const books = join(packageRoot, "demo-data");
-let receiver: ReadBook;
-let interim: JudgedBook;
-beforeAll(() => {
-  receiver = readBook(join(books, "air-receiver/book"));
-  interim = judgeBook(readBook(join(books, "air-receiver-interim/book")));
-}, 60_000);
+const receiver = readOnce(demoBook);
+const interim = judgedOnce(interimBook);
 
 const textOf = (judged: JudgedBook) =>
   owedText(owedList(owedItems(judged), milestoneDays(judged.issue), {}), ["what is owed"]);
@@ -83,7 +78,7 @@ describe("the front page of an interim issue", () => {
     expect(milestones.reduce((sum, one) => sum + one.missing, 0)).toBe(owedItems(interim).length);
     expect(next).toEqual({ name: "welding", day: "2026-06-12", reached: false });
     expect(heldUp).toEqual([{ who: "welding coordination, Tarnequill Boiler Works", count: 8 }]);
-    const front = (await layOut(interim)).pages.find(({ url }) => url === "index.html");
+    const front = (await laidOutOnce(interimBook)).pages.find(({ url }) => url === "index.html");
     const said = JSON.stringify(front?.blocks);
     expect(said).toContain(
       `${there} of ${asked} pieces of evidence and values that are asked for are there. The next milestone is welding, planned for 2026-06-12; 8 things are missing for it, from welding coordination, Tarnequill Boiler Works (8).`,
@@ -96,10 +91,10 @@ describe("the front page of an interim issue", () => {
 describe("the receiver's book with records taken out", () => {
   test.each(["weld-log", "material-certificate", "pressure-test", "organisation"])("%s", (kind) => {
     const records = receiver.records.filter((record) => record.kind !== kind);
-    holdList(judgeBook({ ...receiver, records }));
+    holdList(judgedWith(demoBook, records));
   });
   test("nothing is owed in the whole book", () => {
-    expect(textOf(judgeBook(receiver))).toBe("what is owed\n\nno things are missing: 0 due, 0 not due yet\n");
+    expect(textOf(sound)).toBe("what is owed\n\nno things are missing: 0 due, 0 not due yet\n");
   });
 });
 
@@ -113,7 +108,13 @@ function namesOf({ rules, calculations, facts, registers, profiles, tables }: Ju
 
 describe("names of definitions", () => {
   test("stand in no list", () => {
-    const said = [interim, judgeBook({ ...receiver, records: receiver.records.filter(({ kind }) => kind !== "joint") })]
+    const said = [
+      interim,
+      judgedWith(
+        demoBook,
+        receiver.records.filter(({ kind }) => kind !== "joint"),
+      ),
+    ]
       .map(textOf)
       .join("\n");
     const ids = new Set(namesOf(interim.definitions.whole ?? interim.definitions));

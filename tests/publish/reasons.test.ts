@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
-import { judgeBook, readBook, traceRecord } from "../../src/pipeline.ts";
+import { traceRecord } from "../../src/pipeline.ts";
 import type { Text } from "../../src/publish/blocks.ts";
 import { runOn } from "../commands/fakes.ts";
 import { freshFolder, put } from "./issue/folders.ts";
-import { demoBook, interimBook, judgeChanged, sound } from "../support/demo-book.ts";
+import { demoBook, interimBook, judgeChanged, judgedOnce, sound } from "../support/demo-book.ts";
 
 const plainText = (text: Text | undefined) =>
   text?.map((part) => (typeof part === "string" ? part : "text" in part ? part.text : "")).join("") ?? "";
@@ -33,7 +33,7 @@ test("the sound book gives no reasons", async () => {
 });
 
 test("what is not due says its milestone once", async () => {
-  const interim = judgeBook(readBook(interimBook));
+  const interim = judgedOnce(interimBook);
   const reasons = [...reasonsIn(await traceRecord(interim, "equipment", "TQ423-01")).values()];
   expect(reasons.length).toBeGreaterThan(0);
   for (const reason of reasons) expect(reason).toMatch(/^due at milestone “[^;]+”$/);

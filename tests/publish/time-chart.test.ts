@@ -1,14 +1,13 @@
 import { expect, test } from "vitest";
-import { layOut } from "../../src/pipeline.ts";
-import { sound, soundBoiler } from "../support/demo-book.ts";
+import { boilerBook, demoBook, laidOutOnce } from "../support/demo-book.ts";
 
 test.each([
-  ["receiver", () => sound],
-  ["boiler", soundBoiler],
+  ["receiver", demoBook],
+  ["boiler", boilerBook],
 ] as const)(
   "chart of the %s: the names of the gauges stand clear of every level and of the axis",
-  async (_book, judged) => {
-    const { pages } = await layOut(judged());
+  async (_name, book) => {
+    const { pages } = await laidOutOnce(book);
     const figures = pages
       .filter(({ url }) => url.startsWith("pressure-test/"))
       .flatMap(({ blocks }) => blocks)

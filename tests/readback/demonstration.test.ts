@@ -9,8 +9,7 @@ import { pagesOf, stands, type Pages } from "../../src/readback/search.ts";
 import { readRecords, type Reading } from "../../src/readback/record.ts";
 import { sheetOf } from "../../src/readback/sheet.ts";
 import { partsOf, transcribedValues, type Transcribed } from "../../src/readback/values.ts";
-import { judgeBook, readBook } from "../../src/pipeline.ts";
-import { sound, soundBoiler, vesselBook } from "../support/demo-book.ts";
+import { judgedOnce, sound, soundBoiler, vesselBook } from "../support/demo-book.ts";
 
 /** The value with two neighbouring digits in each other's place, for each pair of different ones. The zone of a time is ours. */
 function swapped(text: string, isDate: boolean): string[] {
@@ -108,7 +107,7 @@ function changedAt(value: JsonObject, pointer: string, to: Json): JsonObject {
 
 describe.each([
   ["the receiver's book", () => sound, 3600, 4400, 0.99],
-  ["the second vessel's book", () => judgeBook(readBook(vesselBook)), 2700, 3400, 0.985],
+  ["the second vessel's book", () => judgedOnce(vesselBook), 2700, 3400, 0.985],
   ["the boiler's book", soundBoiler, 14_000, 17_000, 0.99],
 ] as const)("%s", (_, book, values, slips, share) => {
   const figures = figuresOf(book());

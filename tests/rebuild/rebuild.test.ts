@@ -4,7 +4,7 @@ import { blocks } from "../../src/model/finding.ts";
 import type { JudgedBook } from "../../src/model/book.ts";
 import { isList, type JsonObject } from "../../src/model/json.ts";
 import { judgeBook, readBook } from "../../src/pipeline.ts";
-import { demoBook } from "../support/demo-book.ts";
+import { demoBook, sound } from "../support/demo-book.ts";
 import { differences, saidOf, scansOf } from "./compare.ts";
 import { explanations, unexplained } from "./explained.ts";
 import { lastWorkbook, newLeaves, rebuild, remove, shopMaps, workbooks, type Way } from "./way.ts";
@@ -14,7 +14,7 @@ let way: Way;
 let rebuilt: JudgedBook;
 let receiver: JudgedBook;
 beforeAll(async () => {
-  receiver = judgeBook(readBook(demoBook));
+  receiver = sound;
   way = await rebuild(scansOf(receiver), demoBook);
   rebuilt = judgeBook(readBook(way.book));
 }, 240_000);

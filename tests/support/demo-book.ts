@@ -2,12 +2,13 @@ import { cpSync, existsSync, mkdtempSync, readdirSync, realpathSync, rmSync } fr
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { loadBook } from "../../src/load/book-files.ts";
-import { newReadingMemory, type ReadingMemory } from "../../src/load/memory.ts";
+import { newReadingMemory } from "../../src/load/memory.ts";
 import { textsOfBook } from "../../src/load/texts.ts";
-import { judge, judgeAgain, judgeRemembering } from "../../src/judge/judge.ts";
+import { judge, judgeAgain, judgeRemembering as remember } from "../../src/judge/judge.ts";
 import type { JudgedBook, LoadedBook } from "../../src/model/book.ts";
 import { blocks, type Finding } from "../../src/model/finding.ts";
-import { judgeBook, readBook } from "../../src/pipeline.ts";
+import { judgeBook, judgeRemembering, layOut, readBook } from "../../src/pipeline.ts";
+import type { BookRecord } from "../../src/model/record.ts";
 import type { Memory } from "../../src/reading/visits.ts";
 import { allRecords, applyChange, type Change } from "./changes.ts";
 import { comparedAnew } from "./compared.ts";
@@ -21,25 +22,38 @@ export const vesselBook = join(import.meta.dirname, "../../demo-data/control-air
 
 export const boilerBook = join(import.meta.dirname, "../../demo-data/boiler/book");
 
-/** The demonstration as it is, judged once. */
-export const sound = judgeBook(readBook(demoBook));
+/** What is made of each book once, for all test files of a process; nobody changes what is shared. */
+function once<Made>(make: (book: string) => Made): (book: string) => Made {
+  const made = new Map<string, Made>();
+  return (book) => {
+    const known = made.get(book) ?? make(book);
+    made.set(book, known);
+    return known;
+  };
+}
+
+export const readOnce = once((book) => readBook(book));
+export const judgedOnce = once((book) => judgeBook(readOnce(book)));
+export const laidOutOnce = once((book) => layOut(judgedOnce(book)));
+const rememberedOnce = once((book) => judgeRemembering(readOnce(book)));
+
+/** A book judged with other records than it has. */
+export const judgedWith = (book: string, records: readonly BookRecord[]): JudgedBook =>
+  judgeAgain(rememberedOnce(book).memory, { ...readOnce(book), records }, false).judged;
+
+/** The demonstration as it is. */
+export const sound = judgedOnce(demoBook);
 /** The boiler's book as it is, judged when it is first asked for. */
-export const soundBoiler = (): JudgedBook => (boiler ??= judgeBook(readBook(boilerBook)));
-let boiler: JudgedBook | undefined;
+export const soundBoiler = (): JudgedBook => judgedOnce(boilerBook);
 /** Everything that is shipped, not only what is of the scopes of one book. */
 export const definitions = sound.definitions.whole ?? sound.definitions;
 
-/** One copy of each book for all test files of a process: eighty originals are copied once. It goes with the run's folder. */
-const copies = new Map<string, string>();
-
-function copyOf(book: string): string {
-  const known = copies.get(book);
-  if (known !== undefined) return known;
+/** One copy of each book: eighty originals are copied once. It goes with the folder of the run. */
+const copyOf = once((book) => {
   const dir = realpathSync(mkdtempSync(join(tmpdir(), "databook-fault-")));
   copyBook(book, dir);
-  copies.set(book, dir);
   return dir;
-}
+});
 
 /** Every record of a book and its shelves, with its file. */
 export const recordsOf = (book: string) => allRecords(copyOf(book));
@@ -72,7 +86,7 @@ export function judgeChanged(
       if ("file" in change) touched.add(change.file);
       touched.add(applyChange(dir, change));
     }
-    const loaded = loadBook(dir, definitions.kinds, { memory: memoryOf(book) });
+    const loaded = loadBook(dir, definitions.kinds, { memory: readingOf(book) });
     const written = ({ place }: Finding) => loaded.locator.written?.(place) ?? place;
     const fileOf = (finding: Finding) => written(finding).file;
     const lineOf = (finding: Finding) => {
@@ -95,22 +109,14 @@ export function judgeChanged(
 }
 
 /** What was read of the copy of each book: files that a change leaves alone are read once. */
-const readings = new Map<string, ReadingMemory>();
-function memoryOf(book: string): ReadingMemory {
-  const known = readings.get(book) ?? newReadingMemory();
-  readings.set(book, known);
-  return known;
-}
-
-/** What is remembered of each book as it is. */
-const memories = new Map<string, Memory>();
+const readingOf = once(newReadingMemory);
+/** What is remembered of each book as it is; its papers are not read back. */
+const memoryOf = once((book): Memory => remember(loadBook(book, definitions.kinds), definitions).memory);
 
 /** Judges a changed book from what is remembered of it as it was; with `DATABOOK_ANEW=1` anew, to compare both ways. */
 function judgeAfter(book: string, changed: LoadedBook): JudgedBook {
   if (process.env["DATABOOK_ANEW"] === "1") return judge(changed, definitions);
-  const memory = memories.get(book) ?? judgeRemembering(loadBook(book, definitions.kinds), definitions).memory;
-  memories.set(book, memory);
-  return judgeAgain(memory, changed, false).judged;
+  return judgeAgain(memoryOf(book), changed, false).judged;
 }
 
 function restore(book: string, dir: string, file: string): void {

@@ -4,8 +4,7 @@ import { describe, expect, test } from "vitest";
 import { isList, isObject, type Json } from "../../../src/model/json.ts";
 import { addressOfRecord } from "../../../src/publish/outline/address.ts";
 import { newFindIndex } from "../../../src/publish/html/find-index.ts";
-import { judgeBook, layOut, readBook } from "../../../src/pipeline.ts";
-import { boilerBook, demoBook, vesselBook } from "../../support/demo-book.ts";
+import { boilerBook, demoBook, judgedOnce, laidOutOnce, vesselBook } from "../../support/demo-book.ts";
 import { propertiesOf, schemas } from "../../schemas/read-schemas.ts";
 
 const client = readFileSync(new URL("../../../templates/client/find.js", import.meta.url), "utf8");
@@ -91,8 +90,8 @@ describe.each([
   ["boiler", boilerBook],
 ])("in the book of the %s", (_, book) => {
   test("every id and every value that a record is looked up by finds its page", { timeout: 240_000 }, async () => {
-    const judged = judgeBook(readBook(book));
-    const { pages } = await layOut(judged);
+    const judged = judgedOnce(book);
+    const { pages } = await laidOutOnce(book);
     const found = newFindIndex(pages);
     for (const [at, { blocks }] of pages.entries()) found.add(at, blocks);
     const find = finder(found.script());

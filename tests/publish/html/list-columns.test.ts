@@ -1,11 +1,8 @@
-import { join } from "node:path";
 import { expect, test } from "vitest";
 import type { Publication } from "../../../src/publish/publication.ts";
-import { judgeBook, layOut, readBook } from "../../../src/pipeline.ts";
+import { demoBook, laidOutOnce } from "../../support/demo-book.ts";
 
-const publication: Publication = await layOut(
-  judgeBook(readBook(join(import.meta.dirname, "../../../demo-data/air-receiver/book"))),
-);
+const publication: Publication = await laidOutOnce(demoBook);
 const tableOf = (title: string) => {
   const table = publication.pages
     .flatMap(({ blocks }) => blocks)

@@ -1,16 +1,17 @@
 import { expect, test } from "vitest";
 import type { Json } from "../../../src/model/json.ts";
 import type { BookRecord } from "../../../src/model/record.ts";
-import { judgeBook, layOut, readBook } from "../../../src/pipeline.ts";
+import { layOut } from "../../../src/pipeline.ts";
 import type { Page } from "../../../src/publish/publication.ts";
 import { reportOf } from "../../../src/report/report.ts";
 import { summaryText } from "../../../src/report/text.ts";
 import { wordsIn } from "./words.ts";
+import { demoBook, judgedWith, laidOutOnce, readOnce, sound } from "../../support/demo-book.ts";
 
-const read = readBook("demo-data/air-receiver/book");
+const read = readOnce(demoBook);
 const own = new Set(["CAL-05", "CAL-10", "CAL-14"]);
 const figures = new Map(
-  judgeBook(read).computed.flatMap((one) =>
+  sound.computed.flatMap((one) =>
     one.state === "done" ? one.sheets.map(({ record }) => [record.id, one.figures] as const) : [],
   ),
 );
@@ -22,7 +23,7 @@ const records = read.records.map((record): BookRecord => {
   const value = { id, calculation, subject, adopts: figures.get(record.id) ?? "", signatures: [signature] };
   return { ...record, value: value as Record<string, Json> };
 });
-const judged = judgeBook({ ...read, records });
+const judged = judgedWith(demoBook, records);
 const { pages } = await layOut(judged);
 
 const pageAt = (url: string): Page => {
@@ -67,8 +68,7 @@ test("the page of the sheet says why nothing is compared, and what the signature
 });
 
 test("a book that adopts nothing says nothing of it", async () => {
-  const before = judgeBook(read);
-  const front = (await layOut(before)).pages.find(({ url }) => url === "index.html");
+  const front = (await laidOutOnce(demoBook)).pages.find(({ url }) => url === "index.html");
   expect(wordsIn(front?.blocks)).not.toContain("adopted:");
-  expect(summaryText(reportOf(before, "tool"))).not.toContain("adopted");
+  expect(summaryText(reportOf(sound, "tool"))).not.toContain("adopted");
 });

@@ -1,10 +1,9 @@
 import { expect, test } from "vitest";
-import { judgeBook, layOut, readBook } from "../../../src/pipeline.ts";
-import { vesselBook } from "../../support/demo-book.ts";
+import { judgedOnce, laidOutOnce, vesselBook } from "../../support/demo-book.ts";
 import { linksIn, wordsIn } from "./words.ts";
 
-const judged = judgeBook(readBook(vesselBook));
-const { pages } = await layOut(judged);
+const judged = judgedOnce(vesselBook);
+const { pages } = await laidOutOnce(vesselBook);
 const pageAt = (url: string) => {
   const found = pages.find((page) => page.url === url);
   if (found === undefined) throw new Error(`no page ${url}`);

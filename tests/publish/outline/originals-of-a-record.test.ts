@@ -1,8 +1,7 @@
 import { expect, test } from "vitest";
-import { judgeBook, layOut, readBook } from "../../../src/pipeline.ts";
-import { demoBook } from "../../support/demo-book.ts";
+import { demoBook, laidOutOnce } from "../../support/demo-book.ts";
 
-const { pages } = await layOut(judgeBook(readBook(demoBook)));
+const { pages } = await laidOutOnce(demoBook);
 
 /** What stands in the margin of a page, by its lead. */
 const notesOf = (url: string) =>

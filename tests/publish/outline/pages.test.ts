@@ -1,8 +1,7 @@
 import { expect, test } from "vitest";
-import { judgeBook, layOut, readBook } from "../../../src/pipeline.ts";
-import { boilerBook } from "../../support/demo-book.ts";
+import { boilerBook, laidOutOnce } from "../../support/demo-book.ts";
 
-const { pages } = await layOut(judgeBook(readBook(boilerBook)));
+const { pages } = await laidOutOnce(boilerBook);
 
 test("a page says the same each time its blocks are made", () => {
   for (const page of pages) {

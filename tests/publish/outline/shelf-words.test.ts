@@ -1,12 +1,11 @@
 import { expect, test } from "vitest";
 import { shelfOf } from "../../../src/model/shelf.ts";
 import { addressOf } from "../../../src/model/record.ts";
-import { judgeBook, layOut, readBook } from "../../../src/pipeline.ts";
-import { boilerBook, vesselBook } from "../../support/demo-book.ts";
+import { boilerBook, judgedOnce, laidOutOnce, vesselBook } from "../../support/demo-book.ts";
 import { wordsIn } from "./words.ts";
 
-const judged = judgeBook(readBook(vesselBook));
-const { pages } = await layOut(judged);
+const judged = judgedOnce(vesselBook);
+const { pages } = await laidOutOnce(vesselBook);
 const pageAt = (url: string) => wordsIn(pages.find((page) => page.url === url)?.blocks ?? []);
 const shop = "“shop”, what Tarnequill Boiler Works keeps for all its orders";
 const order = "“order”, what the vessels of order PW-1187 share";
@@ -37,7 +36,7 @@ test("front page and tables count them; a book without shelves says nothing of i
     page.blocks.some((block) => block.type === "heading" && block.anchor === "person"),
   );
   expect(wordsIn(people?.blocks ?? [])).toContain(`On the shelf ${shop}, which other books may read too: all of them.`);
-  const boiler = await layOut(judgeBook(readBook(boilerBook)));
+  const boiler = await laidOutOnce(boilerBook);
   expect(wordsIn(boiler.pages[0]?.blocks ?? [])).not.toContain("shelf");
 });
 
