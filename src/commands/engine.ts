@@ -5,6 +5,7 @@ import { builtInRules } from "../judge/built-in.ts";
 import { fileRules } from "../load/file-rules.ts";
 import { loadKinds } from "../load/kinds.ts";
 import type { Remembered } from "../judge/again.ts";
+import type { Told } from "../model/page-text.ts";
 import {
   judgeAgain,
   judgeBook,
@@ -27,9 +28,11 @@ export function engineKeepingIn(folder: string | undefined): Engine {
   return engine;
 }
 
-function readTexts(read: ReadBook, told?: (done: number, of: number) => void): void {
+/** Texts of originals are read in threads of their own, while the judge does what needs none of them. */
+function withTexts<T>(read: ReadBook, judged: () => T, told?: Told): T {
   try {
-    read.texts?.(told);
+    read.texts?.begin(told);
+    return judged();
   } catch (error) {
     if (error instanceof ForeignWorkEnded) throw new UsageError(error.message);
     throw error;
@@ -53,14 +56,13 @@ export const engine: Engine = {
     return judgeBook(read, { ...all, rules: expiries, unjudged: all.rules });
   },
   judgeBook(read, told) {
-    readTexts(read, told);
-    return judgeBook(read);
+    return withTexts(read, () => judgeBook(read), told);
   },
   judgingAgain() {
     let before: Remembered | undefined;
     return (read) => {
-      readTexts(read);
-      before = before === undefined ? judgeRemembering(read) : judgeAgain(before, read);
+      const known = before;
+      before = withTexts(read, () => (known === undefined ? judgeRemembering(read) : judgeAgain(known, read)));
       return before.judged;
     };
   },

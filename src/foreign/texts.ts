@@ -1,6 +1,6 @@
-import type { OriginalText, TextsByPath } from "../model/page-text.ts";
+import type { OriginalText, TextsByPath, Told } from "../model/page-text.ts";
 import { keptText, keepText } from "./text/kept.ts";
-import { startWaiter, type OriginalFile, type Told } from "./waiting.ts";
+import { startWaiter, type OriginalFile } from "./waiting.ts";
 
 /** The text of a file follows from its bytes: what was read once in a run stands. */
 const known = new Map<string, OriginalText>();
@@ -13,10 +13,10 @@ export function keepTextsIn(dir: string | undefined): void {
 }
 
 /**
- * The texts of PDF originals by their path: those kept from an earlier run, and the others read now, in threads of their
- * own. Throws ForeignWorkEnded when a thread had to be ended.
+ * The texts of PDF originals by their path: those kept from an earlier run, and the others, which are begun to be read in
+ * threads of their own; what is given back waits for them. Throws ForeignWorkEnded when a thread had to be ended.
  */
-export function textsOf(originals: readonly OriginalFile[], told?: Told): TextsByPath {
+export function startTexts(originals: readonly OriginalFile[]): (told?: Told) => TextsByPath {
   const fresh = new Map<string, OriginalFile>();
   for (const one of originals) {
     if (known.has(one.sha256)) continue;
@@ -24,21 +24,19 @@ export function textsOf(originals: readonly OriginalFile[], told?: Told): TextsB
     if (kept === undefined) fresh.set(one.sha256, one);
     else known.set(one.sha256, kept);
   }
-  if (fresh.size > 0) {
-    const files = [...fresh.values()];
-    startWaiter(
-      "text",
-      files,
-    )(told).forEach((text, index) => {
+  const files = [...fresh.values()];
+  const wait = files.length === 0 ? undefined : startWaiter("text", files);
+  return (told) => {
+    wait?.(told).forEach((text, index) => {
       const { sha256 = "" } = files[index] ?? {};
       known.set(sha256, text);
       if (folder !== undefined) keepText(folder, sha256, text);
     });
-  }
-  return new Map(
-    originals.flatMap(({ path, sha256 }) => {
-      const text = known.get(sha256);
-      return text === undefined ? [] : [[path, text]];
-    }),
-  );
+    return new Map(
+      originals.flatMap(({ path, sha256 }) => {
+        const text = known.get(sha256);
+        return text === undefined ? [] : [[path, text]];
+      }),
+    );
+  };
 }

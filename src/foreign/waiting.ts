@@ -1,4 +1,5 @@
 import { MessageChannel, receiveMessageOnPort, Worker } from "node:worker_threads";
+import type { Told } from "../model/page-text.ts";
 import { ProgramError } from "../model/program-error.ts";
 import { usualBounds, waiterFile } from "./desk.ts";
 import { ForeignWorkEnded } from "./ended.ts";
@@ -11,9 +12,6 @@ export interface OriginalFile {
   readonly file: string;
   readonly sha256: string;
 }
-
-/** Told now and then how many of the files are done. */
-export type Told = (done: number, of: number) => void;
 
 /** Between two words to the reader. */
 const pause = 200;

@@ -7,7 +7,7 @@ import type { Finding, Outcome, Verdict } from "./finding.ts";
 import type { Graph } from "./graph.ts";
 import type { Absent, Announced, Missing } from "./missing.ts";
 import type { Locator } from "./place.ts";
-import type { TextsByPath } from "./page-text.ts";
+import type { OriginalTexts } from "./page-text.ts";
 import type { Measure } from "./quantity.ts";
 import type { ReadBack } from "./read-back.ts";
 import type { Address, BookFile, BookRecord } from "./record.ts";
@@ -31,11 +31,8 @@ export interface LoadedBook {
   readonly shelves?: readonly Shelf[];
   /** Notes for whoever checks about what stands on shelves and is not reached: no part of the book. */
   readonly aside?: readonly Finding[];
-  /**
-   * Gives the texts of the originals, read when they are first asked for; tells now and then how many are done. A book
-   * loaded without it is not read back from its papers.
-   */
-  readonly texts?: (told?: (done: number, of: number) => void) => TextsByPath;
+  /** The texts of the originals. A book loaded without them is not read back from its papers. */
+  readonly texts?: OriginalTexts;
 }
 
 /** Where a bound value comes from, for the page and for doubt. */

@@ -16,3 +16,13 @@ export type OriginalText = { readonly pages: readonly PageText[] } | { readonly 
 
 /** Texts of originals by their path in the book. */
 export type TextsByPath = ReadonlyMap<string, OriginalText>;
+
+/** Hears now and then how many of the originals are done. */
+export type Told = (done: number, of: number) => void;
+
+/** Gives the texts of originals by their path, read when they are first asked for. */
+export interface OriginalTexts {
+  (): TextsByPath;
+  /** Begins to read them while something else is done; `told` hears of it while they are waited for. */
+  begin(told?: Told): void;
+}
