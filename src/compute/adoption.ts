@@ -22,6 +22,9 @@ import { newFinding } from "../model/new-finding.ts";
 /** Kind of the maker's own paper about a calculation. */
 export const sheetKind = "calculation-sheet";
 
+/** The way from what sheets were made for to them. */
+export const sheetsAbout = { type: "back", kind: sheetKind, field: "subject" } as const;
+
 /** Who signs for figures that are adopted, and where a sheet says on which day. */
 const adoptionRole = "design";
 const adoptionSigned = pathOf(`signatures[role="${adoptionRole}"].date`);

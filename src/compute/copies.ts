@@ -4,6 +4,7 @@ import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { conclude, locate, type Court } from "../court/court.ts";
 import { startAt, type Hit } from "../reading/hit.ts";
 import { holds } from "../reading/subjects.ts";
+import { notePlace } from "../reading/notes.ts";
 import { clear, newTrail, noteRead } from "../reading/trail.ts";
 import { newVisits } from "../reading/visits.ts";
 import type { World } from "../reading/world.ts";
@@ -88,6 +89,8 @@ function copiesIn(world: World, calculation: Calculation, sheet: BookRecord): re
 
 /** What a sheet was made for, if its calculation applies there for certain. */
 function subjectOf(world: World, { appliesTo }: Calculation, sheet: BookRecord): Hit | null {
+  // What it is about decides, also where that is nothing it copies from.
+  for (const field of ["/calculation", "/subject"]) notePlace(world, sheet, field);
   const link = world.graph.out.get(sheet)?.get("/subject");
   const { kind, list } = kindText(appliesTo.kind);
   const pointer = link?.toPointer ?? "";

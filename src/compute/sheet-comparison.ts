@@ -4,10 +4,12 @@ import type { Finding, Outcome } from "../model/finding.ts";
 import { measure, parseQuantity } from "../model/quantity.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { conclude, type Court } from "../court/court.ts";
-import { noteKind, notePlace, noteResult } from "../reading/notes.ts";
+import { linksOf } from "../reading/links-back.ts";
+import { notePlace, noteResult } from "../reading/notes.ts";
 import { clear, newTrail, noteAddress, noteRead, noteValue, type Trail } from "../reading/trail.ts";
 import { newVisits } from "../reading/visits.ts";
 import type { World } from "../reading/world.ts";
+import { sheetsAbout } from "./adoption.ts";
 import { disagreement, oursOf } from "./agree.ts";
 import type { Pair } from "./pairs.ts";
 import { placesBehind, symbolsBehind, symbolsOf } from "../model/rests.ts";
@@ -65,9 +67,8 @@ const visit = newVisits<Weighed>(() => true);
 
 function weigh(world: World, sheet: Sheet, pair: Pair, sources: Sources): Weighed {
   const { record, of } = sheet;
-  // It rests on our result as a whole, and on which sheets there are of those it takes its inputs from.
+  // It rests on our result as a whole.
   noteResult(world, calculationKey(of.calculation.id, of.subject, of.pointer), of.done);
-  noteKind(world, record.kind);
   const trail: Trail = newTrail();
   noteRead(world, trail, record, "/id", record.id);
   noteRead(world, trail, record, pair.pointer, pair.text);
@@ -98,9 +99,11 @@ function readSource(
   { of, symbol }: Extract<Origin, { type: "calculation" }>,
   sources: Sources,
 ): void {
+  // Whether a sheet is a source follows from what it says it is about.
+  for (const { from } of linksOf(world, addressOf(of.subject, of.pointer), sheetsAbout))
+    for (const place of ["/calculation", "/adopts"]) notePlace(world, from, place);
   for (const source of sources.get(caseName(of.calculation, of)) ?? []) {
     const stated = source.results.find((one) => one.symbol === symbol);
-    notePlace(world, source.record, stated?.pointer ?? "");
     if (stated === undefined || !statesAlike(pair, stated)) continue;
     noteRead(world, trail, source.record, stated.pointer, stated.text);
     readBehind(world, trail, source, symbol);

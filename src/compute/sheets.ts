@@ -11,7 +11,7 @@ import { clear, newTrail, noteRead } from "../reading/trail.ts";
 import { caseName, compare, type Sheet } from "./sheet-comparison.ts";
 import type { SheetCase } from "./sheet-case.ts";
 import { adoptedPair, pairOf, statedIn, type Pair, type Stated } from "./pairs.ts";
-import { adoptedBy, judgeAdoption, sheetKind } from "./adoption.ts";
+import { adoptedBy, judgeAdoption, sheetKind, sheetsAbout } from "./adoption.ts";
 import { comparisonOf, incomplete, notCompared } from "./sheet-findings.ts";
 import { subjectId } from "../model/subject.ts";
 
@@ -68,10 +68,8 @@ export function compareSheets(
 
 const recordOf = ({ kind, id }: BookRecord): Subject => ({ kind, id });
 
-const aboutSubject = { type: "back", kind: sheetKind, field: "subject" } as const;
-
 function sheetsOf({ world }: Court, { calculation, subject, pointer }: SheetCase): readonly BookRecord[] {
-  return linksOf(world, addressOf(subject, pointer), aboutSubject).flatMap(({ from, toPointer }) =>
+  return linksOf(world, addressOf(subject, pointer), sheetsAbout).flatMap(({ from, toPointer }) =>
     toPointer === pointer && from.value["calculation"] === calculation.id ? [from] : [],
   );
 }

@@ -178,7 +178,8 @@ function addUnlessDoubted(court: Court, findings: readonly Finding[]): void {
   for (const finding of findings) {
     const { subject, place } = finding;
     const record = subject === null ? undefined : court.world.graph.byKind.get(subject.kind)?.get(subject.id);
-    const inside = record !== undefined && place.file === record.file && place.pointer.startsWith(record.pointer);
+    const inside =
+      record !== undefined && place.file === record.file && `${place.pointer}/`.startsWith(`${record.pointer}/`);
     const pointer = inside ? place.pointer.slice(record.pointer.length) : "";
     if (record === undefined || court.world.ledger.doubts(addressOf(record, pointer)).length === 0)
       addFinding(court, finding);

@@ -14,7 +14,15 @@ interface ReadFile {
  */
 export interface ReadingMemory {
   readonly records: Map<string, ReadFile>;
-  readonly originals: Map<string, { readonly state: string; readonly hash: ReturnType<typeof hashFile> }>;
+  readonly originals: Map<string, HashedFile>;
+}
+
+interface HashedFile {
+  /** What the system says of a file that changes when it is written to, as far as its clock ticks. */
+  readonly state: string;
+  readonly hash: ReturnType<typeof hashFile>;
+  /** It was hashed twice in that state: a write in the moment of the first time would have shown. */
+  readonly settled: boolean;
 }
 
 export const newReadingMemory = (): ReadingMemory => ({ records: new Map(), originals: new Map() });
@@ -25,8 +33,8 @@ export function hashRemembered(memory: ReadingMemory | undefined, path: string):
   const { dev, ino, size, mtimeNs, ctimeNs } = statSync(path, { bigint: true });
   const state = [dev, ino, size, mtimeNs, ctimeNs].join(" ");
   const before = memory.originals.get(path);
-  if (before?.state === state) return before.hash;
+  if (before?.state === state && before.settled) return before.hash;
   const hash = hashFile(path);
-  memory.originals.set(path, { state, hash });
+  memory.originals.set(path, { state, hash, settled: before?.state === state && before.hash.sha256 === hash.sha256 });
   return hash;
 }

@@ -121,22 +121,23 @@ const none: readonly Address[] = [];
 /** Up to so many are looked through faster than hashed. */
 const few = 12;
 
-/** Records that were read, each once, in the order they were met. */
+/** Records that were read, each once, in the order they were met. A trail that is remembered may name one as it was before. */
 export function recordsRead({ byKind }: Pick<Graph, "byKind">, { reads }: Trail): readonly Address[] {
-  const found: BookRecord[] = [];
-  let many: Set<BookRecord> | undefined;
+  const found: Address[] = [];
+  let many: Set<Address> | undefined;
   let last: BookRecord | null = null;
   for (const { record, pointer, isPlace } of reads) {
     const read = record ?? (isPlace === true ? recordAt(byKind, pointer) : undefined);
     if (read === undefined || read === last) continue;
     last = read;
+    const name = nameOf(read);
     if (many === undefined && found.length >= few) many = new Set(found);
-    if (many?.has(read) ?? found.includes(read)) continue;
-    found.push(read);
-    many?.add(read);
+    if (many?.has(name) ?? found.includes(name)) continue;
+    found.push(name);
+    many?.add(name);
   }
-  const [only] = found;
-  return only === undefined ? none : found.length === 1 ? alone(only) : found.map(nameOf);
+  if (found.length === 0 || last === null) return none;
+  return found.length === 1 ? alone(last) : found;
 }
 
 const alones = new WeakMap<BookRecord, readonly Address[]>();

@@ -59,13 +59,17 @@ export function newVisits<Said>(
     notes.page = page;
     try {
       const said = say();
-      keep(all, now, definition, subject, { said, page });
+      // What noted nothing rests on something all the same, of which nobody would see that it has changed.
+      if (!isBlank(page)) keep(all, now, definition, subject, { said, page });
       return said;
     } finally {
       notes.page = null;
     }
   };
 }
+
+const isBlank = ({ places, kinds, back, results }: Page): boolean =>
+  places.size + kinds.size + back.size + results.size === 0;
 
 function keep<Said>(
   all: WeakMap<Memory, Visits<Said>>,

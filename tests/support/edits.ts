@@ -70,7 +70,7 @@ function spotsIn(value: Json, pointer = ""): readonly Spot[] {
 }
 
 /** A value with another at a pointer; undefined takes it out. */
-function withAt(value: Json, pointer: string, to: Json | undefined): Json {
+export function withAt(value: Json, pointer: string, to: Json | undefined): Json {
   const [, step = "", ...rest] = pointer.split("/");
   const name = step.replaceAll("~1", "/").replaceAll("~0", "~");
   const inner = rest.map((one) => `/${one}`).join("");
