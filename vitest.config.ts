@@ -3,11 +3,13 @@ import { configDefaults, defineConfig } from "vitest/config";
 
 const keptTexts = join(import.meta.dirname, "node_modules/.cache/databook-tests");
 
-/** Test files that change what all of a process share, modules or its environment: each has a process of its own. */
+/** Test files that change what all of a process share, modules or its environment, or are changed by it: each has a process of its own. */
 const alone = [
   "tests/again/damaged.test.ts",
   "tests/commands/watch.test.ts",
   "tests/load/put-files.test.ts",
+  // Compares what two ways cost, which depends on what ran before.
+  "tests/load/scan.test.ts",
   "tests/publish/html/browser.test.ts",
   "tests/publish/issue/write-fails.test.ts",
   "tests/publish/pdf/book.test.ts",

@@ -4,6 +4,7 @@ import type { Definitions } from "./model/definitions.ts";
 import { sha256 } from "./model/fingerprint.ts";
 import type { Kind } from "./model/kind.ts";
 import { byCodePoint } from "./model/order.ts";
+import { ProgramError } from "./model/program-error.ts";
 import { bundleHere } from "./root.ts";
 
 /** What the paths of a rule or calculation are found to be when they are checked: what its place in the plan follows from. */
@@ -24,6 +25,8 @@ export interface Proof {
   /** Hashes of the files that were checked. */
   readonly schemas: string;
   readonly tables: string;
+  /** Hash of the bundle's own files, its threads apart: of other code nothing was proved. */
+  readonly code: string;
   readonly paths: AllCheckedPaths;
 }
 
@@ -34,18 +37,25 @@ let read: { readonly proof: Proof | undefined } | undefined;
 
 /** The proof of this program; undefined where it is run from its modules or sources: then everything is checked. */
 export function proofHere(): Proof | undefined {
-  read ??= { proof: fromBundle(proofFile) as Proof | undefined };
+  if (read === undefined) {
+    const proof = fromBundle(proofFile) as Proof | undefined;
+    read = { proof: bundleHere !== undefined && proof?.code === hashOfFiles(bundleHere, ".js") ? proof : undefined };
+  }
   return read.proof;
 }
 
 function fromBundle(name: string): unknown {
   if (bundleHere === undefined || !existsSync(join(bundleHere, name))) return undefined;
-  return JSON.parse(readFileSync(join(bundleHere, name), "utf8")) as unknown;
+  try {
+    return JSON.parse(readFileSync(join(bundleHere, name), "utf8")) as unknown;
+  } catch {
+    throw new ProgramError(`${join(bundleHere, name)} cannot be read: npm run build writes it again`);
+  }
 }
 
-/** One hash of all JSON files of a folder, names and bytes. */
-export function hashOfFiles(dir: string): string {
-  const names = readdirSync(dir).filter((name) => name.endsWith(".json"));
+/** One hash of all files of a folder with an ending, names and bytes. */
+export function hashOfFiles(dir: string, ending = ".json"): string {
+  const names = readdirSync(dir).filter((name) => name.endsWith(ending));
   return sha256(
     names
       .sort(byCodePoint)

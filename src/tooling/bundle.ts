@@ -19,11 +19,6 @@ const ours = /^[./\\]|^[A-Za-z]:\\|^@oxc-project\/runtime\//;
  * was proved of the definitions: throws `ProgramError` where one is wrong. `kinds` are those of the folder `schemas`.
  */
 export async function writeBundle(schemas: string, kinds: ReadonlyMap<string, Kind>): Promise<void> {
-  const proof: Proof = {
-    schemas: hashOfFiles(schemas),
-    tables: hashOfFiles(tableFolder),
-    paths: checkDefinitions(shippedDefinitions(kinds)),
-  };
   const code = join(packageRoot, "dist/src");
   const dir = join(code, bundled);
   const bundle = await rolldown({
@@ -36,7 +31,14 @@ export async function writeBundle(schemas: string, kinds: ReadonlyMap<string, Ki
   rmSync(dir, { recursive: true, force: true });
   await bundle.write({ dir, format: "esm", entryFileNames: "[name].js", chunkFileNames: "[name].js" });
   await bundle.close();
-  writeFileSync(join(dir, proofFile), JSON.stringify(proof));
   // Put together, functions lose their comments, and some of their names are changed.
   writeFileSync(join(dir, codeFile), JSON.stringify(functionsIn(shippedCode).map(String)));
+  // Last, so that the program stands and says what is wrong with its definitions, where something is.
+  const proof: Proof = {
+    schemas: hashOfFiles(schemas),
+    tables: hashOfFiles(tableFolder),
+    code: hashOfFiles(dir, ".js"),
+    paths: checkDefinitions(shippedDefinitions(kinds)),
+  };
+  writeFileSync(join(dir, proofFile), JSON.stringify(proof));
 }
