@@ -64,7 +64,29 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   commands: ["model", "load", "link", ...stages, "report", "publish", "foreign", "sheets", "imports", "begin", "owed"],
 };
 
+/** Folders that put all together, or print it, and may know any other; HTML and PDF have a test of their own. */
+const free = ["publish", "closers", "tooling"];
+
+/** Files that belong to no folder: what everything is put together from, and what all may know. */
+const roots = ["cli.ts", "definitions.ts", "demo.ts", "index.ts", "pipeline.ts", "proof.ts", "root.ts"];
+const known = ["root.ts", "proof.ts"];
+
 describe("dependencies point one way", () => {
+  test("every folder is listed, and so is every file beside them", () => {
+    const names = [...new Set(all.map((file) => relative(src, file).split("/")[0] ?? ""))];
+    const stray = names.filter((name) => ![...Object.keys(allowed), ...free, ...roots].includes(name));
+    expect(stray.filter((name) => !["generated", "tables"].includes(name))).toEqual([]);
+  });
+
+  test("no folder but commands, publishing and tooling needs what puts all together", () => {
+    const wrong = all
+      .map((file) => relative(src, file))
+      .filter((from) => from.includes("/") && !["commands", "publish", "tooling"].includes(from.split("/")[0] ?? ""))
+      .flatMap((from) => importsOf(join(src, from)).map((target) => ({ from, target })))
+      .filter(({ target }) => !target.includes("/") && !known.includes(target));
+    expect(wrong).toEqual([]);
+  });
+
   for (const [folder, may] of Object.entries(allowed))
     test(`${folder}/ imports only ${may.length === 0 ? "itself" : may.join(", ")}`, () => {
       const wrong = all

@@ -70,7 +70,7 @@ export const judging = Steps.from<Frame>()
   .stage("rules on exceptions", "applies the rules whose subjects are exceptions", ({ court, plan }) => {
     for (const rule of plan.exceptions) applyRule(court, rule, plan.single.has(rule.id));
   })
-  .step("exceptions", "prepares what each exception answers; a fault of one lifts nothing", (state) => {
+  .stages("exceptions", "prepares what each exception answers; a fault of one lifts nothing", (state) => {
     const { court, calendar, issue, cutOff, plan } = state;
     const last = calendar.final ? textOf(issue, "issueDate") : cutOff;
     return { exceptions: prepareExceptions(court, last, plan.ordered) };
@@ -109,17 +109,21 @@ export const judging = Steps.from<Frame>()
   .stage("facts", "compares what several records state of one thing", ({ court }) => {
     for (const fact of court.world.definitions.facts) applyFact(court, fact);
   })
-  .step("calculations", "compares what sheets copy, then does every calculation, inputs before results", (state) => {
-    const { court, plan, force } = state;
-    const sheets = new Set<object>();
-    const computed = applyCalculations(court, plan.calculations, sheets);
-    for (const sheet of sheetsOutOfForce(court.world.graph, force.force)) sheets.add(sheet);
-    return { computed, sheets };
-  })
+  .stages(
+    "calculations",
+    "compares what sheets copy, does every calculation, inputs before results, then compares the sheets",
+    (state) => {
+      const { court, plan, force } = state;
+      const sheets = new Set<object>();
+      const computed = applyCalculations(court, plan.calculations, sheets);
+      for (const sheet of sheetsOutOfForce(court.world.graph, force.force)) sheets.add(sheet);
+      return { computed, sheets };
+    },
+  )
   .stage("sheets", "says which sheets of the maker nothing was compared with", ({ court, sheets }) => {
     checkSheets(court, court.world.definitions.calculations, sheets);
   })
-  .step("rules that dispute", "applies each in a stage of its own: the next reads what it disputes", (state) => {
+  .stages("rules that dispute", "applies each in a stage of its own: the next reads what it disputes", (state) => {
     for (const rule of state.plan.disputing) stage(state.court, () => applyRule(state.court, rule, false));
   })
   .stage("rules along chains", "applies the rules that read other records and results", ({ court, plan }) => {
@@ -142,7 +146,7 @@ export const judging = Steps.from<Frame>()
   .stage("milestones passed over", "asks about a milestone that is not reached before one that is", (state) => {
     checkPassedOver(state.court, state.issue, state.calendar);
   })
-  .step("gaps", "makes one gap of what several want; says it where it is due and nothing explains it", (state) => {
+  .stages("gaps", "makes one gap of what several want; says it where it is due and nothing explains it", (state) => {
     const { court, cutOff, calendar, issue, loaded } = state;
     const { gaps, of } = foldAbsences(court, cutOff);
     const unreadable = notRead(loaded).map(({ key }) => key);
@@ -157,7 +161,7 @@ export const judging = Steps.from<Frame>()
   .stage("verified bases", "where the book asks for it, says what rests on less than a verified basis", (state) => {
     checkBases(state.court, state.book, state.court.world.definitions, state.requirements, state.settled);
   })
-  .step("still waiting", "says once more what an answered finding leaves unjudged", ({ court, waiting, titles }) => {
+  .stages("still waiting", "says once more what an answered finding leaves unjudged", ({ court, waiting, titles }) => {
     addStillWaiting(court, waiting, titles);
   })
   .stage("orphans and exceptions", "notes what nothing names; reviews exceptions that answer nothing", (state) => {

@@ -5,10 +5,10 @@ export interface Step {
   readonly name: string;
   readonly does: string;
   /**
-   * Whether a stage ends with it: what it finds doubts nothing before, and everything after. A step that is none leaves that to the
-   * next, finds nothing, or ends stages of its own.
+   * Whether a stage ends with it: what it finds doubts nothing before, and everything after. Some end stages of their own, one after
+   * the other; one that ends none leaves that to the next, or finds nothing.
    */
-  readonly isStage: boolean;
+  readonly ends: "a stage" | "stages of its own" | "none";
 }
 
 interface Runs extends Step {
@@ -36,11 +36,16 @@ export class Steps<Start extends HasCourt, State extends Start = Start> {
 
   /** A step at whose end what it found takes effect. */
   stage<More>(name: string, does: string, run: (state: State) => More) {
-    return this.#with(name, does, true, run);
+    return this.#with(name, does, "a stage", run);
+  }
+
+  /** A step that ends a stage with each thing it does, since the next rests on it. */
+  stages<More>(name: string, does: string, run: (state: State) => More) {
+    return this.#with(name, does, "stages of its own", run);
   }
 
   step<More>(name: string, does: string, run: (state: State) => More) {
-    return this.#with(name, does, false, run);
+    return this.#with(name, does, "none", run);
   }
 
   /** Names and purposes, in order: the table of contents of judging. */
@@ -51,20 +56,20 @@ export class Steps<Start extends HasCourt, State extends Start = Start> {
   /** Runs them all, and gives what they have handed on. */
   run(start: Start): State {
     let state: object = start;
-    for (const { isStage, run } of this.#steps) {
+    for (const { ends, run } of this.#steps) {
       const go = () => {
         const more = run(state);
         if (typeof more === "object") state = { ...state, ...more };
       };
-      if (isStage) stage(start.court, go);
+      if (ends === "a stage") stage(start.court, go);
       else go();
     }
     // Each step was added with the type of what the steps before it hand on.
     return state as State;
   }
 
-  #with<More>(name: string, does: string, isStage: boolean, run: (state: State) => More) {
-    const step: Runs = { name, does, isStage, run: (state) => run(state as State) };
+  #with<More>(name: string, does: string, ends: Step["ends"], run: (state: State) => More) {
+    const step: Runs = { name, does, ends, run: (state) => run(state as State) };
     return new Steps<Start, State & (More extends object ? More : unknown)>([...this.#steps, step]);
   }
 }

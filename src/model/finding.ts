@@ -37,7 +37,7 @@ export interface Finding {
   readonly why: string;
   readonly hint: string;
   readonly basis: Basis;
-  /** Who must act: shop, buyer, NDT, design, supplier, client, document control … */
+  /** Who must act. */
   readonly owner: Owner;
   /** Milestone that made it due, if evidence is missing. */
   readonly due: Milestone | null;
