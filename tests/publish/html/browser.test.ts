@@ -155,6 +155,8 @@ function inBrowser({ browser, close }: OpenBrowser): void {
     await page.keyboard.press("Tab");
     expect(await page.evaluate("document.activeElement.textContent")).toBe("To the text");
     await page.keyboard.press("Enter");
+    // The browser goes there in its own time.
+    await page.waitForURL(/#text$/);
     expect(page.url()).toMatch(/#text$/);
     await page.close();
   });
