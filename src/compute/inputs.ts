@@ -2,12 +2,13 @@ import type { BoundInput } from "../model/book.ts";
 import type { Calculation, CalculationInput, ListArgument } from "../model/calculation.ts";
 import type { Inputs, Thing } from "../model/input.ts";
 import { isSingle, type Measure } from "../model/quantity.ts";
-import { bindInputs, measureOf, pathOf, readAllOf, Waiting, type Places } from "../reading/bind.ts";
+import { bindInputs, pathOf, readAllOf, type Places } from "../reading/bind.ts";
 import { follow } from "../reading/follow.ts";
 import { readText, type Hit } from "../reading/hit.ts";
 import { notUsable } from "../reading/reasons.ts";
 import { onlyOne } from "../reading/single.ts";
 import { clear, newTrail, type Trail } from "../reading/trail.ts";
+import { measureOf, Waiting } from "../reading/value.ts";
 import type { World } from "../reading/world.ts";
 
 export interface BoundCalculation {

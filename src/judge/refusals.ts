@@ -5,7 +5,7 @@ import type { Inputs, Thing, Handle } from "../model/input.ts";
 import { addressOf, type Address, type BookRecord, spokenAddress } from "../model/record.ts";
 import type { Owner } from "../model/vocabulary.ts";
 import { absentTarget } from "../reading/absent.ts";
-import { bindInputs, pathOf, Waiting, type Bound } from "../reading/bind.ts";
+import { bindInputs, pathOf, type Bound } from "../reading/bind.ts";
 import { handleOf } from "../reading/handle.ts";
 import { conclude, endStage, locate, type Court } from "../court/court.ts";
 import { follow } from "../reading/follow.ts";
@@ -16,6 +16,7 @@ import { caseOf, subjectsOf, type Applicant, type Case } from "../reading/subjec
 import { clear, digestOfReads, mergeTrail, newTrail, type Trail } from "../reading/trail.ts";
 import { keyOf } from "../model/finding-key.ts";
 import { holderOf } from "../model/json.ts";
+import { Waiting } from "../reading/value.ts";
 import { newVisits } from "../reading/visits.ts";
 import type { World } from "../reading/world.ts";
 import { newFinding } from "../model/new-finding.ts";

@@ -3,7 +3,7 @@ import { readPlain } from "../model/plain-value.ts";
 import { ProgramError } from "../model/program-error.ts";
 import type { Objection, Rule, RuleExample } from "../model/rule.ts";
 import type { Table } from "../model/table.ts";
-import { Waiting } from "../reading/bind.ts";
+import { Waiting } from "../reading/value.ts";
 import { cellsOf, namedKeys, rowFor } from "../reading/table-row.ts";
 import { addressOf } from "../model/record.ts";
 

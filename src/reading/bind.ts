@@ -1,19 +1,13 @@
-import { parseDate, type DateValue } from "../model/dates.ts";
-import type { Handle, Input, Inputs, Reading } from "../model/input.ts";
+import type { Handle, Input, Inputs } from "../model/input.ts";
 import { parsePath, type Path } from "../model/path.ts";
-import { exactly, measure, parseQuantity, type Measure } from "../model/quantity.ts";
-import { convert } from "../model/units.ts";
 import { follow } from "./follow.ts";
 import { handleOf } from "./handle.ts";
 import { asking } from "./look-up.ts";
-import { deref, readText, type Hit } from "./hit.ts";
-import { notUsable } from "./reasons.ts";
+import { deref, type Hit } from "./hit.ts";
 import { onlyOne } from "./single.ts";
 import { newTrail, noteRead, type Trail } from "./trail.ts";
+import { readValue, Waiting } from "./value.ts";
 import type { World } from "./world.ts";
-
-/** Thrown while a definition's code reads something that is not there: the trail says what; only the engine catches it. */
-export class Waiting extends Error {}
 
 /** Where each input and each thing came from, so that objections can point at them. */
 export interface Places {
@@ -190,58 +184,19 @@ function resolve({ world, trail }: Binding, input: Input<unknown>, start: Hit): 
   return one === undefined ? [] : [one];
 }
 
-function valueOf(binding: Binding, input: Input<unknown>, hits: readonly Hit[]): unknown {
+function valueOf(binding: Binding, { reading, many }: Input<unknown>, hits: readonly Hit[]): unknown {
   const { world, trail } = binding;
-  if (input.reading.type === "exists") {
+  if (reading.type === "exists") {
     for (const hit of hits) if (hit.record !== null) noteRead(world, trail, hit.record, hit.pointer, hit.value);
     return hits.length > 0;
   }
-  if (input.many) return hits.map((hit) => readOne(binding, input.reading, hit));
-  return hits[0] === undefined ? undefined : readOne(binding, input.reading, hits[0]);
-}
-
-function readOne(binding: Binding, reading: Reading, hit: Hit): unknown {
-  const { world, trail } = binding;
-  if (reading.type === "thing") return thingAt(binding, reading.inputs, hit);
-  if (reading.type === "table") return asking(world, reading.table, hit, trail, () => new Waiting());
-  const text = readText(world, hit, trail);
-  const refuse = (sort: string, words: string): never => {
-    // An unreadable value was accused when it was first read; any other one is said here.
-    if (trail.doubts.length === 0) notUsable(world, trail, hit, text ?? "a list or an object", { sort, words });
-    throw new Waiting();
+  const read = (hit: Hit): unknown => {
+    if (reading.type === "thing") return thingAt(binding, reading.inputs, hit);
+    if (reading.type === "table") return asking(world, reading.table, hit, trail, () => new Waiting());
+    return readValue(world, reading, hit, trail);
   };
-  switch (reading.type) {
-    case "text":
-      return text ?? refuse("text", "a text");
-    case "flag":
-      return typeof hit.value === "boolean" ? hit.value : refuse("flag", "true or false");
-    case "count": {
-      const count = Number(text);
-      return text !== undefined && text.trim() !== "" && Number.isFinite(count) ? count : refuse("number", "a number");
-    }
-    case "date":
-      return dateOf(text ?? "") ?? refuse("date", "a date");
-    case "quantity":
-      return measureOf(hit, text ?? "", reading.unit) ?? refuse(reading.unit, `a quantity in ${reading.unit}`);
-    case "exists":
-      return true;
-  }
-}
-
-/** The measure of a value in the unit that is wanted, or undefined when it has none in that dimension. */
-export function measureOf(hit: Hit, text: string, unit: string): Measure | undefined {
-  const { origin } = hit;
-  if (origin?.type === "calculation") {
-    const done = origin.of.steps.find(({ step }) => step.symbol === origin.symbol);
-    return done === undefined ? undefined : exactly(convert(done.value, done.step.unit, unit), unit);
-  }
-  const parsed = parseQuantity(text, { unit, ...(hit.field?.difference === true && { difference: true }) });
-  return parsed.ok ? measure(parsed.quantity, unit) : undefined;
-}
-
-function dateOf(text: string): DateValue | undefined {
-  const parsed = parseDate(text);
-  return parsed.ok ? parsed.date : undefined;
+  if (many) return hits.map(read);
+  return hits[0] === undefined ? undefined : read(hits[0]);
 }
 
 function thingAt(binding: Binding, inputs: Inputs, hit: Hit): object {
