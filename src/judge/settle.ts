@@ -70,10 +70,10 @@ export function settleOutcome(
     return { ...base, because: { type: onlyExplained ? "finding" : "absent", keys: [...new Set(keys)].sort() } };
   }
   const notDue = found.find((result) => "notDue" in result);
-  return {
-    ...base,
-    because: { type: "not due", milestone: notDue !== undefined && "notDue" in notDue ? notDue.notDue : "" },
-  };
+  // Silence is never a pass: what waits for something that became nothing would wait unseen.
+  if (notDue === undefined)
+    throw new ProgramError(`${definition} waits for ${absences.join(", ")}, of which nobody says anything`);
+  return { ...base, because: { type: "not due", milestone: notDue.notDue } };
 }
 
 /** Names of the outcomes that wait for each finding and are not its own. */

@@ -1,4 +1,5 @@
 import { stage, type Court } from "../court/court.ts";
+import { ProgramError } from "../model/program-error.ts";
 
 /** One step of judging. */
 export interface Step {
@@ -56,10 +57,13 @@ export class Steps<Start extends HasCourt, State extends Start = Start> {
   /** Runs them all, and gives what they have handed on. */
   run(start: Start): State {
     let state: object = start;
-    for (const { ends, run } of this.#steps) {
+    for (const { name, ends, run } of this.#steps) {
       const go = () => {
         const more = run(state);
-        if (typeof more === "object") state = { ...state, ...more };
+        if (typeof more !== "object" || more === null) return;
+        const twice = Object.keys(more).filter((one) => Object.hasOwn(state, one));
+        if (twice.length > 0) throw new ProgramError(`step "${name}" hands on ${twice.join(", ")} once more`);
+        state = { ...state, ...more };
       };
       if (ends === "a stage") stage(start.court, go);
       else go();
