@@ -30,11 +30,14 @@ describe("a calculation without an acceptance", () => {
   });
 
   test("that has a deciding limit says on which basis, and has an example beyond it", () => {
-    for (const { limits, basis, examples } of calculations)
-      for (const limit of limits.filter(({ decides }) => decides === true)) {
-        expect((limit.basis ?? basis).class).not.toBe("own choice");
-        expect(examples.some(({ outside }) => outside?.includes(limit.means))).toBe(true);
-      }
+    const deciding = calculations.flatMap(({ limits, basis, examples }) =>
+      limits.filter(({ decides }) => decides === true).map((limit) => ({ limit, basis, examples })),
+    );
+    expect(deciding.length).toBeGreaterThan(0);
+    for (const { limit, basis, examples } of deciding) {
+      expect((limit.basis ?? basis).class).not.toBe("own choice");
+      expect(examples.some(({ outside }) => outside?.includes(limit.means))).toBe(true);
+    }
   });
 });
 
