@@ -13,7 +13,7 @@ import { bindAlone } from "./inputs.ts";
 import type { Dissent, Original } from "./sheet-case.ts";
 import { pairWith, statedIn, type Stated } from "./pairs.ts";
 import { adoptedBy, sheetKind } from "./adoption.ts";
-import { copiedOtherwise, disagrees, outcomeOf } from "./sheet-findings.ts";
+import { copiedOtherwise, disagrees, comparedAs } from "./sheet-findings.ts";
 import { kindText } from "../model/kind-text.ts";
 
 /**
@@ -28,7 +28,7 @@ export function compareCopies(court: Court, calculations: readonly Calculation[]
     if (original.confirmed || original.dissents.length === 0) continue;
     const finding = findingOf(court, original);
     for (const { sheet, calculation, pair, trail } of original.dissents) {
-      const { definition, subject } = outcomeOf(calculation, sheet, pair);
+      const { definition, subject } = comparedAs(calculation, sheet, pair);
       outcomes.set(addressOf(sheet, pair.pointer), conclude(court, definition, subject, trail, [finding]));
     }
   }

@@ -14,7 +14,7 @@ import { disagreement, oursOf } from "./agree.ts";
 import type { Pair } from "./pairs.ts";
 import { placesBehind, symbolsBehind, symbolsOf } from "../model/rests.ts";
 import type { SheetCase } from "./sheet-case.ts";
-import { disagrees, outcomeOf } from "./sheet-findings.ts";
+import { disagrees, comparedAs } from "./sheet-findings.ts";
 import { calculationKey } from "../model/calculation-key.ts";
 
 /** A sheet of the maker, with what of it can be compared. */
@@ -53,7 +53,7 @@ function concluded(court: Court, sheet: Sheet, pair: Pair, sources: Sources): Ou
   const { trail, objections } = visit(court.world, of.calculation, place, () =>
     weigh(court.world, sheet, pair, sources),
   );
-  const { definition, subject } = outcomeOf(of.calculation, record, pair);
+  const { definition, subject } = comparedAs(of.calculation, record, pair);
   return conclude(court, definition, subject, trail, objections);
 }
 

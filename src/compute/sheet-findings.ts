@@ -51,7 +51,7 @@ export const comparisonOf = (calculation: Calculation, list: "inputs" | "results
 });
 
 /** What the outcome of one compared value is about. */
-export function outcomeOf(
+export function comparedAs(
   calculation: Calculation,
   sheet: BookRecord,
   { sort, symbol }: Pick<Pair, "sort" | "symbol">,
