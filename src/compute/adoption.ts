@@ -36,6 +36,7 @@ export const adoptionRule: BuiltIn = {
   title: "A sheet that adopts the recomputation is signed for its figures",
   severity: "gap",
   basis,
+  reads: [{ kinds: [sheetKind], paths: ["adopts"] }],
 };
 
 /** Digest of the figures that a sheet adopts instead of stating its own; undefined of any other sheet. */

@@ -31,6 +31,12 @@ export const sheetRules: readonly BuiltIn[] = [
   {
     id: "sheet-compared",
     title: "Every calculation sheet is compared with the recomputation",
+    reads: [
+      {
+        kinds: ["calculation-sheet"],
+        paths: ["calculation", "subject", "inputs[].symbol", "inputs[].value", "results[].symbol", "results[].value"],
+      },
+    ],
     severity: "query",
     basis: ownChoice("what is stated on a sheet and cannot be recomputed is said aloud, never passed over"),
   },

@@ -20,6 +20,7 @@ const holds: BuiltIn = {
   title: "What was compared with an original has not changed since",
   severity: "query",
   basis,
+  reads: [{ kinds: ["original"], paths: ["transcription.sha256", "transcription.records"] }],
 };
 export const comparisonRules: readonly BuiltIn[] = [holds];
 

@@ -23,8 +23,20 @@ export const exceptionRules = [
     severity: "nonconformity",
     basis,
   },
-  { id: "exception-in-force", title: "An exception has not ended", severity: "nonconformity", basis },
-  { id: "exception-fits", title: "An exception answers findings of its own sort", severity: "nonconformity", basis },
+  {
+    id: "exception-in-force",
+    title: "An exception has not ended",
+    severity: "nonconformity",
+    basis,
+    reads: [{ kinds: [...answerable.keys()], paths: ["date", "end"] }],
+  },
+  {
+    id: "exception-fits",
+    title: "An exception answers findings of its own sort",
+    severity: "nonconformity",
+    basis,
+    reads: [{ kinds: [...answerable.keys()], paths: ["answers[].finding", "answers[].digest"] }],
+  },
   { id: "exception-needed", title: "An exception answers a finding that exists", severity: "query", basis },
 ] as const satisfies readonly BuiltIn[];
 

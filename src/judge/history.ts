@@ -11,6 +11,12 @@ const listed: BuiltIn = {
   id: "issue-history",
   title: "A later revision lists the issues before it, each final one with its fingerprint",
   severity: "gap",
+  reads: [
+    {
+      kinds: ["issue"],
+      paths: ["revision", "state", "history[].revision", "history[].state", "history[].fingerprint"],
+    },
+  ],
   basis: ownChoice(
     "what was issued before is in the book itself: an empty folder or another machine remembers nothing",
   ),

@@ -24,6 +24,7 @@ export const milestoneRules = [
     title: "Every milestone that makes evidence due is listed in issue.json",
     severity: "nonconformity",
     basis,
+    reads: [{ kinds: ["issue"], paths: ["milestones[].name", "milestones[].reached"] }],
   },
   { id: "milestone-order", title: "A milestone is not passed over", severity: "query", basis },
 ] as const satisfies readonly BuiltIn[];

@@ -25,6 +25,7 @@ export const originalRules: readonly BuiltIn[] = [
     title: "The file of an original has the hash that was recorded",
     severity: "nonconformity",
     basis,
+    reads: [{ kinds: ["original"], paths: ["path", "sha256"] }],
   },
   { id: "original-recorded", title: "Every file in files/ has a record", severity: "note", basis },
   {

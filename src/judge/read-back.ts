@@ -17,7 +17,13 @@ import { finderOf, newFinding } from "../model/new-finding.ts";
 const basis = ownChoice("what a program wrote on a paper a program can read there; it trusts the file's own text");
 
 export const readBackRules: readonly BuiltIn[] = [
-  { id: "read-back", title: "What a record takes from a paper stands on the page it cites", severity: "query", basis },
+  {
+    id: "read-back",
+    title: "What a record takes from a paper stands on the page it cites",
+    severity: "query",
+    basis,
+    reads: [{ kinds: "any", paths: ["source.original", "source.page", "source.to"] }],
+  },
   {
     id: "read-back-recognised",
     title: "What a record takes from a scan stands in the text that a machine recognised there",

@@ -19,7 +19,13 @@ import { finderOf, newFinding, spotIn } from "../model/new-finding.ts";
 const basis = ownChoice("a book names the register it answers to; a name nobody knows asks for nothing");
 
 export const registerRules = [
-  { id: "register-known", title: "The book names a register there is", severity: "nonconformity", basis },
+  {
+    id: "register-known",
+    title: "The book names a register there is",
+    severity: "nonconformity",
+    basis,
+    reads: [{ kinds: ["book"], paths: ["register"] }],
+  },
 ] as const satisfies readonly BuiltIn[];
 
 /** The register the book names. One that is not named, or that nobody knows, is a finding, and the rows of the first stand in for its own. */

@@ -15,6 +15,7 @@ export const verifiedRules: readonly BuiltIn[] = [
     id: "basis-verified",
     title: "Where the book asks for it, every value and limit rests on a verified basis",
     severity: "gap",
+    reads: [{ kinds: ["book"], paths: ["requireVerifiedBasis"] }],
     basis: ownChoice("the book asks for verified bases: published, user table, contract or derived"),
   },
 ];

@@ -11,7 +11,13 @@ const identity = ownChoice("one id names one record; a link names an id exactly 
 
 export const linkRules = [
   { id: "id-unique", title: "An id is borne by one record of its kind", severity: "nonconformity", basis: identity },
-  { id: "id-distinct", title: "Two ids differ by more than look-alike signs", severity: "query", basis: identity },
+  {
+    id: "id-distinct",
+    title: "Two ids differ by more than look-alike signs",
+    severity: "query",
+    basis: identity,
+    reads: [{ kinds: ["material-certificate"], paths: ["rows[].heat"] }],
+  },
   { id: "link-form", title: "A link is well formed", severity: "nonconformity", basis: identity },
   { id: "link-exact", title: "A link names an existing id exactly", severity: "nonconformity", basis: identity },
   {

@@ -1,5 +1,6 @@
 import { isObject, type JsonObject } from "../model/json.ts";
 import { isCarry, signs, type Field, type FieldType } from "../model/kind.ts";
+import { unreadOf } from "../model/unread.ts";
 import { isMilestone, isOwner } from "../model/vocabulary.ts";
 import { objectOf, textOf, texts } from "./inline.ts";
 
@@ -28,6 +29,7 @@ function fieldOf(name: string, schema: JsonObject, required: boolean): Field {
   const belongs = texts(schema, "x-belongs");
   const acts = texts(schema, "x-acts").filter(isOwner);
   const unprinted = textOf(schema, "x-unprinted");
+  const unread = unreadOf(schema["x-unread"]);
   const unless = textOf(schema, "x-unless");
   const replaces = texts(schema, "x-replaces");
   const called = texts(schema, "x-called");
@@ -59,6 +61,7 @@ function fieldOf(name: string, schema: JsonObject, required: boolean): Field {
     ...(isCarry(schema["x-carry"]) && { carry: schema["x-carry"] }),
     ...(acts.length > 0 && { acts }),
     ...(unprinted !== undefined && { unprinted }),
+    ...(unread !== undefined && { unread }),
     ...(schema["x-sought"] === true && { sought: true }),
     ...(called.length > 0 && { called }),
     ...(transcribes !== undefined && isMilestone(transcribes) && { transcribes }),

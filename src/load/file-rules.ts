@@ -21,6 +21,7 @@ export const fileRules = [
     title: "A book has one book record in book.json and one issue record in issue.json",
     severity: "nonconformity",
     basis: ownChoice("one place says what the book is, one which issue it is"),
+    reads: [{ kinds: ["book"], paths: ["format"] }],
   },
   {
     id: "file-readable",
@@ -71,6 +72,7 @@ export const fileRules = [
     title: "The folder of a shelf is there, beside the book and by itself",
     severity: "nonconformity",
     basis: shelves,
+    reads: [{ kinds: ["book"], paths: ["shelves[].folder"] }],
   },
   {
     id: "shelf-holds",

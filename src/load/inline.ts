@@ -98,6 +98,7 @@ const annotations: ReadonlySet<string> = new Set([
     "compared",
     "number",
     "unprinted",
+    "unread",
     "sought",
     "called",
     "whole-from",

@@ -1,6 +1,7 @@
 import { isObject, type JsonObject } from "../model/json.ts";
 import { carries, fieldAt, isCarry, signs, type Kind } from "../model/kind.ts";
 import { ProgramError } from "../model/program-error.ts";
+import { unreadOf, unreadReasons } from "../model/unread.ts";
 import { unitOf } from "../model/units.ts";
 import { isMilestone, isOwner, milestones, owners } from "../model/vocabulary.ts";
 import { isAnnotation, objectOf, textOf, texts } from "./inline.ts";
@@ -125,6 +126,7 @@ function checkValue(schema: JsonObject, path: string, refuse: Refuse): void {
   const strangers = texts(schema, "x-acts").filter((one) => !isOwner(one));
   if (strangers.length > 0 || (schema["x-acts"] !== undefined && named !== "link"))
     refuse(path, `has an "x-acts" that no link may have; expected a link, and some of ${owners.join(", ")}`);
+  checkUnread(schema, path, refuse);
   if (!carried(schema)) refuse(path, `has an "x-carry" that is none of ${carries.join(", ")}`);
   if (type === "object") checkObject(schema, path, refuse);
   if (type === "array") {
@@ -137,6 +139,26 @@ function checkValue(schema: JsonObject, path: string, refuse: Refuse): void {
     if (schema["x-whole-from"] !== undefined && (key === undefined || /[.[]/.test(path)))
       refuse(path, 'has "x-whole-from", which only a list of the record may have, whose rows have a key');
   }
+}
+
+/** What is measured, chosen or dated could be wrong: that nothing judges it needs a sentence. */
+function checkUnread(schema: JsonObject, path: string, refuse: Refuse): void {
+  const word = schema["x-unread"];
+  if (word === undefined) return;
+  const unread = unreadOf(word);
+  if (unread === undefined)
+    refuse(
+      path,
+      `has the "x-unread" ${JSON.stringify(word)}; expected ${unreadReasons.slice(0, -1).join(", ")}, or {"no method here": "a sentence"}`,
+    );
+  const judgeable = schema["x-type"] === "quantity" || schema["x-date"] === "event" || texts(schema, "enum").length > 0;
+  if (judgeable && unread.reason !== "no method here")
+    refuse(
+      path,
+      'is a quantity, a choice or the day of an event: its "x-unread" may only say {"no method here": "a sentence"}',
+    );
+  if (schema["type"] === "object" || isObject(objectOf(schema, "items")["properties"]))
+    refuse(path, 'has an "x-unread", which only a value may have');
 }
 
 /** Each target of a link is a kind, or a list with row keys or revisions in one. */

@@ -35,4 +35,11 @@ export interface BuiltIn {
   readonly title: string;
   readonly severity: Severity;
   readonly basis: Basis;
+  /** Fields whose values it judges, of one kind or of several. */
+  readonly reads?: readonly FieldsRead[];
+}
+
+export interface FieldsRead {
+  readonly kinds: readonly string[] | "any";
+  readonly paths: readonly string[];
 }

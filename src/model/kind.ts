@@ -1,4 +1,5 @@
 import type { JsonObject } from "./json.ts";
+import type { Unread } from "./unread.ts";
 import type { Milestone, Owner } from "./vocabulary.ts";
 
 /** What the next job takes along of the last: the words of `x-carry`. */
@@ -99,6 +100,8 @@ export interface Field {
   readonly transcribes?: Milestone;
   /** Why no paper shows it: it is not read back from one. */
   readonly unprinted?: string;
+  /** Why no definition reads what it says. */
+  readonly unread?: Unread;
   /** People look the record up by it: the find page knows it. */
   readonly sought?: true;
   /**

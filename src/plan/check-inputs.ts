@@ -6,8 +6,8 @@ import { parseQuantity } from "../model/quantity.ts";
 import { sameDimension, unitOf } from "../model/units.ts";
 import { pathOf } from "../reading/bind.ts";
 import { walkPath } from "./check-paths.ts";
-import { through } from "./field-step.ts";
-import { unknownKind, type PathFacts, type Schemas, type WalkedPath } from "./path-facts.ts";
+import { through, valueAt } from "./field-step.ts";
+import { unknownKind, type Draft, type PathFacts, type Schemas, type WalkedPath } from "./path-facts.ts";
 import { type Coverage } from "./coverage.ts";
 import { standAt, type Standing } from "./standing.ts";
 
@@ -59,9 +59,14 @@ export function checkConditions(
     // What a condition reads must be owed without it, under those before it: where one of these fails, it is not read.
     const before = conditions.slice(0, index);
     const known = { ...start, anchors: start.anchors.map((anchor) => ({ ...anchor, conditions: before })) };
-    return walkPath({ ...schemas, required: exists === undefined }, known, pathOf(path));
+    const walked = walkPath({ ...schemas, required: exists === undefined }, known, pathOf(path));
+    return exists === undefined ? withValue(walked) : walked;
   });
 }
+
+/** With the value its path ends at: it is read. */
+const withValue = (walked: WalkedPath): WalkedPath =>
+  walked.end === null ? walked : { ...walked, reads: [...walked.reads, ...valueAt(walked.end)] };
 
 export function joined(all: readonly PathFacts[]): PathFacts {
   return {
@@ -79,13 +84,14 @@ function inputsAt(schemas: Schemas, start: Standing, inputs: Inputs): readonly P
     const required = input.need === "required" && input.reading.type !== "exists";
     const walked = walkPath({ ...schemas, required }, start, pathOf(input.path));
     if (walked.end === null) return [walked];
-    if (input.reading.type !== "thing") return [walked, readingFacts(walked, input)];
-    const draft = { crosses: false };
+    if (input.reading.type === "exists") return [walked];
+    if (input.reading.type !== "thing") return [withValue(walked), readingFacts(walked, input)];
+    const draft: Pick<Draft, "crosses" | "reads"> = { crosses: false, reads: [] };
     const problems: string[] = [];
     const end = through(schemas.definitions, draft, walked.end, (text) =>
       problems.push(`path "${input.path}": ${text}`),
     );
-    const behind = { crosses: draft.crosses, whole: false, calculations: [], reads: [], problems };
+    const behind = { ...draft, whole: false, calculations: [], problems };
     if (problems.length > 0) return [walked, behind];
     return [walked, behind, ...inputsAt(schemas, end, input.reading.inputs)];
   });
@@ -110,7 +116,6 @@ function readingFacts({ end }: WalkedPath, { path, reading }: Input<unknown>): P
 
 /** Why the value a path ends at cannot be read so, or undefined. */
 function readingProblem({ field, free }: Standing, reading: Reading): string | undefined {
-  if (reading.type === "exists") return undefined;
   if (field?.type === "list") return 'ends at a list: add "[]"';
   if (field?.type === "object") return "ends at an object: name one of its fields";
   const wanted: Partial<Record<Reading["type"], string>> = { date: "date", flag: "boolean" };

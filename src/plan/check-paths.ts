@@ -3,7 +3,7 @@ import type { Condition } from "../model/input.ts";
 import { fieldsOn, type Field } from "../model/kind.ts";
 import { nearestOrAll } from "../model/nearest.ts";
 import { printStep, printSteps, type Path, type Step } from "../model/path.ts";
-import { takeField, through } from "./field-step.ts";
+import { takeField, through, valueAt } from "./field-step.ts";
 import { unknownKind, type Draft, type Problem, type Schemas, type WalkedPath } from "./path-facts.ts";
 import { isCovered, type Coverage } from "./coverage.ts";
 import {
@@ -111,7 +111,7 @@ function take(
         draft.crosses ||= inner.crosses;
         draft.whole ||= inner.whole;
         draft.calculations.push(...inner.calculations);
-        draft.reads.push(...inner.reads);
+        draft.reads.push(...inner.reads, ...(inner.end === null ? [] : valueAt(inner.end)));
         draft.problems.push(...inner.problems);
       }
       return outside(freeOfTable(step.name, table));
@@ -144,7 +144,7 @@ function take(
       if (required && !owed) problem(unowed(all, coverage, stepOn(here, all)));
       const next = standAround(definitions, step.kind, step.field, stepOn(here, text), ofSource(here, step.field));
       for (const field of fieldsOn(definitions.kinds.get(step.kind), step.field))
-        draft.reads.push({ field, anchors: here.anchors });
+        draft.reads.push({ field, anchors: here.anchors, value: field.type === "link" || field.item?.type === "link" });
       const kind = definitions.kinds.get(step.kind);
       if (kind === undefined)
         problem(`${text}: there is no kind "${step.kind}"`, { name: step.kind, known: definitions.kinds.keys() });
@@ -188,7 +188,7 @@ function checkFilter(
   problem: Problem,
 ): void {
   const inner = walkPath({ ...schemas, required: true }, at, { text: printStep(step), steps: step.path });
-  draft.reads.push(...inner.reads);
+  draft.reads.push(...inner.reads, ...(inner.end === null ? [] : valueAt(inner.end)));
   for (const text of inner.problems) problem(text);
   const field = inner.end?.field ?? null;
   if (inner.end === null || field === null) return;

@@ -1,11 +1,15 @@
 import type { Definitions } from "../model/definitions.ts";
 import type { Field } from "../model/kind.ts";
 import type { Step } from "../model/path.ts";
-import type { Draft, Problem, Schemas } from "./path-facts.ts";
+import type { Draft, Problem, ReadField, Schemas } from "./path-facts.ts";
 import { isCovered } from "./coverage.ts";
 import { filtersOf, ofTarget, outside, standAt, stepOn, type Standing } from "./standing.ts";
 import { unowed } from "./unowed.ts";
 import { kindText, rowsOfKind } from "../model/kind-text.ts";
+
+/** What is read where a path has ended at a value. */
+export const valueAt = ({ field, anchors }: Standing): readonly ReadField[] =>
+  field === null ? [] : [{ field, anchors, value: true }];
 
 /** One step on to a field of a record, a row or a result; a required one must be owed by somebody. */
 export function takeField(
@@ -30,7 +34,7 @@ export function takeField(
     });
     return null;
   }
-  draft.reads.push({ field, anchors: at.anchors });
+  draft.reads.push({ field, anchors: at.anchors, value: false });
   const { required, coverage } = schemas;
   const anchors = stepOn(at, name);
   const owed =
@@ -70,12 +74,13 @@ const isThere = ({ anchors }: Standing, name: string): boolean =>
 /** Behind a link, at what it names; anywhere else where it is. */
 export function through(
   definitions: Definitions,
-  draft: Pick<Draft, "crosses">,
+  draft: Pick<Draft, "crosses" | "reads">,
   at: Standing,
   problem: Problem,
 ): Standing {
   if (at.field?.type !== "link") return at;
   draft.crosses = true;
+  draft.reads.push(...valueAt(at));
   const targets = at.field.targets ?? [];
   const { kind, list } = kindText(targets[0] ?? "");
   const next = targets.length === 1 ? standAt(definitions, rowsOfKind(kind, list), ofTarget(at), at.anchors) : null;

@@ -8,6 +8,8 @@ import { kindText, rowsOfKind } from "../model/kind-text.ts";
 /** A field that a path passes, with the records and rows it came by, and what is known of them there. */
 export interface ReadField {
   readonly field: Field;
+  /** Whether what it says is read, not only whether it is there or what it holds. */
+  readonly value: boolean;
   readonly anchors: readonly Anchor[];
 }
 

@@ -12,6 +12,8 @@ import { standAt, type Anchor } from "./standing.ts";
 /** A field that a definition reads, before any book is read. */
 export interface Read {
   readonly field: Field;
+  /** Whether what it says is read, not only whether it is there or what it holds. */
+  readonly value: boolean;
   /** Values of which one must stand at a field of what it is read of, else it is never read. */
   readonly asks: readonly Asked[];
   /** The row that asks for it, of a register. */
@@ -38,8 +40,14 @@ export function readsOf(definitions: Definitions): readonly Read[] {
   ): readonly Read[] => {
     const start = standAt(definitions, kind, when);
     const rows = start === null || start.list === "" ? undefined : kinds.get(start.kind ?? "")?.fields.get(start.list);
-    const all = rows === undefined || start === null ? own : [...own, { field: rows, anchors: start.anchors }];
-    return all.map(({ field, anchors }) => ({ field, asks: asked(anchors), ...(row !== undefined && { row }) }));
+    const all =
+      rows === undefined || start === null ? own : [...own, { field: rows, anchors: start.anchors, value: false }];
+    return all.map(({ field, anchors, value }) => ({
+      field,
+      value,
+      asks: asked(anchors),
+      ...(row !== undefined && { row }),
+    }));
   };
   const inputs = (kind: string, read: Inputs, when: readonly Condition[] = [], row?: string) =>
     reads(kind, when, checkInputs(definitions, coverage, kind, read, when), row);

@@ -21,6 +21,7 @@ export const profileRules = [
     title: "The book names a profile there is, and overrides parameters it has",
     severity: "nonconformity",
     basis,
+    reads: [{ kinds: ["book"], paths: ["profile", "overrides[].parameter", "overrides[].value"] }],
   },
   {
     id: "profile-cautious",

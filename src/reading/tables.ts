@@ -17,6 +17,20 @@ export const tableRules = [
     title: "A reference table has the keys and columns of the table it replaces",
     severity: "nonconformity",
     basis,
+    reads: [
+      {
+        kinds: ["reference-table"],
+        paths: [
+          "table",
+          "standard",
+          "edition",
+          "rows[].cells[].name",
+          "rows[].cells[].value",
+          "rows[].cells[].points[].values[].name",
+          "rows[].cells[].points[].values[].value",
+        ],
+      },
+    ],
   },
   { id: "reference-table-single", title: "One edition of a table is entered once", severity: "nonconformity", basis },
 ] as const satisfies readonly BuiltIn[];

@@ -65,6 +65,7 @@ describe("the shipped kinds", () => {
         "unprinted",
         "sought",
         "whole-from",
+        "unread",
         "transcribes",
         "unless",
         "replaces",

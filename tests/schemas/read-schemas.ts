@@ -111,6 +111,7 @@ const words = [
   "unprinted",
   "sought",
   "whole-from",
+  "unread",
   "transcribes",
   "unless",
   "replaces",

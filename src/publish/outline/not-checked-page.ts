@@ -12,6 +12,7 @@ import { listed } from "./listed.ts";
 import { readBackBlocks } from "./read-back-blocks.ts";
 import { subjectWords } from "../../model/titles.ts";
 import { counted } from "./titles.ts";
+import { unreadBlocks } from "./unread-blocks.ts";
 import { kindIn } from "../../model/kind-text.ts";
 import { recordId, rowOfSubject } from "../../model/subject.ts";
 
@@ -84,6 +85,7 @@ export function notCheckedPage(context: Context, number: string, section: number
       { type: "paragraph", text: names(unjudged.map((kind) => definitions.kinds.get(kind)?.title ?? kind)) },
       { type: "heading", level: 2, text: "Calculations that apply to nothing here" },
       { type: "paragraph", text: names(idle.map(({ title }) => title)) },
+      ...unreadBlocks(context, number),
       ...sharedBlocks(context),
       { type: "heading", level: 2, text: "Records not yet compared with their original by a person" },
       {
