@@ -45,7 +45,7 @@ export function checkBases(
     const finding = newFinding(finderOf(verifiedRules, "basis-verified"), at, {
       key: keyOf("basis-verified", book, name),
       verdict: "not judged",
-      message: `${name} rests on ${describeBasis(basis)}`,
+      message: `"${name}" rests on ${describeBasis(basis)}`,
       why: "the book asks for verified bases: published, user table, contract or derived",
       hint: "enter the value from the standard itself as a reference table or an override, or record a waiver",
       basis,

@@ -226,7 +226,7 @@ describe("a book that asks for verified bases", () => {
       "gap basis-verified|book:BOOK|rule by-table",
     ]);
     expect(finding(asks({}), "basis-verified|book:BOOK|parameter least of the profile").message).toBe(
-      "parameter least of the profile rests on S 1 (from memory)",
+      '"parameter least of the profile" rests on S 1 (from memory)',
     );
   });
   test("what gave no verdict is not asked for", () => {

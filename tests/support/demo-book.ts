@@ -8,6 +8,7 @@ import { judge, judgeAgain, judgeRemembering as remember } from "../../src/judge
 import type { JudgedBook, LoadedBook } from "../../src/model/book.ts";
 import { blocks, type Finding } from "../../src/model/finding.ts";
 import { judgeBook, judgeRemembering, layOut, readBook } from "../../src/pipeline.ts";
+import type { Definitions } from "../../src/model/definitions.ts";
 import type { BookRecord } from "../../src/model/record.ts";
 import type { Memory } from "../../src/reading/visits.ts";
 import { allRecords, applyChange, type Change } from "./changes.ts";
@@ -68,6 +69,13 @@ export interface JudgedCopy {
   readonly lineOf: (finding: Finding) => string;
 }
 
+export interface JudgedHow {
+  readonly withPapers?: boolean;
+  readonly asCompared?: boolean;
+  /** Rules, facts and calculations that object to nothing, each by its id; the maker's sheets are then left out too. */
+  readonly silent?: readonly string[];
+}
+
 /**
  * Judges a copy of a book with changes made to its files. The copy is as before afterwards. Its records are read back from
  * their papers only `withPapers`, and their comparisons stand as they were made only when `asCompared`: a change elsewhere stands
@@ -76,7 +84,7 @@ export interface JudgedCopy {
 export function judgeChanged(
   book: string,
   changes: readonly Change[],
-  { withPapers = false, asCompared = false }: { readonly withPapers?: boolean; readonly asCompared?: boolean } = {},
+  { withPapers = false, asCompared = false, silent = [] }: JudgedHow = {},
 ): JudgedCopy {
   const dir = copyOf(book);
   const touched = new Set<string>();
@@ -102,7 +110,8 @@ export function judgeChanged(
       ...(!asCompared && { records: comparedAnew(loaded.records, definitions.kinds) }),
       kinds: definitions.kinds,
     };
-    return { judged: judgeAfter(book, changed), fatal: [], fileOf, lineOf };
+    const judged = silent.length > 0 ? judge(withoutSheets(changed), silenced(silent)) : judgeAfter(book, changed);
+    return { judged, fatal: [], fileOf, lineOf };
   } finally {
     for (const file of touched) restore(book, dir, file);
   }
@@ -112,6 +121,26 @@ export function judgeChanged(
 const readingOf = once(newReadingMemory);
 /** What is remembered of each book as it is; its papers are not read back. */
 const memoryOf = once((book): Memory => remember(loadBook(book, definitions.kinds), definitions).memory);
+
+/** All definitions, with these silent: they are owed what they are owed and computed, and object to nothing. */
+function silenced(ids: readonly string[]): Definitions {
+  const { rules, facts, calculations } = definitions;
+  const all = [...rules, ...facts, ...calculations].map(({ id }) => id);
+  for (const id of ids) if (!all.includes(id)) throw new Error(`there is no definition ${id} to silence`);
+  const silent = ({ id }: { readonly id: string }) => ids.includes(id);
+  return {
+    ...definitions,
+    rules: rules.map((rule) => (silent(rule) ? { ...rule, check: () => [] } : rule)),
+    facts: facts.filter((fact) => !silent(fact)),
+    calculations: calculations.map((one) => (silent(one) ? { ...one, limits: [], accept: [] } : one)),
+  };
+}
+
+/** Sheets of the maker say first what differs from what they copy. */
+const withoutSheets = (book: LoadedBook): LoadedBook => ({
+  ...book,
+  records: book.records.filter(({ kind }) => kind !== "calculation-sheet"),
+});
 
 /** Judges a changed book from what is remembered of it as it was; with `DATABOOK_ANEW=1` anew, to compare both ways. */
 function judgeAfter(book: string, changed: LoadedBook): JudgedBook {
