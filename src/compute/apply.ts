@@ -42,9 +42,7 @@ export function applyCalculations(
   endStage(court);
   const cases = calculations.flatMap((calculation) => {
     const all = subjectsOf(court.world, calculation.appliesTo.kind).map((one) => {
-      const applied = apply(court, calculation, one);
-      court.world.computed.set(calculationKey(calculation.id, one.record, one.pointer), applied.done);
-      return applied;
+      return applyTo(court, calculation, one);
     });
     endStage(court);
     return all;
@@ -76,7 +74,8 @@ const visit = newVisits<Reckoned>(
 /** What came of each: whoever reads a result that stands as before reads the same one. */
 const results = new WeakMap<Reckoned, Omit<Applied, "outcome">>();
 
-function apply(court: Court, calculation: Calculation, subject: Applicant): Applied {
+/** Does a calculation for one subject; whoever reads its result then reads this one. */
+export function applyTo(court: Court, calculation: Calculation, subject: Applicant): Applied {
   const { world } = court;
   const reckoned = visit(world, calculation, subject.address, () => reckon(world, calculation, caseOf(world, subject)));
   const { one, applies, done, judgement } = reckoned;
@@ -89,6 +88,7 @@ function apply(court: Court, calculation: Calculation, subject: Applicant): Appl
   const outcome = conclude(court, named, subject.subject, one.trail, judgement.findings, applies);
   let applied = results.get(reckoned);
   if (applied === undefined) results.set(reckoned, (applied = resultOf(world, calculation, reckoned, outcome)));
+  world.computed.set(calculationKey(calculation.id, subject.record, subject.pointer), applied.done);
   return { ...applied, outcome: court.outcomes.length - 1 };
 }
 

@@ -13,7 +13,7 @@ import { missingField } from "../reading/absent.ts";
 import { follow } from "../reading/follow.ts";
 import type { Hit } from "../reading/hit.ts";
 import { outvote, type HeldAgainst } from "../court/outvoted.ts";
-import { caseOf, holds, subjectsOf, type Case } from "../reading/subjects.ts";
+import { caseOf, holds, subjectsOf, type Applicant, type Case } from "../reading/subjects.ts";
 import { clear, digestOfReads, newTrail, type Trail } from "../reading/trail.ts";
 import { Waiting } from "../reading/value.ts";
 import { newVisits } from "../reading/visits.ts";
@@ -47,25 +47,27 @@ export function applyAgainst(court: Court, rules: readonly Rule[]): void {
 
 /** Applies a rule to every record (or row) of its kind. `within`: it reads one record, so an objection accuses its `at`. */
 export function applyRule(court: Court, rule: Rule, within: boolean): void {
-  const { world } = court;
-  for (const one of subjectsOf(world, rule.kind)) {
-    const said = visit(world, rule, one.address, () => say(world, rule, caseOf(world, one), within));
-    const { trail, applies, findings, compared, lacking } = said;
-    const wanted = court.wants.length;
-    const outcome = conclude(court, rule, one.subject, trail, findings, applies);
-    wantLacking(court, rule, lacking, wanted);
-    if (
-      lacking.length > 0 ||
-      (compared.length > 0 && (outcome.verdict !== "not judged" || outcome.findings.length > 0))
-    )
-      court.outcomes[court.outcomes.length - 1] = {
-        ...outcome,
-        ...(compared.length > 0 && { compared }),
-        ...(lacking.length > 0 && { asks: true }),
-      };
+  for (const one of subjectsOf(court.world, rule.kind)) {
+    applyRuleTo(court, rule, one, within);
     // Who meets a disputed value next waits for the first who met it.
     if (rule.disputes !== undefined) endStage(court);
   }
+}
+
+/** Applies a rule to one subject. */
+export function applyRuleTo(court: Court, rule: Rule, one: Applicant, within: boolean): void {
+  const { world } = court;
+  const said = visit(world, rule, one.address, () => say(world, rule, caseOf(world, one), within));
+  const { trail, applies, findings, compared, lacking } = said;
+  const wanted = court.wants.length;
+  const outcome = conclude(court, rule, one.subject, trail, findings, applies);
+  wantLacking(court, rule, lacking, wanted);
+  if (lacking.length > 0 || (compared.length > 0 && (outcome.verdict !== "not judged" || outcome.findings.length > 0)))
+    court.outcomes[court.outcomes.length - 1] = {
+      ...outcome,
+      ...(compared.length > 0 && { compared }),
+      ...(lacking.length > 0 && { asks: true }),
+    };
 }
 
 /** What a rule says of one subject, and what it went by. */

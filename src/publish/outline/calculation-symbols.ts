@@ -4,6 +4,7 @@ import { symbolDisplay } from "../../model/formula/typeset.ts";
 import type { Block, Cell, Row, Text } from "../blocks.ts";
 import { nameOf, pageOfComputed, type Context } from "./context.ts";
 import { figure } from "./numbers.ts";
+import { provedText } from "./proved-blocks.ts";
 import { subjectWords } from "../../model/titles.ts";
 
 /** The inputs of a calculation: symbol, value, unit, meaning, and where each comes from. */
@@ -25,6 +26,7 @@ export function symbolsTable(context: Context, computed: Computed, next: () => s
           { type: "text", text: [input.unit === "1" || input.unit === "rows" ? "" : input.unit] },
           { type: "text", text: [input.means, ...writtenAs(bound, input.unit)] },
           { type: "text", text: originText(context, bound) },
+          { type: "text", text: provedText(context, computed, symbol) },
         ],
       },
     ];
@@ -39,6 +41,7 @@ export function symbolsTable(context: Context, computed: Computed, next: () => s
       { head: "Unit", align: "left", width: 1 },
       { head: "Meaning", align: "left", width: 4 },
       { head: "Where it comes from", align: "left", width: 3 },
+      { head: "Proved by", align: "left", width: 2.5 },
     ],
     groups: [rows],
     wide: true,

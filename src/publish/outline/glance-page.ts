@@ -10,6 +10,7 @@ import { labelOf, linkTo, markOf, markOfJudged, pageOfComputed, rowOf, type Cont
 import { grouped } from "../../model/grouped.ts";
 import { reasonsOf } from "./finding-blocks.ts";
 import { figure, unitOfSymbol, withUnit } from "./numbers.ts";
+import { provedSentence } from "./proved-blocks.ts";
 import { numbering } from "./record-blocks.ts";
 import { counted } from "./titles.ts";
 
@@ -52,6 +53,7 @@ export function glancePages(context: Context, next: () => string, section: numbe
           about.map(({ outcome }) => markOf(outcome)),
           (count) => counted(count, "calculation"),
         )}.`,
+        ...[provedSentence(context, about)].flatMap((proved) => (proved === undefined ? [] : [` ${proved}`])),
       ],
       section,
       get blocks() {

@@ -4,6 +4,7 @@ import { countSentence, markOf } from "../../model/mark.ts";
 import type { BookRecord } from "../../model/record.ts";
 import type { Block, Text } from "../blocks.ts";
 import type { Page } from "../publication.ts";
+import { statedBlocks } from "./proved-blocks.ts";
 import { shelfOf } from "../../model/shelf.ts";
 import { comparedCount } from "./comparison-words.ts";
 import { linkTo, nameOf, plain, recordOf, titleOfOutcome, type Context } from "./context.ts";
@@ -85,6 +86,7 @@ export function notCheckedPage(context: Context, number: string, section: number
       { type: "paragraph", text: names(unjudged.map((kind) => definitions.kinds.get(kind)?.title ?? kind)) },
       { type: "heading", level: 2, text: "Calculations that apply to nothing here" },
       { type: "paragraph", text: names(idle.map(({ title }) => title)) },
+      ...statedBlocks(context, number),
       ...unreadBlocks(context, number),
       ...sharedBlocks(context),
       { type: "heading", level: 2, text: "Records not yet compared with their original by a person" },
