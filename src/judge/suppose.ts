@@ -7,7 +7,7 @@ import { calculationKey, type CalculationKey } from "../model/calculation-key.ts
 import type { Fact } from "../model/fact.ts";
 import type { Finding, Outcome } from "../model/finding.ts";
 import { addTo } from "../model/grouped.ts";
-import { atPointer, isList, isObject, stepsOf, type Json } from "../model/json.ts";
+import { atPointer, isList, isObject, pointerStep, stepsOf, type Json } from "../model/json.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import type { Rule } from "../model/rule.ts";
 import { planOf } from "../plan/plan.ts";
@@ -193,7 +193,8 @@ function sameResults(was: Done, is: Done): boolean {
 function put(record: BookRecord, pointer: string, value: Json): () => void {
   const steps = stepsOf(pointer);
   const name = steps.at(-1) ?? "";
-  const holder = atPointer(record.value, pointer.slice(0, pointer.lastIndexOf("/"))) as Json[] | Record<string, Json>;
+  const around = steps.slice(0, -1).map(pointerStep).join("");
+  const holder = atPointer(record.value, around) as Json[] | Record<string, Json>;
   const old = isList(holder) ? holder[Number(name)] : isObject(holder) ? holder[name] : undefined;
   const set = (to: Json) => {
     if (Array.isArray(holder)) holder[Number(name)] = to;

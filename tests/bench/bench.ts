@@ -8,12 +8,13 @@ import { generateBook, pressureParts, welds, type Growth } from "./generate.ts";
 import { measureBook, taskNames } from "./measure.ts";
 import { measureImports } from "./imports.ts";
 import { measureSheets } from "./sheets.ts";
+import { measureSlips } from "./slips.ts";
 import { measureSteam } from "./steam.ts";
 
 /**
  * `npm run bench -- [part …] [--runs n] [--joints n] [--only task,…]`: whole processes, medians of several runs, and
  * ratios against the floor measured in the same run. Without a part: `demo`, `again`, `receiver`, `sheets` and `steam`, some minutes; `boiler`
- * is only measured by name, since one run of all its tasks keeps a machine busy for a quarter of an hour.
+ * and `slips` are only measured by name, since one run of all its tasks keeps a machine busy for a quarter of an hour.
  */
 interface Part {
   readonly runs: number;
@@ -31,11 +32,20 @@ const parts: ReadonlyMap<string, Part> = new Map([
 const steam = "steam";
 const sheets = "sheets";
 const again = "again";
-const others = [again, sheets, steam];
+const slips = "slips";
+const others = [again, sheets, slips, steam];
 
 const { values, positionals } = parseArgs({
   allowPositionals: true,
-  options: { runs: { type: "string" }, joints: { type: "string" }, only: { type: "string" } },
+  options: {
+    runs: { type: "string" },
+    joints: { type: "string" },
+    only: { type: "string" },
+    book: { type: "string" },
+    most: { type: "string" },
+    mode: { type: "string" },
+    missed: { type: "boolean" },
+  },
 });
 const wanted = positionals.length > 0 ? positionals : ["demo", again, "receiver", sheets, steam];
 const only = values.only?.split(",") ?? taskNames;
@@ -53,6 +63,16 @@ for (const name of wanted) {
   if (name === again)
     for (const book of ["air-receiver", "boiler"])
       measureAgain(`judging again: ${book}`, bookOf(book), Number(values.runs ?? 20));
+  if (name === slips)
+    for (const book of ["air-receiver", "control-air", "boiler"])
+      if (values.book === undefined || values.book === book)
+        measureSlips(
+          book,
+          bookOf(book),
+          Number(values.most ?? 5),
+          values.mode === undefined ? ["alone", "copied"] : [values.mode === "alone" ? "alone" : "copied"],
+          values.missed === true,
+        );
   if (name === sheets) {
     measureSheets(Number(values.runs ?? 3));
     await measureImports(Number(values.runs ?? 3));

@@ -10,6 +10,7 @@ import { comparedCount } from "./comparison-words.ts";
 import { linkTo, nameOf, plain, recordOf, titleOfOutcome, type Context } from "./context.ts";
 import { reasonsOf } from "./finding-blocks.ts";
 import { listed } from "./listed.ts";
+import { numbering } from "./record-blocks.ts";
 import { readBackBlocks } from "./read-back-blocks.ts";
 import { subjectWords } from "../../model/titles.ts";
 import { counted } from "./titles.ts";
@@ -38,6 +39,7 @@ export function notCheckedPage(context: Context, number: string, section: number
     (part) => !context.computed.get(part)?.some((one) => one.state === "done" && one.accept.length > 0),
   );
   const waits = (part: BookRecord) => context.computed.get(part)?.some(({ state }) => state === "waiting") === true;
+  const next = numbering(number);
   const names = (list: readonly string[]): Text => [list.length === 0 ? "None." : `${list.join(", ")}.`];
   return {
     url: "not-checked.html",
@@ -86,8 +88,8 @@ export function notCheckedPage(context: Context, number: string, section: number
       { type: "paragraph", text: names(unjudged.map((kind) => definitions.kinds.get(kind)?.title ?? kind)) },
       { type: "heading", level: 2, text: "Calculations that apply to nothing here" },
       { type: "paragraph", text: names(idle.map(({ title }) => title)) },
-      ...statedBlocks(context, number),
-      ...unreadBlocks(context, number),
+      ...statedBlocks(context, next),
+      ...unreadBlocks(context, next),
       ...sharedBlocks(context),
       { type: "heading", level: 2, text: "Records not yet compared with their original by a person" },
       {

@@ -6,6 +6,7 @@ import { lowerTitle, titleOfDefinition } from "../../model/titles.ts";
 import type { Block, Row, Text } from "../blocks.ts";
 import { linkTo, type Context } from "./context.ts";
 import { listed } from "./listed.ts";
+import type { Numbering } from "./record-blocks.ts";
 import { plainTable, wordsCell } from "./plain-table.ts";
 import { counted } from "./titles.ts";
 import { labelOfField } from "./values.ts";
@@ -65,7 +66,7 @@ export function provedSentence(context: Context, computed: readonly Computed[]):
 }
 
 /** Values that calculations take and nothing confirms, for the page of what was not checked. */
-export function statedBlocks(context: Context, number: string): Block[] {
+export function statedBlocks(context: Context, next: Numbering): Block[] {
   const { judged } = context;
   const proofs = proofsOf(judged);
   const taken = new Map<string, Taken>();
@@ -111,7 +112,7 @@ export function statedBlocks(context: Context, number: string): Block[] {
       ? []
       : [
           plainTable(
-            `${number}.2`,
+            next(),
             "Values that calculations take as stated",
             { Value: 3, "Recorded in": 5, "What nothing would find": 3 },
             rows,

@@ -7,6 +7,7 @@ import { eachLeaf } from "../../model/leaves.ts";
 import type { UnreadReason } from "../../model/unread.ts";
 import type { Block, Row, Text } from "../blocks.ts";
 import type { Context } from "./context.ts";
+import type { Numbering } from "./record-blocks.ts";
 import { plainTable, wordsCell } from "./plain-table.ts";
 import { labelOfField } from "./values.ts";
 
@@ -24,7 +25,7 @@ const listedAs = {
  * What records of this book state and nothing judges: in a table what could be wrong and would not be found, below it what only
  * names, tells or shows. What is common to all kinds is said once.
  */
-export function unreadBlocks(context: Context, number: string): Block[] {
+export function unreadBlocks(context: Context, next: Numbering): Block[] {
   const { definitions, graph } = context.judged;
   const read = readFields(definitions, builtIn);
   const whole = definitions.whole === undefined ? read : readFields(definitions.whole, builtIn);
@@ -71,7 +72,7 @@ export function unreadBlocks(context: Context, number: string): Block[] {
       ? []
       : [
           plainTable(
-            `${number}.1`,
+            next(),
             "Recorded, and judged by nothing",
             { Kind: 2, "What is recorded": 5, "Why nothing judges it": 3 },
             rows,
