@@ -89,7 +89,7 @@ export function applyTo(court: Court, calculation: Calculation, subject: Applica
   let applied = results.get(reckoned);
   if (applied === undefined) results.set(reckoned, (applied = resultOf(world, calculation, reckoned, outcome)));
   world.computed.set(calculationKey(calculation.id, subject.record, subject.pointer), applied.done);
-  return { ...applied, outcome: court.outcomes.length - 1 };
+  return { outcome: court.outcomes.length - 1, ...applied };
 }
 
 function reckon(world: World, calculation: Calculation, one: Case): Reckoned {
@@ -120,11 +120,12 @@ function resultOf(
   outcome: DraftOutcome,
 ): Omit<Applied, "outcome"> {
   const { record, pointer } = one;
-  const base = { calculation, subject: record, pointer };
-  const common = { ...base, outcome, ...resultsOf(outcome, judgement, bound, done), sheets: [] };
+  const { inputs, limits } = resultsOf(outcome, judgement, bound, done);
+  const common = { calculation, subject: record, pointer, outcome, inputs, limits, sheets: [] };
   const waiting: Waiting = { state: "waiting", ...common };
+  const waits = (pending: Pending) => ({ calculation, subject: record, pointer, done: pending, computed: waiting });
   if (bound === null || done === null || outcome.verdict === "not applicable" || !stands(done))
-    return { ...base, done: pendingOf(outcome, one, open), computed: waiting };
+    return waits(pendingOf(outcome, one, open));
   const result: Done = {
     state: "done",
     ...common,
@@ -148,9 +149,9 @@ function resultOf(
       ...[...bound.trails].map(([symbol, own]) => [symbol, new Set(readsOf(own).keys())] as const),
     ]),
   };
-  if (open.size > 0) return { ...base, done: { ...pendingOf(outcome, one, open), known: result }, computed: waiting };
-  if (isOpen(outcome)) return { ...base, done: pendingOf(outcome, one, open), computed: waiting };
-  return { ...base, done: result, computed: result };
+  if (open.size > 0) return waits({ ...pendingOf(outcome, one, open), known: result });
+  if (isOpen(outcome)) return waits(pendingOf(outcome, one, open));
+  return { calculation, subject: record, pointer, done: result, computed: result };
 }
 
 /** What it was done for, named so that a row before it changes nothing. */

@@ -57,13 +57,13 @@ function inputPair({ calculation, inputs }: Done, stated: Stated): Pair | null {
 export function pairWith(input: CalculationInput, bound: BoundInput, stated: Stated): Pair | null {
   if (bound.value === undefined) return null;
   return {
-    ...stated,
     sort: "input",
     unit: input.unit,
     ours: bound.value,
     unsafe: input.unsafe ?? "any",
     copied: bound.origin?.type !== "calculation",
     means: input.means,
+    ...stated,
     ...(input.options !== undefined && { options: input.options }),
   };
 }
@@ -73,13 +73,13 @@ function resultPair({ calculation, steps }: Done, stated: Stated): Pair | null {
   if (done === undefined) return null;
   const declared = calculation.compared.find((one) => one.symbol === stated.symbol);
   return {
-    ...stated,
     sort: "result",
     unit: done.step.unit,
     ours: done.value,
     unsafe: declared?.unsafe ?? "any",
     copied: false,
     means: done.step.means,
+    ...stated,
     ...(declared?.within !== undefined && { within: declared.within }),
     ...(done.step.options !== undefined && { options: done.step.options }),
   };

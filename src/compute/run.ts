@@ -71,7 +71,7 @@ export function run(calculation: Calculation, given: GivenValues): Run {
     for (const step of calculation.steps) {
       const formula = formulaOf(step.formula);
       if (!known(formula) || !applies(step)) continue;
-      const done = doStep(step, formula, { values, rows, functions: new Map() }, calculation.functions ?? [], decisive);
+      const done = doStep(step, formula, { values, rows }, calculation.functions ?? [], decisive);
       values.set(step.symbol, done.value);
       steps.push(done);
     }
@@ -119,7 +119,7 @@ export function run(calculation: Calculation, given: GivenValues): Run {
 function doStep(
   step: CalculationStep,
   formula: Formula,
-  scope: Scope<Rows>,
+  scope: Omit<Scope<Rows>, "functions">,
   named: readonly ListFunction[],
   decisive: Map<string, Rows>,
 ): ComputedStep {
@@ -136,7 +136,7 @@ function doStep(
       },
     ]),
   );
-  const full = { ...scope, functions };
+  const full = { functions, ...scope };
   const decided = governing(formula, (argument) => evaluate<Rows>(argument, full));
   const value = decided === undefined ? evaluate<Rows>(formula, full) : (decided.values[decided.index] ?? Number.NaN);
   if (!Number.isFinite(value)) throw new Refused(step, `the ${step.means} has no value for these inputs`);

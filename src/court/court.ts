@@ -1,6 +1,6 @@
 import type { Basis } from "../model/basis.ts";
 import type { Finding, Outcome, Subject } from "../model/finding.ts";
-import { type BookRecord } from "../model/record.ts";
+import type { Address, BookRecord } from "../model/record.ts";
 import { stableName, stablePath } from "../model/stable.ts";
 import { addFinding, findingOf, nameOf, type Entry } from "./entries.ts";
 import { liftOf, type Lift } from "./lift.ts";
@@ -97,6 +97,7 @@ const isQuiet = ({ doubts, disputes, absences, reasons }: Trail): boolean =>
   doubts.length + disputes.length + absences.length + reasons.length === 0;
 
 const none: readonly string[] = [];
+const nothing: readonly Address[] = [];
 
 function draft(
   court: Court,
@@ -107,23 +108,17 @@ function draft(
   applies: boolean,
 ): DraftOutcome {
   const { id } = definition;
+  const rests = trail.results.length > 0 && { results: [...new Set(trail.results)] };
+  const given = definition.states === true ? "computed" : "passed";
+  const isBeside = !applies || trail.inapplicable;
+  // What does not apply read nothing that its outcome rests on.
+  const notApplicable = () =>
+    ({ definition: id, subject, findings: none, reads: nothing, verdict: "not applicable", ...rests }) as const;
+  const quietly = objections.length === 0 && isQuiet(trail);
+  if (quietly && isBeside) return notApplicable();
   const reads = recordsRead(court.world.graph, trail);
-  // Most say no more than this.
-  if (applies && objections.length === 0 && trail.results.length === 0 && !trail.inapplicable && isQuiet(trail))
-    return {
-      definition: id,
-      subject,
-      findings: none,
-      reads,
-      verdict: definition.states === true ? "computed" : "passed",
-    };
-  const base = {
-    definition: id,
-    subject,
-    findings: none,
-    reads,
-    ...(trail.results.length > 0 && { results: [...new Set(trail.results)] }),
-  } as const;
+  if (quietly) return { definition: id, subject, findings: none, reads, verdict: given, ...rests };
+  const base = { definition: id, subject, findings: none, reads, ...rests } as const;
   const open = waits(court, definition, subject, trail);
   if (open !== null && trail.disputes.length > 0) {
     if (definition.follows !== true) for (const key of trail.disputes) withhold(court.entries.get(key), objections);
@@ -149,14 +144,14 @@ function draft(
     const findings = [...new Set(trail.reasons.map(({ key }) => key))].sort();
     return { ...base, verdict: "not judged", findings, because: finding(findings) };
   }
-  if (!applies || trail.inapplicable) return { ...base, reads: [], verdict: "not applicable" };
+  if (isBeside) return notApplicable();
   for (const objection of objections) {
     addFinding(court, objection);
     for (const kind of trail.lists) court.entries.get(objection.key)?.lists.add(kind);
   }
   const findings = objections.map(({ key }) => key);
   const against = objections.filter(({ severity }) => severity !== "note");
-  if (against.length === 0) return { ...base, verdict: definition.states === true ? "computed" : "passed", findings };
+  if (against.length === 0) return { ...base, verdict: given, findings };
   if (against.some(({ verdict }) => verdict === "failed")) return { ...base, verdict: "failed", findings };
   return { ...base, verdict: "not judged", findings, because: finding(against.map(({ key }) => key)) };
 }

@@ -67,7 +67,7 @@ export function applyRequirement(court: Court, requirement: Requirement): DraftO
     const before = court.wants.length;
     const asks = trail.absences.every((absence) => isAskedFor(absence, requirement));
     const outcome = conclude(court, requirement, subject, trail, [], applies);
-    court.outcomes[court.outcomes.length - 1] = { ...outcome, asks };
+    court.outcomes[court.outcomes.length - 1] = { asks, ...outcome };
     // A want of the register gives the gap its basis, its words and its date.
     for (let index = before; index < court.wants.length; index++) {
       const want = court.wants[index];

@@ -64,9 +64,9 @@ export function applyRuleTo(court: Court, rule: Rule, one: Applicant, within: bo
   wantLacking(court, rule, lacking, wanted);
   if (lacking.length > 0 || (compared.length > 0 && (outcome.verdict !== "not judged" || outcome.findings.length > 0)))
     court.outcomes[court.outcomes.length - 1] = {
-      ...outcome,
       ...(compared.length > 0 && { compared }),
       ...(lacking.length > 0 && { asks: true }),
+      ...outcome,
     };
 }
 
@@ -154,9 +154,9 @@ function comparedBy(rule: Rule, { hit, trail }: Case, bound: Bound): readonly Co
   if (rule.compares === undefined) return [];
   const [, basis] = trail.bases.findLast(([name]) => name.startsWith("table ")) ?? ["", rule.basis];
   return [...rule.compares(bound.values)].map(({ at, ...one }) => ({
-    ...one,
     places: at.flatMap((place) => hitsOf(bound, hit, place).flatMap(addressOfHit)),
     basis,
+    ...one,
   }));
 }
 

@@ -16,8 +16,8 @@ export function aimedLinks(record: BookRecord, kind: Kind): readonly AimedLink[]
   const before = known.get(record);
   if (before?.kind === kind) return before.links;
   const links = Array.from(writtenLinks(record, kind), (one) => ({
-    ...one,
     target: parseTarget(one.text, one.field.targets ?? []),
+    ...one,
   }));
   known.set(record, { kind, links });
   return links;

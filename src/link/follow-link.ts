@@ -36,26 +36,25 @@ export function followLink(
   { kinds, byKind, folded }: Targets,
   object: Objector,
 ): Link {
-  const base = { from: record, pointer: written.pointer, path: written.path, text: written.text };
+  const { pointer, path, text, target } = written;
   const broken = (fault: Omit<Fault, "accuses">): Link => {
-    object.fault(faultAt(record, kind, written.pointer, { ...fault, accuses: [addressOf(record, written.pointer)] }));
-    return { ...base, target: null, state: "broken" };
+    object.fault(faultAt(record, kind, pointer, { ...fault, accuses: [addressOf(record, pointer)] }));
+    return { from: record, pointer, path, text, target: null, state: "broken" };
   };
   const allowed = written.field.targets ?? [];
-  const { target } = written;
-  const name = () => thePlace(kinds, record, written.pointer);
+  const name = () => thePlace(kinds, record, pointer);
   const targetKind = "expected" in target ? "" : kindWords(kinds, target.kind);
   if ("expected" in target)
     return broken({
       rule: "link-form",
-      message: `${name()} is "${written.text}"; expected ${target.expected}`,
+      message: `${name()} is "${text}"; expected ${target.expected}`,
       why: "a link is an id as the record it names bears it",
       hint: "write the id exactly as it stands in the record",
     });
   const to = byKind.get(target.kind)?.get(target.id);
   if (to === undefined) {
     const alike = folded.get(target.kind)?.get(foldAlike(target.id));
-    if (alike === undefined) return { ...base, target, state: "absent" };
+    if (alike === undefined) return { from: record, pointer, path, text, target, state: "absent" };
     return broken({
       rule: "link-exact",
       message: `${name()} names ${targetKind} "${target.id}", which is not in the book; "${alike}" differs only by case, hyphen, zeros or look-alike signs`,
@@ -64,13 +63,14 @@ export function followLink(
     });
   }
   const inner = innerOf(target, to, allowed, kinds);
-  if (inner.pointer !== undefined) return { ...base, target, state: "found", to, toPointer: inner.pointer };
+  if (inner.pointer !== undefined)
+    return { from: record, pointer, path, text, target, state: "found", to, toPointer: inner.pointer };
   if (inner.several) {
     object.ambiguous(
       ambiguousRow(addressOf(to, `/${inner.list}`), target.row ?? target.revision ?? ""),
-      addressOf(record, written.pointer),
+      addressOf(record, pointer),
     );
-    return { ...base, target: null, state: "broken" };
+    return { from: record, pointer, path, text, target: null, state: "broken" };
   }
   const named = `${name()} names row "${target.row ?? ""}" of ${targetKind} ${target.id}`;
   if (inner.among.length > 1)
@@ -100,11 +100,13 @@ interface Inner {
   readonly among: readonly string[];
 }
 
+const whole: Inner = { pointer: "", several: false, list: "", names: [], among: [] };
+
 /** The object a target names inside its record: the record itself, or a row of a list its field allows. */
 function innerOf(target: LinkTarget, to: BookRecord, allowed: readonly string[], kinds: Targets["kinds"]): Inner {
   const none = { pointer: undefined, several: false, list: "", names: [], among: [] };
   const name = target.row ?? target.revision;
-  if (name === undefined) return { ...none, pointer: "" };
+  if (name === undefined) return whole;
   const found = allowed.flatMap((text) => {
     const { kind, list } = kindText(text);
     const field = kind === target.kind ? kinds.get(kind)?.fields.get(list) : undefined;
@@ -113,7 +115,7 @@ function innerOf(target: LinkTarget, to: BookRecord, allowed: readonly string[],
   const [hit, ...more] = found.filter(({ pointer }) => pointer !== undefined);
   if (more.length > 0) return { ...none, among: [hit, ...more].map((one) => one?.list ?? "") };
   if (hit?.pointer === "several") return { ...none, several: true, list: hit.list };
-  if (hit !== undefined) return { ...none, pointer: hit.pointer, list: hit.list };
+  if (hit !== undefined) return { pointer: hit.pointer, several: false, list: hit.list, names: [], among: [] };
   const names = found.flatMap(({ list, field }) => {
     const rows = to.value[list];
     return isList(rows) ? rows.map((row, index) => rowName(field, row) ?? `row ${index + 1}`) : [];

@@ -96,7 +96,7 @@ function readTasks(tasks: readonly Task[], text: OriginalText | undefined, names
   const empty = ({ cited, values, passed }: Task) => ({ cited, values, absent: [], passed });
   if (text === undefined || "none" in text) {
     const why = text === undefined ? "there is no file to read" : text.none;
-    return tasks.map((task) => ({ ...empty(task), state: "unread", why }));
+    return tasks.map((task) => ({ why, ...empty(task), state: "unread" }));
   }
   const sheets = new Map<number, Sheet>();
   const ranges = new Map<string, Pages>();

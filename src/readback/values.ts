@@ -45,7 +45,7 @@ export function transcribedValues(record: BookRecord, names: Names): readonly Tr
   const found: Transcribed[] = [];
   visitRecord(record, names, (at, field, value) => {
     const parts = partsOf(record, at.pointer, field, value, names);
-    if (parts.length > 0) found.push({ ...at, field, value, parts });
+    if (parts.length > 0) found.push({ pointer: at.pointer, rows: at.rows, field, value, parts });
   });
   return found;
 }
@@ -54,7 +54,7 @@ export function transcribedValues(record: BookRecord, names: Names): readonly Tr
 export function labelsOf(record: BookRecord, names: Names): readonly Label[] {
   const found: Label[] = [];
   visitRecord(record, names, (at, field, value) => {
-    if (isChoice(field, value)) found.push({ ...at, parts: ofText(String(value)) });
+    if (isChoice(field, value)) found.push({ pointer: at.pointer, rows: at.rows, parts: ofText(String(value)) });
   });
   return found;
 }

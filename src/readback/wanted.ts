@@ -43,7 +43,7 @@ const numberPart = (number: string): Part => {
 export function ofQuantity(text: string): readonly Part[] {
   const blank = text.indexOf(" ");
   if (blank < 0) return [numberPart(text)];
-  return [{ ...numberPart(text.slice(0, blank)), unit: text.slice(blank + 1) }];
+  return [{ unit: text.slice(blank + 1), ...numberPart(text.slice(0, blank)) }];
 }
 
 export const ofNumber = (value: number): readonly Part[] => [numberPart(String(value))];
@@ -92,6 +92,6 @@ export function ofLink(text: string, names: () => readonly string[]): readonly P
       const first = squeezed(name);
       return [first, ...plainer(first)];
     });
-  const thing: Part = { ...idPart(id, more), linked: true };
+  const thing: Part = { linked: true, ...idPart(id, more) };
   return row === undefined ? [thing] : [thing, idPart(row)];
 }

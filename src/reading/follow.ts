@@ -1,5 +1,6 @@
 import type { Origin } from "../model/book.ts";
 import { isList, isObject, pointerStep, type Json, holderOf, listAround } from "../model/json.ts";
+import type { Field } from "../model/kind.ts";
 import { parsePath, printStep, printSteps, type Path, type Step } from "../model/path.ts";
 import { ProgramError } from "../model/program-error.ts";
 import { addressOf } from "../model/record.ts";
@@ -69,7 +70,7 @@ function itemsOf(hit: Hit, list: readonly Json[]): readonly Hit[] {
   const field = hit.field?.item ?? null;
   return list.map((value, index) => {
     const pointer = `${hit.pointer}/${index}`;
-    if (hit.record === null) return { ...hit, value, field };
+    if (hit.record === null) return within(hit, value, field);
     return { value, field, origin: { type: "record", record: hit.record, pointer }, record: hit.record, pointer };
   });
 }
@@ -126,6 +127,13 @@ function nothingLeft(walk: Walk, head: Step, hit: Hit | null, filters: readonly 
   }
 }
 
+/** A value inside of one that stands in no record. */
+function within({ origin, record, pointer, asked }: Hit, value: Json, field: Field | null): Hit {
+  return asked === undefined
+    ? { value, field, origin, record, pointer }
+    : { value, field, origin, record, pointer, asked };
+}
+
 function outside(value: Json, origin: Origin): Hit {
   return { value, field: null, origin, record: null, pointer: "" };
 }
@@ -158,7 +166,7 @@ function toField(walk: Walk, from: Hit, name: string, filters: readonly Step[]):
     return [];
   }
   const field = fieldIn(walk.world, hit, name);
-  if (hit.record === null) return [{ ...hit, value, field }];
+  if (hit.record === null) return [within(hit, value, field)];
   return [{ value, field, origin: { type: "record", record: hit.record, pointer }, record: hit.record, pointer }];
 }
 
