@@ -13,7 +13,8 @@ import { follow } from "../reading/follow.ts";
 import { startAt } from "../reading/hit.ts";
 import { clear, digestOfReads, newTrail, noteAddress, noteRead } from "../reading/trail.ts";
 import type { Absence, World } from "../reading/world.ts";
-import { isSealed } from "./seal.ts";
+import { figuresOf } from "../model/figures.ts";
+import { isSealed } from "../model/seal.ts";
 import type { SheetCase } from "./sheet-case.ts";
 import { keyOf } from "../model/finding-key.ts";
 import { calculationKey } from "../model/calculation-key.ts";
@@ -59,7 +60,8 @@ export function judgeAdoption(court: Court, of: SheetCase, sheet: BookRecord, ad
     const { done } = of;
     // It is signed for the inputs too: where one is doubted, so is what was signed.
     for (const places of done.reads.values()) for (const address of places) noteAddress(world, trail, address, "");
-    if (clear(trail) && adopts !== done.figures) objections.push(otherFigures(world, of, done, sheet, adopts));
+    if (clear(trail) && adopts !== figuresOf(world.kinds, done))
+      objections.push(otherFigures(world, of, done, sheet, adopts));
   }
   follow(world, adoptionSigned, startAt(world, sheet, ""), trail, true);
   const subject = { kind: sheet.kind, id: sheet.id };
@@ -68,25 +70,28 @@ export function judgeAdoption(court: Court, of: SheetCase, sheet: BookRecord, ad
 }
 
 function otherFigures(world: World, of: SheetCase, done: Done, sheet: BookRecord, adopts: string): Finding {
-  const other = [...world.computed.values()].find((one): one is Done => "figures" in one && one.figures === adopts);
+  const other = [...world.computed.values()].find(
+    (one): one is Done => !("pending" in one) && figuresOf(world.kinds, one) === adopts,
+  );
   const slip = !isSealed(adopts)
     ? `sheet ${sheet.id} adopts "${adopts}", which is mistyped: its last sign does not belong to the others`
     : other !== undefined
       ? `sheet ${sheet.id} is signed for the figures of ${spoken(world, other)}, not of ${spoken(world, done)}`
       : undefined;
   const trail = newTrail();
-  noteRead(world, trail, sheet, "/adopts", `${adopts} ${done.figures}`);
+  const figures = figuresOf(world.kinds, done);
+  noteRead(world, trail, sheet, "/adopts", `${adopts} ${figures}`);
   return newFinding(adoptionRule, locate(world, sheet, "/adopts"), {
     // Other figures of several sheets mostly have one cause, and are looked at and signed for together.
     key: slip === undefined ? keyOf(adoptionRule.id, null, "other figures") : keyOf(adoptionRule.id, sheet, "digest"),
     verdict: "not judged",
     message:
       slip ??
-      `sheet ${sheet.id} is signed for other figures of ${spoken(world, done)}: for ${adopts}; now it is ${done.figures}, with ${figuresWords(done)}`,
+      `sheet ${sheet.id} is signed for other figures of ${spoken(world, done)}: for ${adopts}; now it is ${figures}, with ${figuresWords(done)}`,
     why:
       slip === undefined
         ? "the digest of the figures is another than the one that was signed for; it does not tell which of them changed"
-        : `the figures are ${figuresWords(done)}, and their digest is ${done.figures}`,
+        : `the figures are ${figuresWords(done)}, and their digest is ${figures}`,
     hint: "design to look at the figures, and to sign for the digest they have now; or to put right what changed them",
     owner: of.calculation.owner ?? "design",
     digest: digestOfReads(world, trail),
@@ -124,7 +129,7 @@ export function adoptable(world: World, { owner, kind, step, filters }: Absence)
       : "";
   const found = world.computed.get(key);
   if (found === undefined || "pending" in found) return undefined;
-  const { figures } = found;
+  const figures = figuresOf(world.kinds, found);
   return {
     of: spoken(world, found),
     digest: figures,

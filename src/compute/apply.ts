@@ -1,14 +1,13 @@
 import type { Computed, Done, Judged, Waiting } from "../model/book.ts";
 import type { Calculation, Comparison } from "../model/calculation.ts";
-import { addressOf, type Address } from "../model/record.ts";
-import { stablePath } from "../model/stable.ts";
+import { Places } from "../model/places.ts";
 import { conclude, endStage, type Court, type DraftOutcome } from "../court/court.ts";
 import { caseOf, holds, subjectsOf, type Applicant, type Case } from "../reading/subjects.ts";
-import { clear, mergeTrail, newTrail, readsOf } from "../reading/trail.ts";
+import { clear, mergeTrail, newTrail } from "../reading/trail.ts";
 import { newVisits } from "../reading/visits.ts";
 import { type Pending, type World } from "../reading/world.ts";
 import { compareCopies } from "./copies.ts";
-import { figuresDigest } from "./figures.ts";
+import { rowsRead } from "../model/figures.ts";
 import { bindAll, type BoundCalculation } from "./inputs.ts";
 import { judgeRun, nothingAgainst, type Judgement } from "./judge-run.ts";
 import { without } from "../model/rests.ts";
@@ -60,7 +59,7 @@ interface Reckoned {
   readonly one: Case;
   readonly applies: boolean;
   /** Addresses that all of it rests on. */
-  readonly before: ReadonlySet<Address>;
+  readonly before: Places;
   readonly bound: BoundCalculation | null;
   readonly open: Pending["open"];
   readonly done: Run | null;
@@ -87,7 +86,7 @@ export function applyTo(court: Court, calculation: Calculation, subject: Applica
   };
   const outcome = conclude(court, named, subject.subject, one.trail, judgement.findings, applies);
   let applied = results.get(reckoned);
-  if (applied === undefined) results.set(reckoned, (applied = resultOf(world, calculation, reckoned, outcome)));
+  if (applied === undefined) results.set(reckoned, (applied = resultOf(calculation, reckoned, outcome)));
   world.computed.set(calculationKey(calculation.id, subject.record, subject.pointer), applied.done);
   return { outcome: court.outcomes.length - 1, ...applied };
 }
@@ -95,7 +94,7 @@ export function applyTo(court: Court, calculation: Calculation, subject: Applica
 function reckon(world: World, calculation: Calculation, one: Case): Reckoned {
   const { record, pointer, hit, trail } = one;
   const applies = holds(world, calculation.appliesTo.when, hit, trail);
-  const before = new Set(readsOf(trail).keys());
+  const before = new Places(trail.reads);
   const bound = applies ? bindAll(world, calculation, hit) : null;
   const open = new Map([...(bound?.trails ?? [])].filter(([, own]) => !clear(own)));
   // Absent or doubted inputs keep from being judged what rests on them, and nothing else.
@@ -114,7 +113,6 @@ function reckon(world: World, calculation: Calculation, one: Case): Reckoned {
 }
 
 function resultOf(
-  world: World,
   calculation: Calculation,
   { one, before, bound, open, done, judgement }: Reckoned,
   outcome: DraftOutcome,
@@ -130,7 +128,6 @@ function resultOf(
     state: "done",
     ...common,
     steps: done.steps,
-    figures: figuresDigest(calculation, subjectName(world, one), bound, done),
     accept: done.accept.map(({ of, left, right, holds: held }) => ({
       acceptance: of,
       left,
@@ -144,20 +141,15 @@ function resultOf(
         ...judgedBy(outcome, judgement, "second method", done.crossCheck.agrees),
       },
     }),
+    rows: rowsRead(bound.given),
     reads: new Map([
       ["", before],
-      ...[...bound.trails].map(([symbol, own]) => [symbol, new Set(readsOf(own).keys())] as const),
+      ...[...bound.trails].map(([symbol, own]) => [symbol, new Places(own.reads)] as const),
     ]),
   };
   if (open.size > 0) return waits({ ...pendingOf(outcome, one, open), known: result });
   if (isOpen(outcome)) return waits(pendingOf(outcome, one, open));
   return { calculation, subject: record, pointer, done: result, computed: result };
-}
-
-/** What it was done for, named so that a row before it changes nothing. */
-function subjectName({ kinds }: World, { record, pointer }: Case): string {
-  const kind = kinds.get(record.kind);
-  return `${addressOf(record)} ${kind === undefined ? pointer : stablePath(kind, record.value, pointer)}`.trimEnd();
 }
 
 const marginOf = ({ relation }: Comparison, left: number, right: number) =>

@@ -2,7 +2,7 @@ import type { Calculation, Comparison } from "../model/calculation.ts";
 import { formulaSymbols } from "../model/formula/ast.ts";
 import { comparisonUnitProblem, formulaUnitProblem, type FunctionUnits } from "../model/formula/units.ts";
 import { ProgramError } from "../model/program-error.ts";
-import { nameProblems } from "./claim.ts";
+import { nameProblems } from "../model/claim.ts";
 import { wordProblems } from "./refusal.ts";
 import { formulaOf } from "../model/formula/formula-of.ts";
 

@@ -7,7 +7,7 @@ import { locate } from "../court/court.ts";
 import { digestOfReads, type Trail } from "../reading/trail.ts";
 import type { World } from "../reading/world.ts";
 import { accusedBy, groundsOf, inCommon, type Place } from "./blame.ts";
-import { nameOfClaim } from "./claim.ts";
+import { nameOfClaim } from "../model/claim.ts";
 import type { BoundCalculation } from "./inputs.ts";
 import { refusalOf } from "./refusal.ts";
 import type { Run } from "./run.ts";

@@ -8,6 +8,7 @@ import { conclude, endStage, type Court } from "../court/court.ts";
 import { addFinding } from "../court/entries.ts";
 import { linksOf } from "../reading/links-back.ts";
 import { clear, newTrail, noteRead } from "../reading/trail.ts";
+import type { World } from "../reading/world.ts";
 import { caseName, compare, type Sheet } from "./sheet-comparison.ts";
 import type { SheetCase } from "./sheet-case.ts";
 import { adoptedPair, pairOf, statedIn, type Pair, type Stated } from "./pairs.ts";
@@ -49,7 +50,8 @@ export function compareSheets(
         conclude(court, comparisonOf(of.calculation, "results"), recordOf(record), trail, []);
         for (const one of statedOn(record)) if (!isKnown(of.calculation, one)) sayUnknown(court, of, record, one);
         // What does not rest on what is waited for is compared all the same.
-        if (of.done.known !== undefined) sheets.push({ record, of, ...pairsIn(of.done.known, record), values: [] });
+        if (of.done.known !== undefined)
+          sheets.push({ record, of, ...pairsIn(court.world, of.done.known, record), values: [] });
         else add(of, record, []);
       } else sheets.push(pairsOf(court, of.done, of, record));
       seen.add(record);
@@ -80,8 +82,12 @@ type Pairs = Pick<Sheet, "inputs" | "results"> & { readonly unknown: readonly St
 
 const pairsKnown = new WeakMap<Done, Map<BookRecord, Pairs>>();
 
-/** As `pairsOn`, found once: a result that stands as before is compared with what the sheet stated before. */
-function pairsIn(computed: Done, record: BookRecord): Pairs {
+/**
+ * As `pairsOn`; found once where the book is judged again: a result that stands as before is compared with what the sheet
+ * stated before.
+ */
+function pairsIn({ notes }: World, computed: Done, record: BookRecord): Pairs {
+  if (notes === undefined) return pairsOn(computed, record);
   const known = pairsKnown.get(computed) ?? new Map<BookRecord, Pairs>();
   pairsKnown.set(computed, known);
   let pairs = known.get(record);
@@ -106,7 +112,7 @@ function pairsOn(computed: Done, record: BookRecord): Pairs {
 
 /** What of a sheet can be compared; what cannot is said at once. */
 function pairsOf(court: Court, computed: Done, of: SheetCase, record: BookRecord): Sheet {
-  const { inputs, results, unknown } = pairsIn(computed, record);
+  const { inputs, results, unknown } = pairsIn(court.world, computed, record);
   for (const one of unknown) sayUnknown(court, of, record, one);
   const trail = newTrail();
   noteRead(court.world, trail, record, "/inputs", undefined);

@@ -3,7 +3,7 @@ import type { BuiltIn, Definitions } from "../model/definitions.ts";
 import type { Outcome } from "../model/finding.ts";
 import type { BookRecord } from "../model/record.ts";
 import type { Requirement } from "../model/requirement.ts";
-import { nameOfClaim } from "../compute/claim.ts";
+import { nameOfClaim } from "../model/claim.ts";
 import { locate, type Court } from "../court/court.ts";
 import { addFinding } from "../court/entries.ts";
 import { keyOf } from "../model/finding-key.ts";

@@ -8,6 +8,7 @@ import type { Graph } from "./graph.ts";
 import type { Absent, Announced, Missing } from "./missing.ts";
 import type { Locator } from "./place.ts";
 import type { OriginalTexts } from "./page-text.ts";
+import type { Places } from "./places.ts";
 import type { Measure } from "./quantity.ts";
 import type { ReadBack } from "./read-back.ts";
 import type { Address, BookFile, BookRecord } from "./record.ts";
@@ -128,10 +129,10 @@ export interface Done extends Applied {
   readonly steps: readonly ComputedStep[];
   readonly accept: readonly JudgedAcceptance[];
   readonly crossCheck?: Judged & { readonly value: number };
-  /** Digest of inputs, results and verdict: what a designer signs for who adopts them. */
-  readonly figures: string;
+  /** Of inputs that are rows: what was read of them, as the digest of its figures takes it. */
+  readonly rows: ReadonlyMap<string, string>;
   /** Places each input rests on, by its symbol; by "" those that all of it rests on. */
-  readonly reads: ReadonlyMap<string, ReadonlySet<Address>>;
+  readonly reads: ReadonlyMap<string, Places>;
 }
 
 /** No result: something it needs is missing, doubted or not due, or the case lies outside the limits of the method. */

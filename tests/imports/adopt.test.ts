@@ -6,6 +6,7 @@ import { propose } from "../../src/imports/propose.ts";
 import { mapSchema, readMaps } from "../../src/imports/read-maps.ts";
 import { toSheets } from "../../src/imports/to-sheets.ts";
 import { adoptedIn } from "../../src/model/adopted.ts";
+import { figuresOf } from "../../src/model/figures.ts";
 import type { BookRecord } from "../../src/model/record.ts";
 import type { SheetToWrite } from "../../src/sheets/cells.ts";
 import { asWritten } from "./tables.ts";
@@ -51,7 +52,7 @@ test("one row for each calculation that the register asks a sheet for, with the 
       ({ calculation, subject }) =>
         calculation.id === value["calculation"] && `${subject.kind}:${subject.id}` === value["subject"],
     );
-    expect(asked?.state === "done" ? asked.figures : undefined).toBe(value["adopts"]);
+    expect(asked?.state === "done" ? figuresOf(bare.definitions.kinds, asked) : undefined).toBe(value["adopts"]);
     expect(value["signatures"]).toEqual([{ role: "design" }]);
   }
 });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { adoptedIn, adoptedSentence } from "../../src/model/adopted.ts";
 import type { JudgedBook } from "../../src/model/book.ts";
+import { figuresOf } from "../../src/model/figures.ts";
 import type { Calculation } from "../../src/model/calculation.ts";
 import { fromMemory, published } from "../../src/model/basis.ts";
 import { define, finding, judged, open, owes, verdicts } from "../support/small-book.ts";
@@ -22,13 +23,13 @@ const adopting = (adopts: string, more: object = {}) => ({
 });
 const parts = { P1: part };
 
-const figuresOf = ({ computed }: JudgedBook, id = "wall", of = "P1"): string => {
+const digestIn = ({ computed, definitions: { kinds } }: JudgedBook, id = "wall", of = "P1"): string => {
   const found = computed.find(({ calculation, subject }) => calculation.id === id && subject.id === of);
   if (found?.state !== "done") throw new Error(`${id} of ${of} has no result`);
-  return found.figures;
+  return figuresOf(kinds, found);
 };
 const digest = (more: object = {}, calculations?: readonly Calculation[]) =>
-  figuresOf(judged(definitions(calculations), { records: { part: { P1: { ...part, ...more } } } }));
+  digestIn(judged(definitions(calculations), { records: { part: { P1: { ...part, ...more } } } }));
 const signed = digest();
 const book = (sheets: Readonly<Record<string, object>>, more: object = {}) =>
   judged(definitions(), {
@@ -64,8 +65,8 @@ describe("the digest of figures", () => {
   });
   test("two parts alike have each their own", () => {
     const two = judged(definitions(), { records: { part: { P1: part, P2: part } } });
-    expect(figuresOf(two)).toBe(signed);
-    expect(figuresOf(two, "wall", "P2")).not.toBe(signed);
+    expect(digestIn(two)).toBe(signed);
+    expect(digestIn(two, "wall", "P2")).not.toBe(signed);
   });
 });
 
@@ -87,7 +88,7 @@ test("an input changed after the signature is one gap, whatever rests on it", ()
   const all = judged(definitions(), { records: { part: parts } });
   const sheets = {
     S1: adopting(signed),
-    S2: adopting(figuresOf(all, "stress"), { calculation: "stress" }),
+    S2: adopting(digestIn(all, "stress"), { calculation: "stress" }),
   };
   expect(open(book(sheets))).toEqual([]);
   const changed = book(sheets, { class: "II" });
@@ -109,7 +110,7 @@ test("a slip and the digest of another calculation are told apart from other fig
   expect(finding(book({ S1: adopting(own) }), key).message).toBe(
     `sheet S1 adopts "${own}", which is mistyped: its last sign does not belong to the others`,
   );
-  const other = figuresOf(book({}), "stress");
+  const other = digestIn(book({}), "stress");
   expect(finding(book({ S1: adopting(other) }), key).message).toBe(
     'sheet S1 is signed for the figures of "Stress" of part P1, not of "Wall" of part P1',
   );
@@ -175,7 +176,7 @@ test("where a sheet is missing, the gap says what may be adopted", () => {
   ).toEqual([
     [
       ["P1", signed],
-      ["P2", figuresOf(none, "wall", "P2")],
+      ["P2", digestIn(none, "wall", "P2")],
     ],
   ]);
 });

@@ -1,4 +1,5 @@
-import type { JudgedBook } from "../../src/model/book.ts";
+import type { Done, JudgedBook } from "../../src/model/book.ts";
+import { figuresOf } from "../../src/model/figures.ts";
 import { addressOf, type BookRecord } from "../../src/model/record.ts";
 import { reportJson } from "../../src/report/json.ts";
 import { reportOf } from "../../src/report/report.ts";
@@ -37,7 +38,12 @@ export function textsOf(judged: JudgedBook): ReadonlyMap<string, string> {
     if (isRecord(value)) return `${addressOf(value)}${own.has(value) ? "" : " stale"}`;
     // A result that another one was made from stands in the list itself.
     if (name === "of" && "calculation" in value && "subject" in value && "state" in value)
-      return plain("", [value.calculation, value.subject, "figures" in value ? value.figures : "", value.state]);
+      return plain("", [
+        value.calculation,
+        value.subject,
+        "rows" in value ? figuresOf(judged.definitions.kinds, value as Done) : "",
+        value.state,
+      ]);
     if ("formula" in value || "examples" in value || "appliesTo" in value || "rules" in value)
       return "id" in value ? value.id : JSON.stringify(value);
     if (value instanceof Map) return [...value];

@@ -1,3 +1,4 @@
+import { figuresOf } from "../../model/figures.ts";
 import { adoptedIn, adoptedSentence, isAdoption } from "../../model/adopted.ts";
 import type { Computed, JudgedBook } from "../../model/book.ts";
 import { isList, isObject } from "../../model/json.ts";
@@ -17,7 +18,7 @@ export function adoptionBlock(context: Context, computed: Computed): Block[] {
       linkTo(context, record),
       ` adopts the figures of digest `,
       { type: "code", text: adopts },
-      `, ${signersOf(context, record)}.${nowWords(computed, adopts)}`,
+      `, ${signersOf(context, record)}.${nowWords(context, computed, adopts)}`,
     ];
     return [{ text, mark: adoptionMark(context, record), ...(because.length > 0 && { because }) }];
   });
@@ -55,12 +56,12 @@ function adoptedBy(judged: JudgedBook): ReadonlyMap<BookRecord, Computed> {
   return found;
 }
 
-const nowWords = (computed: Computed, adopts: string): string =>
+const nowWords = ({ judged }: Context, computed: Computed, adopts: string): string =>
   computed.state === "waiting"
     ? " There is no result to hold it against."
-    : computed.figures === adopts
+    : figuresOf(judged.definitions.kinds, computed) === adopts
       ? " They are the figures of this page."
-      : ` The figures of this page have the digest ${computed.figures}.`;
+      : ` The figures of this page have the digest ${figuresOf(judged.definitions.kinds, computed)}.`;
 
 const adoptionsOf = (context: Context, sheet: BookRecord) =>
   (context.outcomes.get(addressOf(sheet)) ?? []).filter(isAdoption);
@@ -101,4 +102,4 @@ export function adoptedBlocks({ judged }: Context): Block[] {
 export const toAdopt = ({ judged }: Context, computed: Computed): string =>
   judged.state === "final" || computed.state === "waiting"
     ? ""
-    : ` A designer who adopts these figures signs for their digest, ${computed.figures}; nothing independent then stands beside them.`;
+    : ` A designer who adopts these figures signs for their digest, ${figuresOf(judged.definitions.kinds, computed)}; nothing independent then stands beside them.`;

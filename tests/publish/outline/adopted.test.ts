@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import type { Json } from "../../../src/model/json.ts";
+import { figuresOf } from "../../../src/model/figures.ts";
 import type { BookRecord } from "../../../src/model/record.ts";
 import { layOut } from "../../../src/pipeline.ts";
 import type { Page } from "../../../src/publish/publication.ts";
@@ -12,7 +13,9 @@ const read = readOnce(demoBook);
 const own = new Set(["CAL-05", "CAL-10", "CAL-14"]);
 const figures = new Map(
   sound.computed.flatMap((one) =>
-    one.state === "done" ? one.sheets.map(({ record }) => [record.id, one.figures] as const) : [],
+    one.state === "done"
+      ? one.sheets.map(({ record }) => [record.id, figuresOf(sound.definitions.kinds, one)] as const)
+      : [],
   ),
 );
 /** The receiver's book, with three sheets that adopt; the day of the last has been left out. */

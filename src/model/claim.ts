@@ -1,5 +1,5 @@
-import type { Claim } from "../model/calculation.ts";
-import { formulaOf } from "../model/formula/formula-of.ts";
+import type { Claim } from "./calculation.ts";
+import { formulaOf } from "./formula/formula-of.ts";
 
 /** What a comparison that fails says of its left side. */
 const wrong = { "<=": "too high", "<": "too high", ">=": "too low", ">": "too low", "=": "differs" } as const;

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { isSealed, sealed } from "../../src/compute/seal.ts";
+import { isSealed, sealed } from "../../src/model/seal.ts";
 
 const signs = Array.from("0123456789ABCDEFGHJKMNPQRTVWXYZ");
 const hash = "9f86d081884c7d659a2feaa0c55ad015a3bf4f1b2b0b822cd15d6c15b0f00a08";
