@@ -64,7 +64,7 @@ export function readBack(court: Court, texts: TextsByPath): ReadonlyMap<Address,
 /** Of a paper read from two of its pages, both must hold what is taken from them. */
 function wholeOf(readings: readonly Reading[]): readonly string[] {
   const isWhole = ({ state, values, absent, passed }: Reading) =>
-    state === "read" && values.length > 0 && absent.length === 0 && passed === 0;
+    state === "read" && values > 0 && absent.length === 0 && passed === 0;
   const ids = new Set(readings.map(({ cited }) => cited.original.id));
   return [...ids].filter((id) => readings.filter(({ cited }) => cited.original.id === id).every(isWhole));
 }
@@ -76,7 +76,7 @@ function togetherOf(readings: readonly Reading[]): ReadBack {
   const why = readings.find((one) => one.why !== undefined)?.why;
   return {
     state,
-    values: readings.reduce((sum, { values }) => sum + values.length, 0),
+    values: readings.reduce((sum, { values }) => sum + values, 0),
     absent: readings.reduce((sum, { absent }) => sum + absent.length, 0),
     ...(why !== undefined && { why }),
     whole: wholeOf(readings),

@@ -27,12 +27,12 @@ export interface NotThere {
   readonly elsewhere?: true;
 }
 
-/** The values a record takes from one stretch of pages, and those of them that are not there. */
+/** How many values a record takes from one stretch of pages, and those of them that are not there. */
 export interface Reading {
   readonly cited: Cited;
   readonly state: "read" | "recognised" | "no text" | "unread";
   readonly why?: string;
-  readonly values: readonly Transcribed[];
+  readonly values: number;
   readonly absent: readonly NotThere[];
   /** Values taken from there that were not looked for, because something is wrong with them already. */
   readonly passed: number;
@@ -49,14 +49,23 @@ export interface Papers {
   readonly memory?: ReadingMemory;
 }
 
-/** Reads records back from the pages they cite; each page is laid out once. */
+/**
+ * Reads records back from the pages they cite; each page is laid out once. What is taken from an original is gathered when
+ * its turn comes, and let go after it: all values of a large book at once are more than all else that is known of it.
+ */
 export function readRecords(
   records: readonly BookRecord[],
   papers: Papers,
 ): ReadonlyMap<BookRecord, readonly Reading[]> {
-  const tasks = records.flatMap((record) => tasksOf(record, papers));
+  const citing = records.flatMap((record) => {
+    const cited = citedBy(record, papers.names);
+    return [...new Set(cited.map(({ original }) => original))].map((original) => ({ record, cited, original }));
+  });
   const results = new Map<BookRecord, Reading[]>();
-  for (const [original, own] of grouped(tasks, ({ cited }) => cited.original)) {
+  for (const [original, all] of grouped(citing, (one) => one.original)) {
+    const own = all.flatMap(({ record, cited }) =>
+      tasksOf(record, cited, papers).filter((task) => task.cited.original === original),
+    );
     const text = papers.textOf(original);
     const read = () => readTasks(own, text, papers.names);
     const readings =
@@ -69,16 +78,19 @@ export function readRecords(
   return results;
 }
 
-function tasksOf(record: BookRecord, papers: Papers): readonly Task[] {
+function tasksOf(record: BookRecord, cited: readonly Cited[], papers: Papers): readonly Task[] {
   const { names, memory } = papers;
   return memory === undefined
-    ? tasksIn(record, papers)
-    : rememberedTasks(record, names, memory, () => tasksIn(record, papers));
+    ? tasksIn(record, cited, papers)
+    : rememberedTasks(record, names, memory, () => tasksIn(record, cited, papers));
 }
 
-function tasksIn(record: BookRecord, { names, passed }: Papers): readonly Task[] {
-  const cited = citedBy(record, names);
-  if (cited.length === 0) return [];
+/** The values that a record takes from what it cites, by the stretch of pages. */
+export function tasksIn(
+  record: BookRecord,
+  cited: readonly Cited[],
+  { names, passed }: Pick<Papers, "names" | "passed">,
+): readonly Task[] {
   const tasks = new Map<Cited, Task>();
   for (const value of transcribedValues(record, names)) {
     const source = sourceOf(value.pointer, cited);
@@ -93,7 +105,7 @@ function tasksIn(record: BookRecord, { names, passed }: Papers): readonly Task[]
 
 /** Reads back all that was taken from one original: for each task its reading. */
 function readTasks(tasks: readonly Task[], text: OriginalText | undefined, names: Names): readonly Reading[] {
-  const empty = ({ cited, values, passed }: Task) => ({ cited, values, absent: [], passed });
+  const empty = ({ cited, values, passed }: Task) => ({ cited, values: values.length, absent: [], passed });
   if (text === undefined || "none" in text) {
     const why = text === undefined ? "there is no file to read" : text.none;
     return tasks.map((task) => ({ why, ...empty(task), state: "unread" }));

@@ -6,7 +6,7 @@ import type { TextsByPath } from "../../src/model/page-text.ts";
 import type { BookRecord } from "../../src/model/record.ts";
 import { pathNamedBy } from "../../src/model/shelf.ts";
 import { pagesOf, stands, type Pages } from "../../src/readback/search.ts";
-import { readRecords, type Reading } from "../../src/readback/record.ts";
+import { citedBy, readRecords, tasksIn, type Reading } from "../../src/readback/record.ts";
 import { sheetOf } from "../../src/readback/sheet.ts";
 import { partsOf, transcribedValues, type Transcribed } from "../../src/readback/values.ts";
 import { judgedOnce, sound, soundBoiler, vesselBook } from "../support/demo-book.ts";
@@ -84,10 +84,11 @@ function figuresOf({ graph, loaded, definitions: { kinds } }: JudgedBook): Figur
     for (const reading of readings) {
       const text = textOf(reading.cited.original);
       if (text === undefined || "none" in text) continue;
-      figures.values += reading.values.length;
+      figures.values += reading.values;
       figures.notFound.push(...reading.absent.map(({ value }) => placeOf(record, value.pointer)));
       const on = pagesOf(text.pages.slice(reading.cited.from - 1, reading.cited.to).map(sheetOf));
-      for (const value of reading.values) one(record, reading, on, value);
+      for (const { cited, values } of tasksIn(record, citedBy(record, names), { names, passed: () => false }))
+        if (cited.pointer === reading.cited.pointer) for (const value of values) one(record, reading, on, value);
     }
   return figures;
 }
