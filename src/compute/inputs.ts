@@ -90,7 +90,7 @@ function bindOne(world: World, symbol: string, input: CalculationInput, hit: Hit
   const { value, bound } = safeSide(measure, input.unsafe ?? "any");
   if (value === undefined) return refuse("bound", "a value, not a bound that leaves the unsafe side open,");
   if (hit.origin?.type === "calculation") return { symbol, value, written: plain(value, input.unit), ...origin };
-  return { symbol, value, measure, written, ...(bound !== undefined && { bound }), ...origin };
+  return { symbol, value, measured: true, written, ...(bound !== undefined && { bound }), ...origin };
 }
 
 /** Of "<0.003 %" or ">5 mm" the bound on the unsafe side: the high end of what must not be understated, and so on. */

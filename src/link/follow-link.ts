@@ -64,7 +64,16 @@ export function followLink(
   }
   const inner = innerOf(target, to, allowed, kinds);
   if (inner.pointer !== undefined)
-    return { from: record, pointer, path, text, target, state: "found", to, toPointer: inner.pointer };
+    return {
+      from: record,
+      pointer,
+      path,
+      text,
+      target: target.row === undefined && target.revision === undefined ? wholeOf(to) : target,
+      state: "found",
+      to,
+      toPointer: inner.pointer,
+    };
   if (inner.several) {
     object.ambiguous(
       ambiguousRow(addressOf(to, `/${inner.list}`), target.row ?? target.revision ?? ""),
@@ -88,6 +97,15 @@ export function followLink(
     why: `${targetKind} ${target.id} has ${inner.names.length === 0 ? "no rows" : inner.names.join(", ")}`,
     hint: "correct the link, or the record it names",
   });
+}
+
+const wholes = new WeakMap<BookRecord, LinkTarget>();
+
+/** A record as a target: one for all the links that lead to it, of which some records have thousands. */
+function wholeOf(record: BookRecord): LinkTarget {
+  let target = wholes.get(record);
+  if (target === undefined) wholes.set(record, (target = { kind: record.kind, id: record.id }));
+  return target;
 }
 
 interface Inner {

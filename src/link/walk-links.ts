@@ -35,7 +35,7 @@ function* inFields(
     if (!mayHoldLinks(field) || !Object.hasOwn(value, name)) continue;
     const member = value[name];
     if (member !== undefined)
-      yield* inField(member, field, pointer + pointerStep(name), path === "" ? name : `${path}.${name}`);
+      yield* inField(member, field, pointer + pointerStep(name), path === "" ? name : joined(path, `.${name}`));
   }
 }
 
@@ -43,10 +43,22 @@ function* inField(value: Json, field: Field, pointer: string, path: string): Gen
   if (field.type === "link") {
     if (typeof value === "string") yield { pointer, path, text: value, field };
   } else if (field.type === "list" && field.item !== undefined && isList(value)) {
-    for (const [index, item] of value.entries()) yield* inField(item, field.item, `${pointer}/${index}`, `${path}[]`);
+    for (const [index, item] of value.entries())
+      yield* inField(item, field.item, `${pointer}/${index}`, joined(path, "[]"));
   } else if (field.type === "object" && field.fields !== undefined) {
     yield* inFields(value, field.fields, pointer, path);
   }
+}
+
+const paths = new Map<string, Map<string, string>>();
+
+/** A path and what follows it, the same text each time: every link bears its path. */
+function joined(path: string, step: string): string {
+  const below = paths.get(path) ?? new Map<string, string>();
+  if (below.size === 0) paths.set(path, below);
+  let whole = below.get(step);
+  if (whole === undefined) below.set(step, (whole = path + step));
+  return whole;
 }
 
 const known = new WeakMap<Field, boolean>();

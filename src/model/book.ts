@@ -9,7 +9,6 @@ import type { Absent, Announced, Missing } from "./missing.ts";
 import type { Locator } from "./place.ts";
 import type { OriginalTexts } from "./page-text.ts";
 import type { Places } from "./places.ts";
-import type { Measure } from "./quantity.ts";
 import type { ReadBack } from "./read-back.ts";
 import type { Address, BookFile, BookRecord } from "./record.ts";
 import type { Owing } from "./owing.ts";
@@ -48,7 +47,8 @@ export interface BoundInput {
   readonly symbol: string;
   /** In the unit the formula wants; undefined for rows and for absent optional inputs. */
   readonly value?: number;
-  readonly measure?: Measure;
+  /** It was read from a quantity, which may stand in another unit. */
+  readonly measured?: true;
   /** Value as it stands in the record. */
   readonly written?: string;
   readonly origin?: Origin;

@@ -136,16 +136,23 @@ export function recordsRead({ byKind }: Pick<Graph, "byKind">, { reads }: Trail)
     found.push(name);
     many?.add(name);
   }
-  if (found.length === 0 || last === null) return none;
-  return found.length === 1 ? alone(last) : found;
+  return found.length === 0 || last === null ? none : shared(last, found);
 }
 
-const alones = new WeakMap<BookRecord, readonly Address[]>();
+const lists = new WeakMap<BookRecord, (readonly Address[])[]>();
 
-/** A list of one record: most outcomes read no other, and need no list of their own. */
-function alone(record: BookRecord): readonly Address[] {
-  let list = alones.get(record);
-  if (list === undefined) alones.set(record, (list = [nameOf(record)]));
+/** Of so many lists that end with one record the last are looked through. */
+const mostLists = 8;
+
+/** The same list for all outcomes that read the same records: what is asked of one subject mostly is read at the same places. */
+function shared(last: BookRecord, found: readonly Address[]): readonly Address[] {
+  const known = lists.get(last);
+  const same = known?.find((list) => list.length === found.length && list.every((name, at) => name === found[at]));
+  if (same !== undefined) return same;
+  // As long as it is, without the room that a list keeps to grow.
+  const list = found.slice();
+  if (known === undefined) lists.set(last, [list]);
+  else if (known.push(list) > mostLists) known.shift();
   return list;
 }
 

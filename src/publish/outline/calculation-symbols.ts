@@ -49,9 +49,9 @@ export function symbolsTable(context: Context, computed: Computed, next: () => s
 }
 
 /** The value as the record has it, when the formula wants another unit. */
-function writtenAs({ written, measure }: BoundInput, unit: string): Text {
+function writtenAs({ written, measured }: BoundInput, unit: string): Text {
   const own = written === undefined ? undefined : /^[<>]?-?[\d.]+ (.+)$/.exec(written)?.[1];
-  if (written === undefined || measure === undefined || own === undefined || own === unit) return [];
+  if (written === undefined || measured === undefined || own === undefined || own === unit) return [];
   return [", recorded as ", { type: "whole", text: written }];
 }
 
