@@ -30,11 +30,11 @@ const damages: readonly {
   readonly edit: (book: LoadedBook) => LoadedBook;
 }[] = [
   { left: "places", without: { notePlace: () => undefined }, edit: byChance(2) },
-  { left: "kinds", without: { noteKind: () => undefined }, edit: byChance(25) },
+  { left: "kinds", without: { noteKind: () => undefined }, edit: byChance(148) },
   { left: "links back", without: { noteBack: () => undefined }, edit: byChance(9) },
   // A result is noted with the places it rests on, and either note mostly does for both.
   { left: "results", without: { noteResult: () => undefined, notePlaceAt: () => undefined }, edit: thinner },
-  { left: "doubts", without: { doubtsAt: () => "" }, edit: byChance(23) },
+  { left: "doubts", without: { doubtsAt: () => "" }, edit: byChance(105) },
 ];
 
 /** The proof of judging again proves something: with notes left out, books come out otherwise. */
