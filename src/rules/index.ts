@@ -1,5 +1,10 @@
 // Made from the files of this folder by `npm run types`; change them, not this one.
 import type { Rule } from "../model/rule.ts";
+import {
+  calculationPressureCovers,
+  calculationTemperatureCovers,
+  allowanceOfPart,
+} from "./design/calculation-figures.ts";
 import { moduleFitsCategory, declarationBodyNumber, declarationCertificates } from "./design/conformity-assessment.ts";
 import { designStandardServed, sheetStandardDeclared } from "./design/design-standards.ts";
 import { dimensionWithin } from "./design/dimensions.ts";
@@ -66,6 +71,9 @@ import { procedureInForce, procedureQualified } from "./welding/welding-procedur
 
 /** Every shipped rule, by trade. */
 export const rules: readonly Rule[] = [
+  calculationPressureCovers,
+  calculationTemperatureCovers,
+  allowanceOfPart,
   moduleFitsCategory,
   declarationBodyNumber,
   declarationCertificates,

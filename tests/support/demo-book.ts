@@ -125,7 +125,8 @@ const memoryOf = once((book): Memory => remember(loadBook(book, definitions.kind
 /** All definitions, with these silent: they are owed what they are owed and computed, and object to nothing. */
 function silenced(ids: readonly string[]): Definitions {
   const { rules, facts, calculations } = definitions;
-  const all = [...rules, ...facts, ...calculations].map(({ id }) => id);
+  // What sheets were made with is said by none of these: without sheets it is silent.
+  const all = [...rules, ...facts, ...calculations, { id: "value-copied" }].map(({ id }) => id);
   for (const id of ids) if (!all.includes(id)) throw new Error(`there is no definition ${id} to silence`);
   const silent = ({ id }: { readonly id: string }) => ids.includes(id);
   return {
