@@ -44,8 +44,8 @@ const added: readonly string[] = [
   "access-tube-test",
   "opening-spacing",
 ];
-/** Values that logs and certificates state themselves need no paper of their own. */
-const withoutPaper: ReadonlySet<string> = new Set(["carbon-equivalent", "heat-input", "hold-drift"]);
+/** Values that logs, reports and certificates state themselves need no paper of their own. */
+const withoutPaper: ReadonlySet<string> = new Set(["carbon-equivalent", "heat-input", "hold-drift", "source-distance"]);
 /** What only states limits stands in the plan of the test, and is no calculation a designer signs. */
 const isOfPaper = ({ id, announces, accept }: Calculation, kind: string) =>
   !withoutPaper.has(id) &&

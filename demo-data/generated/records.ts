@@ -1592,6 +1592,19 @@ export interface HeatTreatment extends RecordProperties {
    */
   coolingRate?: string;
   /**
+   * Thermocouples, in the order of the temperatures of each point.
+   */
+  thermocouples?: {
+    /**
+     * Number of the thermocouple.
+     */
+    thermocouple: string;
+    /**
+     * Where it sat.
+     */
+    place?: string;
+  }[];
+  /**
    * Points read from the chart.
    */
   readings?: {
@@ -2588,6 +2601,49 @@ export interface NdtReport extends RecordProperties {
    */
   surfaceTemperature?: string;
   /**
+   * Light on the surface.
+   */
+  illuminance?: string;
+  /**
+   * Ultraviolet light on the surface, of a fluorescent test.
+   */
+  irradiance?: string;
+  /**
+   * Time for which the penetrant was left to work.
+   */
+  penetrationTime?: string;
+  /**
+   * Time for which the developer was left to work.
+   */
+  developmentTime?: string;
+  /**
+   * Tangential field of a magnetic particle test.
+   */
+  fieldStrength?: string;
+  /**
+   * Technique of an ultrasonic test.
+   */
+  ultrasonic?: {
+    /**
+     * Testing level of EN ISO 17640.
+     */
+    testingLevel?: "A" | "B" | "C" | "D";
+    /**
+     * Frequency of each probe.
+     *
+     * Items: Value with unit exactly as written on the paper, with a decimal point; < or > for a bound.
+     */
+    frequencies?: string[];
+    /**
+     * Correction for surface and material of the part.
+     */
+    transferCorrection?: string;
+    /**
+     * Sensitivity found at the check after the test, against what was set.
+     */
+    drift?: string;
+  };
+  /**
    * Source and film of a radiographic test.
    */
   radiography?: {
@@ -2617,7 +2673,15 @@ export interface NdtReport extends RecordProperties {
      */
     distance?: string;
     /**
-     * Class of film, or of the detector.
+     * Where the source stood; outside, if it is not stated.
+     */
+    sourcePlace?: "outside the part" | "inside, off the centre" | "at the centre";
+    /**
+     * Detector or imaging plate of a digital radiograph, which has no film.
+     */
+    detector?: string;
+    /**
+     * Class of film.
      */
     filmClass?: string;
   };
@@ -2687,6 +2751,10 @@ export interface NdtReport extends RecordProperties {
        * Greatest other dimension: diameter, height, depth.
        */
       size?: string;
+      /**
+       * Greatest echo of an ultrasonic test against the reference level.
+       */
+      echo?: string;
       /**
        * Judged by the tester.
        */
@@ -3582,6 +3650,35 @@ export interface Procedure extends RecordProperties {
      * Day from which it was approved for use.
      */
     approved?: string;
+    /**
+     * Limits that a procedure for heat treatment states; of all its charges.
+     */
+    heatTreatment?: {
+      /**
+       * Lowest holding temperature.
+       */
+      lowest?: string;
+      /**
+       * Highest holding temperature.
+       */
+      highest?: string;
+      /**
+       * Least holding time.
+       */
+      holdingTime?: string;
+      /**
+       * Highest furnace temperature at loading.
+       */
+      loadingTemperature?: string;
+      /**
+       * Greatest rate of heating.
+       */
+      heatingRate?: string;
+      /**
+       * Greatest rate of cooling.
+       */
+      coolingRate?: string;
+    };
     /**
      * Number of sheets or pages.
      */

@@ -23,6 +23,7 @@ import { reversalChamber } from "./reversal-chamber.ts";
 import { saturation } from "./saturation.ts";
 import { shellOpening } from "./shell-opening.ts";
 import { smokeTube } from "./smoke-tube.ts";
+import { sourceDistance } from "./source-distance.ts";
 import { stayTube } from "./stay-tube.ts";
 import { stay } from "./stay.ts";
 import { stayedFlatPlate } from "./stayed-flat-plate.ts";
@@ -69,6 +70,7 @@ export const calculations: readonly Calculation[] = [
   saturation,
   shellOpening,
   smokeTube,
+  sourceDistance,
   stayTube,
   stay,
   stayedFlatPlate,

@@ -10,7 +10,11 @@ import { designStandardServed, sheetStandardDeclared } from "./design/design-sta
 import { dimensionWithin } from "./design/dimensions.ts";
 import { openingJudged } from "./design/openings.ts";
 import { weldCoefficientExtent } from "./design/weld-coefficient.ts";
+import { heatTreatmentChart } from "./heat-treatment/chart.ts";
 import { heatTreatmentPlanned, heatTreatmentAfterWelding, heatTreatmentTimes } from "./heat-treatment/cycles.ts";
+import { heatTreatmentHeld } from "./heat-treatment/held.ts";
+import { heatTreatmentLoad } from "./heat-treatment/load.ts";
+import { heatTreatmentRates } from "./heat-treatment/rates.ts";
 import { chemistryLimits } from "./materials/chemistry.ts";
 import { materialDates } from "./materials/dates.ts";
 import { deliveryCondition } from "./materials/delivery.ts";
@@ -18,12 +22,31 @@ import { markMaterial, certificateType, certificateThickness, millApproved } fro
 import { printedMean, impactEnergy } from "./materials/impact.ts";
 import { plateCut, lengthCut } from "./materials/pieces-cut.ts";
 import { tensileLimits } from "./materials/strength.ts";
+import { acceptanceLevel, citedEditions } from "./ndt/acceptance.ts";
+import { testerAuthorised } from "./ndt/authorisation.ts";
+import { surfaceConditions } from "./ndt/conditions.ts";
+import { rejectionExtended } from "./ndt/extension.ts";
+import { extentFloor } from "./ndt/extent-floor.ts";
 import { visualExtent, magneticExtent, penetrantExtent, radiographicExtent, ultrasonicExtent } from "./ndt/extent.ts";
+import { filmClass } from "./ndt/film-class.ts";
+import { filmDensity } from "./ndt/film-density.ts";
+import { firmsInPosts } from "./ndt/firms.ts";
 import { wireSeen } from "./ndt/image-quality.ts";
+import { testerIndependent } from "./ndt/independence.ts";
+import { indicationPermitted } from "./ndt/indications.ts";
+import { jointCoefficient } from "./ndt/joint-coefficient.ts";
+import { jointCourse } from "./ndt/joint-course.ts";
+import { methodForWeld } from "./ndt/method.ts";
 import { testAfterWelding, testDelay, rowLength } from "./ndt/order.ts";
+import { testedWithinWeld } from "./ndt/place.ts";
+import { procedureUses, testingProcedureApproved } from "./ndt/procedures.ts";
+import { reviewerCertified } from "./ndt/reviewer.ts";
+import { testerSector } from "./ndt/sector.ts";
+import { sourceRange } from "./ndt/source-range.ts";
 import { testLevel, radiographicClass } from "./ndt/test-level.ts";
 import { testerPeriod } from "./ndt/tester-period.ts";
 import { testerCertified, visualTesterCertified, testerApproved } from "./ndt/testers.ts";
+import { ultrasonicTechnique } from "./ndt/ultrasonic.ts";
 import { comparedByAnother } from "./papers/comparison.ts";
 import { dateOrders, afterOrder } from "./papers/dates.ts";
 import { declarationLast, declarationStandard, certificateValid } from "./papers/declaration.ts";
@@ -82,9 +105,13 @@ export const rules: readonly Rule[] = [
   dimensionWithin,
   openingJudged,
   weldCoefficientExtent,
+  heatTreatmentChart,
   heatTreatmentPlanned,
   heatTreatmentAfterWelding,
   heatTreatmentTimes,
+  heatTreatmentHeld,
+  heatTreatmentLoad,
+  heatTreatmentRates,
   chemistryLimits,
   ...materialDates,
   deliveryCondition,
@@ -97,21 +124,42 @@ export const rules: readonly Rule[] = [
   plateCut,
   lengthCut,
   tensileLimits,
+  acceptanceLevel,
+  ...citedEditions,
+  testerAuthorised,
+  ...surfaceConditions,
+  rejectionExtended,
+  extentFloor,
   visualExtent,
   magneticExtent,
   penetrantExtent,
   radiographicExtent,
   ultrasonicExtent,
+  filmClass,
+  filmDensity,
+  ...firmsInPosts,
   wireSeen,
+  testerIndependent,
+  indicationPermitted,
+  jointCoefficient,
+  jointCourse,
+  methodForWeld,
   testAfterWelding,
   testDelay,
   rowLength,
+  testedWithinWeld,
+  ...procedureUses,
+  testingProcedureApproved,
+  reviewerCertified,
+  testerSector,
+  sourceRange,
   testLevel,
   radiographicClass,
   testerPeriod,
   testerCertified,
   visualTesterCertified,
   testerApproved,
+  ultrasonicTechnique,
   comparedByAnother,
   ...dateOrders,
   ...afterOrder,

@@ -6,6 +6,7 @@ import { hawkinsBraces, indianRegulations, inspectionCode, boilerCode1914 } from
 import { tablesOf1919, if97 } from "./properties.ts";
 import { sizingOfValves } from "./safety-valves.ts";
 import { hawkins, bourne } from "./shells.ts";
+import { unsharpness } from "./testing-answers.ts";
 import { textbooks } from "./textbooks.ts";
 
 /** Answers that others printed, by source. A test holds ours against them; the book prints both. */
@@ -25,5 +26,6 @@ export const answers: readonly AnswerSource[] = [
   ...sizingOfValves,
   hawkins,
   bourne,
+  unsharpness,
   ...textbooks,
 ];

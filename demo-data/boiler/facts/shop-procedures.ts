@@ -34,7 +34,7 @@ export const procedures: readonly ProcedureText[] = [
   {
     record: procedure(
       "PRC-TX",
-      "forming",
+      "expanding",
       "TB-QP-08",
       "Insertion and expansion of boiler tubes",
       "5",

@@ -18,6 +18,22 @@ export const thinner = leastThickness(
   "no thickness of the joint is stated",
 );
 
+/** Named function `thicker(walls)` in mm: the greatest of the thicknesses that meet at a joint. */
+export const thicker: ListFunction = {
+  name: "thicker",
+  means: "thickness of the thicker part",
+  basis: ownChoice("the film lies behind the thicker part"),
+  parameters: [{ name: "walls", unit: "rows" }],
+  unit: "mm",
+  compute: rowsThenNumbers((rows) => {
+    const values = rows.map((row) => quantityIn(row, "value").high);
+    const value = Math.max(...values);
+    return Number.isFinite(value)
+      ? { value, lines: [`thicker of ${values.map(short).join(" and ")} mm`] }
+      : { refused: "no thickness of the joint is stated" };
+  }),
+};
+
 /** Named function `wire(points, t)`: number of the wire that a table of required wires asks for at a thickness t in mm. */
 export const wire: ListFunction = {
   name: "wire",

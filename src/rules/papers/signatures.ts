@@ -16,6 +16,7 @@ const signed = [
   "inspection-step",
   "instrument",
   "material-certificate",
+  "ndt-personnel",
   "ndt-report",
   "nonconformity-report",
   "pressure-test",

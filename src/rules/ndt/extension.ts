@@ -1,0 +1,107 @@
+import { commonPractice } from "../../model/basis.ts";
+import { canPrecede } from "../../model/dates.ts";
+import { date, exists, list, optional, quantity, text, thing } from "../../model/input.ts";
+import { isClosed, spansOf, union } from "../../model/seam-lengths.ts";
+import { rule } from "../../model/rule.ts";
+
+const other = {
+  report: thing("record", { day: date("date"), method: text("method") }),
+  from: optional(quantity("from", "mm")),
+  to: optional(quantity("to", "mm")),
+  length: quantity("length", "mm"),
+  retest: exists("repair"),
+};
+
+export const rejectionExtended = rule({
+  id: "rejection-extended",
+  title: "Where a weld tested in part is rejected, two further lengths are tested",
+  basis: commonPractice(
+    "two further lengths as long as the rejected one; if one of them is rejected too, all that it stands for",
+  ),
+  kind: "ndt-report#rows",
+  when: [{ path: "result", equals: "rejected" }],
+  severity: "query",
+  owner: "testing",
+  inputs: {
+    method: text("record.method"),
+    day: date("record.date"),
+    length: quantity("length", "mm"),
+    retest: exists("repair"),
+    joint: thing("joint", {
+      role: text("role"),
+      length: quantity("length", "mm"),
+      rows: list(thing("<ndt-report:rows[].joint>", other)),
+    }),
+  },
+  *check({ method, day, length, retest, joint }, row) {
+    if (retest) return;
+    const same = joint.rows.filter(({ report }) => report.method === method);
+    const all = union(same.flatMap((one) => spansOf(one, joint.length, isClosed(joint.role)) ?? []));
+    if (all >= joint.length.value * (1 - 1e-9)) return;
+    // Report and row alike may state no time: what may be later counts as later, but for the rejected row itself.
+    const further = same
+      .filter((one) => !one.retest && one.$.address !== row.address && canPrecede(day, one.report.day) === "yes")
+      .filter((one) => one.report.day.from > day.from || one.report.day.text !== day.text)
+      .reduce((sum, one) => sum + one.length.value, 0);
+    if (further >= 2 * length.value * (1 - 1e-9)) return;
+    yield {
+      at: "length",
+      accuses: [],
+      message: `${row.name} is rejected over ${length.text}; ${Number(further.toFixed(3))} mm more of joint ${joint.$.name} were tested by ${method} since`,
+      why: `two further lengths are ${2 * length.value} mm; the joint is ${joint.length.text} long`,
+      hint: "add the report of the further lengths; those tested on other joints of the same welder answer this query",
+    };
+  },
+  examples: [
+    { name: "two further lengths", given: rejected(["480 mm", "480 mm"]), objections: [] },
+    {
+      name: "one further length",
+      given: rejected(["480 mm"]),
+      objections: ["X-01 is rejected over 400 mm; 480 mm more of joint C2 were tested by RT since"],
+    },
+    {
+      name: "nothing but the repair",
+      given: rejected([], true),
+      objections: ["X-01 is rejected over 400 mm; 0 mm more of joint C2 were tested by RT since"],
+    },
+    {
+      name: "tested all along",
+      given: {
+        method: "RT",
+        day: "2026-06-11",
+        length: "400 mm",
+        retest: false,
+        joint: {
+          $: "C2",
+          role: "longitudinal",
+          length: "1000 mm",
+          rows: [
+            {
+              report: { day: "2026-06-11", method: "RT" },
+              from: "0 mm",
+              to: "1000 mm",
+              length: "1000 mm",
+              retest: false,
+            },
+          ],
+        },
+      },
+      objections: [],
+    },
+  ],
+});
+
+function rejected(further: readonly string[], repaired = false) {
+  const rows = [
+    { $: "X-01", report: { day: "2026-06-11", method: "RT" }, length: "400 mm", retest: false },
+    ...further.map((length) => ({ $: "R-02", report: { day: "2026-06-12", method: "RT" }, length, retest: false })),
+    ...(repaired ? [{ $: "R-03", report: { day: "2026-06-16", method: "RT" }, length: "800 mm", retest: true }] : []),
+  ];
+  return {
+    method: "RT",
+    day: "2026-06-11",
+    length: "400 mm",
+    retest: false,
+    joint: { $: "C2", role: "circumferential", length: "3745 mm", rows },
+  };
+}

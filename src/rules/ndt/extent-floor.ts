@@ -1,0 +1,106 @@
+import { fromMemory } from "../../model/basis.ts";
+import { anyOf, list, optional, quantity, table, text, thing, things } from "../../model/input.ts";
+import { atLeast, exactly } from "../../model/quantity.ts";
+import { rule } from "../../model/rule.ts";
+
+const volumetric = ["RT", "UT"];
+const surface = ["MT", "PT"];
+
+export const extentFloor = rule({
+  id: "extent-floor",
+  title: "A joint is planned to be tested as much as its design standard asks for joints of its sort",
+  basis: fromMemory(
+    "EN 12953-5, EN 13445-5",
+    undefined,
+    "extent of testing by sort of joint and coefficient; crossings and places as the plan states them",
+  ),
+  kind: "joint",
+  when: [{ path: "pressureBearing", equals: true }],
+  severity: "query",
+  owner: "design",
+  inputs: {
+    standards: list(text("book.equipment.designStandard.standard")),
+    role: text("role"),
+    type: text("type"),
+    coefficient: optional(quantity("weldCoefficient", "1")),
+    tests: list(thing("requiredTests[]", { method: text("method"), extent: quantity("extent", "%") })),
+    parts: anyOf(things("parts[]", { coefficient: optional(quantity("weldCoefficient", "1")) })),
+    floors: table("testing-extent"),
+  },
+  *check({ standards, role, type, coefficient, tests, parts, floors }, joint) {
+    const families = ["EN 12953", "EN 13445"];
+    const family = families.find((one) => standards.some((name) => name.startsWith(one))) ?? "other";
+    const row = floors(family, role, type, coefficient ?? exactly(0.7, "1"));
+    const planned = tests.map(({ method, extent }) => `${method} ${extent.text}`).join(", ");
+    for (const [column, methods, called] of [
+      ["volumetric", volumetric, "RT or UT"],
+      ["surface", surface, "MT or PT"],
+    ] as const) {
+      const floor = row.quantity(column);
+      // What the coefficient of a part demands of its longitudinal joints is asked by another rule.
+      const asked = role === "longitudinal" && parts.some((part) => part.coefficient !== undefined);
+      if (floor === undefined || floor.value <= 0 || asked) continue;
+      if (tests.some(({ method, extent }) => methods.includes(method) && atLeast(extent, floor) === "yes")) continue;
+      yield {
+        at: "tests",
+        name: column,
+        accuses: [],
+        message: `joint ${joint.name} is planned with ${planned}; ${family} asks for ${called} over ${floor.text}`,
+        why: `${role} ${type} joint${coefficient === undefined ? "" : `, coefficient ${coefficient.text}`}`,
+        hint: "raise the extent of testing, or answer this query with the clause that allows less",
+      };
+    }
+  },
+  examples: [
+    { name: "a shell seam of 0.85", given: planned("longitudinal", "butt", [["RT", "10 %"]], "0.85"), objections: [] },
+    {
+      name: "of 1.0",
+      given: planned("longitudinal", "butt", [["RT", "10 %"]], "1.0"),
+      objections: ["joint X-01 is planned with RT 10 %; EN 12953 asks for RT or UT over 100 %"],
+    },
+    {
+      name: "an end with too little",
+      given: planned("circumferential", "corner", [["UT", "10 %"]]),
+      objections: ["joint X-01 is planned with UT 10 %; EN 12953 asks for RT or UT over 25 %"],
+    },
+    { name: "a branch", given: planned("nozzle", "branch", [["MT", "10 %"]]), objections: [] },
+    {
+      name: "a branch looked at only",
+      given: planned("nozzle", "branch", [["VT", "100 %"]]),
+      objections: ["joint X-01 is planned with VT 100 %; EN 12953 asks for MT or PT over 10 %"],
+    },
+    {
+      name: "a standard no table has",
+      given: { ...planned("longitudinal", "butt", [["VT", "100 %"]], "1.0"), standards: ["AD 2000"] },
+      objections: [],
+    },
+    {
+      name: "EN 13445, testing group 4",
+      given: { ...planned("longitudinal", "butt", [["VT", "100 %"]], "0.7"), standards: ["EN 13445-3"] },
+      objections: [],
+      source: "EN 13445-5:2014+A1:2018, table of testing groups: group 4, coefficient 0.7, 0 %",
+    },
+    {
+      name: "EN 13445, testing group 3b",
+      given: { ...planned("longitudinal", "butt", [["RT", "9 %"]], "0.85"), standards: ["EN 13445-3"] },
+      objections: ["joint X-01 is planned with RT 9 %; EN 13445 asks for RT or UT over 10 %"],
+      source: "EN 13445-5:2014+A1:2018, table of testing groups: group 3b, coefficient 0.85, 10 %",
+    },
+    {
+      name: "EN 13445, testing group 1",
+      given: { ...planned("longitudinal", "butt", [["RT", "99 %"]], "1.0"), standards: ["EN 13445-3"] },
+      objections: ["joint X-01 is planned with RT 99 %; EN 13445 asks for RT or UT over 100 %"],
+      source: "EN 13445-5:2014+A1:2018, table of testing groups: group 1, coefficient 1, 100 %",
+    },
+  ],
+});
+
+function planned(role: string, type: string, tests: readonly (readonly [string, string])[], coefficient?: string) {
+  return {
+    standards: ["EN 12953-3"],
+    role,
+    type,
+    ...(coefficient !== undefined && { coefficient }),
+    tests: tests.map(([method, extent]) => ({ method, extent })),
+  };
+}
