@@ -31,7 +31,9 @@ export function proposalsFor(review: OriginalsReview, { records, kinds }: ReadBo
   const { graph } = linkRecords(records, kinds);
   const idle = [...originals.byId.values()].filter(
     ({ id, file }) =>
-      !used.has(id) && shelfOf(file) === undefined && (graph.back.get(`original:${id}`) ?? []).length === 0,
+      !used.has(id) &&
+      shelfOf(file) === undefined &&
+      (graph.back.get(addressOf({ kind: "original", id })) ?? []).length === 0,
   );
   return [
     ...review.unrecorded.map(({ id, path, from, pages }) => ({ original: id, path: from ?? path, pages })),

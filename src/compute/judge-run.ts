@@ -11,7 +11,7 @@ import { nameOfClaim } from "../model/claim.ts";
 import type { BoundCalculation } from "./inputs.ts";
 import { refusalOf } from "./refusal.ts";
 import type { Run } from "./run.ts";
-import { keyOf } from "../model/finding-key.ts";
+import { keyOf, type FindingKey } from "../model/finding-key.ts";
 import { newFinding } from "../model/new-finding.ts";
 
 /** A calculation on one subject. */
@@ -25,7 +25,7 @@ export interface Applied {
 /** What stands against a result, and against which of its comparisons: limits, acceptances, the second method. */
 export interface Judgement {
   readonly findings: readonly Finding[];
-  readonly against: ReadonlyMap<Comparison | "second method", string>;
+  readonly against: ReadonlyMap<Comparison | "second method", FindingKey>;
 }
 
 export const nothingAgainst: Judgement = { findings: [], against: new Map() };

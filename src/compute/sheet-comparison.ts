@@ -49,7 +49,7 @@ export function compare(
 
 function concluded(court: Court, sheet: Sheet, pair: Pair, sources: Sources): Outcome {
   const { record, of } = sheet;
-  const place = `${addressOf(record, pair.pointer)} of ${caseName(of.calculation, of)}` as const;
+  const place = `${addressOf(record, pair.pointer)} of ${caseName(of.calculation, of)}`;
   const { trail, objections } = visit(court.world, of.calculation, place, () =>
     weigh(court.world, sheet, pair, sources),
   );

@@ -1,7 +1,8 @@
+import type { Address } from "../model/record.ts";
 import type { Outcome } from "../model/finding.ts";
 import { type Court } from "./court.ts";
-import { outcomeName } from "../model/outcome-name.ts";
-import { waitingKey } from "../model/finding-key.ts";
+import { outcomeName, type OutcomeName } from "../model/outcome-name.ts";
+import { waitingKey, type FindingKey } from "../model/finding-key.ts";
 
 /**
  * The outcomes, each with the exceptions that answer all that stands against it. An outcome that waits for the finding of
@@ -10,7 +11,7 @@ import { waitingKey } from "../model/finding-key.ts";
 export function withAnswers(
   court: Court,
   outcomes: readonly Outcome[],
-  waiting: ReadonlyMap<string, readonly string[]>,
+  waiting: ReadonlyMap<FindingKey, readonly OutcomeName[]>,
 ): readonly Outcome[] {
   if (![...court.entries.values()].some(({ exception }) => exception !== null)) return outcomes;
   return outcomes.map((outcome) => {
@@ -19,13 +20,13 @@ export function withAnswers(
   });
 }
 
-const none: readonly string[] = [];
+const none: readonly Address[] = [];
 
 function answersOf(
   court: Court,
   { definition, subject, verdict, findings, because }: Outcome,
-  waiting: ReadonlyMap<string, readonly string[]>,
-): readonly string[] {
+  waiting: ReadonlyMap<FindingKey, readonly OutcomeName[]>,
+): readonly Address[] {
   const keys =
     verdict === "failed" ? findings : because === undefined || because.type === "not due" ? [] : because.keys;
   if (keys.length === 0) return none;

@@ -1,8 +1,9 @@
+import type { FindingKey } from "../model/finding-key.ts";
 import type { Basis } from "../model/basis.ts";
 import type { Finding, Outcome, Subject } from "../model/finding.ts";
 import type { Address, BookRecord } from "../model/record.ts";
 import { stableName, stablePath } from "../model/stable.ts";
-import { addFinding, findingOf, nameOf, type Entry } from "./entries.ts";
+import { addFinding, findingOf, nameOfRelated, type Entry } from "./entries.ts";
 import { liftOf, type Lift } from "./lift.ts";
 import { recordsRead, type Reason, type Trail } from "../reading/trail.ts";
 import type { Absence, World } from "../reading/world.ts";
@@ -33,12 +34,12 @@ export interface Want {
 export interface Court {
   readonly world: World;
   readonly outcomes: DraftOutcome[];
-  readonly entries: Map<string, Entry>;
+  readonly entries: Map<FindingKey, Entry>;
   readonly wants: Want[];
   /** What exceptions answer, by key of the finding. */
   readonly lifts: Map<string, Lift[]>;
   /** Findings of the stage that is running: they doubt nothing before it ends. */
-  readonly fresh: Set<string>;
+  readonly fresh: Set<FindingKey>;
   /** Values from the profile and from tables that verdicts rest on, with what they rest on themselves. */
   readonly used: Map<string, Basis>;
 }
@@ -96,7 +97,7 @@ const quiet = new WeakMap<Trail, DraftOutcome>();
 const isQuiet = ({ doubts, disputes, absences, reasons }: Trail): boolean =>
   doubts.length + disputes.length + absences.length + reasons.length === 0;
 
-const none: readonly string[] = [];
+const none: readonly never[] = [];
 const nothing: readonly Address[] = [];
 
 function draft(
@@ -170,18 +171,18 @@ function waits(
   for (const absence of absences.values())
     court.wants.push({ absence, by, due: null, basis: definition.basis, owner: definition.owner });
   const keys = [...absences.keys()].sort();
-  return { verdict: "not judged", because: { type: "absent", keys }, absences: keys };
+  return { verdict: "not judged", absences: keys };
 }
 
 /** An objection that rests on a disputed place is said with the dispute, so that nobody settles one without the other. */
 function withhold(entry: Entry | undefined, objections: readonly Finding[]): void {
   for (const { subject, place, message, severity } of objections) {
     const one = { subject, place, message: `waits for this: ${message}` };
-    if (severity !== "note") entry?.withheld.set(nameOf(one), one);
+    if (severity !== "note") entry?.withheld.set(nameOfRelated(one), one);
   }
 }
 
-const finding = (keys: readonly string[]) => ({ type: "finding", keys: [...new Set(keys)].sort() }) as const;
+const finding = (keys: readonly FindingKey[]) => ({ type: "finding", keys: [...new Set(keys)].sort() }) as const;
 
 function ofReason(definition: DefinitionName, subject: Subject | null, reason: Reason): Finding {
   const { rule, at, ...words } = reason;

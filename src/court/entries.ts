@@ -3,7 +3,7 @@ import type { Address } from "../model/record.ts";
 import { digestOf } from "../model/stable.ts";
 import { firstAndMore, inTime } from "./chronology.ts";
 import type { World } from "../reading/world.ts";
-import { aboutRecord } from "../model/finding-key.ts";
+import { aboutRecord, type FindingKey } from "../model/finding-key.ts";
 
 /** One finding while it may still grow by further subjects. */
 export interface Entry {
@@ -22,13 +22,13 @@ export interface Entry {
 
 /** Adds a finding; a second one with its key is the same finding about one more subject. */
 export function addFinding(
-  { entries, fresh }: { readonly entries: Map<string, Entry>; readonly fresh: Set<string> },
+  { entries, fresh }: { readonly entries: Map<FindingKey, Entry>; readonly fresh: Set<FindingKey> },
   finding: Finding,
 ): void {
   fresh.add(finding.key);
   const entry = entries.get(finding.key) ?? newEntry(finding);
   entries.set(finding.key, entry);
-  const name = `${subjectName(finding)} ${nameOf(finding)}`;
+  const name = `${subjectName(finding)} ${nameOfRelated(finding)}`;
   if (!entry.parts.has(name)) entry.parts.set(name, finding);
   entry.digests.add(finding.digest);
   for (const address of finding.accuses) entry.accuses.add(address);
@@ -49,7 +49,7 @@ const newEntry = (finding: Finding): Entry => ({
 const subjectName = ({ subject }: Pick<Related, "subject">) => aboutRecord(subject);
 
 /** Tells apart what a finding says beside itself. */
-export const nameOf = ({ place, message }: Pick<Related, "place" | "message">) =>
+export const nameOfRelated = ({ place, message }: Pick<Related, "place" | "message">) =>
   `${place.file}${place.pointer} ${message}`;
 
 /**
@@ -68,10 +68,10 @@ export function findingOf(world: Pick<World, "graph" | "kinds">, entry: Entry): 
   const related = new Map<string, Related>();
   for (const { one } of others) {
     const { subject, place, message } = one;
-    related.set(`${subjectName(one)} ${nameOf(one)}`, { subject, place, message });
+    related.set(`${subjectName(one)} ${nameOfRelated(one)}`, { subject, place, message });
   }
   for (const one of [finding, ...others.map((other) => other.one)].flatMap((part) => part.related))
-    if (!related.has(nameOf(one))) related.set(nameOf(one), one);
+    if (!related.has(nameOfRelated(one))) related.set(nameOfRelated(one), one);
   return {
     ...finding,
     message: `${finding.message}${named}`,

@@ -3,7 +3,7 @@ import { digestOf } from "../model/stable.ts";
 import { firstAndMore, inTime } from "./chronology.ts";
 import { locate, type Court } from "./court.ts";
 import { addFinding } from "./entries.ts";
-import { keyOf } from "../model/finding-key.ts";
+import { keyOf, type FindingKey } from "../model/finding-key.ts";
 import { recordOfSubject } from "../model/subject.ts";
 
 /** So many records that contradict one value outweigh it: fewer may each have a slip of their own. */
@@ -23,7 +23,7 @@ export interface HeldAgainst {
  * Where many records contradict one value, that value is accused, in one finding that names the days and the first of
  * them; where few do, each of them is.
  */
-export function outvote(court: Court, keys: readonly string[], held: HeldAgainst): void {
+export function outvote(court: Court, keys: readonly FindingKey[], held: HeldAgainst): void {
   const parts = inTime(
     court.world,
     keys.flatMap((key) => {

@@ -6,7 +6,7 @@ import { type BookRecord, addressOf } from "../model/record.ts";
 import type { Change } from "./overlay.ts";
 import { said } from "./said.ts";
 import { takesTheSame } from "./uncompared.ts";
-import { addressesIn } from "../model/finding-key.ts";
+import { addressesIn, citedKey } from "../model/finding-key.ts";
 
 /**
  * Why a sheet may not change a record without being told to: somebody has answered for the values since. Empty where nobody
@@ -57,7 +57,7 @@ function citations(records: readonly BookRecord[]): ReadonlyMap<string, readonly
     if (!isList(answers)) continue;
     for (const answer of answers) {
       if (!isObject(answer) || typeof answer["finding"] !== "string") continue;
-      for (const address of addressesIn(answer["finding"]))
+      for (const address of addressesIn(citedKey(answer["finding"])))
         cited.set(address, [...(cited.get(address) ?? []), `${kind} ${id}`]);
     }
   }

@@ -1,3 +1,4 @@
+import type { FindingKey } from "../model/finding-key.ts";
 import type { Link } from "../model/graph.ts";
 import { byCodePoint } from "../model/order.ts";
 import { addressOf } from "../model/record.ts";
@@ -15,13 +16,13 @@ export interface Gap {
   readonly absence: Absence;
   readonly wants: readonly Want[];
   /** Findings that explain the absence: it is not reported again. */
-  readonly explained: readonly string[];
+  readonly explained: readonly FindingKey[];
 }
 
 interface Group {
   readonly absence: Absence;
   readonly wants: Want[];
-  explained: readonly string[];
+  explained: readonly FindingKey[];
 }
 
 type Groups = Map<string, Group>;
@@ -183,7 +184,7 @@ function foldLinks(world: World, groups: Groups, merge: Merge): void {
 }
 
 /** Records whose link a step goes back along is missing, with the findings that say so. */
-function unlinked(world: World, step: string): readonly (readonly string[])[] {
+function unlinked(world: World, step: string): readonly (readonly FindingKey[])[] {
   const [, kind = "", field = ""] = /^<([^:]+):(\w+)>$/.exec(step) ?? [];
   return [...(world.graph.byKind.get(kind)?.values() ?? [])].flatMap((record) => {
     if (Object.hasOwn(record.value, field)) return [];

@@ -3,7 +3,7 @@ import type { Graph } from "../model/graph.ts";
 import { isList, isObject, type Json } from "../model/json.ts";
 import type { BookRecord } from "../model/record.ts";
 import { changesBetween } from "../reading/changes.ts";
-import { nameOf } from "../reading/notes.ts";
+import { keptAddress } from "../reading/notes.ts";
 import type { Memory, Notes } from "../reading/visits.ts";
 
 /** A judged book that can be judged again once some of it has changed. */
@@ -26,7 +26,7 @@ export function keeper(before: Graph): (record: BookRecord) => BookRecord {
 }
 
 // Two records may have one id, and a derived record stands where another does.
-const placeOf = (record: BookRecord) => `${nameOf(record)} ${record.file}${record.pointer}`;
+const placeOf = (record: BookRecord) => `${keptAddress(record)} ${record.file}${record.pointer}`;
 
 const sameRecord = (a: BookRecord, b: BookRecord): boolean => a.faulty === b.faulty && sameJson(a.value, b.value);
 

@@ -9,7 +9,7 @@ import { addFinding } from "../court/entries.ts";
 import { answerable } from "../model/exceptions.ts";
 import type { World } from "../reading/world.ts";
 import { recordWords } from "../model/titles.ts";
-import { keyOf, missingKey } from "../model/finding-key.ts";
+import { citedKey, keyOf, missingKey, type FindingKey } from "../model/finding-key.ts";
 import { finderOf, newFinding } from "../model/new-finding.ts";
 
 const basis = ownChoice(
@@ -44,7 +44,7 @@ type ExceptionRule = (typeof exceptionRules)[number]["id"];
 
 /** One finding an exception answers, as its record says. */
 export interface Answer {
-  readonly finding: string;
+  readonly finding: FindingKey;
   readonly digest: string;
   readonly pointer: string;
 }
@@ -60,7 +60,7 @@ function answersOf(record: BookRecord): readonly Answer[] {
   const listed = record.value["answers"];
   return (isList(listed) ? listed : []).flatMap((one, index) =>
     isObject(one) && typeof one["finding"] === "string" && typeof one["digest"] === "string"
-      ? [{ finding: one["finding"], digest: one["digest"], pointer: `/answers/${index}` }]
+      ? [{ finding: citedKey(one["finding"]), digest: one["digest"], pointer: `/answers/${index}` }]
       : [],
   );
 }

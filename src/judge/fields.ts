@@ -10,7 +10,7 @@ import { addFinding } from "../court/entries.ts";
 import { outvote } from "../court/outvoted.ts";
 import type { World } from "../reading/world.ts";
 import { thePlace } from "../model/words.ts";
-import { keyOf } from "../model/finding-key.ts";
+import { keyOf, type FindingKey } from "../model/finding-key.ts";
 import { valuesOf, type Odd } from "./field-values.ts";
 import { finderOf, newFinding } from "../model/new-finding.ts";
 
@@ -150,7 +150,7 @@ export function saySuspects(
   which: (kind: string) => boolean,
   issue: BookRecord,
 ): void {
-  const late: string[] = [];
+  const late: FindingKey[] = [];
   for (const { leaf, rule, message } of suspects) {
     if (!which(leaf.record.kind)) continue;
     const key = say(court, leaf, rule, message, ...advice[rule]);
@@ -171,7 +171,7 @@ export function saySuspects(
 const nameIn = (world: World, leaf: Leaf) => thePlace(world.kinds, leaf.record, leaf.pointer);
 
 /** Key of what was said; null: an earlier finding doubts the place. */
-function say(court: Court, leaf: Leaf, rule: string, message: string, why: string, hint: string): string | null {
+function say(court: Court, leaf: Leaf, rule: string, message: string, why: string, hint: string): FindingKey | null {
   const at = locate(court.world, leaf.record, leaf.pointer);
   if (court.world.ledger.doubts(addressOf(leaf.record, leaf.pointer)).length > 0) return null;
   const finding = newFinding(finderOf(fieldRules, rule), at, {

@@ -2,7 +2,7 @@ import type { Gap } from "./absences.ts";
 import type { Court, DraftOutcome } from "../court/court.ts";
 import type { Entry } from "../court/entries.ts";
 import type { Absent } from "../model/missing.ts";
-import { partsOfKey } from "../model/finding-key.ts";
+import { partsOfKey, type FindingKey } from "../model/finding-key.ts";
 
 /**
  * An objection that rests on the list of all records of a kind ("holds no certificate for …") is not shown by evidence
@@ -24,14 +24,16 @@ export function foldIncomplete(court: Court, results: ReadonlyMap<Gap, Absent>):
 }
 
 /** Of each kind of which one record only is named and absent: the key of its gap, if that stands. */
-function onlyAbsent(court: Court, results: ReadonlyMap<Gap, Absent>): ReadonlyMap<string, string> {
-  const gaps = new Map<string, string[]>();
+function onlyAbsent(court: Court, results: ReadonlyMap<Gap, Absent>): ReadonlyMap<string, FindingKey> {
+  const gaps = new Map<string, (FindingKey | undefined)[]>();
   for (const [{ absence }, result] of results)
     if (absence.target !== null && absence.kind !== null)
-      gaps.set(absence.kind, [...(gaps.get(absence.kind) ?? []), "finding" in result ? result.finding : ""]);
+      gaps.set(absence.kind, [...(gaps.get(absence.kind) ?? []), "finding" in result ? result.finding : undefined]);
   return new Map(
-    [...gaps].flatMap(([kind, [key = "", ...more]]) =>
-      more.length === 0 && court.entries.get(key)?.exception === null ? [[kind, key] as const] : [],
+    [...gaps].flatMap(([kind, [key, ...more]]) =>
+      key !== undefined && more.length === 0 && court.entries.get(key)?.exception === null
+        ? [[kind, key] as const]
+        : [],
     ),
   );
 }
@@ -39,7 +41,7 @@ function onlyAbsent(court: Court, results: ReadonlyMap<Gap, Absent>): ReadonlyMa
 const restsOn = ({ finding, lists, exception }: Entry, kind: string) =>
   lists.has(kind) && exception === null && finding.severity !== "note";
 
-function without(outcome: DraftOutcome, folded: ReadonlySet<string>, gap: string): DraftOutcome {
+function without(outcome: DraftOutcome, folded: ReadonlySet<FindingKey>, gap: FindingKey): DraftOutcome {
   const { because } = outcome;
   if (because?.type === "finding" && because.keys.some((key) => folded.has(key))) {
     const keys = [...new Set(because.keys.map((key) => (folded.has(key) ? gap : key)))].sort();

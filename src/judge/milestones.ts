@@ -10,7 +10,7 @@ import { locate, type Court } from "../court/court.ts";
 import { addFinding } from "../court/entries.ts";
 import type { World } from "../reading/world.ts";
 import type { Owing } from "../plan/owed-inputs.ts";
-import { keyOf } from "../model/finding-key.ts";
+import { keyOf, type FindingKey } from "../model/finding-key.ts";
 import { kindIn } from "../model/kind-text.ts";
 import { finderOf, newFinding } from "../model/new-finding.ts";
 
@@ -55,7 +55,7 @@ export function calendarOf(issue: BookRecord): Calendar {
 }
 
 /** Key of the finding that a milestone is not listed: what is due at it waits for that. */
-export const unlistedKey = (issue: BookRecord, milestone: string): string =>
+export const unlistedKey = (issue: BookRecord, milestone: string): FindingKey =>
   keyOf("milestone-listed", issue, milestone);
 
 /** Milestones that fields of the records there are, definitions about them, or rows of the register use and the issue does not list. */

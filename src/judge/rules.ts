@@ -18,12 +18,12 @@ import { clear, digestOfReads, newTrail, type Trail } from "../reading/trail.ts"
 import { Waiting } from "../reading/value.ts";
 import { newVisits } from "../reading/visits.ts";
 import type { Absence, World } from "../reading/world.ts";
-import { keyOf } from "../model/finding-key.ts";
+import { keyOf, type FindingKey } from "../model/finding-key.ts";
 import { newFinding } from "../model/new-finding.ts";
 
 /** Applies rules that hold records against one value of the book, those of one fault weighed together. */
 export function applyAgainst(court: Court, rules: readonly Rule[]): void {
-  const held = new Map<string, { readonly value: HeldAgainst; readonly keys: string[] }>();
+  const held = new Map<string, { readonly value: HeldAgainst; readonly keys: FindingKey[] }>();
   for (const rule of rules) {
     const before = new Set(court.fresh);
     applyRule(court, rule, true);

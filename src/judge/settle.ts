@@ -10,8 +10,8 @@ import { addFinding, findingOf } from "../court/entries.ts";
 import { dueOf, gapFinding, gapRules } from "./gap-finding.ts";
 import { unlistedKey, type Calendar } from "./milestones.ts";
 import type { DraftOwed } from "./register.ts";
-import { outcomeName } from "../model/outcome-name.ts";
-import { waitingKey } from "../model/finding-key.ts";
+import { outcomeName, type OutcomeName } from "../model/outcome-name.ts";
+import { waitingKey, type FindingKey } from "../model/finding-key.ts";
 import { finderOf, newFinding } from "../model/new-finding.ts";
 
 /**
@@ -23,7 +23,7 @@ export function settleGaps(
   gaps: readonly Gap[],
   calendar: Calendar,
   issue: BookRecord,
-  unreadable: readonly string[],
+  unreadable: readonly FindingKey[],
 ): ReadonlyMap<Gap, Absent> {
   const results = new Map<Gap, Absent>();
   for (const gap of gaps) {
@@ -43,7 +43,7 @@ export function settleGaps(
   return results;
 }
 
-function whyUnlisted(court: Court, issue: BookRecord, milestone: string): readonly string[] {
+function whyUnlisted(court: Court, issue: BookRecord, milestone: string): readonly FindingKey[] {
   const key = unlistedKey(issue, milestone);
   return court.entries.has(key) ? [key] : court.world.ledger.doubts(addressOf(issue, "/milestones"));
 }
@@ -77,13 +77,16 @@ export function settleOutcome(
 }
 
 /** Names of the outcomes that wait for each finding and are not its own. */
-export function waitingByFinding(court: Court, outcomes: readonly Outcome[]): ReadonlyMap<string, readonly string[]> {
-  const waiting = new Map<string, Set<string>>();
+export function waitingByFinding(
+  court: Court,
+  outcomes: readonly Outcome[],
+): ReadonlyMap<FindingKey, readonly OutcomeName[]> {
+  const waiting = new Map<FindingKey, Set<OutcomeName>>();
   for (const [index, { definition, subject, because }] of outcomes.entries()) {
     if (because === undefined || because.type === "not due" || court.outcomes[index]?.asks === true) continue;
     for (const key of because.keys) {
       if (court.entries.get(key)?.finding.rule === definition) continue;
-      const names = waiting.get(key) ?? new Set<string>();
+      const names = waiting.get(key) ?? new Set<OutcomeName>();
       waiting.set(key, names.add(outcomeName(definition, subject)));
     }
   }
@@ -93,10 +96,10 @@ export function waitingByFinding(court: Court, outcomes: readonly Outcome[]): Re
 /** An exception lifts the block: what still cannot be judged for want of it is said once more, unless accepted too. */
 export function addStillWaiting(
   court: Court,
-  waiting: ReadonlyMap<string, readonly string[]>,
+  waiting: ReadonlyMap<FindingKey, readonly OutcomeName[]>,
   titles: ReadonlyMap<string, string>,
 ): void {
-  const spoken = (names: readonly string[]) =>
+  const spoken = (names: readonly OutcomeName[]) =>
     names.map((name) => spokenOutcome({ titles, kinds: court.world.kinds }, name));
   for (const [key, names] of waiting) {
     const entry = court.entries.get(key);
@@ -122,7 +125,7 @@ export function addStillWaiting(
 }
 
 /** Finding with the outcomes that wait for it. */
-export function withWaiting(finding: Finding, waiting: ReadonlyMap<string, readonly string[]>): Finding {
+export function withWaiting(finding: Finding, waiting: ReadonlyMap<FindingKey, readonly OutcomeName[]>): Finding {
   const names = waiting.get(finding.key);
   return names === undefined ? finding : { ...finding, waiting: names };
 }

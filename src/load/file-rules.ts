@@ -3,7 +3,7 @@ import type { BuiltIn } from "../model/definitions.ts";
 import type { Finding, Related } from "../model/finding.ts";
 import type { Place } from "../model/place.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
-import { findingKey } from "../model/finding-key.ts";
+import { findingKey, numberedKey } from "../model/finding-key.ts";
 import { finderOf, newFinding } from "../model/new-finding.ts";
 
 const json = "RFC 8259";
@@ -122,6 +122,6 @@ export function withOwnKeys(findings: readonly Finding[]): Finding[] {
   return findings.map((finding) => {
     const count = (seen.get(finding.key) ?? 0) + 1;
     seen.set(finding.key, count);
-    return count === 1 ? finding : { ...finding, key: `${finding.key} (${count})` };
+    return count === 1 ? finding : { ...finding, key: numberedKey(finding.key, count) };
   });
 }

@@ -1,3 +1,4 @@
+import type { FindingKey } from "./finding-key.ts";
 import type { Basis } from "./basis.ts";
 import type { Acceptance, Calculation, CalculationStep, Limit } from "./calculation.ts";
 import type { Comparison } from "./comparison.ts";
@@ -79,7 +80,7 @@ export interface ComparedValue {
 /** What was found of one comparison of a calculation; `finding` is the key of what stands against it. */
 export interface Judged {
   readonly verdict: Verdict;
-  readonly finding?: string;
+  readonly finding?: FindingKey;
 }
 
 export interface JudgedLimit extends Judged {
@@ -151,7 +152,7 @@ export interface Refusal {
   /** What closed or answered it, as it is said behind "rejected, "; "" while it is open. */
   readonly said: string;
   /** Key of the finding it is, while nothing closes it. */
-  readonly finding?: string;
+  readonly finding?: FindingKey;
 }
 
 /** A requirement applied to one record. */

@@ -3,6 +3,8 @@ import type { Place } from "./place.ts";
 import type { Address } from "./record.ts";
 import type { Milestone, Owner } from "./vocabulary.ts";
 import type { CalculationKey } from "./calculation-key.ts";
+import type { FindingKey } from "./finding-key.ts";
+import type { OutcomeName } from "./outcome-name.ts";
 
 /**
  * nonconformity: evidence shows it is wrong · gap: evidence is missing · query: needs a human decision on record ·
@@ -27,7 +29,7 @@ export interface Related {
 /** An objection, an absence, or an own reason for not judging. The unit people work with. */
 export interface Finding {
   /** Stable name across builds: rule + subject + row or input name; exceptions cite it. */
-  readonly key: string;
+  readonly key: FindingKey;
   readonly rule: string;
   readonly severity: Severity;
   readonly verdict: "failed" | "not judged";
@@ -45,7 +47,7 @@ export interface Finding {
   readonly digest: string;
   readonly related: readonly Related[];
   /** Outcomes that could not be judged because of it. */
-  readonly waiting: readonly string[];
+  readonly waiting: readonly OutcomeName[];
   /** Id (`kind:id`) of the exception that answers it. */
   readonly exception: Address | null;
   /** Places this finding throws doubt on; whatever reads them later waits for it. */
@@ -65,7 +67,7 @@ export interface Outcome {
   readonly subject: Subject | null;
   readonly verdict: Verdict;
   /** Keys of the findings that are this outcome's own. */
-  readonly findings: readonly string[];
+  readonly findings: readonly FindingKey[];
   /** Why it is not judged. */
   readonly because?: Because;
   /** Records it read, its subject among them, as `kind:id`; of what does not apply none. */
@@ -77,7 +79,7 @@ export interface Outcome {
   /** Values it held against limits, where its definition says so; none while it is not judged. */
   readonly compared?: readonly Compared[];
   /** Exceptions (`kind:id`) that answer all that stands against it; absent while anything is open. */
-  readonly answered?: readonly string[];
+  readonly answered?: readonly Address[];
 }
 
 /** One value as a definition held it against its limits: pages print these, and look up nothing. */
@@ -93,6 +95,6 @@ export interface Compared {
 }
 
 export type Because =
-  | { readonly type: "finding"; readonly keys: readonly string[] }
-  | { readonly type: "absent"; readonly keys: readonly string[] }
+  | { readonly type: "finding"; readonly keys: readonly FindingKey[] }
+  | { readonly type: "absent"; readonly keys: readonly FindingKey[] }
   | { readonly type: "not due"; readonly milestone: string };

@@ -1,3 +1,4 @@
+import type { FindingKey } from "./finding-key.ts";
 import type { LimitSense } from "./announcement.ts";
 import type { Basis } from "./basis.ts";
 import type { JsonObject } from "./json.ts";
@@ -6,7 +7,7 @@ import type { Milestone, Owner } from "./vocabulary.ts";
 
 /** What became of something absent: a finding, not due before a milestone, or explained by other findings. */
 export type Absent =
-  { readonly finding: string } | { readonly notDue: string } | { readonly explained: readonly string[] };
+  { readonly finding: FindingKey } | { readonly notDue: string } | { readonly explained: readonly FindingKey[] };
 
 /**
  * One thing that is absent, whoever asks for it, in the words of its gap: a finding of the book, or what will be one once
@@ -14,7 +15,7 @@ export type Absent =
  */
 export interface Missing {
   /** Key of its gap. */
-  readonly key: string;
+  readonly key: FindingKey;
   /** Keys of the absences it is, as `JudgedBook.absent` has them. */
   readonly absences: readonly string[];
   /** Record or row in which it is missing; of a record that links name, a place that names it; null: the book itself. */

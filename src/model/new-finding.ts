@@ -1,3 +1,4 @@
+import type { OutcomeName } from "./outcome-name.ts";
 import type { Basis } from "./basis.ts";
 import type { FindingKey } from "./finding-key.ts";
 import type { Finding, Related, Severity } from "./finding.ts";
@@ -37,7 +38,7 @@ export interface Said {
   /** The text objected to, of which the digest is taken; default: the message. */
   readonly about?: string;
   readonly related?: readonly Related[];
-  readonly waiting?: readonly string[];
+  readonly waiting?: readonly OutcomeName[];
   readonly accuses?: readonly Address[];
   readonly disputes?: readonly Address[];
 }

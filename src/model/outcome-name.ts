@@ -1,9 +1,13 @@
+import type { Branded } from "./branded.ts";
 import type { Subject } from "./finding.ts";
 import { addressOf } from "./record.ts";
 
+/** Name of an outcome, as findings list what waits for them. */
+export type OutcomeName = Branded<"outcome">;
+
 /** One definition applied to one subject, as `definition|kind:id`; applied to the book, the definition alone. */
-export const outcomeName = (definition: string, subject: Subject | null): string =>
-  subject === null ? definition : `${definition}|${addressOf(subject)}`;
+export const outcomeName = (definition: string, subject: Subject | null): OutcomeName =>
+  (subject === null ? definition : `${definition}|${addressOf(subject)}`) as OutcomeName;
 
 export interface NamedOutcome {
   readonly definition: string;
@@ -11,7 +15,7 @@ export interface NamedOutcome {
 }
 
 /** The definition and the subject that a name of an outcome is made of. */
-export function outcomeOf(name: string): NamedOutcome {
+export function outcomeOf(name: OutcomeName): NamedOutcome {
   const bar = name.indexOf("|");
   if (bar < 0) return { definition: name, subject: null };
   const colon = name.indexOf(":", bar);

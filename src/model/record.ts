@@ -1,3 +1,4 @@
+import type { Branded } from "./branded.ts";
 import type { JsonObject } from "./json.ts";
 import type { OriginalNature } from "./original.ts";
 
@@ -15,10 +16,10 @@ export interface BookRecord {
 }
 
 /** Name of a thing in the book, independent of files: `kind:id`, followed by a JSON pointer inside the record. */
-export type Address = `${string}:${string}`;
+export type Address = Branded<"address">;
 
 export function addressOf({ kind, id }: { readonly kind: string; readonly id: string }, pointer = ""): Address {
-  return `${kind}:${id}${pointer}`;
+  return `${kind}:${id}${pointer}` as Address;
 }
 
 /** "deviation DV-01", for a sentence. */

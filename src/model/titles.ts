@@ -1,6 +1,6 @@
 import type { Kind } from "./kind.ts";
 import type { BookRecord } from "./record.ts";
-import { definitionOf, outcomeOf } from "./outcome-name.ts";
+import { definitionOf, outcomeOf, type OutcomeName } from "./outcome-name.ts";
 import type { Subject } from "./finding.ts";
 import { spokenId } from "./subject.ts";
 
@@ -34,7 +34,7 @@ export function titleOfDefinition(titles: ReadonlyMap<string, string>, definitio
 /** "A seam is radiographed over its length (joint C3)", of the outcome named `radiographic-extent|joint:C3`. */
 export function spokenOutcome(
   { titles, kinds }: { readonly titles: ReadonlyMap<string, string>; readonly kinds: ReadonlyMap<string, Kind> },
-  name: string,
+  name: OutcomeName,
 ): string {
   const { definition, subject } = outcomeOf(name);
   const title = titleOfDefinition(titles, definition);

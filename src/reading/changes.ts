@@ -2,7 +2,7 @@ import type { Graph, Link } from "../model/graph.ts";
 import { isList, isObject, pointerStep, type Json } from "../model/json.ts";
 import type { Field, Kind } from "../model/kind.ts";
 import type { Address, BookRecord } from "../model/record.ts";
-import { backName, nameOf } from "./notes.ts";
+import { backName, keptAddress } from "./notes.ts";
 
 /**
  * What became of a record: places where another value stands, one appeared or one is gone; or the whole of it, where
@@ -29,9 +29,9 @@ export function changesBetween(before: Graph, now: Graph, kinds: ReadonlyMap<str
     if (!sameOrder(old, fresh)) changedKinds.add(kind);
     for (const [id, record] of fresh) {
       const change = changeOf(before, now, old.get(id), record, kinds.get(kind));
-      if (change !== undefined) records.set(nameOf(record), change);
+      if (change !== undefined) records.set(keptAddress(record), change);
     }
-    for (const [id, record] of old) if (!fresh.has(id)) records.set(nameOf(record), "whole");
+    for (const [id, record] of old) if (!fresh.has(id)) records.set(keptAddress(record), "whole");
   }
   // Of several records with one id the first stands for it: which of them a note speaks of nobody knows.
   for (const address of [...doubled(before), ...doubled(now)]) records.set(address, "whole");
@@ -48,7 +48,7 @@ function sameOrder(before: ReadonlyMap<string, unknown>, now: ReadonlyMap<string
 }
 
 function doubled({ records, byKind }: Graph): readonly Address[] {
-  return records.flatMap((record) => (byKind.get(record.kind)?.get(record.id) === record ? [] : [nameOf(record)]));
+  return records.flatMap((record) => (byKind.get(record.kind)?.get(record.id) === record ? [] : [keptAddress(record)]));
 }
 
 function changeOf(
@@ -171,7 +171,7 @@ function byName(address: Address, links: readonly Link[]): ReadonlyMap<string, r
   for (const { from, path, pointer, toPointer = "" } of links) {
     const name = backName(address, from.kind, path);
     const list = found.get(name) ?? [];
-    list.push(`${nameOf(from)}${pointer} ${toPointer}`);
+    list.push(`${keptAddress(from)}${pointer} ${toPointer}`);
     found.set(name, list);
   }
   return found;

@@ -1,40 +1,41 @@
+import type { FindingKey } from "../model/finding-key.ts";
 import { placeAround, recordIn, type Address } from "../model/record.ts";
 
 /** Remembers which places findings of earlier stages throw doubt on, or dispute. */
 export interface Ledger {
-  accuse(addresses: readonly Address[], finding: string): void;
-  dispute(addresses: readonly Address[], finding: string): void;
+  accuse(addresses: readonly Address[], finding: FindingKey): void;
+  dispute(addresses: readonly Address[], finding: FindingKey): void;
   /** Keys of the findings that doubt this place: itself, or anything it lies in. */
-  doubts(address: Address): readonly string[];
+  doubts(address: Address): readonly FindingKey[];
   /** Keys of the findings that dispute it, in the same sense. */
-  disputes(address: Address): readonly string[];
+  disputes(address: Address): readonly FindingKey[];
   /** Keys of the findings that doubt a record or anything in it. */
-  doubtsWithin(record: Address): readonly string[];
+  doubtsWithin(record: Address): readonly FindingKey[];
   /** Whether anything of a record, by its address, is accused or disputed. */
   knows(record: Address): boolean;
   /** Nothing is accused or disputed so far. */
   readonly empty: boolean;
 }
 
-const none: readonly string[] = [];
+const none: readonly FindingKey[] = [];
 
 /** Findings by the places they name, by record. */
 class Register {
-  readonly byRecord = new Map<Address, Map<Address, Set<string>>>();
+  readonly byRecord = new Map<Address, Map<Address, Set<FindingKey>>>();
 
-  add(addresses: readonly Address[], finding: string): void {
+  add(addresses: readonly Address[], finding: FindingKey): void {
     for (const address of addresses) {
       const record = recordIn(address);
-      const places = this.byRecord.get(record) ?? new Map<Address, Set<string>>();
+      const places = this.byRecord.get(record) ?? new Map<Address, Set<FindingKey>>();
       this.byRecord.set(record, places);
       places.set(address, (places.get(address) ?? new Set()).add(finding));
     }
   }
 
-  at(address: Address): readonly string[] {
+  at(address: Address): readonly FindingKey[] {
     const places = this.byRecord.size === 0 ? undefined : this.byRecord.get(recordIn(address));
     if (places === undefined) return none;
-    const keys = new Set<string>();
+    const keys = new Set<FindingKey>();
     for (let at: Address | undefined = address; at !== undefined; at = placeAround(at))
       for (const key of places.get(at) ?? none) keys.add(key);
     return [...keys];

@@ -39,14 +39,14 @@ type Noting = Pick<World, "notes" | "ledger">;
 const addresses = new WeakMap<BookRecord, Address>();
 
 /** Address of a record, the same string each time: notes and outcomes keep it by the hundred thousand. */
-export function nameOf(record: BookRecord): Address {
+export function keptAddress(record: BookRecord): Address {
   let name = addresses.get(record);
   if (name === undefined) addresses.set(record, (name = addressOf(record)));
   return name;
 }
 
 export function notePlace({ notes, ledger }: Noting, record: BookRecord, pointer: string): void {
-  if (notes?.page != null) write(notes.page, ledger, nameOf(record), pointer);
+  if (notes?.page != null) write(notes.page, ledger, keptAddress(record), pointer);
 }
 
 /** As `notePlace`, for a place known by its address. */

@@ -4,7 +4,7 @@ import type { Json } from "../model/json.ts";
 import type { Kind } from "../model/kind.ts";
 import { addressOf, type Address, type BookRecord, partsOfAddress } from "../model/record.ts";
 import { digestOf, stablePath } from "../model/stable.ts";
-import { nameOf, notePlace, notePlaceAt } from "./notes.ts";
+import { keptAddress, notePlace, notePlaceAt } from "./notes.ts";
 import type { Absence, World } from "./world.ts";
 import type { FindingKey } from "../model/finding-key.ts";
 import type { CalculationKey } from "../model/calculation-key.ts";
@@ -33,9 +33,9 @@ export interface Read {
 /** What one outcome read and missed on its way, as often as it did. There is one for each outcome: it is kept plain. */
 export interface Trail {
   readonly reads: Read[];
-  readonly doubts: string[];
+  readonly doubts: FindingKey[];
   /** Findings that dispute what was read: they stand before any objection. */
-  readonly disputes: string[];
+  readonly disputes: FindingKey[];
   readonly absences: Absence[];
   readonly reasons: Reason[];
   /** Values of the profile and of tables it rests on. */
@@ -130,7 +130,7 @@ export function recordsRead({ byKind }: Pick<Graph, "byKind">, { reads }: Trail)
     const read = record ?? (isPlace === true ? recordAt(byKind, pointer) : undefined);
     if (read === undefined || read === last) continue;
     last = read;
-    const name = nameOf(read);
+    const name = keptAddress(read);
     if (many === undefined && found.length >= few) many = new Set(found);
     if (many?.has(name) ?? found.includes(name)) continue;
     found.push(name);

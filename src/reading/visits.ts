@@ -1,6 +1,5 @@
 import type { Definitions } from "../model/definitions.ts";
 import type { Graph } from "../model/graph.ts";
-import type { Address } from "../model/record.ts";
 import type { Changes } from "./changes.ts";
 import { stillHolds } from "./holds.ts";
 import { newPage, type Notebook, type Page } from "./notes.ts";
@@ -33,8 +32,8 @@ interface Visit<Said> {
   readonly page: Page;
 }
 
-/** By definition, then by the address of the subject. */
-type Visits<Said> = Map<object, Map<Address, Visit<Said>>>;
+/** By definition, then by what tells its subjects apart. */
+type Visits<Said> = Map<object, Map<string, Visit<Said>>>;
 
 /**
  * Gives a function that applies a definition to a subject, or gives what was said of it before where all that rested on
@@ -42,7 +41,7 @@ type Visits<Said> = Map<object, Map<Address, Visit<Said>>>;
  */
 export function newVisits<Said>(
   keepsRecords: (said: Said) => boolean,
-): (world: World, definition: object, subject: Address, say: () => Said) => Said {
+): (world: World, definition: object, subject: string, say: () => Said) => Said {
   const all = new WeakMap<Memory, Visits<Said>>();
   return (world, definition, subject, say) => {
     const { notes } = world;
@@ -75,12 +74,12 @@ function keep<Said>(
   all: WeakMap<Memory, Visits<Said>>,
   memory: Memory,
   definition: object,
-  subject: Address,
+  subject: string,
   visit: Visit<Said>,
 ): void {
-  const visits: Visits<Said> = all.get(memory) ?? new Map<object, Map<Address, Visit<Said>>>();
+  const visits: Visits<Said> = all.get(memory) ?? new Map<object, Map<string, Visit<Said>>>();
   all.set(memory, visits);
-  const subjects = visits.get(definition) ?? new Map<Address, Visit<Said>>();
+  const subjects = visits.get(definition) ?? new Map<string, Visit<Said>>();
   visits.set(definition, subjects);
   subjects.set(subject, visit);
 }

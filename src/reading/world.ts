@@ -1,3 +1,4 @@
+import type { FindingKey } from "../model/finding-key.ts";
 import type { Basis } from "../model/basis.ts";
 import type { Done } from "../model/book.ts";
 import type { Definitions } from "../model/definitions.ts";
@@ -37,7 +38,7 @@ export interface World {
 /** A calculation that could not be done, or not wholly: whatever reads what is missing waits for the same. */
 export interface Pending {
   readonly pending: true;
-  readonly findings: readonly string[];
+  readonly findings: readonly FindingKey[];
   readonly absences: readonly Absence[];
   readonly notApplicable: boolean;
   /** The results that do not rest on what it waits for. */

@@ -1,3 +1,4 @@
+import type { OutcomeName } from "../model/outcome-name.ts";
 import { adoptedIn, type Adopted } from "../model/adopted.ts";
 import type { Counts, JudgedBook } from "../model/book.ts";
 import type { Finding, Related } from "../model/finding.ts";
@@ -105,7 +106,7 @@ export function reportedBook(
 
 interface Placing {
   /** An outcome's name in words. */
-  readonly spoken?: (outcome: string) => string;
+  readonly spoken?: (outcome: OutcomeName) => string;
   readonly sheetAt?: SheetAt;
   /** Where a place is to be looked up, if not there. */
   readonly written?: (place: Place) => Place;

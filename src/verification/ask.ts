@@ -1,3 +1,4 @@
+import { addressOf } from "../model/record.ts";
 import { run } from "../compute/run.ts";
 import type { Calculation, ListArgument } from "../model/calculation.ts";
 import type { Inputs, Thing } from "../model/input.ts";
@@ -19,7 +20,12 @@ export function ask(calculation: Calculation, given: Readonly<Record<string, Lis
 export const rows = (count: number, texts: Readonly<Record<string, string>>): readonly Thing<Inputs>[] =>
   Array.from({ length: count }, (_, index) => ({
     ...texts,
-    $: { address: `row:${index + 1}`, kind: "row", id: String(index + 1), name: String(index + 1) },
+    $: {
+      address: addressOf({ kind: "row", id: String(index + 1) }),
+      kind: "row",
+      id: String(index + 1),
+      name: String(index + 1),
+    },
   }));
 
 /** A property of steam or water that the equations give. Throws `ProgramError` outside their range. */

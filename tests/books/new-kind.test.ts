@@ -1,3 +1,4 @@
+import { address } from "../support/address.ts";
 import { mkdirSync, mkdtempSync, realpathSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -32,7 +33,7 @@ const good = { id: "G-01", part, designation: "DN 50 soft sheet", thickness: "2.
 test("its records are loaded, linked both ways and owed", () => {
   const judged = judgeWith(good);
   expect(judged.findings.filter(({ severity }) => severity !== "note").map(({ message }) => message)).toEqual([]);
-  expect(judged.graph.back.get(`part:${part}`)?.some(({ from }) => from.kind === "gasket")).toBe(true);
+  expect(judged.graph.back.get(address(`part:${part}`))?.some(({ from }) => from.kind === "gasket")).toBe(true);
   const { fitted: _fitted, ...unfitted } = good;
   expect(judgeWith(unfitted).findings.map(({ key }) => key)).toContain("missing|gasket:G-01|fitted");
 });

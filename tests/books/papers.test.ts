@@ -1,3 +1,4 @@
+import { address } from "../support/address.ts";
 import { createHash } from "node:crypto";
 import { describe, expect, test } from "vitest";
 import { layOut } from "../../src/pipeline.ts";
@@ -52,7 +53,9 @@ describe("an original nobody compared", () => {
   test("owes it no more where the book lets reading back stand in its place; that is asked about, and every page says so", async () => {
     const judged = judgedOf(answered(demoBook, [override("allowed"), uncompared]));
     expect(keys(judged).map((key) => key.split("|")[0])).toEqual(["profile-cautious"]);
-    expect(judged.comparisons.get("material-certificate:CRT-001")?.map(({ state }) => state)).toEqual(["read back"]);
+    expect(judged.comparisons.get(address("material-certificate:CRT-001"))?.map(({ state }) => state)).toEqual([
+      "read back",
+    ]);
     expect(await words(judged, "index.html")).toContain(
       "the profile lets the file's own text, read back, stand in place of that: choices and sentences in them nobody compared",
     );

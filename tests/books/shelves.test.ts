@@ -1,3 +1,4 @@
+import { citedKey } from "../../src/model/finding-key.ts";
 import { cpSync, mkdirSync, mkdtempSync, readFileSync, realpathSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
@@ -167,7 +168,7 @@ describe("the receiver, its common records on two shelves", () => {
     expect(clash?.why).toContain('stands in people/new.json and on the shelf "shop"');
     expect(
       twin.outcomes.some(
-        ({ because }) => because?.type !== "not due" && because?.keys.includes("id-unique|person:R1|id"),
+        ({ because }) => because?.type !== "not due" && because?.keys.includes(citedKey("id-unique|person:R1|id")),
       ),
     ).toBe(true);
   });

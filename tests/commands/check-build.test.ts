@@ -1,3 +1,4 @@
+import { address } from "../support/address.ts";
 import { mkdir, readdir, symlink } from "node:fs/promises";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
@@ -7,7 +8,7 @@ import { contents, freshFolder, put, sampleMarker } from "../publish/issue/folde
 import { runOn } from "./fakes.ts";
 
 const note = finding({ key: "n", severity: "note" });
-const lifted = finding({ key: "l", exception: "deviation:DV-01" });
+const lifted = finding({ key: "l", exception: address("deviation:DV-01") });
 
 async function desk(sample: Sample = {}) {
   const cwd = await freshFolder();

@@ -1,3 +1,4 @@
+import { address } from "../support/address.ts";
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { expect, test } from "vitest";
@@ -34,7 +35,7 @@ test("what blocks and is no absence is said beside the list, so that its end is 
   const findings = [
     finding({ key: "a", severity: "nonconformity" }),
     finding({ key: "b", severity: "query" }),
-    finding({ key: "c", severity: "query", exception: "waiver:WV-01" }),
+    finding({ key: "c", severity: "query", exception: address("waiver:WV-01") }),
     finding({ key: "d", severity: "note" }),
   ];
   const setting = { cwd, judged: judgedBook({ findings }) };

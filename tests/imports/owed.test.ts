@@ -1,3 +1,4 @@
+import { citedKey } from "../../src/model/finding-key.ts";
 import { describe, expect, test } from "vitest";
 import { owedRows } from "../../src/imports/owed-rows.ts";
 import { linkChoices } from "../../src/imports/choices.ts";
@@ -71,16 +72,23 @@ describe("sheets that links name", () => {
     basis: ownChoice("of this test"),
     register: [],
     readers: [],
-    became: { finding: "one" },
+    became: { finding: citedKey("one") },
   };
   const named = (id: string, parts?: readonly MissingPart[]): Missing => {
     const target = addressOf({ kind: "calculation-sheet", id });
-    const one = { ...base, key: id, at: null, kind: sheets.name, target, step: "" };
+    const one = { ...base, key: citedKey(id), at: null, kind: sheets.name, target, step: "" };
     return parts === undefined ? one : { ...one, parts: [one, ...parts] };
   };
   const asked = (calculation: string): Missing => {
     const step = `<calculation-sheet:subject>[calculation="${calculation}"]`;
-    return { ...base, key: step, at: part && { record: part, pointer: "" }, kind: sheets.name, target: null, step };
+    return {
+      ...base,
+      key: citedKey(step),
+      at: part && { record: part, pointer: "" },
+      kind: sheets.name,
+      target: null,
+      step,
+    };
   };
   const made = (...missing: readonly Missing[]) => owedRows(sheets, missing, [], read.kinds);
   const shell = { calculation: "cylindrical-shell", subject: "part:P01" };

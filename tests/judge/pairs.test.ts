@@ -1,10 +1,11 @@
+import type { FindingKey } from "../../src/model/finding-key.ts";
 import { describe, expect, test } from "vitest";
 import { blocks } from "../../src/model/finding.ts";
 import type { JudgedBook } from "../../src/model/book.ts";
 import { judged, open } from "../support/small-book.ts";
 import { definitions, faults, plant, sound, type Planted } from "./sound-book.ts";
 
-const roots = (book: JudgedBook): readonly string[] =>
+const roots = (book: JudgedBook): readonly FindingKey[] =>
   book.findings
     .filter(blocks)
     .map(({ key }) => key)
@@ -50,7 +51,7 @@ test("two faults: the roots of both, unless one leaves unjudged what shows the o
       const expected = new Set([...(rootsOf.get(a) ?? []), ...(rootsOf.get(b) ?? [])]);
       const lost = [...expected].filter((key) => !found.includes(key));
       const more = found.filter((key) => !expected.has(key));
-      const causeOf = (key: string) => (rootsOf.get(a)?.includes(key) === true ? a : b);
+      const causeOf = (key: FindingKey) => (rootsOf.get(a)?.includes(key) === true ? a : b);
       if (found.length === 0) wrong.push(`${nameOf(a)} + ${nameOf(b)}: nothing is found`);
       for (const key of lost)
         if (!isHidden(book, key, causeOf(key)) && !emerged(book, key, causeOf(key)))
@@ -67,7 +68,7 @@ test("two faults: the roots of both, unless one leaves unjudged what shows the o
  * A finding that is not there is hidden when every outcome that showed it, or waited for it, while its fault was the only
  * one, now waits for something, or its subject is gone.
  */
-function isHidden(book: JudgedBook, key: string, fault: Planted): boolean {
+function isHidden(book: JudgedBook, key: FindingKey, fault: Planted): boolean {
   const before = alone.get(fault)?.outcomes ?? [];
   const showed = before.filter(
     ({ findings, because }) =>
@@ -85,7 +86,7 @@ function isHidden(book: JudgedBook, key: string, fault: Planted): boolean {
 }
 
 /** What waited for the finding shows the fault itself: the other fault took away what the finding was about. */
-function emerged(book: JudgedBook, key: string, fault: Planted): boolean {
+function emerged(book: JudgedBook, key: FindingKey, fault: Planted): boolean {
   const waited = (alone.get(fault)?.outcomes ?? []).filter(
     ({ because }) => because?.type === "finding" && because.keys.includes(key),
   );

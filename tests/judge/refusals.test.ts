@@ -1,3 +1,5 @@
+import { recordOfSubject } from "../../src/model/subject.ts";
+import { address } from "../support/address.ts";
 import { describe, expect, test } from "vitest";
 import { chains } from "../../src/definitions.ts";
 import { chainLinks } from "../../src/judge/chain-links.ts";
@@ -24,10 +26,10 @@ const l2 = "L2";
 
 describe("a rejected value", () => {
   test("is closed by its repair and the test of it, and says by which", () => {
-    const refusal = sound.refusals.get("ndt-report:RT-03/rows/0/result");
+    const refusal = sound.refusals.get(address("ndt-report:RT-03/rows/0/result"));
     expect(refusal).toMatchObject({ state: "closed", said: "repaired and re-tested: C2R1, RT-05" });
     // The indication follows the row it lies in.
-    expect(sound.refusals.get("ndt-report:RT-03/rows/0/indications/0/verdict")).toMatchObject({
+    expect(sound.refusals.get(address("ndt-report:RT-03/rows/0/indications/0/verdict"))).toMatchObject({
       state: "closed",
       said: "repaired and re-tested: C2R1, RT-05",
     });
@@ -36,7 +38,7 @@ describe("a rejected value", () => {
   test("without a repair is one finding that names report, row and joint, and stops no other joint", () => {
     const judged = judgedWith(rejected);
     expect(roots(judged)).toEqual(["RT-01, row L1-1: joint L1 is rejected, and no repair is recorded"]);
-    expect(judged.refusals.get("ndt-report:RT-01/rows/0/result")?.state).toBe("open");
+    expect(judged.refusals.get(address("ndt-report:RT-01/rows/0/result"))?.state).toBe("open");
     expect(marksOf(judged, "joint", "L1").filter(([, mark]) => mark === "rejected")).toEqual([
       ["Tests required and done", "rejected"],
       ["Repairs and their re-tests", "rejected"],
@@ -55,7 +57,7 @@ describe("a rejected value", () => {
   test("rejected again after its repair, it is said of the last test alone", () => {
     const judged = judgedWith({ set: "ndt-report:RT-05", at: "/rows/0/result", to: "rejected" });
     expect(roots(judged)).toEqual(["RT-05, row C2-4: joint C2 is rejected, and no repair is recorded"]);
-    expect(judged.refusals.get("ndt-report:RT-03/rows/0/result")?.state).toBe("open");
+    expect(judged.refusals.get(address("ndt-report:RT-03/rows/0/result"))?.state).toBe("open");
   });
 
   test("closed by a nonconformity report that leaves it as it is", () => {
@@ -65,11 +67,11 @@ describe("a rejected value", () => {
       { set: "nonconformity-report:NCR-01", at: "/disposition", to: "use-as-is" },
       { set: "nonconformity-report:NCR-01", at: "/state", to: state },
     ];
-    expect(judgedWith(...use("closed")).refusals.get("ndt-report:RT-01/rows/0/result")).toMatchObject({
+    expect(judgedWith(...use("closed")).refusals.get(address("ndt-report:RT-01/rows/0/result"))).toMatchObject({
       state: "closed",
       said: "decided: NCR-01 (use as is)",
     });
-    expect(judgedWith(...use("agreed")).refusals.get("ndt-report:RT-01/rows/0/result")?.state).toBe("open");
+    expect(judgedWith(...use("agreed")).refusals.get(address("ndt-report:RT-01/rows/0/result"))?.state).toBe("open");
   });
 });
 
@@ -94,9 +96,7 @@ describe("a link of a chain", () => {
   test("every passed outcome keeps the record it is about among those it read", () => {
     const without = sound.outcomes.filter(
       ({ verdict, subject, reads }) =>
-        verdict === "passed" &&
-        subject !== null &&
-        !reads.includes(`${subject.kind}:${subject.id.split("#", 1)[0] ?? ""}`),
+        verdict === "passed" && subject !== null && !reads.includes(recordOfSubject(subject)),
     );
     expect(without.map(({ definition, subject }) => `${definition} ${subject?.id ?? ""}`)).toEqual([]);
   });

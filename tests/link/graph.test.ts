@@ -1,3 +1,4 @@
+import { address } from "../support/address.ts";
 import { describe, expect, test } from "vitest";
 import { linkRecords } from "../../src/link/graph.ts";
 import { parseTarget } from "../../src/link/target.ts";
@@ -85,7 +86,7 @@ describe("links", () => {
     expect(linkAt(linked, "P1", "/row")).toMatchObject({ state: "found", toPointer: "/rows/1" });
     expect(
       linked.graph.back
-        .get("material-certificate:CRT/rows/1")
+        .get(address("material-certificate:CRT/rows/1"))
         ?.map(({ from }) => from.id)
         .sort(),
     ).toEqual(["M-H2", "P1"]);
@@ -137,7 +138,7 @@ describe("links", () => {
       ["part", "P1", {}],
     );
     expect(keys(linked)).toEqual(["link-form|joint:J1|others (P1)"]);
-    expect(linked.graph.back.get("part:P1")?.[0]?.path).toBe("others[]");
+    expect(linked.graph.back.get(address("part:P1"))?.[0]?.path).toBe("others[]");
   });
   test("to a record that is not there: absent, no fault", () => {
     const linked = run(["material-certificate", "CRT", certificate("M9")]);

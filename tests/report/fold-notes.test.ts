@@ -1,3 +1,5 @@
+import { address } from "../support/address.ts";
+import { findingKey } from "../../src/model/finding-key.ts";
 import { expect, test } from "vitest";
 import type { Severity } from "../../src/model/finding.ts";
 import type { Address } from "../../src/model/record.ts";
@@ -7,7 +9,7 @@ import { ownChoice } from "../../src/model/basis.ts";
 
 const placed = (id: string, severity: Severity = "note", rule = "used", exception: Address | null = null): Placed => ({
   finding: {
-    key: `${rule}|part:${id}|`,
+    key: findingKey(rule, `part:${id}`, ""),
     rule,
     severity,
     verdict: "failed",
@@ -49,5 +51,5 @@ test("few notes, notes of several checks, what blocks and what is answered stand
   expect(messages(["1", "2", "3"].map((id) => placed(id)))).toHaveLength(3);
   expect(messages(["1", "2", "3", "4"].map((id) => placed(id, "note", `check-${id}`)))).toHaveLength(4);
   expect(messages(["1", "2", "3", "4"].map((id) => placed(id, "gap")))).toHaveLength(4);
-  expect(messages(["1", "2", "3", "4"].map((id) => placed(id, "note", "used", "waiver:W1")))).toHaveLength(4);
+  expect(messages(["1", "2", "3", "4"].map((id) => placed(id, "note", "used", address("waiver:W1"))))).toHaveLength(4);
 });

@@ -1,3 +1,6 @@
+import { address } from "../support/address.ts";
+import { outcomeName } from "../../src/model/outcome-name.ts";
+import { citedKey } from "../../src/model/finding-key.ts";
 import { inForceFor } from "../../src/plan/narrow.ts";
 import { createHash } from "node:crypto";
 import { fromMemory } from "../../src/model/basis.ts";
@@ -10,7 +13,7 @@ import type { BookFile, BookRecord } from "../../src/model/record.ts";
 
 /** A weld made by a welder whose qualification had lapsed. */
 export const lapsed: Finding = {
-  key: "welder-qualified|joint:L1|W07",
+  key: citedKey("welder-qualified|joint:L1|W07"),
   rule: "welder-qualified",
   severity: "nonconformity",
   verdict: "failed",
@@ -30,14 +33,14 @@ export const lapsed: Finding = {
       message: "ends here",
     },
   ],
-  waiting: ["chain-complete on joint:L1"],
+  waiting: [outcomeName("chain-complete", { kind: "joint", id: "L1" })],
   exception: null,
-  accuses: ["joint:L1/weldedOn"],
+  accuses: [address("joint:L1/weldedOn")],
 };
 
 /** That finding with other values. */
-export function finding(changes: Partial<Finding>): Finding {
-  return { ...lapsed, related: [], waiting: [], ...changes };
+export function finding({ key, ...changes }: Omit<Partial<Finding>, "key"> & { readonly key?: string }): Finding {
+  return { ...lapsed, related: [], waiting: [], ...changes, ...(key !== undefined && { key: citedKey(key) }) };
 }
 
 const lines: Readonly<Record<string, readonly (readonly [pointer: string, line: string, column: number])[]>> = {

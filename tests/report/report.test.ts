@@ -1,3 +1,4 @@
+import { address } from "../support/address.ts";
 import { Ajv } from "ajv";
 import { HtmlValidate } from "html-validate";
 import { describe, expect, test } from "vitest";
@@ -31,7 +32,7 @@ describe("text", () => {
     expect(findingText(placed).split("\n").slice(6)).toEqual([
       "  owner  shop",
       "  see    people/w07.json:1:1 ends here",
-      "  waits  chain-complete on joint:L1",
+      "  waits  chain-complete|joint:L1",
       "  key    welder-qualified|joint:L1|W07, digest 0123456789abcdef",
     ]);
   });
@@ -81,7 +82,7 @@ describe("text", () => {
       report(
         finding({ key: "n", rule: "n", severity: "note" }),
         finding({ key: "g", rule: "g", severity: "gap", due: "welding", owner: "purchasing" }),
-        finding({ key: "l", rule: "l", exception: "waiver:WV-01" }),
+        finding({ key: "l", rule: "l", exception: address("waiver:WV-01") }),
         lapsed,
       ),
     );
@@ -230,7 +231,7 @@ test("json: the contract, field by field", () => {
         },
         owner: "shop",
         due: null,
-        blocks: ["chain-complete on joint:L1"],
+        blocks: ["chain-complete|joint:L1"],
         exception: null,
         digest: "0123456789abcdef",
         related: [
@@ -282,7 +283,7 @@ describe("sarif", () => {
       subject: null,
       place: { file: "weld log/ä.json", pointer: "" },
     }),
-    finding({ key: "q", rule: "value-plausible", severity: "query", exception: "answered-query:AQ-1" }),
+    finding({ key: "q", rule: "value-plausible", severity: "query", exception: address("answered-query:AQ-1") }),
     finding({ key: "n", rule: "record-used", severity: "note" }),
   ];
   const text = reportSarif(report(...findings), [{ id: lapsed.rule, title: "Qualified welders", basis: lapsed.basis }]);
@@ -343,7 +344,7 @@ describe("html", () => {
 
   test("is valid HTML", async () => {
     const page = reportHtml(
-      report(lapsed, finding({ key: "g", severity: "gap", exception: "waiver:WV-01", due: "welding" })),
+      report(lapsed, finding({ key: "g", severity: "gap", exception: address("waiver:WV-01"), due: "welding" })),
     );
     const result = await new HtmlValidate({
       extends: ["html-validate:recommended", "html-validate:document"],

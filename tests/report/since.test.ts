@@ -1,3 +1,4 @@
+import { address } from "../support/address.ts";
 import { describe, expect, test } from "vitest";
 import type { Finding, Outcome } from "../../src/model/finding.ts";
 import { readEarlier } from "../../src/report/earlier.ts";
@@ -33,7 +34,7 @@ describe("short", () => {
         one("b", { owner: "testing" }),
         one("c", { owner: "testing", severity: "query" }),
         one("d", { owner: "testing", severity: "note" }),
-        one("e", { exception: "waiver:WV-01" }),
+        one("e", { exception: address("waiver:WV-01") }),
       ),
     );
     expect(text.split("\n").slice(0, 12)).toEqual([
@@ -77,7 +78,7 @@ describe("since", () => {
   });
 
   test("an exception closes a finding without putting it right, and its end opens it again", () => {
-    const answered = { exception: "deviation:DV-01" } as const;
+    const answered = { exception: address("deviation:DV-01") };
     expect(keysOf(compare([one("a"), one("b", answered), one("c", answered)], [one("a", answered), one("b")]))).toEqual(
       {
         fresh: ["b again"],

@@ -1,3 +1,4 @@
+import { calculationKey } from "../../../src/model/calculation-key.ts";
 import { expect, test } from "vitest";
 import { judgedOnce, laidOutOnce, vesselBook } from "../../support/demo-book.ts";
 import { linksIn, wordsIn } from "./words.ts";
@@ -41,9 +42,10 @@ test("a result says which checks and calculations read it, each with its verdict
       if (wordsIn(rest).includes("it is given for information")) expect(said, url).toBe(false);
     }
   }
+  const testLimits = calculationKey("test-limits", { kind: "equipment", id: "TQ423-02" }, "");
   const read = new Set(judged.outcomes.flatMap(({ results = [] }) => results));
-  expect(read.has("test-limits|equipment:TQ423-02")).toBe(true);
-  expect(judged.outcomes.filter(({ results }) => results?.includes("test-limits|equipment:TQ423-02"))).toHaveLength(2);
+  expect(read.has(testLimits)).toBe(true);
+  expect(judged.outcomes.filter(({ results }) => results?.includes(testLimits))).toHaveLength(2);
 });
 
 test("figures of which nothing is asked are neither passed nor a gap", () => {

@@ -1,3 +1,4 @@
+import { address } from "../../support/address.ts";
 import { expect, test } from "vitest";
 import { shelfOf } from "../../../src/model/shelf.ts";
 import { addressOf } from "../../../src/model/record.ts";
@@ -11,7 +12,7 @@ const shop = "“shop”, what Tarnequill Boiler Works keeps for all its orders"
 const order = "“order”, what the vessels of order PW-1187 share";
 
 test("a record of a shelf says on which it stands, whose that is, and who in this book names it", () => {
-  const names = new Set((judged.graph.back.get("person:W03") ?? []).map(({ from }) => addressOf(from)));
+  const names = new Set((judged.graph.back.get(address("person:W03")) ?? []).map(({ from }) => addressOf(from)));
   expect(names.size).toBeGreaterThan(1);
   expect(pageAt("person/r-W03.html")).toContain(
     `On the shelf ${shop}. Other books may read it too; they are not seen from here. In this book ${names.size} records name it.`,
