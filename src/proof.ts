@@ -64,6 +64,13 @@ export function hashOfFiles(dir: string, ending = ".json"): string {
   );
 }
 
+/** Folders of data that differ from those the program was built with; none where nothing was proved of what runs. */
+export function changedSinceBuild(folders: Readonly<Record<"schemas" | "tables", string>>): readonly string[] {
+  const proof = proofHere();
+  if (proof === undefined) return [];
+  return (["schemas", "tables"] as const).filter((name) => hashOfFiles(folders[name]) !== proof[name]);
+}
+
 const kindsProved = new WeakSet<ReadonlyMap<string, Kind>>();
 const pathsProved = new WeakMap<Definitions, AllCheckedPaths>();
 

@@ -71,9 +71,19 @@ export async function readOwnFolder(dir: string, effects: Effects): Promise<Read
 export function judgeOrSay(dir: string, effects: Effects): JudgedBook | undefined {
   const read = readOrSay(dir, effects);
   if (read === undefined) return undefined;
+  sayChanged(effects);
   effects.progress("judging");
   const told = (done: number, of: number) => effects.progress(`reading the text of originals, ${done} of ${of}`);
   return effects.engine.judgeBook(read, told);
+}
+
+/** Whoever judges by other tables than were shipped is to know it: the verdicts are those of what lies there. */
+function sayChanged({ engine, say }: Effects): void {
+  for (const name of engine.changedSinceBuild())
+    say(
+      `note: the shipped ${name} differ from those the program was built with; the book is judged by them as they are. ` +
+        "Install the package again, or in a clone npm run build\n",
+    );
 }
 
 /** A path as a person here would type it. */

@@ -70,6 +70,8 @@ export interface ReadBook extends LoadedBook {
 export interface Engine {
   /** Name and version. */
   readonly tool: string;
+  /** What is shipped as data and differs from what the program was built with: "tables", "schemas". */
+  changedSinceBuild(): readonly string[];
   readonly builtIns: readonly BuiltIn[];
   /** Reads a book; or, where that is said, a shelf, which needs no book and no issue. */
   readBook(dir: string, options?: { readonly isShelf?: boolean; readonly since?: ReadBook }): ReadBook;

@@ -1,4 +1,4 @@
-import { expiries, shippedDefinitions } from "../definitions.ts";
+import { expiries, shippedDefinitions, tableFolder } from "../definitions.ts";
 import { ForeignWorkEnded } from "../foreign/ended.ts";
 import { keepTextsIn } from "../foreign/texts.ts";
 import { builtInRules } from "../judge/built-in.ts";
@@ -18,6 +18,7 @@ import {
 } from "../pipeline.ts";
 import { ChangedWhileBuilding } from "../publish/changed.ts";
 import { checkDefinitions } from "../plan/check-definitions.ts";
+import { changedSinceBuild } from "../proof.ts";
 import { packageRoot, toolName } from "../root.ts";
 import { join } from "node:path";
 import { UsageError, type Engine } from "./command.ts";
@@ -41,6 +42,7 @@ function withTexts<T>(read: ReadBook, judged: () => T, told?: Told): T {
 
 export const engine: Engine = {
   tool: toolName,
+  changedSinceBuild: () => changedSinceBuild({ schemas: join(packageRoot, "schemas"), tables: tableFolder }),
   builtIns: [...fileRules, ...builtInRules],
   readBook(dir, options) {
     try {

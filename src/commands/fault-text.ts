@@ -1,10 +1,12 @@
 import { hasCode } from "../publish/issue/folder.ts";
 import { IssueError } from "../publish/issue/issue-error.ts";
+import { DamagedInstallation } from "../model/damaged.ts";
 import { UsageError } from "./command.ts";
 
 /** What is said of an error that ended a piece of work: of use, of the file system, or of the program itself. */
 export function faultText(error: unknown): string {
-  if (error instanceof UsageError || error instanceof IssueError) return error.message;
+  if (error instanceof UsageError || error instanceof IssueError || error instanceof DamagedInstallation)
+    return error.message;
   if (
     hasCode(
       error,

@@ -1,6 +1,7 @@
-import { Worker } from "node:worker_threads";
+import type { Worker } from "node:worker_threads";
 import { ProgramError } from "../model/program-error.ts";
 import { ForeignWorkEnded } from "./ended.ts";
+import { workerThread } from "./worker-thread.ts";
 
 /** What a thread may use. Counts of what is read strike long before; these only end what should not have happened. */
 export interface Bounds {
@@ -24,7 +25,7 @@ export interface Thread<Task, Answer> {
 export function openThread<Task, Answer extends object>(file: string, bounds: Bounds): Thread<Task, Answer> {
   let worker: Worker | undefined;
   const start = () => {
-    const own = new Worker(file, {
+    const own = workerThread(file, {
       execArgv: [],
       resourceLimits: { maxOldGenerationSizeMb: bounds.megabytes, maxYoungGenerationSizeMb: 64, stackSizeMb: 4 },
     });

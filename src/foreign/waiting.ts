@@ -1,9 +1,10 @@
-import { MessageChannel, receiveMessageOnPort, Worker } from "node:worker_threads";
+import { MessageChannel, receiveMessageOnPort, type Worker } from "node:worker_threads";
 import type { Told } from "../model/page-text.ts";
 import { ProgramError } from "../model/program-error.ts";
-import { usualBounds, waiterFile } from "./desk.ts";
+import { usualBounds, waiterFile, workerFile } from "./desk.ts";
 import { ForeignWorkEnded } from "./ended.ts";
 import type { Job, Waited, Works } from "./waiter.ts";
+import { needFile, workerThread } from "./worker-thread.ts";
 
 /** An original on disk. */
 export interface OriginalFile {
@@ -28,8 +29,10 @@ export function startThreads(): void {
 
 function standingWaiter(): Worker {
   if (waiter !== undefined) return waiter;
+  // It starts the other itself, where nobody would hear that it is not there.
+  needFile(workerFile);
   // Flags of the program that asks (--input-type, say) are not for a thread that runs a file.
-  const own = new Worker(waiterFile, { execArgv: [] });
+  const own = workerThread(waiterFile, { execArgv: [] });
   own.unref();
   own.once("exit", () => dismiss(own));
   return (waiter = own);

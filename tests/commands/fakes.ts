@@ -33,6 +33,7 @@ export async function runOn(setting: Setting, ...words: readonly string[]): Prom
   const { judged, fatal = [] } = setting;
   const engine: Engine = {
     tool: "databook 0.1.0",
+    changedSinceBuild: () => [],
     builtIns: [
       {
         id: "link-form",

@@ -1,7 +1,8 @@
-import { execFileSync } from "node:child_process";
-import { readFileSync } from "node:fs";
+import { execFileSync, spawnSync } from "node:child_process";
+import { cpSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { shippedDefinitions, tableFolder } from "../../src/definitions.ts";
 import { loadKinds } from "../../src/load/kinds.ts";
 import { checkDefinitions } from "../../src/plan/check-definitions.ts";
@@ -41,6 +42,46 @@ test("the code of definitions is kept as their modules have it", () => {
 test("run from its sources the program takes nothing for proved", () => {
   expect(proofHere()).toBeUndefined();
   expect(provedPaths(shippedDefinitions(loadKinds([schemas])))).toBeUndefined();
+});
+
+/** A copy of what is installed, and what its command says of a book. */
+function installed(change: (root: string) => void): { readonly status: number | null; readonly said: string } {
+  const root = mkdtempSync(join(tmpdir(), "databook-installed-"));
+  for (const part of ["package.json", "schemas", "templates", "src/tables/data", "dist/src/bundled"])
+    cpSync(join(packageRoot, part), join(root, part), { recursive: true });
+  symlinkSync(join(packageRoot, "node_modules"), join(root, "node_modules"), "dir");
+  change(root);
+  const book = join(packageRoot, "records");
+  const { status, stderr } = spawnSync(process.execPath, [join(root, "dist/src/bundled/cli.js"), "check", book], {
+    encoding: "utf8",
+  });
+  return { status, said: stderr };
+}
+
+describe("an installation that is not as it was built", () => {
+  test.each(["foreign", "foreign/worker.js", "foreign/waiter.js"])(
+    "without %s: what is missing and what to do, exit 2",
+    (gone) => {
+      const { status, said } = installed((root) => rmSync(join(root, "dist/src/bundled", gone), { recursive: true }));
+      expect(status).toBe(2);
+      expect(said).toMatch(/^the installation is damaged: \S+foreign\/w\w+\.js is missing\./);
+      expect(said).toContain("Install the package again");
+      expect(said.trim().split("\n")).toHaveLength(1);
+    },
+  );
+  test("whole: nothing is said of it", () => {
+    const { status, said } = installed(() => undefined);
+    expect(status).toBe(1);
+    expect(said).not.toContain("differ from those the program was built with");
+  });
+  test("with another table: that is said, and the book is judged", () => {
+    const { status, said } = installed((root) => {
+      const table = join(root, "src/tables/data/en-10204.json");
+      writeFileSync(table, `${readFileSync(table, "utf8")}\n`);
+    });
+    expect(status).toBe(1);
+    expect(said).toContain("note: the shipped tables differ from those the program was built with");
+  });
 });
 
 test("the bundle says of a book what its modules say", () => {
