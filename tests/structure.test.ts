@@ -209,6 +209,22 @@ test("no stage, page or command names a scope", () => {
   expect(wrong).toEqual([]);
 });
 
+test("what begins a book names no kind but the book and its issue", () => {
+  const kinds = readdirSync(join(src, "../schemas")).flatMap(
+    (name) => /^([a-z-]+)\.schema\.json$/.exec(name)?.[1] ?? [],
+  );
+  expect(kinds.length).toBeGreaterThan(30);
+  const others = kinds.filter((name) => !["book", "issue"].includes(name)).join("|");
+  // The role of a file is no kind, though one is called like it.
+  const named = new RegExp(`(?<!role === )"(?:${others})"`, "g");
+  const wrong = all
+    .filter((file) => relative(src, file).startsWith("begin/"))
+    .flatMap((file) =>
+      [...readFileSync(file, "utf8").matchAll(named)].map(([found]) => `${relative(src, file)}: ${found}`),
+    );
+  expect(wrong).toEqual([]);
+});
+
 /** Signs that hold keys and addresses together: who reads or prints them, and what they are there. No other file does. */
 const signs: readonly {
   readonly what: string;

@@ -32,7 +32,7 @@ export function withComparisons(
     }
   }
   return records.map((record) =>
-    record.from.kind === "original"
+    before.byId.get(record.from.id) === record.from
       ? { ...record, value: comparedWith(record.value, lines.get(record.from.id)) }
       : record,
   );

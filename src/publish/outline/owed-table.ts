@@ -3,7 +3,7 @@ import type { Owing } from "../../model/owing.ts";
 import { grouped } from "../../model/grouped.ts";
 import { countWords, tally, worst, type Mark } from "../../model/mark.ts";
 import { kindWords, titleOfDefinition } from "../../model/titles.ts";
-import type { Row, TableBlock, Text } from "../blocks.ts";
+import type { Cell, Row, TableBlock, Text } from "../blocks.ts";
 import { nameOf, type Context } from "./context.ts";
 import { listed } from "./listed.ts";
 import { plainTable, wordsCell } from "./plain-table.ts";
@@ -26,7 +26,7 @@ export function owedTable(context: Context, number: string, there: string, shown
   const groups = grouped(owing, ({ by: [first], subject }) =>
     JSON.stringify([first?.id, first?.due, first?.owner, subject.kind]),
   );
-  const rows = [...groups.values()].flatMap((all): Row[] => {
+  const rows = [...groups.values()].flatMap((all): Resting[] => {
     const [one] = all;
     const [reader] = one?.by ?? [];
     if (one === undefined || reader === undefined) return [];
@@ -35,11 +35,9 @@ export function owedTable(context: Context, number: string, there: string, shown
     const whats = [...new Set(all.map(({ what }) => what))];
     return [
       {
+        basis: describeBasis(reader.basis),
+        reader: wordsCell(titleOfDefinition(titles, reader.id)),
         cells: [
-          {
-            type: "text",
-            text: [`${titleOfDefinition(titles, reader.id)}. `, { type: "soft", text: describeBasis(reader.basis) }],
-          },
           wordsCell(`of each ${kindWords(context.kinds, one.subject.kind)}: ${whats.join("; ")}`),
           wordsCell(termOf(reader.due)),
           wordsCell(reader.owner),
@@ -51,12 +49,13 @@ export function owedTable(context: Context, number: string, there: string, shown
       },
     ];
   });
-  return plainTable(
+  const table = plainTable(
     number,
     "What rules and calculations are owed",
     {
-      "Read by, and on what basis": 4,
-      "What is owed": 4,
+      "Read by": 2.6,
+      "On what basis": 2.2,
+      "What is owed": 3.6,
       "Due at": 1.6,
       "Owed by": 1.6,
       "Asked of#": 0.9,
@@ -64,6 +63,21 @@ export function owedTable(context: Context, number: string, there: string, shown
       "Not met by": 2,
       Verdict: 1.4,
     },
-    rows,
+    [],
   );
+  return { ...table, groups: byBasis(rows) };
 }
+
+interface Resting {
+  readonly basis: string;
+  readonly reader: Cell;
+  readonly cells: readonly Cell[];
+}
+
+/** Rows in groups of one basis, in the order of the first of each: many readers rest on the same, and it is printed once. */
+const byBasis = (rows: readonly Resting[]): readonly (readonly Row[])[] =>
+  [...grouped(rows, ({ basis }) => basis)].map(([basis, same]) =>
+    same.map(({ reader, cells }, index) => ({
+      cells: [reader, index === 0 ? wordsCell(basis) : { type: "ditto", full: basis }, ...cells],
+    })),
+  );
