@@ -1,3 +1,4 @@
+import { atPointer } from "../model/json.ts";
 import { ownChoice } from "../model/basis.ts";
 import type { BuiltIn } from "../model/definitions.ts";
 import type { Calculation } from "../model/calculation.ts";
@@ -144,6 +145,7 @@ export function incomplete(
     severity,
     verdict: "not judged",
     ...rest,
+    about: JSON.stringify([name, atPointer(sheet.value, pointer) ?? null]),
   });
 }
 
@@ -156,6 +158,7 @@ export function notCompared(world: World, sheet: BookRecord, message: string, wh
     why,
     hint: "design to correct the name of the calculation or what it was made for, or to answer this query",
     owner: "design",
+    about: JSON.stringify([sheet.value["calculation"] ?? null, sheet.value["subject"] ?? null]),
     accuses: [addressOf(sheet, "/calculation")],
   });
 }

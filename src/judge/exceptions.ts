@@ -2,7 +2,7 @@ import { ownChoice } from "../model/basis.ts";
 import { canPrecede, parseDate } from "../model/dates.ts";
 import type { BuiltIn } from "../model/definitions.ts";
 import type { Finding } from "../model/finding.ts";
-import { isList, isObject } from "../model/json.ts";
+import { atPointer, isList, isObject } from "../model/json.ts";
 import { addressOf, type BookRecord } from "../model/record.ts";
 import { endStage, locate, type Court } from "../court/court.ts";
 import { addFinding } from "../court/entries.ts";
@@ -167,6 +167,7 @@ export function aboutException(
   return newFinding(finderOf(exceptionRules, rule), at, {
     key: keyOf(rule, record, at.name),
     ...words,
+    about: JSON.stringify(atPointer(record.value, pointer) ?? null),
     accuses: [addressOf(record)],
   });
 }

@@ -107,11 +107,12 @@ export function checkPassedOver(court: Court, issue: BookRecord, calendar: Calen
   for (const [index, name] of calendar.names.entries()) {
     const later = calendar.names.slice(index + 1).find((other) => calendar.isDue(other));
     if (calendar.isDue(name) || later === undefined) continue;
-    say(court, issue, "milestone-order", name, {
+    const words = {
       message: `milestone "${name}" is not reached, but "${later}" is`,
       why: "milestones are listed in the order of manufacture",
       hint: `enter the day "${name}" was reached, or correct the order`,
-    });
+    };
+    say(court, issue, "milestone-order", name, words, later);
   }
 }
 
@@ -121,9 +122,11 @@ function say(
   rule: (typeof milestoneRules)[number]["id"],
   name: string,
   words: { readonly message: string; readonly why: string; readonly hint: string },
+  ...others: readonly string[]
 ): void {
   const at = pickPlace(court.world, issue);
-  addFinding(court, newFinding(finderOf(milestoneRules, rule), at, { key: keyOf(rule, issue, name), ...words }));
+  const about = [name, ...others].join("\n");
+  addFinding(court, newFinding(finderOf(milestoneRules, rule), at, { key: keyOf(rule, issue, name), ...words, about }));
 }
 
 function pickPlace(world: World, issue: BookRecord) {

@@ -46,6 +46,7 @@ export function registerInForce(
     message,
     why: `the registers are ${registers.map(({ id }) => `"${id}"`).join(", ")}`,
     hint: known ? "correct the name" : `name one of them in "register"`,
+    about: known ? name : "",
     accuses: [addressOf(book, "/register")],
   });
   return { named, findings: [finding] };

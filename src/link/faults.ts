@@ -1,3 +1,4 @@
+import { atPointer } from "../model/json.ts";
 import { ownChoice } from "../model/basis.ts";
 import type { BuiltIn } from "../model/definitions.ts";
 import type { Finding, Related } from "../model/finding.ts";
@@ -47,6 +48,7 @@ export function faultAt(record: BookRecord, kind: Kind | undefined, pointer: str
   return newFinding(finderOf(linkRules, rule), spotIn(record, pointer), {
     key: about === undefined ? keyOf(rule, record, where) : findingKey(rule, about),
     ...words,
+    about: JSON.stringify(atPointer(record.value, pointer) ?? null),
   });
 }
 

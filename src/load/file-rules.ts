@@ -97,7 +97,7 @@ export interface Fault {
   readonly message: string;
   readonly why: string;
   readonly hint: string;
-  /** The text objected to; by default the message. */
+  /** The text objected to; by default what the finding is about. */
   readonly about?: string;
   readonly record?: Pick<BookRecord, "kind" | "id">;
   /** Stable name inside the record, or what tells several faults of one file apart. */
@@ -107,10 +107,11 @@ export interface Fault {
 }
 
 /** A fault of a file or of a record's form as a finding. No exception answers it: it is mended in the file. */
-export function findingOf({ rule, place, record, name, ...words }: Fault): Finding {
+export function findingOf({ rule, place, record, name, about, ...words }: Fault): Finding {
   const subject = record === undefined ? null : { kind: record.kind, id: record.id };
   const owner = record === undefined ? `${place.file}${place.pointer}` : addressOf(record);
-  return newFinding(finderOf(fileRules, rule), { subject, place }, { key: findingKey(rule, owner, name), ...words });
+  const key = findingKey(rule, owner, name);
+  return newFinding(finderOf(fileRules, rule), { subject, place }, { key, ...words, about: about ?? key });
 }
 
 /**

@@ -21,7 +21,15 @@ export interface Finder {
 export type Spot = Pick<Finding, "subject" | "place">;
 
 /** What is said of it. Only what differs from the default is named. */
-export interface Said {
+export type Said = Words & Resting;
+
+/** What an answer to it rests on: the values it was made of. Never its words, which may be put better without any value changing. */
+type Resting =
+  | { readonly digest: string }
+  /** The values in one text, of which the digest is taken: ids and figures as they are recorded. */
+  | { readonly about: string };
+
+interface Words {
   readonly key: FindingKey;
   readonly message: string;
   readonly why: string;
@@ -33,10 +41,6 @@ export interface Said {
   /** Default: failed, since evidence shows it. */
   readonly verdict?: Finding["verdict"];
   readonly due?: Milestone | null;
-  /** Digest of the values it rests on; default: that of `about`. */
-  readonly digest?: string;
-  /** The text objected to, of which the digest is taken; default: the message. */
-  readonly about?: string;
   readonly related?: readonly Related[];
   readonly waiting?: readonly OutcomeName[];
   readonly accuses?: readonly Address[];
@@ -61,7 +65,7 @@ export function newFinding(by: Finder, { subject, place }: Spot, said: Said): Fi
     basis: said.basis ?? by.basis,
     owner: said.owner ?? by.owner ?? "document control",
     due: said.due ?? null,
-    digest: said.digest ?? digestOf(said.about ?? message),
+    digest: "digest" in said ? said.digest : digestOf(said.about),
     related: said.related ?? none,
     waiting: said.waiting ?? none,
     exception: null,

@@ -38,7 +38,7 @@ export function parametersOf(book: BookRecord, profiles: readonly Profile[]): In
   const findings: Finding[] = [];
   if (typeof named === "string" && profile?.id !== named)
     findings.push(
-      about(book, "/profile", "profile-known", named, {
+      about(book, "/profile", "profile-known", named, [], {
         message: `there is no profile "${named}"`,
         why: `the profiles are ${profiles.map(({ id }) => `"${id}"`).join(", ")}`,
       }),
@@ -61,7 +61,7 @@ export function parametersOf(book: BookRecord, profiles: readonly Profile[]): In
     if (parameter === undefined) {
       const near = nearestIds(name, parameters.keys()).map((one) => `"${one}"`);
       findings.push(
-        about(book, pointer, "profile-known", name, {
+        about(book, pointer, "profile-known", name, [value], {
           message: `the profile has no parameter "${name}"`,
           why: `${near.length === 0 ? "" : `nearest: ${near.join(", ")}; `}the page "Judged with" lists all ${parameters.size}`,
         }),
@@ -75,7 +75,7 @@ export function parametersOf(book: BookRecord, profiles: readonly Profile[]): In
       // A value that is not stated is owed by its own field.
       if (value !== "")
         findings.push(
-          about(book, `${pointer}/value`, "profile-known", name, {
+          about(book, `${pointer}/value`, "profile-known", name, [value], {
             message: `"${name}" is "${value}"; expected ${sort}`,
             why: `${parameter.means}; the profile has ${parameter.value}`,
           }),
@@ -85,7 +85,7 @@ export function parametersOf(book: BookRecord, profiles: readonly Profile[]): In
     parameters.set(name, { value, basis: basisOf(override), overridden: true, places });
     if (lessCautious(parameter, value))
       findings.push(
-        about(book, pointer, "profile-cautious", name, {
+        about(book, pointer, "profile-cautious", name, [value, parameter.value], {
           message: `"${name}" is ${value}, ${isNumber(parameter) ? "less cautious than" : "and not"} ${parameter.value} of the profile`,
           why: `${parameter.means}; overridden by ${text(override["by"])} under ${text(override["authority"])}`,
         }),
@@ -145,11 +145,13 @@ function about(
   pointer: string,
   rule: (typeof profileRules)[number]["id"],
   name: string,
+  values: readonly string[],
   words: { readonly message: string; readonly why: string },
 ): Finding {
   return newFinding(finderOf(profileRules, rule), spotIn(book, pointer), {
     key: keyOf(rule, book, name),
     ...words,
+    about: JSON.stringify([name, ...values]),
     hint:
       rule === "profile-known"
         ? "correct the name or the value"

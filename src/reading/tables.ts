@@ -1,3 +1,4 @@
+import { atPointer } from "../model/json.ts";
 import { ownChoice } from "../model/basis.ts";
 import type { BuiltIn } from "../model/definitions.ts";
 import type { Finding } from "../model/finding.ts";
@@ -73,6 +74,8 @@ export function tablesOf(graph: Graph, shipped: readonly Table[]): Tables {
           "reference-table-single",
           `table "${id}" is entered twice`,
           `${before.id} holds it too: ${editions}`,
+          before.id,
+          editions,
         ),
       );
       continue;
@@ -101,6 +104,7 @@ function about(
   rule: (typeof tableRules)[number]["id"],
   message: string,
   why: string,
+  ...others: readonly string[]
 ): Finding {
   return newFinding(finderOf(tableRules, rule), spotIn(record, pointer), {
     key: keyOf(rule, record, pointer.slice(1)),
@@ -108,6 +112,7 @@ function about(
     why,
     hint: "correct the record against the standard, and have it checked by a second person",
     owner: "design",
+    about: JSON.stringify([record.value["table"] ?? null, atPointer(record.value, pointer) ?? null, ...others]),
     accuses: [addressOf(record, pointer)],
   });
 }
