@@ -30,7 +30,6 @@ import { extentFloor } from "./ndt/extent-floor.ts";
 import { visualExtent, magneticExtent, penetrantExtent, radiographicExtent, ultrasonicExtent } from "./ndt/extent.ts";
 import { filmClass } from "./ndt/film-class.ts";
 import { filmDensity } from "./ndt/film-density.ts";
-import { firmsInPosts } from "./ndt/firms.ts";
 import { wireSeen } from "./ndt/image-quality.ts";
 import { testerIndependent } from "./ndt/independence.ts";
 import { indicationPermitted } from "./ndt/indications.ts";
@@ -51,6 +50,7 @@ import { comparedByAnother } from "./papers/comparison.ts";
 import { dateOrders, afterOrder } from "./papers/dates.ts";
 import { declarationLast, declarationStandard, certificateValid } from "./papers/declaration.ts";
 import { drawingInForce, testProcedureInForce, repairProcedureInForce, checkedByAnother } from "./papers/documents.ts";
+import { firmsRegistered } from "./papers/firms.ts";
 import { nameplateMark, nameplateValve } from "./papers/nameplate.ts";
 import { closedBeforeTest, nonconformityState, closedByAnother, concessionHeld } from "./papers/nonconformities.ts";
 import { certificatePages } from "./papers/pages.ts";
@@ -137,7 +137,6 @@ export const rules: readonly Rule[] = [
   ultrasonicExtent,
   filmClass,
   filmDensity,
-  ...firmsInPosts,
   wireSeen,
   testerIndependent,
   indicationPermitted,
@@ -170,6 +169,7 @@ export const rules: readonly Rule[] = [
   testProcedureInForce,
   repairProcedureInForce,
   ...checkedByAnother,
+  ...firmsRegistered,
   nameplateMark,
   nameplateValve,
   closedBeforeTest,

@@ -3,22 +3,35 @@ import { rule, type Rule } from "../../model/rule.ts";
 import { basis, hint, holds, person, roleFault, said } from "../shared/roles.ts";
 import { aKind } from "../shared/words.ts";
 
-const signed = [
+/** Kinds whose records are signed, and lists of theirs that are signed in the same way. */
+const signed: readonly string[] = [
   "body-certificate",
+  "book",
   "calculation-sheet",
+  "consumable-batch",
   "declaration",
   "deviation",
   "dimension-check",
   "document",
   "drawing",
+  "equipment",
   "fitting",
   "heat-treatment",
   "inspection-step",
   "instrument",
+  "issue",
+  "joint",
   "material-certificate",
+  "mill-approval",
+  "nameplate",
   "ndt-personnel",
   "ndt-report",
   "nonconformity-report",
+  "organisation",
+  "original",
+  "part",
+  "person",
+  "piece-mark",
   "pressure-test",
   "procedure",
   "procedure-qualification",
@@ -31,11 +44,17 @@ const signed = [
   "welding-procedure",
 ];
 
+const lists: readonly (readonly [kind: string, list: string])[] = [
+  ...signed.map((kind) => [kind, "signatures"] as const),
+  ["deviation", "agreement"],
+  ["nonconformity-report", "approvals"],
+];
+
 /** Each signature is of a person who held that role on that day. */
-export const signaturesAuthorised: readonly Rule[] = signed.map((kind) =>
+export const signaturesAuthorised: readonly Rule[] = lists.map(([kind, name]) =>
   rule({
-    id: `${kind}-signatures`,
-    title: `Who signs ${aKind(kind)} holds that role on that day`,
+    id: `${kind}-${name}`,
+    title: `Who signs ${name === "signatures" ? "" : `the ${name} of `}${aKind(kind)} holds that role on that day`,
     basis,
     kind,
     severity: "nonconformity",
@@ -44,7 +63,7 @@ export const signaturesAuthorised: readonly Rule[] = signed.map((kind) =>
     inputs: {
       signatures: anyOf(
         list(
-          thing("signatures[]", {
+          thing(`${name}[]`, {
             role: text("role"),
             day: optional(date("date")),
             named: optional(text("person")),
