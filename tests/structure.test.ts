@@ -313,6 +313,14 @@ test("only paths of files are taken apart at `/`: pointers, addresses and names 
   ).toEqual([]);
 });
 
+test("paths of fields are taken apart in one place", () => {
+  const found = all
+    .filter((file) => /\.split\("\."\)/.test(readFileSync(file, "utf8")))
+    .map((file) => relative(src, file));
+  // The other takes apart the digits of a number.
+  expect(found.sort()).toEqual(["model/field-steps.ts", "model/print-number.ts"]);
+});
+
 test("findings are made by one builder", () => {
   // Whoever writes one by hand has to say that no exception answers it yet.
   const byHand = all

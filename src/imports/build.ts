@@ -1,3 +1,4 @@
+import { fieldSteps, stepName } from "../model/field-steps.ts";
 import { isDeepStrictEqual } from "node:util";
 import type { Json } from "../model/json.ts";
 import { atWords, emptyObject, type Built, type BuiltObject, type BuiltRow, type RowMark } from "./built.ts";
@@ -114,8 +115,8 @@ const goesTo = ({ columns, set }: SheetMap, ...paths: readonly string[]): boolea
 function countAt(object: BuiltObject, path: string, marks: ReadonlyMap<string, Mark>): number {
   let here: Built | undefined = object;
   let walked = "";
-  for (const name of path.split(".")) {
-    const bare = name.replace("[]", "");
+  for (const step of fieldSteps(path)) {
+    const bare = stepName(step);
     walked = walked === "" ? bare : `${walked}.${bare}`;
     here = here?.type === "object" ? here.members.get(bare) : undefined;
     if (here?.type === "rows") {

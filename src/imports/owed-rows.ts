@@ -1,3 +1,4 @@
+import { fieldPath, fieldSteps, stepName } from "../model/field-steps.ts";
 import type { Missing, MissingPart } from "../model/missing.ts";
 import { atPointer, isList as isJsonList, isObject, type Json, type JsonObject, stepsOf } from "../model/json.ts";
 import type { Field, Kind } from "../model/kind.ts";
@@ -128,8 +129,8 @@ function rowKeyOf(record: BookRecord, pointer: string, list: Field | undefined):
 function leafAt(fields: ReadonlyMap<string, Field> | undefined, path: string): Field | undefined {
   let inner = fields;
   let field: Field | undefined;
-  for (const step of path.split(".")) {
-    field = inner?.get(step.replace("[]", ""));
+  for (const step of fieldSteps(path)) {
+    field = inner?.get(stepName(step));
     if (field?.type === "list") field = field.item;
     inner = field?.fields;
   }
@@ -144,8 +145,8 @@ function put(
   value: string | undefined,
 ): void {
   if (value === undefined) return;
-  const [first = "", ...rest] = path.split(".");
-  const name = first.replace("[]", "");
+  const [first = "", ...rest] = fieldSteps(path);
+  const name = stepName(first);
   const field = fields?.get(name);
   if (field === undefined) return;
   const isList = field.type === "list";
@@ -157,7 +158,7 @@ function put(
   const known = holder[name];
   const before = isJsonList(known) ? known[0] : known;
   const inner: Record<string, Json> = isObject(before) ? { ...before } : {};
-  put(inner, isList ? field.item?.fields : field.fields, rest.join("."), value);
+  put(inner, isList ? field.item?.fields : field.fields, fieldPath(rest), value);
   holder[name] = isList ? [inner] : inner;
 }
 

@@ -1,3 +1,4 @@
+import { fieldSteps } from "../model/field-steps.ts";
 import { isList, isObject, type Json, type JsonObject } from "../model/json.ts";
 import type { Field, Kind } from "../model/kind.ts";
 import { rowName } from "../model/stable.ts";
@@ -74,11 +75,11 @@ const noteOf = (description: string, field: Field) =>
 
 /** What stands in the columns of a layout, row by row. */
 function linesOf({ list, columns }: SheetLayout, record: JsonObject): readonly (readonly (Json | undefined)[])[] {
-  if (list === undefined) return [columns.map(({ path }) => valueAt(record, path.split(".")))];
+  if (list === undefined) return [columns.map(({ path }) => valueAt(record, fieldSteps(path)))];
   const steps = list.split("[].");
   const lines: (readonly (Json | undefined)[])[] = [];
   const walk = (holder: JsonObject, depth: number, names: readonly Json[]): void => {
-    const rows = valueAt(holder, (steps[depth] ?? "").split("."));
+    const rows = valueAt(holder, fieldSteps(steps[depth] ?? ""));
     if (!isList(rows)) return;
     const field = columns[depth + 1]?.field;
     rows.forEach((row, index) => {
@@ -89,7 +90,7 @@ function linesOf({ list, columns }: SheetLayout, record: JsonObject): readonly (
           columns.map(({ path }, at) => {
             if (at === 0) return record["id"];
             if (at <= names.length) return names[at - 1];
-            return valueAt(row, path.slice(list.length + 3).split("."));
+            return valueAt(row, fieldSteps(path.slice(list.length + 3)));
           }),
         );
     });

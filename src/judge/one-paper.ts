@@ -1,3 +1,4 @@
+import { fieldSteps, isEachStep, stepName } from "../model/field-steps.ts";
 import { ownChoice } from "../model/basis.ts";
 import type { BuiltIn } from "../model/definitions.ts";
 import { addTo } from "../model/grouped.ts";
@@ -79,13 +80,13 @@ interface Numbered {
 
 function numbersAt(value: Json, path: string): readonly Numbered[] {
   let here: (readonly [pointer: string, value: Json])[] = [["", value]];
-  for (const step of path.split("."))
+  for (const step of fieldSteps(path))
     here = here.flatMap(([pointer, one]) => {
-      const name = step.replace("[]", "");
+      const name = stepName(step);
       const member = isObject(one) && Object.hasOwn(one, name) ? one[name] : undefined;
       if (member === undefined) return [];
       const at = pointer + pointerStep(name);
-      if (!step.endsWith("[]")) return [[at, member] as const];
+      if (!isEachStep(step)) return [[at, member] as const];
       return isList(member) ? member.map((row, index) => [`${at}/${index}`, row] as const) : [];
     });
   return here.flatMap(([pointer, one]) => (typeof one === "string" && one !== "" ? [{ pointer, number: one }] : []));

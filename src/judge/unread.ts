@@ -1,3 +1,4 @@
+import { lastName } from "../model/field-steps.ts";
 import type { BuiltIn, Definitions } from "../model/definitions.ts";
 import { fieldAt, type Field, type Kind } from "../model/kind.ts";
 import { readsOf, statedFields } from "../plan/reads.ts";
@@ -41,7 +42,7 @@ export function readFields(definitions: Definitions, builtIn: readonly BuiltIn[]
     at(kind.name, kind.number);
     for (const { field } of valueFields(kind)) {
       if (field.closedBy !== undefined) read.add(field);
-      if (field.instead !== undefined && read.has(field)) at("equipment", field.instead.split(".").at(-1));
+      if (field.instead !== undefined && read.has(field)) at("equipment", lastName(field.instead));
     }
   }
   return read;

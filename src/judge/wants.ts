@@ -1,3 +1,4 @@
+import { fieldSteps, isEachStep, stepName } from "../model/field-steps.ts";
 import { ownChoice } from "../model/basis.ts";
 import type { Link } from "../model/graph.ts";
 import { isList, isObject, pointerStep, type Json } from "../model/json.ts";
@@ -75,10 +76,10 @@ function dueOfLink(world: World, link: Link): Milestone | null {
 function dueAlong(kind: Kind | undefined, path: string): Milestone | null {
   let fields = kind?.fields;
   let due: Milestone | null = null;
-  for (const name of path.split(".")) {
-    let field = fields?.get(name.replace("[]", ""));
+  for (const step of fieldSteps(path)) {
+    let field = fields?.get(stepName(step));
     due = field?.due ?? due;
-    if (name.endsWith("[]")) field = field?.item;
+    if (isEachStep(step)) field = field?.item;
     due = field?.due ?? due;
     fields = field?.fields;
   }

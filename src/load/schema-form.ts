@@ -1,3 +1,4 @@
+import { fieldSteps } from "../model/field-steps.ts";
 import { isObject, type JsonObject } from "../model/json.ts";
 import { carries, fieldAt, isCarry, signs, type Kind } from "../model/kind.ts";
 import { ProgramError } from "../model/program-error.ts";
@@ -176,7 +177,7 @@ function checkTargets(schema: JsonObject, path: string, file: string, kinds: Rea
     if (!named.has(owner)) throw new ProgramError(`${file}: ${path} belongs to "${owner}", which it does not link to`);
   const instead = textOf(schema, "x-instead");
   if (instead !== undefined) {
-    const [kindName = "", name = ""] = instead.split(".");
+    const [kindName = "", name = ""] = fieldSteps(instead);
     const field = kinds.get(kindName)?.fields.get(name);
     if (field?.unit === undefined || field.unit !== textOf(schema, "x-unit"))
       throw new ProgramError(`${file}: ${path} takes "${instead}" instead, which is no quantity of its unit`);

@@ -1,3 +1,4 @@
+import { fieldPath, fieldSteps, isEachStep, stepName } from "./field-steps.ts";
 import type { JsonObject } from "./json.ts";
 import type { Unread } from "./unread.ts";
 import type { Milestone, Owner } from "./vocabulary.ts";
@@ -123,10 +124,10 @@ export interface Field {
 export function fieldAt(kind: Pick<Kind, "fields">, path: string): Field | undefined {
   let fields: ReadonlyMap<string, Field> | undefined = kind.fields;
   let field: Field | undefined;
-  for (const step of path.split(".")) {
-    field = fields?.get(step.replace(/\[\]$/, ""));
+  for (const step of fieldSteps(path)) {
+    field = fields?.get(stepName(step));
     if (field === undefined) return undefined;
-    if (step.endsWith("[]")) field = field.item;
+    if (isEachStep(step)) field = field.item;
     fields = field?.fields ?? field?.item?.fields;
   }
   return field;
@@ -134,9 +135,9 @@ export function fieldAt(kind: Pick<Kind, "fields">, path: string): Field | undef
 
 /** The fields on a dotted path, outermost first: those of `rows[].joint` are `rows` and `joint`. None of a kind there is none of. */
 export function fieldsOn(kind: Pick<Kind, "fields"> | undefined, path: string): readonly Field[] {
-  const names = path.replaceAll("[]", "").split(".");
+  const names = fieldSteps(path).map(stepName);
   return names.flatMap((_, index) => {
-    const field = kind === undefined ? undefined : fieldAt(kind, names.slice(0, index + 1).join("."));
+    const field = kind === undefined ? undefined : fieldAt(kind, fieldPath(names.slice(0, index + 1)));
     return field === undefined ? [] : [field];
   });
 }

@@ -1,3 +1,4 @@
+import { fieldPath, fieldSteps } from "../model/field-steps.ts";
 import type { Definitions } from "../model/definitions.ts";
 import type { Condition } from "../model/input.ts";
 import { fieldAt, type Field } from "../model/kind.ts";
@@ -36,10 +37,10 @@ export function checkScopes(definitions: Definitions): readonly string[] {
     ),
     ...facts.flatMap(({ id, scope, statements }) =>
       statements.flatMap((path) => {
-        const [, kind = "", ...rest] = path.split(".");
+        const [, kind = "", ...rest] = fieldSteps(path);
         return scope === undefined
           ? []
-          : hidden(definitions, byId, { id, scope, kind, when: [{ path: rest.join("."), exists: true }] });
+          : hidden(definitions, byId, { id, scope, kind, when: [{ path: fieldPath(rest), exists: true }] });
       }),
     ),
   ];

@@ -1,3 +1,4 @@
+import { fieldSteps } from "../model/field-steps.ts";
 import { nearestIds } from "../link/alike.ts";
 import type { Definitions } from "../model/definitions.ts";
 import type { Condition } from "../model/input.ts";
@@ -52,7 +53,7 @@ export function owedInputs(definitions: Pick<Definitions, "rules" | "calculation
 
 /** Where a name of `owes` leads from the subject, or why it leads nowhere. */
 function walkOf(by: Reader, name: string): Walked | string {
-  const names = name.split(".");
+  const names = fieldSteps(name);
   if (!Object.hasOwn(by.inputs, names[0] ?? "")) {
     const index = by.when.findIndex(({ path }) => path === name);
     const legs = [{ path: name, owed: true }];

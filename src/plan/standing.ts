@@ -1,3 +1,4 @@
+import { fieldSteps, isEachStep, stepName } from "../model/field-steps.ts";
 import type { Calculation } from "../model/calculation.ts";
 import type { Definitions } from "../model/definitions.ts";
 import type { Condition } from "../model/input.ts";
@@ -98,15 +99,15 @@ export function standAround(
   before: readonly Anchor[],
   known: readonly Condition[] = [],
 ): Standing | null {
-  const names = path.split(".");
+  const names = fieldSteps(path);
   let at = standAt(definitions, kind, known, before);
   for (const [index, name] of names.entries()) {
     if (at === null) return null;
-    let field = at.fields?.get(name.replace("[]", ""));
-    if (field !== undefined && name.endsWith("[]")) field = field.item;
+    let field = at.fields?.get(stepName(name));
+    if (field !== undefined && isEachStep(name)) field = field.item;
     if (field === undefined) return null;
     if (index === names.length - 1) return field.type === "link" ? at : null;
-    const first = name.endsWith("[]") && at.list === "";
+    const first = isEachStep(name) && at.list === "";
     const row: Standing | null =
       first && at.kind !== null && index === 0
         ? standAt(definitions, rowsOfKind(at.kind, name.slice(0, -2)), [], before)

@@ -1,3 +1,4 @@
+import { fieldSteps, stepName } from "../../model/field-steps.ts";
 import { resultChecks } from "../../plan/result-checks.ts";
 import { builtInRules } from "../../judge/built-in.ts";
 import type { Basis } from "../../model/basis.ts";
@@ -7,7 +8,7 @@ import type { Finding, Outcome, Subject } from "../../model/finding.ts";
 import { sheetPlaces, type SheetAt } from "../../model/imported.ts";
 import type { Kind } from "../../model/kind.ts";
 import { type BookRecord, addressOf } from "../../model/record.ts";
-import { atPointer, isList, type Json, stepsOf } from "../../model/json.ts";
+import { atPointer, pointerStep, isList, type Json, stepsOf } from "../../model/json.ts";
 import { gravity, markOf, worst } from "../../model/mark.ts";
 import { rowName } from "../../model/stable.ts";
 import type { Inline, Mark, Target } from "../blocks.ts";
@@ -157,7 +158,12 @@ export function labelOf(context: Context, record: BookRecord): string {
 }
 
 export function valueAt(value: Json, path: string): Json | undefined {
-  return atPointer(value, `/${path.replaceAll("[]", "").split(".").join("/")}`);
+  return atPointer(
+    value,
+    fieldSteps(path)
+      .map((step) => pointerStep(stepName(step)))
+      .join(""),
+  );
 }
 
 export const plain = (value: Json | undefined): string =>

@@ -1,3 +1,4 @@
+import { fieldSteps, isEachStep, lastName, stepName } from "../../model/field-steps.ts";
 import { atPointer, isList, isObject, pointerStep, type Json, type JsonObject, holderOf } from "../../model/json.ts";
 import { fieldAt, type Field, type Kind } from "../../model/kind.ts";
 import type { BookRecord } from "../../model/record.ts";
@@ -50,10 +51,9 @@ function rowNames(kind: Kind, list: string) {
 /** Pointers a path leads to, through lists. */
 export function pointersAt(value: JsonObject, path: string, row?: ListColumn["row"]): readonly string[] {
   let pointers = [""];
-  for (const step of path.split(".")) {
-    const name = step.replace(/\[\]$/, "");
-    pointers = pointers.map((pointer) => pointer + pointerStep(name));
-    if (step.endsWith("[]"))
+  for (const step of fieldSteps(path)) {
+    pointers = pointers.map((pointer) => pointer + pointerStep(stepName(step)));
+    if (isEachStep(step))
       pointers = pointers.flatMap((pointer) => {
         const list = atPointer(value, pointer);
         return (isList(list) ? list : []).flatMap((one, index) =>
@@ -78,7 +78,7 @@ export function listCell(context: Context, record: BookRecord, column: ListColum
   };
   for (const pointer of pointersAt(record.value, path, row)) {
     const beside = also.flatMap((one) => {
-      const at = holderOf(pointer) + pointerStep(one.path.split(".").at(-1) ?? "");
+      const at = holderOf(pointer) + pointerStep(lastName(one.path));
       return atPointer(record.value, at) === undefined ? [] : [", ", ...textAt(one.field, at)];
     });
     const day = also.some((one) => one.field.type === "date") ? [] : dayBeside(record.value, pointer);
