@@ -25,7 +25,7 @@ const organisations: readonly Organisation[] = [
   firm("UMBERHITHE", "Umberhithe Metals", ["stockist"], "Lighter Quay 18, Lintharrow"),
   firm("SORRELARC", "Sorrelarc Consumables", ["supplier"], "Fluxworks 2, Cobblewick"),
   firm("HOLLYVANE", "Hollyvane Valves", ["supplier"], "Spindle Street 31, Ashmere"),
-  firm("LARKMETRIC", "Larkmetric Calibration", ["laboratory"], "Gaugehouse 6, Lintharrow", {
+  firm("LARKMETRIC", "Larkmetric Calibration", ["laboratory", "supplier"], "Gaugehouse 6, Lintharrow", {
     accreditation: "VM-CAL-041 (invented)",
   }),
   firm("GLIMMERFIELD", "Glimmerfield Testing", ["testing"], "Lampblack Court 3, Lintharrow", {
