@@ -227,7 +227,7 @@ describe("a rule that asks a table with keys of its own", () => {
       book: { requireVerifiedBasis: true },
     });
     expect(book.findings.map(({ message }) => message)).toContain(
-      "table ranges (from memory) rests on S 1, ranges (from memory)",
+      '"table ranges (from memory)" rests on S 1, ranges (from memory)',
     );
   });
 

@@ -74,12 +74,13 @@ export const firmsRegistered: readonly Rule[] = parts.map(({ kind, path, did, ro
     },
     *check({ firms }, subject) {
       for (const firm of firms)
-        if (!firm.roles.some((role) => roles.includes(role)))
+        // What a firm does is owed by the firm itself: none stated is no other part.
+        if (firm.roles.length > 0 && !firm.roles.some((role) => roles.includes(role)))
           yield {
             at: "named",
             on: firm,
             name: roles[0] ?? "",
-            message: `${firm.$.name} ${did}${kind === "book" ? "" : ` ${kindName(kind)} ${subject.name}`}, and is registered as ${firm.roles.join(", ") || "nothing"}`,
+            message: `${firm.$.name} ${did}${kind === "book" ? "" : ` ${kindName(kind)} ${subject.name}`}, and is registered as ${firm.roles.join(", ")}`,
             why: `expected: ${roles.join(" or ")}`,
             hint: "name the firm that did it, or correct what the register of firms says of this one",
             related: [{ at: firm, message: "registered here" }],
@@ -88,6 +89,7 @@ export const firmsRegistered: readonly Rule[] = parts.map(({ kind, path, did, ro
     examples: [
       { name: "registered", given: { firms: [{ $: "GREYVAULT", roles: ["client", roles[0] ?? ""] }] }, objections: [] },
       { name: "nobody named", given: {}, objections: [] },
+      { name: "what the firm does is still owed", given: { firms: [{ $: "GREYVAULT" }] }, objections: [] },
       {
         name: "registered for something else",
         given: { firms: [{ $: "GREYVAULT", roles: ["stranger"] }] },

@@ -215,7 +215,7 @@ export const postsHeld: readonly Rule[] = posts.map(({ id, kind, when, path, day
       },
       {
         name: "registered for something else",
-        given: { day: "2026-06-01", people: [{ $: "P05", roles: [{ role: "client" }] }] },
+        given: { day: "2026-06-01", people: [{ $: "P05", roles: [{ role: "visitor" }] }] },
         objections: [`P05 ${did} X-01 on 2026-06-01 without being registered as ${roles.join(" or ")}`],
       },
     ],
