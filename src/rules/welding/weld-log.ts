@@ -1,7 +1,6 @@
 import { fromMemory } from "../../model/basis.ts";
 import { anyOf, date, list, optional, text, thing } from "../../model/input.ts";
 import { canPrecede } from "../../model/dates.ts";
-import { gasesIn } from "../welding-range/gases.ts";
 import { sameClass } from "./filler-class.ts";
 import { rule } from "../../model/rule.ts";
 
@@ -83,7 +82,7 @@ export const fillerCertified = rule({
     ),
   },
   *check({ welded, wanted, gas, batches }, run) {
-    const named = gas === undefined ? wanted : [...wanted, gas, ...gasesIn(gas)];
+    const named = gas === undefined ? wanted : [...wanted, gas];
     for (const batch of batches) {
       const names = [batch.designation, ...batch.classes];
       if (!named.some((wanted) => names.some((name) => sameClass(name, wanted))))
@@ -92,7 +91,7 @@ export const fillerCertified = rule({
           on: batch,
           name: "class",
           message: `batch ${batch.$.name} is ${batch.designation}, which the procedure does not name`,
-          why: `used in ${run.name}; the procedure names ${[...wanted, ...(gas === undefined ? [] : [gas])].join(", ")}`,
+          why: `used in ${run.name}; the procedure names ${named.join(", ")}`,
           hint: "correct the batch in the weld log, or have the other class approved",
         };
       if (canPrecede(batch.received, welded) === "no")
