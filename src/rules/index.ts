@@ -38,8 +38,7 @@ import { jointCourse } from "./ndt/joint-course.ts";
 import { methodForWeld } from "./ndt/method.ts";
 import { testAfterWelding, testDelay, rowLength } from "./ndt/order.ts";
 import { testedWithinWeld } from "./ndt/place.ts";
-import { procedureUses, testingProcedureApproved } from "./ndt/procedures.ts";
-import { reviewerCertified } from "./ndt/reviewer.ts";
+import { procedureUses } from "./ndt/procedures.ts";
 import { testerSector } from "./ndt/sector.ts";
 import { sourceRange } from "./ndt/source-range.ts";
 import { testLevel, radiographicClass } from "./ndt/test-level.ts";
@@ -148,8 +147,6 @@ export const rules: readonly Rule[] = [
   rowLength,
   testedWithinWeld,
   ...procedureUses,
-  testingProcedureApproved,
-  reviewerCertified,
   testerSector,
   sourceRange,
   testLevel,

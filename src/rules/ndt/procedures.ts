@@ -1,8 +1,6 @@
-import { fromMemory, ownChoice } from "../../model/basis.ts";
-import { compareDays } from "../../model/dates.ts";
-import { anyOf, date, optional, text, thing, things } from "../../model/input.ts";
+import { ownChoice } from "../../model/basis.ts";
+import { optional, text, thing } from "../../model/input.ts";
 import { rule, type Rule } from "../../model/rule.ts";
-import { certifiedMethod } from "../../requirements/testing-conditions.ts";
 import { kindName } from "../shared/words.ts";
 
 interface Use {
@@ -88,73 +86,3 @@ export const procedureUses: readonly Rule[] = uses.map(({ id, kind, path, types,
     ],
   }),
 );
-
-export const testingProcedureApproved = rule({
-  id: "testing-procedure-approved",
-  title: "A testing procedure is approved by a level 3 of its method",
-  basis: fromMemory("ISO 9712", undefined, "level 3 establishes and validates procedures"),
-  kind: "ndt-report",
-  when: [certifiedMethod],
-  severity: "query",
-  owner: "testing",
-  inputs: {
-    method: text("method"),
-    procedure: thing("procedure", {
-      approved: date("approved"),
-      approver: thing("approvedBy", {
-        certificates: anyOf(
-          things("<ndt-personnel:person>", {
-            method: text("method"),
-            level: text("level"),
-            from: date("issued"),
-            to: date("validTo"),
-          }),
-        ),
-      }),
-    }),
-  },
-  *check({ method, procedure }) {
-    const { approver, approved } = procedure;
-    const own = approver.certificates.filter((one) => one.method === method);
-    const holds = own.some(
-      ({ level, from, to }) =>
-        level === "3" && compareDays(from.day, approved.day) <= 0 && compareDays(approved.day, to.day) <= 0,
-    );
-    if (!holds)
-      yield {
-        at: [procedure, "approver"],
-        on: procedure,
-        name: method,
-        accuses: [],
-        message: `${procedure.$.name} was approved by ${approver.$.name}, who held no ${method} certificate of level 3 on ${approved.day}`,
-        why:
-          own.map((one) => `${one.$.name}: level ${one.level}, ${one.from.day} to ${one.to.day}`).join("; ") ||
-          `no certificate of ${method} is on record`,
-        hint: "add the certificate, have it approved by a level 3, or answer this query",
-      };
-  },
-  examples: [
-    { name: "by a level 3", given: approvedBy("3"), objections: [] },
-    {
-      name: "by a level 2",
-      given: approvedBy("2"),
-      objections: ["PRC-RT revision 3 was approved by N1, who held no RT certificate of level 3 on 2026-01-16"],
-    },
-    {
-      name: "before the certificate",
-      given: approvedBy("3", "2026-01-17"),
-      objections: ["PRC-RT revision 3 was approved by N1, who held no RT certificate of level 3 on 2026-01-16"],
-    },
-  ],
-});
-
-function approvedBy(level: string, from = "2022-02-14") {
-  return {
-    method: "RT",
-    procedure: {
-      $: "PRC-RT revision 3",
-      approved: "2026-01-16",
-      approver: { $: "N1", certificates: [{ $: "NC-1", method: "RT", level, from, to: "2027-02-13" }] },
-    },
-  };
-}
