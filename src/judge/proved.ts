@@ -1,8 +1,7 @@
 import type { Done, JudgedBook } from "../model/book.ts";
-import type { Definitions } from "../model/definitions.ts";
-import { atPointer, stepsOf } from "../model/json.ts";
-import type { Field } from "../model/kind.ts";
+import { atPointer } from "../model/json.ts";
 import { addressOf, partsOfAddress, type Address, type BookRecord } from "../model/record.ts";
+import { fieldOfPointer } from "../model/stable.ts";
 import { supposer, type Supposed } from "./suppose.ts";
 
 /** By how much a value is supposed to be wrong, to either side. */
@@ -68,7 +67,7 @@ export function takenBy(
 ): readonly Taken[] {
   const taken = (symbol: string, record: BookRecord | undefined, pointer: string): readonly Taken[] =>
     record !== undefined &&
-    fieldOf(definitions, record, pointer)?.type === "quantity" &&
+    fieldOfPointer(definitions.kinds.get(record.kind)?.fields, record.value, pointer)?.type === "quantity" &&
     typeof atPointer(record.value, pointer) === "string"
       ? [{ symbol, record, pointer, address: addressOf(record, pointer) }]
       : [];
@@ -81,17 +80,6 @@ export function takenBy(
       return taken(symbol, graph.byKind.get(kind)?.get(id), pointer);
     });
   });
-}
-
-/** The field a value of a record has. */
-function fieldOf({ kinds }: Definitions, { kind }: BookRecord, pointer: string): Field | undefined {
-  let field: Field | undefined;
-  let fields = kinds.get(kind)?.fields;
-  for (const step of stepsOf(pointer)) {
-    field = field?.item !== undefined && /^\d+$/.test(step) ? field.item : fields?.get(step);
-    fields = field?.fields;
-  }
-  return field;
 }
 
 const quantity = /^([<>]?)(-?[0-9]+(?:\.[0-9]+)?)( \S+)?$/;
@@ -110,13 +98,17 @@ type Tried = readonly { readonly side: Side; readonly supposed: Supposed }[];
 
 function proofOf(tried: Tried): Proof {
   const easier = tried.filter(({ supposed }) => eases(supposed));
-  const open = easier.filter(({ supposed }) => supposed.findings.length === 0);
+  const open = easier.filter(({ supposed }) => objectingTo(supposed).length === 0);
   if (open.length > 0) return { state: "as stated", sides: open.map(({ side }) => side) };
-  const objecting = (easier.length > 0 ? easier : tried).flatMap(({ supposed }) => supposed.findings);
-  return objecting.length === 0
-    ? { state: "slight" }
-    : { state: "confirmed", by: [...new Set(objecting.map(({ rule }) => rule))] };
+  const objecting = (easier.length > 0 ? easier : tried).flatMap(({ supposed }) => objectingTo(supposed));
+  return objecting.length === 0 ? { state: "slight" } : { state: "confirmed", by: [...new Set(objecting)] };
 }
+
+/** What objects to a slip: what finds something, and calculations that come to no result with it. */
+const objectingTo = ({ findings, changed }: Supposed): readonly string[] => [
+  ...findings.map(({ rule }) => rule),
+  ...changed.flatMap(({ was, is }) => (is === null ? [was.calculation.id] : [])),
+];
 
 const eases = ({ changed }: Supposed): boolean =>
   changed.some(({ was, is }) => {

@@ -38,6 +38,17 @@ export function supposer(judged: JudgedBook): (record: BookRecord, pointer: stri
   return (record, pointer, value) => asking.suppose(record, pointer, value);
 }
 
+/**
+ * Gives a function that answers, of a judged book: which places each rule looked at that looked at this one, a rule and a
+ * subject at a time. What a rule looks at together it may compare.
+ */
+export function lookedAtTogether(
+  judged: JudgedBook,
+): (record: BookRecord, pointer: string) => readonly Page["places"][] {
+  const asking = new Asking(judged);
+  return (record, pointer) => asking.beside(record, pointer);
+}
+
 /** What is asked again of a judged book, and what it rests on. */
 class Asking {
   readonly #base: World;
@@ -83,12 +94,19 @@ class Asking {
     this.#said = new Set(judged.findings.map(({ key }) => key));
   }
 
+  beside(record: BookRecord, pointer: string): readonly Page["places"][] {
+    return this.#readersOf(addressOf(record), pointer)
+      .filter(({ definition }) => this.#rules.has(definition))
+      .map((outcome) => this.#pageOf(outcome).places);
+  }
+
+  #readersOf(record: Address, pointer: string): Outcome[] {
+    return (this.#readers.get(record) ?? []).filter((outcome) => meets(this.#pageOf(outcome), record, pointer));
+  }
+
   suppose(record: BookRecord, pointer: string, value: Json): Supposed {
-    const address = addressOf(record);
     // Found out before the value is another.
-    const waiting = (this.#readers.get(address) ?? []).filter((outcome) =>
-      meets(this.#pageOf(outcome), address, pointer),
-    );
+    const waiting = this.#readersOf(addressOf(record), pointer);
     const court = this.#newCourt();
     const changed: { readonly was: Computed; readonly is: Done | null }[] = [];
     const restore = put(record, pointer, value);

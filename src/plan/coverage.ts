@@ -42,10 +42,17 @@ export function coverageOf({
 /**
  * Whether somebody owes what has been reached under every register, under no other conditions than are known to hold: a
  * book names one register, and a definition applies under all. Who owes `a.b` owes `a`, and who owes a list owes what a
- * filter takes from it.
+ * filter takes from it. What a condition says is there, nobody need owe.
  */
 export const isCovered = (coverage: Coverage, anchors: readonly Anchor[]): boolean =>
-  coverage.length > 0 && coverage.every((register) => owedAt(register, anchors) !== undefined);
+  anchors.some(isThere) ||
+  (coverage.length > 0 && coverage.every((register) => owedAt(register, anchors) !== undefined));
+
+/** Of a list a condition only says that one of its rows has it. */
+const isThere = ({ text, conditions }: Anchor): boolean =>
+  conditions.some(
+    ({ path, equals, exists = equals !== undefined }) => exists && !path.includes("[") && leads(path, text),
+  );
 
 /** Who owes the very thing that has been reached, under every register: "requirement joint-log"; "" where nobody does. */
 export function ownedBy(coverage: Coverage, anchors: readonly Anchor[]): string {

@@ -34,12 +34,13 @@ import { wireSeen } from "./ndt/image-quality.ts";
 import { testerIndependent } from "./ndt/independence.ts";
 import { indicationPermitted } from "./ndt/indications.ts";
 import { jointCoefficient } from "./ndt/joint-coefficient.ts";
-import { jointCourse } from "./ndt/joint-course.ts";
+import { jointClosesPart, jointGoesRound } from "./ndt/joint-course.ts";
 import { methodForWeld } from "./ndt/method.ts";
 import { testAfterWelding, testDelay, rowLength } from "./ndt/order.ts";
 import { testedWithinWeld } from "./ndt/place.ts";
 import { procedureUses } from "./ndt/procedures.ts";
 import { testerSector } from "./ndt/sector.ts";
+import { sourceNamed } from "./ndt/source-named.ts";
 import { sourceRange } from "./ndt/source-range.ts";
 import { testLevel, radiographicClass } from "./ndt/test-level.ts";
 import { testerPeriod } from "./ndt/tester-period.ts";
@@ -140,7 +141,8 @@ export const rules: readonly Rule[] = [
   testerIndependent,
   indicationPermitted,
   jointCoefficient,
-  jointCourse,
+  jointClosesPart,
+  jointGoesRound,
   methodForWeld,
   testAfterWelding,
   testDelay,
@@ -148,6 +150,7 @@ export const rules: readonly Rule[] = [
   testedWithinWeld,
   ...procedureUses,
   testerSector,
+  sourceNamed,
   sourceRange,
   testLevel,
   radiographicClass,

@@ -17,7 +17,8 @@ async function work(): Promise<void> {
   const read = { ...loadBook(from, kinds), kinds };
   if (name === "parse") return;
   const { layOut, judgeBook } = await import("../../src/pipeline.ts");
-  const publication = await layOut(judgeBook(read));
+  const judged = judgeBook(read);
+  const publication = await layOut(judged);
   if (name === "site") {
     const { siteFiles } = await import("../../src/publish/html/index.ts");
     for await (const [path] of siteFiles(publication))
@@ -25,7 +26,15 @@ async function work(): Promise<void> {
     return;
   }
   const { bookPdf } = await import("../../src/publish/pdf/index.ts");
-  await bookPdf(publication, (path) => readFileSync(join(from, path)));
+  const { bytesOf } = await import("../../src/publish/file-bytes.ts");
+  const { issuePath } = await import("../../src/publish/publication.ts");
+  const files = new Map(judged.loaded.files.map((file) => [issuePath(file), file]));
+  await bookPdf(publication, (path) => {
+    const file = files.get(path);
+    const bytes = file && bytesOf(judged.loaded, file);
+    if (bytes === undefined) throw new Error(`${path} is not a file of ${from}`);
+    return bytes;
+  });
 }
 
 /** Reads a sheet file as the import does, in the thread that can be ended, and looks at every cell. */

@@ -1,10 +1,13 @@
 import { readRecords } from "../../src/load/record-file.ts";
 import { judgeAgain, judgeRemembering } from "../../src/judge/judge.ts";
+import { lookedAtTogether } from "../../src/judge/suppose.ts";
 import type { JudgedBook, LoadedBook } from "../../src/model/book.ts";
 import type { Definitions } from "../../src/model/definitions.ts";
 import { blocks, type Finding } from "../../src/model/finding.ts";
-import { isList, isObject, type Json, type JsonObject } from "../../src/model/json.ts";
-import { addressOf, type BookRecord } from "../../src/model/record.ts";
+import { atPointer, isList, isObject, type JsonObject } from "../../src/model/json.ts";
+import type { Field } from "../../src/model/kind.ts";
+import { addressOf, partsOfAddress, type BookRecord } from "../../src/model/record.ts";
+import { fieldOfPointer } from "../../src/model/stable.ts";
 import { comparedAnew } from "./compared.ts";
 import { withAt } from "./edits.ts";
 import { addressOfSlip, type Slip } from "./slips.ts";
@@ -95,7 +98,10 @@ interface Copy {
   readonly pointer: string;
 }
 
-/** Where else a value would have been copied to: sheets that were made with it, statements of the same fact. */
+/**
+ * Where else a value would have been copied to: sheets that were made with it, statements of the same fact, and every place
+ * with the equal value that a rule looks at together with it.
+ */
 function copiesIn(judged: JudgedBook): (slip: Slip) => readonly Copy[] {
   const byAddress = new Map<string, Copy[]>();
   const add = (address: string, copy: Copy) => byAddress.set(address, [...(byAddress.get(address) ?? []), copy]);
@@ -110,19 +116,41 @@ function copiesIn(judged: JudgedBook): (slip: Slip) => readonly Copy[] {
       }
     }
   const stated = statementsOf(judged);
+  const together = lookedAtTogether(judged);
+  const { kinds } = judged.definitions;
+  const fieldAt = (record: BookRecord, pointer: string) =>
+    fieldOfPointer(kinds.get(record.kind)?.fields, record.value, pointer);
   return (slip) => {
     if (typeof slip.was !== "string" || typeof slip.to !== "string") return [];
+    const { was, to } = slip;
     const own = addressOfSlip(slip);
-    const others = (stated.get(fieldOf(slip)) ?? []).flatMap((field) =>
-      judged.graph.records.flatMap((record) => placesOf(record, field, slip.was as string)),
+    const field = fieldAt(slip.record, slip.pointer);
+    const others = (stated.get(slip.field) ?? []).flatMap((other) =>
+      judged.graph.records.flatMap((record) => placesOf(record, other, was)),
     );
-    return [...(byAddress.get(own) ?? []), ...others].filter(
-      ({ record, pointer }) => addressOf(record, pointer) !== own && valueAt(record, pointer) === slip.was,
+    const beside = together(slip.record, slip.pointer).flatMap((places) =>
+      [...places].flatMap(([address, pointers]) => {
+        const { kind, id } = partsOfAddress(address);
+        const record = judged.graph.byKind.get(kind)?.get(id);
+        return record === undefined ? [] : [...pointers].map((pointer) => ({ record, pointer }));
+      }),
     );
+    const copies = [...(byAddress.get(own) ?? []), ...others, ...beside].filter(
+      ({ record, pointer }) =>
+        addressOf(record, pointer) !== own &&
+        atPointer(record.value, pointer) === was &&
+        canHold(fieldAt(record, pointer), field, to),
+    );
+    return [...new Map(copies.map((copy) => [addressOf(copy.record, copy.pointer), copy])).values()];
   };
 }
 
-const fieldOf = ({ field }: Slip) => field;
+/** Whether a field is of the sort that the value was copied from, and may have the new one. */
+const canHold = (field: Field | undefined, from: Field | undefined, to: string): boolean =>
+  field !== undefined &&
+  field.type === from?.type &&
+  field.targets?.join() === from.targets?.join() &&
+  (field.options === undefined || field.options.includes(to));
 
 /** By field, the fields that state the same fact: `kind path`, rows without their numbers. */
 function statementsOf({ definitions }: JudgedBook): ReadonlyMap<string, readonly string[]> {
@@ -141,12 +169,5 @@ function placesOf(record: BookRecord, field: string, value: string): readonly Co
   const [kind, path = ""] = field.split(" ");
   if (record.kind !== kind || /\[\]/.test(path)) return [];
   const pointer = `/${path.replaceAll(".", "/")}`;
-  return valueAt(record, pointer) === value ? [{ record, pointer }] : [];
-}
-
-function valueAt({ value }: BookRecord, pointer: string): Json | undefined {
-  let at: Json | undefined = value;
-  for (const step of pointer.split("/").slice(1))
-    at = isList(at) ? at[Number(step)] : isObject(at) ? at[step] : undefined;
-  return at;
+  return atPointer(record.value, pointer) === value ? [{ record, pointer }] : [];
 }

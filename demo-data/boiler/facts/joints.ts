@@ -156,6 +156,7 @@ export const joints: readonly Joint[] = [
       process: "141",
       procedure: "WPS-16@1",
       tests: spots,
+      coefficient: "0.85",
     }),
   ),
   weld({

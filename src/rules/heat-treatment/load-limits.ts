@@ -8,7 +8,7 @@ const material = {
 
 /** What lay in the furnace, with the thickness that decides. */
 export const load = {
-  parts: anyOf(things("parts[]", { ...material, thickness: optional(quantity("nominalThickness", "mm")) })),
+  parts: anyOf(things("parts[]", { ...material, thickness: quantity("nominalThickness", "mm") })),
   joints: anyOf(
     things("joints[]", { thicknesses: list(quantity("thicknesses[]", "mm")), parts: list(thing("parts[]", material)) }),
   ),
@@ -32,7 +32,7 @@ export type Load = Values<typeof load>;
 /** The thickest of what was treated; a joint counts as the thinner of what meets there, the weld being no thicker. */
 export function thickestOf({ parts, joints }: Load): Measure | undefined {
   const all = [
-    ...parts.flatMap(({ thickness }) => (thickness === undefined ? [] : [thickness])),
+    ...parts.map(({ thickness }) => thickness),
     ...joints.flatMap(({ thicknesses }) => thicknesses.toSorted((a, b) => a.value - b.value).slice(0, 1)),
   ];
   return all.toSorted((a, b) => b.value - a.value)[0];

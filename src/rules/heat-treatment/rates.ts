@@ -31,7 +31,7 @@ export const heatTreatmentRates = rule({
     loading: optional(quantity("loadingTemperature", "°C")),
     heating: optional(quantity("heatingRate", "K/h")),
     cooling: optional(quantity("coolingRate", "K/h")),
-    parts: anyOf(things("parts[]", { thickness: optional(quantity("nominalThickness", "mm")) })),
+    parts: anyOf(things("parts[]", { thickness: quantity("nominalThickness", "mm") })),
     joints: anyOf(things("joints[]", { thicknesses: list(quantity("thicknesses[]", "mm")) })),
     procedure: own,
     limits: table("heat-treatment-rates"),
@@ -39,7 +39,7 @@ export const heatTreatmentRates = rule({
   *check(given, charge) {
     const { type, procedure, limits, parts, joints } = given;
     const walls = [
-      ...parts.flatMap(({ thickness }) => (thickness === undefined ? [] : [thickness.value])),
+      ...parts.map(({ thickness }) => thickness.value),
       ...joints.flatMap(({ thicknesses }) => thicknesses.map(({ value }) => value)),
     ];
     if (walls.length === 0) return;

@@ -65,6 +65,8 @@ export const firmsRegistered: readonly Rule[] = parts.map(({ kind, path, did, ro
     title: `The firm that ${did}${kind === "book" ? "" : ` ${aKind(kind)}`} is registered for that`,
     basis,
     kind,
+    // Where nobody is named there is nobody to judge.
+    when: [{ path, exists: true }],
     severity: "nonconformity",
     fault: "firm-registered",
     owner: "document control",
@@ -88,7 +90,6 @@ export const firmsRegistered: readonly Rule[] = parts.map(({ kind, path, did, ro
     },
     examples: [
       { name: "registered", given: { firms: [{ $: "GREYVAULT", roles: ["client", roles[0] ?? ""] }] }, objections: [] },
-      { name: "nobody named", given: {}, objections: [] },
       { name: "what the firm does is still owed", given: { firms: [{ $: "GREYVAULT" }] }, objections: [] },
       {
         name: "registered for something else",

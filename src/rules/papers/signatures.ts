@@ -57,6 +57,8 @@ export const signaturesAuthorised: readonly Rule[] = lists.map(([kind, name]) =>
     title: `Who signs ${name === "signatures" ? "" : `the ${name} of `}${aKind(kind)} holds that role on that day`,
     basis,
     kind,
+    // Where nobody signed there is nobody to judge.
+    when: [{ path: name, exists: true }],
     severity: "nonconformity",
     fault: roleFault,
     owner: "quality",
@@ -90,7 +92,6 @@ export const signaturesAuthorised: readonly Rule[] = lists.map(([kind, name]) =>
     examples: [
       { name: "on the first day of the role", given: { signatures: [signature("2026-01-01")] }, objections: [] },
       { name: "on the last day of the role", given: { signatures: [signature("2026-12-31")] }, objections: [] },
-      { name: "nobody signed", given: { signatures: [] }, objections: [] },
       {
         name: "the day before",
         given: { signatures: [signature("2025-12-31")] },

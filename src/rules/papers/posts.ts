@@ -1,0 +1,175 @@
+import type { Condition } from "../../model/input.ts";
+import { weldedEnds } from "../../requirements/boiler-conditions.ts";
+import { aKind } from "../shared/words.ts";
+
+/** A post that a field of a record names somebody for. */
+export interface Post {
+  readonly id: string;
+  readonly kind: string;
+  readonly when?: readonly Condition[];
+  /** Path of the link to the person, and of the day it was done. */
+  readonly path: string;
+  readonly day: string;
+  /** Of these the register of people must give one. */
+  readonly roles: readonly string[];
+  /** What he did there, before the name of the record. */
+  readonly did: string;
+  /** The schema does not say that somebody is named, or when: where nobody is, the rule does not apply. */
+  readonly open?: true;
+}
+
+const maker = [
+  "design",
+  "checker",
+  "welding coordinator",
+  "quality control",
+  "document control",
+  "authorised signatory",
+];
+const approved = (kind: string): Post => ({
+  id: `${kind}-approver-role`,
+  kind: `${kind}#revisions`,
+  path: "approvedBy",
+  day: "approved",
+  roles: [...maker, "testing", "inspection body", "client", "supplier"],
+  did: "approved",
+  open: true,
+});
+/** The posts, in the order in which a book is made. */
+export const posts: readonly Post[] = [
+  {
+    id: "welder-role",
+    kind: "weld-log#runs",
+    path: "welders[]",
+    day: "date",
+    roles: ["welder", "welding operator"],
+    did: "welded",
+  },
+  {
+    id: "repair-welder-role",
+    kind: "repair",
+    path: "welders[]",
+    day: "date",
+    roles: ["welder", "welding operator"],
+    did: "welded",
+  },
+  {
+    id: "tube-end-operator-role",
+    kind: "tube-end-group",
+    path: "operators[]",
+    day: "date",
+    roles: ["shop", "welder", "welding operator"],
+    did: "made",
+  },
+  {
+    id: "tube-end-welder-role",
+    kind: "tube-end-group",
+    when: [weldedEnds],
+    path: "welders[]",
+    day: "date",
+    roles: ["welder", "welding operator"],
+    did: "welded",
+  },
+  {
+    id: "tester-role",
+    kind: "ndt-report",
+    path: "operator",
+    day: "date",
+    roles: ["testing", "inspection body"],
+    did: "tested for",
+  },
+  {
+    id: "declaration-signatory",
+    kind: "declaration",
+    path: "signatory",
+    day: "date",
+    roles: ["authorised signatory"],
+    did: "signed",
+  },
+  {
+    id: "body-certificate-signatory",
+    kind: "body-certificate",
+    path: "signatory",
+    day: "date",
+    roles: ["inspection body"],
+    did: "signed",
+  },
+  {
+    id: "dimension-check-role",
+    kind: "dimension-check",
+    path: "by",
+    day: "date",
+    roles: ["quality control", "shop", "testing", "checker", "inspection body", "laboratory"],
+    did: "measured for",
+    open: true,
+  },
+  {
+    id: "visual-examination-role",
+    kind: "pressure-test",
+    path: "visualExamination.by",
+    day: "visualExamination.date",
+    roles: ["quality control", "testing", "inspection body"],
+    did: "looked over",
+    open: true,
+  },
+  {
+    id: "valve-bench-role",
+    kind: "safety-valve",
+    path: "bench.tester",
+    day: "bench.date",
+    roles: ["supplier", "laboratory", "testing", "quality control", "inspection body"],
+    did: "set and tested",
+    open: true,
+  },
+  {
+    id: "function-test-role",
+    kind: "fitting#functionTests",
+    path: "by",
+    day: "date",
+    roles: ["supplier", "shop", "quality control", "testing", "laboratory", "design", "inspection body"],
+    did: "tested the function of",
+    open: true,
+  },
+  {
+    id: "mark-witness-role",
+    kind: "piece-mark#transfers",
+    path: "witness",
+    day: "date",
+    roles: ["quality control", "inspection body", "client", "welding coordinator"],
+    did: "witnessed the marking of",
+    open: true,
+  },
+  {
+    id: "nonconformity-found-role",
+    kind: "nonconformity-report",
+    path: "foundBy",
+    day: "raised",
+    roles: [...maker, "shop", "testing", "welder", "welding operator", "inspection body", "client"],
+    did: "found what is in",
+    open: true,
+  },
+  ...["document", "drawing", "procedure", "welding-procedure"].map(approved),
+  {
+    id: "deviation-decided-role",
+    kind: "deviation",
+    path: "by",
+    day: "date",
+    roles: [...maker, "inspection body", "client"],
+    did: "decided",
+    open: true,
+  },
+];
+
+/** Rows as they are said in a title. */
+const rowWords: Readonly<Record<string, string>> = {
+  "weld-log#runs": "a run",
+  "fitting#functionTests": "a fitting",
+  "piece-mark#transfers": "a piece",
+  "document#revisions": "a revision of a document",
+  "drawing#revisions": "a revision of a drawing",
+  "procedure#revisions": "a revision of a procedure",
+  "welding-procedure#revisions": "a revision of a welding procedure",
+};
+
+/** What a post is held at, as a title says it: "a run". */
+export const postWords = (kind: string): string => rowWords[kind] ?? aKind(kind);
