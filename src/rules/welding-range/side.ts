@@ -11,7 +11,7 @@ import {
   type Thing,
 } from "../../model/input.ts";
 import type { Measure } from "../../model/quantity.ts";
-import { namesOf, oneName, spanOf, spread, type Range } from "./range.ts";
+import { namesOf, oneName, spanOf, type Range } from "./range.ts";
 
 /** Values as a rule gets them, by the names of the inputs of a side. */
 type Got = Readonly<Record<string, unknown>>;
@@ -89,14 +89,6 @@ export const value = (path: string, unit: string): Side => ({
   read: (got) => spanOf(inUnit(got, "value"), inUnit(got, "value")),
   places: ["value"],
   give: ([one]) => (one === undefined ? {} : { value: one }),
-});
-
-/** Several values. */
-export const values = (path: string, unit: string): Side => ({
-  inputs: (at) => ({ values: list(quantity(below(at, path), unit)) }),
-  read: ({ values: got }) => spread(got as readonly Measure[]),
-  places: ["values"],
-  give: (range) => ({ values: [...range] }),
 });
 
 /** A name of each of several things, as a table gives it. */
