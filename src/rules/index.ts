@@ -82,15 +82,28 @@ import { testGauges } from "./testing/test-gauges.ts";
 import { tubeEndInProcedure, tubeEndProcedureQualified } from "./tubes/procedures.ts";
 import { tubeEndsCounted, stayTubesWelded } from "./tubes/tube-ends.ts";
 import { tubeEndWelderQualified } from "./tubes/welders.ts";
+import { consumablesComplete, batchCertificate, batchDried } from "./welding/consumables.ts";
 import { depositedFits, depositedStated } from "./welding/deposited-thickness.ts";
 import { jointInProcedure, partThickness } from "./welding/joint-thickness.ts";
+import { fitUpOffset, fitUpBy, jointOnDrawing, repairExcavated } from "./welding/making.ts";
 import { markBeforeCut, fitUpAfterCut, weldAfterFitUp, batchUsable } from "./welding/manufacture-order.ts";
+import { productionTestMade, productionTestValues } from "./welding/production-tests.ts";
 import { repairCycle } from "./welding/repairs.ts";
 import { runTemperatures } from "./welding/run-temperatures.ts";
 import { weldLogComplete, weldLogProcedure, fillerCertified } from "./welding/weld-log.ts";
 import { welderApproved, welderRoute } from "./welding/welder-approval.ts";
+import { confirmationBy, printedEnd } from "./welding/welder-papers.ts";
 import { welderQualified, repairWelderQualified } from "./welding/welders.ts";
 import { procedureInForce, procedureQualified } from "./welding/welding-procedures.ts";
+import { jointQualified } from "./welding-range/joint-qualified.ts";
+import {
+  qualificationRanges,
+  proceduresQualified,
+  jointsInProcedure,
+  runsInProcedure,
+} from "./welding-range/made-rules.ts";
+import { qualificationTests, qualificationValues, qualificationLevel } from "./welding-range/qualification-tests.ts";
+import { runInWindow, runLayers } from "./welding-range/run-window.ts";
 
 /** Every shipped rule, by trade. */
 export const rules: readonly Rule[] = [
@@ -223,14 +236,23 @@ export const rules: readonly Rule[] = [
   tubeEndsCounted,
   stayTubesWelded,
   tubeEndWelderQualified,
+  consumablesComplete,
+  batchCertificate,
+  batchDried,
   depositedFits,
   depositedStated,
   jointInProcedure,
   partThickness,
+  fitUpOffset,
+  fitUpBy,
+  jointOnDrawing,
+  repairExcavated,
   markBeforeCut,
   fitUpAfterCut,
   weldAfterFitUp,
   batchUsable,
+  productionTestMade,
+  productionTestValues,
   repairCycle,
   runTemperatures,
   weldLogComplete,
@@ -238,8 +260,20 @@ export const rules: readonly Rule[] = [
   fillerCertified,
   welderApproved,
   welderRoute,
+  confirmationBy,
+  printedEnd,
   welderQualified,
   repairWelderQualified,
   procedureInForce,
   procedureQualified,
+  jointQualified,
+  ...qualificationRanges,
+  ...proceduresQualified,
+  ...jointsInProcedure,
+  ...runsInProcedure,
+  qualificationTests,
+  qualificationValues,
+  qualificationLevel,
+  runInWindow,
+  runLayers,
 ];
