@@ -2,7 +2,8 @@ import { describe, expect, test } from "vitest";
 import { calculations } from "../../src/calculations/index.ts";
 import { rules } from "../../src/rules/index.ts";
 import { endBeyond, spanOf } from "../../src/rules/welding-range/range.ts";
-import { isMade, madeRule, pairs, variables } from "../../src/rules/welding-range/variables.ts";
+import { isMade, madeRule, pairs } from "../../src/rules/welding-range/variable.ts";
+import { variables } from "../../src/rules/welding-range/variables.ts";
 import { exactly } from "../../src/model/quantity.ts";
 
 const ids = new Set([...rules, ...calculations].map(({ id }) => id));

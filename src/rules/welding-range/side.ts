@@ -6,6 +6,7 @@ import {
   text,
   flag,
   things,
+  type Condition,
   type Input,
   type Inputs,
   type Thing,
@@ -19,6 +20,8 @@ type Got = Readonly<Record<string, unknown>>;
 /** How one of the neighbours states a variable: inputs below a path, and the range they make. */
 export interface Side {
   inputs(at: string): Inputs;
+  /** Where it may be left unsaid, without anybody owing it: that it is said. */
+  stated(at: string): readonly Condition[];
   read(values: Got): Range | undefined;
   /** Names of its inputs, of which the first is where an objection points if no end does. */
   readonly places: readonly string[];
@@ -36,11 +39,16 @@ export const placeOf = (prefix: string, name: string): string => `${prefix}${cap
 const capital = (name: string) => name.charAt(0).toUpperCase() + name.slice(1);
 
 const below = (at: string, path: string) => (at === "" ? path : `${at}.${path}`);
+const unlessOwed =
+  (path: string, owed: boolean): Side["stated"] =>
+  (at) =>
+    owed ? [] : [{ path: below(at, path), exists: true }];
 const inUnit = (got: Got, name: string) => got[name] as Measure | undefined;
 
 /** A list of names; `owed` where somebody owes it. */
 export const names = (path: string, owed = false): Side => ({
   inputs: (at) => ({ names: owed ? list(text(below(at, path))) : anyOf(list(text(below(at, path)))) }),
+  stated: unlessOwed(path, owed),
   read: ({ names: got }) => namesOf(got as readonly string[]),
   places: ["names"],
   give: (range) => ({ names: [...range] }),
@@ -49,6 +57,7 @@ export const names = (path: string, owed = false): Side => ({
 /** One name. */
 export const name = (path: string, owed = false): Side => ({
   inputs: (at) => ({ name: owed ? text(below(at, path)) : optional(text(below(at, path))) }),
+  stated: unlessOwed(path, owed),
   read: ({ name: got }) => oneName(got as string | undefined),
   places: ["name"],
   give: (range) => (range.length === 0 ? {} : { name: range.at(-1) }),
@@ -57,6 +66,7 @@ export const name = (path: string, owed = false): Side => ({
 /** Yes or no, as a name. */
 export const yesOrNo = (path: string, owed = false): Side => ({
   inputs: (at) => ({ flag: owed ? flag(below(at, path)) : optional(flag(below(at, path))) }),
+  stated: unlessOwed(path, owed),
   read: ({ flag: got }) => (got === undefined ? undefined : oneName(got === true ? "yes" : "no")),
   places: ["flag"],
   give: (range) => (range[0] === undefined ? {} : { flag: range[0] === "yes" }),
@@ -68,6 +78,7 @@ export const ends = (path: string, unit: string): Side => ({
     from: optional(quantity(below(at, `${path}.minimum`), unit)),
     to: optional(quantity(below(at, `${path}.maximum`), unit)),
   }),
+  stated: unlessOwed(path, false),
   read: (got) => spanOf(inUnit(got, "from"), inUnit(got, "to")),
   places: ["from", "to"],
   give: ([from, to]) => ({ ...(from !== undefined && { from }), ...(to !== undefined && { to }) }),
@@ -78,6 +89,7 @@ export const limit = (path: string, unit: string, is: "from" | "to", owed = fals
   inputs: (at) => ({
     [is]: owed ? quantity(below(at, path), unit) : optional(quantity(below(at, path), unit)),
   }),
+  stated: unlessOwed(path, owed),
   read: (got) => (is === "from" ? spanOf(inUnit(got, is), undefined) : spanOf(undefined, inUnit(got, is))),
   places: [is],
   give: ([value]) => (value === undefined ? {} : { [is]: value }),
@@ -86,6 +98,7 @@ export const limit = (path: string, unit: string, is: "from" | "to", owed = fals
 /** One value. */
 export const value = (path: string, unit: string): Side => ({
   inputs: (at) => ({ value: optional(quantity(below(at, path), unit)) }),
+  stated: unlessOwed(path, false),
   read: (got) => spanOf(inUnit(got, "value"), inUnit(got, "value")),
   places: ["value"],
   give: ([one]) => (one === undefined ? {} : { value: one }),
@@ -94,6 +107,7 @@ export const value = (path: string, unit: string): Side => ({
 /** A name of each of several things, as a table gives it. */
 export const ofEach = (path: string, inner: string): Side => ({
   inputs: (at) => ({ each: things(below(at, path), { name: text(inner) }) }),
+  stated: unlessOwed(path, true),
   read: ({ each }) => namesOf([...new Set((each as readonly Thing<{ name: Input<string> }>[]).map((one) => one.name))]),
   places: ["each"],
   give: (range) => ({ each: range.map((one) => ({ name: one })) }),
