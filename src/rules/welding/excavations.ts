@@ -115,7 +115,7 @@ export const repairNonconformity = rule({
         at: "subject",
         accuses: [],
         message: `repair ${repair.name} belongs to ${report.$.name}, which is not about joint ${joint}`,
-        why: `it affects ${report.affected.map((one) => one.slice(one.indexOf(":") + 1)).join(", ") || "nothing"}`,
+        why: `records it affects: ${report.affected.length}, and none is joint or repair`,
         hint: "name the nonconformity report of this joint, or complete what it affects",
       };
   },
