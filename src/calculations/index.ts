@@ -16,6 +16,7 @@ import { heatInput } from "./heat-input.ts";
 import { holdDrift } from "./hold-drift.ts";
 import { imageQuality } from "./image-quality.ts";
 import { metalTemperature } from "./metal-temperature.ts";
+import { nozzleNeck } from "./nozzle-neck.ts";
 import { openingSpacing } from "./opening-spacing.ts";
 import { pressureHold } from "./pressure-hold.ts";
 import { reliefCapacity } from "./relief-capacity.ts";
@@ -63,6 +64,7 @@ export const calculations: readonly Calculation[] = [
   holdDrift,
   imageQuality,
   metalTemperature,
+  nozzleNeck,
   openingSpacing,
   pressureHold,
   reliefCapacity,

@@ -6,6 +6,7 @@ const calculated = [
   "tube-temperature",
   "design-stress",
   "cylindrical-shell",
+  "nozzle-neck",
   "torispherical-end",
   "shell-opening",
   "unreinforced-opening",

@@ -1,4 +1,5 @@
 import { cylindricalShell } from "../calculations/cylindrical-shell.ts";
+import { nozzleNeck } from "../calculations/nozzle-neck.ts";
 import { smokeTube } from "../calculations/smoke-tube.ts";
 import { testStress } from "../calculations/test-stress.ts";
 import type { AnswerSource, PrintedAnswer } from "../model/answer.ts";
@@ -10,6 +11,10 @@ export const meanDiameter = (ratio: string) =>
 /** Pressure a shell stands with a thickness and a stress, in MPa, from the calculation's own line for the adopted wall. */
 export const pressureOf = (Di: number, ea: number, f: number): number =>
   ask(cylindricalShell, { p: 0.1, Di, f, z: 1, c: 0, δ: 0, en: ea }, "pmax");
+
+/** Pressure the neck of a nozzle stands, in MPa. */
+const neckPressure = (De: number, ea: number, f: number): number =>
+  ask(nozzleNeck, { p: 0.1, De, f, c: 0, δ: 0, en: ea }, "pmax");
 
 /** Thickness a shell needs, in mm. */
 export const thicknessOf = (p: number, Di: number, f: number): number =>
@@ -40,7 +45,9 @@ const rivetedShell = ([diameter, thickness, tensile, double, printed]: readonly 
   reaches: ["cylindrical-shell"],
 });
 
-const tube = ([outside, wall, tons, printed]: readonly [number, number, number, number]): PrintedAnswer => ({
+type Tube = readonly [outside: number, wall: number, tons: number, printed: number];
+
+const asShell = ([outside, wall, tons, printed]: Tube): PrintedAnswer => ({
   what: "bursting pressure of a tube",
   given: `${outside} in outside, wall ${wall} in, ${tons} tons per square inch`,
   printed,
@@ -51,6 +58,23 @@ const tube = ([outside, wall, tons, printed]: readonly [number, number, number, 
   because: `${meanDiameter("the ratio of wall to bore")}; printed to two figures`,
   reaches: ["cylindrical-shell"],
 });
+
+const asNeck = (row: Tube): PrintedAnswer => {
+  const [outside, wall, tons] = row;
+  return {
+    ...asShell(row),
+    what: "bursting pressure of a tube, as a neck",
+    ours: () => psi(neckPressure(mm(outside), mm(wall), MPa(tons * 2240))),
+    reaches: ["nozzle-neck"],
+  };
+};
+
+const tubes: readonly Tube[] = [
+  [1.25, 0.083, 22.4, 7700],
+  [2, 0.083, 22.4, 4500],
+  [2.5, 0.109, 22.4, 4800],
+  [4, 0.134, 22.4, 3600],
+];
 
 export const hawkins: AnswerSource = {
   source:
@@ -66,14 +90,8 @@ export const hawkins: AnswerSource = {
         [48, 0.375, 60000, false, 156.25],
       ] as const
     ).map(rivetedShell),
-    ...(
-      [
-        [1.25, 0.083, 22.4, 7700],
-        [2, 0.083, 22.4, 4500],
-        [2.5, 0.109, 22.4, 4800],
-        [4, 0.134, 22.4, 3600],
-      ] as const
-    ).map(tube),
+    ...tubes.map(asShell),
+    ...tubes.map(asNeck),
     {
       what: "pressure of a tube of given wall under the allowed stress",
       given: "4 in outside, wall 0.134 in, stress of 22.4 tons per square inch taken as the design stress",

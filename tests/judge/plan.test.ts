@@ -126,6 +126,17 @@ describe("what is read as required must be owed", () => {
       missing("note", onlyThere),
     ]);
   });
+  test("nobody owes what a condition says is there", () => {
+    const there = { when: [{ path: "note", exists: true }] };
+    expect(read({ n: textOf("note") }, there)).toEqual([]);
+    expect(read({ n: textOf("note") }, { when: [{ path: "note", exists: false }] })).toHaveLength(1);
+    expect(read({ s: textOf("plate.spare") }, { when: [{ path: "plate.spare", exists: true }] })).toEqual([]);
+    expect(read({ s: textOf("plate.spare") }, { when: [{ path: "plate", exists: true }] })).toHaveLength(1);
+    // One row that has it says nothing of the others.
+    expect(
+      read({ r: listOf(textOf("rows[].extra")) }, { when: [{ path: "rows[].extra", exists: true }] }),
+    ).toHaveLength(1);
+  });
   test("by a row about what a filter leaves", () => {
     const row = [
       owes("parts", "book", "book.part"),

@@ -32,16 +32,16 @@ export const jointClosesPart = rule({
     };
   },
   examples: [
-    { name: "a course closed on itself", given: course("longitudinal", ["shell-course"]), objections: [] },
+    { name: "a course closed on itself", given: joined("longitudinal", ["shell-course"]), objections: [] },
     {
       name: "entered as circumferential",
-      given: course("circumferential", ["shell-course"]),
+      given: joined("circumferential", ["shell-course"]),
       objections: [
         "joint X-01 is entered as circumferential; it joins part P01 to itself, which a longitudinal joint does",
       ],
     },
-    { name: "two courses", given: course("circumferential", ["shell-course", "shell-course"]), objections: [] },
-    { name: "a plate welded of two", given: course("circumferential", ["tube-plate"]), objections: [] },
+    { name: "two courses", given: joined("circumferential", ["shell-course", "shell-course"]), objections: [] },
+    { name: "a plate welded of two", given: joined("circumferential", ["tube-plate"]), objections: [] },
   ],
 });
 
@@ -98,11 +98,10 @@ export const jointGoesRound = rule({
   ],
 });
 
+function joined(role: string, parts: readonly string[]) {
+  return { role, parts: parts.map((one, index) => ({ $: `P0${index + 1}`, role: one })) };
+}
+
 function course(role: string, parts: readonly string[], length = 2000) {
-  return {
-    role,
-    parts: parts.map((one, index) => ({ $: `P0${index + 1}`, role: one })),
-    length: `${length} mm`,
-    diameter: "1200 mm",
-  };
+  return { ...joined(role, parts), length: `${length} mm`, diameter: "1200 mm" };
 }
