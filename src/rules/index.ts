@@ -8,20 +8,31 @@ import {
 import { moduleFitsCategory, declarationBodyNumber, declarationCertificates } from "./design/conformity-assessment.ts";
 import { designStandardServed, sheetStandardDeclared } from "./design/design-standards.ts";
 import { dimensionWithin } from "./design/dimensions.ts";
+import { dimensionRows } from "./design/nominals.ts";
 import { openingJudged } from "./design/openings.ts";
+import { partSizes } from "./design/part-sizes.ts";
 import { weldCoefficientExtent } from "./design/weld-coefficient.ts";
 import { heatTreatmentChart } from "./heat-treatment/chart.ts";
 import { heatTreatmentPlanned, heatTreatmentAfterWelding, heatTreatmentTimes } from "./heat-treatment/cycles.ts";
 import { heatTreatmentHeld } from "./heat-treatment/held.ts";
 import { heatTreatmentLoad } from "./heat-treatment/load.ts";
 import { heatTreatmentRates } from "./heat-treatment/rates.ts";
+import { heatTreatmentSpan } from "./heat-treatment/span.ts";
+import { developedAreas } from "./materials/areas.ts";
 import { chemistryLimits } from "./materials/chemistry.ts";
 import { materialDates } from "./materials/dates.ts";
 import { deliveryCondition } from "./materials/delivery.ts";
+import { documentsOfMaterial } from "./materials/documents.ts";
+import { certificateFigures } from "./materials/figures.ts";
 import { markMaterial, certificateType, certificateThickness, millApproved } from "./materials/identity.ts";
 import { printedMean, impactEnergy } from "./materials/impact.ts";
+import { millApprovals } from "./materials/mills.ts";
 import { plateCut, lengthCut } from "./materials/pieces-cut.ts";
+import { piecesOfPart, piecesDelivered, lengthsOfParts, lengthOfPart } from "./materials/pieces.ts";
+import { rowMass } from "./materials/row-mass.ts";
+import { certifiedSizes } from "./materials/sizes.ts";
 import { tensileLimits } from "./materials/strength.ts";
+import { impactTested } from "./materials/tests-owed.ts";
 import { acceptanceLevel, citedEditions } from "./ndt/acceptance.ts";
 import { testerAuthorised } from "./ndt/authorisation.ts";
 import { surfaceConditions } from "./ndt/conditions.ts";
@@ -35,6 +46,7 @@ import { testerIndependent } from "./ndt/independence.ts";
 import { indicationPermitted } from "./ndt/indications.ts";
 import { jointCoefficient } from "./ndt/joint-coefficient.ts";
 import { jointClosesPart, jointGoesRound } from "./ndt/joint-course.ts";
+import { reportPeople } from "./ndt/laboratory.ts";
 import { methodForWeld } from "./ndt/method.ts";
 import { testAfterWelding, testDelay, rowLength } from "./ndt/order.ts";
 import { testedWithinWeld } from "./ndt/place.ts";
@@ -71,13 +83,19 @@ import { lowLimitersIndependent, limitersApartFromControl } from "./safety/limit
 import { gaugeRange, gaugeRedMark } from "./safety/pressure-gauge.ts";
 import { controllerPressure, limiterPressure } from "./safety/pressure-settings.ts";
 import { valveBench, valveReseat, valveReseatStated, valveReadings } from "./safety/safety-valve-bench.ts";
+import { valvePapers } from "./safety/safety-valve-papers.ts";
 import { valveSetPressure, valvePlate, valveArea, valveCategory } from "./safety/safety-valve.ts";
 import { waterLevels } from "./safety/water-levels.ts";
 import { calibrationInterval } from "./testing/calibration-interval.ts";
+import { instrumentFigures } from "./testing/instrument-figures.ts";
+import { instrumentSort } from "./testing/instrument-sorts.ts";
+import { instrumentUses } from "./testing/instrument-uses.ts";
 import { calibrated, gaugeAsRegistered } from "./testing/instruments.ts";
+import { calibrationSigned } from "./testing/laboratory.ts";
 import { examinationPressure, mediumOfTest } from "./testing/pressure-test-judged.ts";
 import { testAfterWork, testBeforeCoating, testWitnessed } from "./testing/pressure-test.ts";
 import { recordedHold } from "./testing/recorded-hold.ts";
+import { pressureTestFigures } from "./testing/test-figures.ts";
 import { testGauges } from "./testing/test-gauges.ts";
 import { tubeEndInProcedure, tubeEndProcedureQualified } from "./tubes/procedures.ts";
 import { tubeEndsCounted, stayTubesWelded } from "./tubes/tube-ends.ts";
@@ -128,7 +146,9 @@ export const rules: readonly Rule[] = [
   designStandardServed,
   sheetStandardDeclared,
   dimensionWithin,
+  ...dimensionRows,
   openingJudged,
+  ...partSizes,
   weldCoefficientExtent,
   heatTreatmentChart,
   heatTreatmentPlanned,
@@ -137,18 +157,30 @@ export const rules: readonly Rule[] = [
   heatTreatmentHeld,
   heatTreatmentLoad,
   heatTreatmentRates,
+  heatTreatmentSpan,
+  ...developedAreas,
   chemistryLimits,
   ...materialDates,
   deliveryCondition,
+  ...documentsOfMaterial,
+  ...certificateFigures,
   markMaterial,
   certificateType,
   certificateThickness,
   millApproved,
   printedMean,
   impactEnergy,
+  ...millApprovals,
   plateCut,
   lengthCut,
+  piecesOfPart,
+  piecesDelivered,
+  lengthsOfParts,
+  lengthOfPart,
+  ...rowMass,
+  ...certifiedSizes,
   tensileLimits,
+  impactTested,
   acceptanceLevel,
   ...citedEditions,
   testerAuthorised,
@@ -168,6 +200,7 @@ export const rules: readonly Rule[] = [
   jointCoefficient,
   jointClosesPart,
   jointGoesRound,
+  ...reportPeople,
   methodForWeld,
   testAfterWelding,
   testDelay,
@@ -228,20 +261,26 @@ export const rules: readonly Rule[] = [
   valveReseat,
   valveReseatStated,
   valveReadings,
+  ...valvePapers,
   valveSetPressure,
   valvePlate,
   valveArea,
   valveCategory,
   waterLevels,
   calibrationInterval,
+  ...instrumentFigures,
+  instrumentSort,
+  ...instrumentUses,
   calibrated,
   gaugeAsRegistered,
+  calibrationSigned,
   examinationPressure,
   mediumOfTest,
   testAfterWork,
   testBeforeCoating,
   testWitnessed,
   recordedHold,
+  ...pressureTestFigures,
   testGauges,
   tubeEndInProcedure,
   tubeEndProcedureQualified,

@@ -41,7 +41,7 @@ export const pressureTest: PressureTest = {
   procedure: "PRC-HT@3",
   drawing: "DRG-01@C",
   serial: equipment.serial,
-  requiredPressure: "15.21 bar",
+  requiredPressure: "15.23 bar",
   testPressure: "15.3 bar",
   gauges: [gauge("A", "PG-04", "0 mm"), gauge("B", "PG-05", "-2040 mm")],
   readings: readingsOf(readings, at),

@@ -1,0 +1,103 @@
+import { commonPractice } from "../../model/basis.ts";
+import { anyOf, text, things, type Condition } from "../../model/input.ts";
+import { rule, type Rule } from "../../model/rule.ts";
+import { aKind } from "../shared/words.ts";
+
+interface Use {
+  readonly id: string;
+  readonly kind: string;
+  readonly path: string;
+  readonly when?: readonly Condition[];
+  /** "measured", as in "calliper CA-05 measured in ..." */
+  readonly what: string;
+  readonly types: readonly string[];
+}
+
+const lengths = ["thickness meter", "ultrasonic set", "calliper", "micrometer", "tape", "weld gauge"];
+const heats = ["thermometer", "thermocouple", "recorder"];
+const gauges = ["pressure gauge", "pressure transmitter", "recorder"];
+const lights = ["light meter", "ultraviolet meter"];
+
+const tested = (method: string, ...types: readonly string[]): Use => ({
+  id: `instruments-of-${method.toLowerCase()}`,
+  kind: "ndt-report",
+  path: "instruments[]",
+  when: [{ path: "method", equals: method }],
+  what: `a test by ${method}`,
+  types,
+});
+
+const uses: readonly Use[] = [
+  {
+    id: "instruments-of-dimensions",
+    kind: "dimension-check",
+    path: "instruments[]",
+    what: "a measurement of sizes",
+    types: [...lengths, "coating thickness meter", "hardness tester"],
+  },
+  {
+    id: "instruments-of-tube-ends",
+    kind: "tube-end-group",
+    path: "instruments[]",
+    what: "a measurement of tube ends",
+    types: [...lengths, ...heats, "welding meter"],
+  },
+  {
+    id: "thermometers-of-pressure-test",
+    kind: "pressure-test",
+    path: "thermometers[]",
+    what: "a temperature",
+    types: heats,
+  },
+  {
+    id: "instruments-of-heat-treatment",
+    kind: "heat-treatment",
+    path: "instruments[]",
+    what: "a temperature",
+    types: heats,
+  },
+  { id: "gauge-of-bench", kind: "safety-valve", path: "bench.instrument", what: "a pressure", types: gauges },
+  tested("VT", ...lights, ...lengths, ...heats),
+  tested("MT", "magnetic yoke", "field meter", ...lights, ...heats),
+  tested("PT", ...lights, ...heats),
+  tested("RT", "densitometer", "step tablet", "light meter", ...lengths, ...heats),
+  tested("UT", "ultrasonic set", ...lengths, ...heats),
+];
+
+/** Whoever names an instrument names one that can measure what was measured. `other` says nothing, and fits all. */
+export const instrumentUses: readonly Rule[] = uses.map(({ id, kind, path, when = [], what, types }) =>
+  rule({
+    id,
+    title: `The instruments named in ${aKind(kind)} serve for ${what}`,
+    basis: commonPractice("what an instrument reads, and what is read in each kind of test"),
+    kind,
+    when: [...when, { path, exists: true }],
+    severity: "nonconformity",
+    owner: "quality",
+    inputs: { instruments: anyOf(things(path, { type: text("type") })) },
+    *check({ instruments }, subject) {
+      for (const instrument of instruments)
+        if (instrument.type !== "other" && !types.includes(instrument.type))
+          yield {
+            at: instrument,
+            name: instrument.$.id,
+            accuses: [],
+            message: `${subject.name} names ${instrument.type} ${instrument.$.name} for ${what}`,
+            why: `such are read with: ${types.join(", ")}`,
+            hint: "name the instrument that was used, or correct what kind of instrument this one is",
+          };
+    },
+    examples: [
+      {
+        name: "one that serves",
+        given: { instruments: [{ type: types[0] ?? "" }, { type: "other" }] },
+        objections: [],
+      },
+      {
+        name: "one that does not",
+        given: { instruments: [{ $: "I-9", type: "scale of masses" }] },
+        objections: [`X-01 names scale of masses I-9 for ${what}`],
+      },
+    ],
+  }),
+);
