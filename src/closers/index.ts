@@ -2,6 +2,7 @@
 import type { Closer } from "../model/closer.ts";
 import { byItsRow, byItsRows } from "./carried.ts";
 import { conceded, decided } from "./decided.ts";
+import { groundDeeper } from "./excavation.ts";
 import { repaired } from "./repair.ts";
 import { measuredAgain, treatedAgain, testedAgain, triedAgain } from "./repeated.ts";
 import { weldedAgain, partWeldedAgain } from "./welded-again.ts";
@@ -12,6 +13,7 @@ export const closers: readonly Closer[] = [
   byItsRows,
   conceded,
   decided,
+  groundDeeper,
   repaired,
   measuredAgain,
   treatedAgain,

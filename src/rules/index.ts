@@ -41,6 +41,8 @@ import { extentFloor } from "./ndt/extent-floor.ts";
 import { visualExtent, magneticExtent, penetrantExtent, radiographicExtent, ultrasonicExtent } from "./ndt/extent.ts";
 import { filmClass } from "./ndt/film-class.ts";
 import { filmDensity } from "./ndt/film-density.ts";
+import { filmLength, doubleImage } from "./ndt/film-geometry.ts";
+import { filmNumbers } from "./ndt/film-numbers.ts";
 import { wireSeen } from "./ndt/image-quality.ts";
 import { testerIndependent } from "./ndt/independence.ts";
 import { indicationPermitted } from "./ndt/indications.ts";
@@ -51,6 +53,8 @@ import { methodForWeld } from "./ndt/method.ts";
 import { testAfterWelding, testDelay, rowLength } from "./ndt/order.ts";
 import { testedWithinWeld } from "./ndt/place.ts";
 import { procedureUses } from "./ndt/procedures.ts";
+import { rejectedFor } from "./ndt/rejected-for.ts";
+import { repairTakesOut } from "./ndt/repair-place.ts";
 import { testerSector } from "./ndt/sector.ts";
 import { sourceNamed } from "./ndt/source-named.ts";
 import { sourceRange } from "./ndt/source-range.ts";
@@ -58,6 +62,7 @@ import { testLevel, radiographicClass } from "./ndt/test-level.ts";
 import { testerPeriod } from "./ndt/tester-period.ts";
 import { testerCertified, visualTesterCertified, testerApproved } from "./ndt/testers.ts";
 import { ultrasonicTechnique } from "./ndt/ultrasonic.ts";
+import { visualFirst } from "./ndt/visual-first.ts";
 import { comparedByAnother } from "./papers/comparison.ts";
 import { dateOrders, afterOrder } from "./papers/dates.ts";
 import { declarationLast, declarationStandard, certificateValid } from "./papers/declaration.ts";
@@ -104,6 +109,7 @@ import { consumablesComplete, batchCertificate, batchDried } from "./welding/con
 import { depositedFits, depositedStated } from "./welding/deposited-thickness.ts";
 import { repairExcavationNamed, repairExcavated, repairNonconformity } from "./welding/excavations.ts";
 import { jointInProcedure, partThickness } from "./welding/joint-thickness.ts";
+import { signedByWelder } from "./welding/log-signed.ts";
 import { fitUpOffset, fitUpBy, jointOnDrawing } from "./welding/making.ts";
 import { markBeforeCut, fitUpAfterCut, weldAfterFitUp, batchUsable } from "./welding/manufacture-order.ts";
 import {
@@ -114,6 +120,7 @@ import {
 import { productionTestMade } from "./welding/production-tests.ts";
 import { repairCycle } from "./welding/repairs.ts";
 import { runTemperatures } from "./welding/run-temperatures.ts";
+import { seamOrder } from "./welding/seam-order.ts";
 import { weldLogComplete, weldLogProcedure, fillerCertified } from "./welding/weld-log.ts";
 import { welderApproved, welderRoute } from "./welding/welder-approval.ts";
 import { confirmationBy, printedEnd } from "./welding/welder-papers.ts";
@@ -194,6 +201,9 @@ export const rules: readonly Rule[] = [
   ultrasonicExtent,
   filmClass,
   filmDensity,
+  filmLength,
+  doubleImage,
+  filmNumbers,
   wireSeen,
   testerIndependent,
   indicationPermitted,
@@ -207,6 +217,8 @@ export const rules: readonly Rule[] = [
   rowLength,
   testedWithinWeld,
   ...procedureUses,
+  rejectedFor,
+  repairTakesOut,
   testerSector,
   sourceNamed,
   sourceRange,
@@ -217,6 +229,7 @@ export const rules: readonly Rule[] = [
   visualTesterCertified,
   testerApproved,
   ultrasonicTechnique,
+  visualFirst,
   comparedByAnother,
   ...dateOrders,
   ...afterOrder,
@@ -297,6 +310,7 @@ export const rules: readonly Rule[] = [
   repairNonconformity,
   jointInProcedure,
   partThickness,
+  ...signedByWelder,
   fitUpOffset,
   fitUpBy,
   jointOnDrawing,
@@ -310,6 +324,7 @@ export const rules: readonly Rule[] = [
   productionTestMade,
   repairCycle,
   runTemperatures,
+  seamOrder,
   weldLogComplete,
   weldLogProcedure,
   fillerCertified,

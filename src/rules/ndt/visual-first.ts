@@ -1,0 +1,68 @@
+import { commonPractice } from "../../model/basis.ts";
+import { canPrecede } from "../../model/dates.ts";
+import { anyOf, date, list, text, thing, things } from "../../model/input.ts";
+import { rule } from "../../model/rule.ts";
+
+export const visualFirst = rule({
+  id: "visual-first",
+  title: "A joint is looked at before it is tested by other methods",
+  basis: commonPractice("what the eye finds is put right first: it hides or fakes indications of other methods"),
+  kind: "ndt-report#rows",
+  when: [
+    { path: "record.method", equals: ["RT", "UT", "MT", "PT"] },
+    { path: 'joint.<ndt-report:rows[].joint>[record.method="VT"]', exists: true },
+  ],
+  severity: "query",
+  owner: "testing",
+  inputs: {
+    report: thing("record", {
+      method: text("method"),
+      day: date("date"),
+      excavations: anyOf(things("<repair:excavationTest>", {})),
+    }),
+    joint: thing("joint", {
+      visual: list(thing('<ndt-report:rows[].joint>[record.method="VT"]', { day: date("record.date") })),
+    }),
+  },
+  *check({ report, joint }) {
+    // What is ground out between two welds is tested as it lies open.
+    if (report.excavations.length > 0) return;
+    const [first] = joint.visual.toSorted((one, other) => one.day.from - other.day.from);
+    if (first === undefined || joint.visual.some(({ day }) => canPrecede(day, report.day) !== "no")) return;
+    yield {
+      at: [report, "day"],
+      on: report,
+      accuses: [],
+      message: `report ${report.$.name} tested joint ${joint.$.name} by ${report.method} on ${report.day.text}, before it was looked at on ${first.day.text}`,
+      why: `the first visual test is ${first.$.name}`,
+      hint: "correct the wrong date, or answer this query with the earlier look that is on record elsewhere",
+      related: [{ at: first, message: `looked at on ${first.day.text}` }],
+    };
+  },
+  examples: [
+    { name: "on the same day", given: seen("2026-06-11", "2026-06-11"), objections: [] },
+    { name: "looked at again later", given: seen("2026-06-11", "2026-06-10", "2026-06-14"), objections: [] },
+    {
+      name: "an hour after",
+      given: seen("2026-06-11T08:00+02:00", "2026-06-11T09:00+02:00"),
+      objections: [
+        "report RT-03 tested joint C2 by RT on 2026-06-11T08:00+02:00, before it was looked at on 2026-06-11T09:00+02:00",
+      ],
+    },
+    {
+      name: "an excavation",
+      given: {
+        ...seen("2026-06-11T08:00+02:00", "2026-06-11T09:00+02:00"),
+        report: { $: "PT-01", method: "PT", day: "2026-06-11T08:00+02:00", excavations: [{ $: "C2R1" }] },
+      },
+      objections: [],
+    },
+  ],
+});
+
+function seen(day: string, ...visual: readonly string[]) {
+  return {
+    report: { $: "RT-03", method: "RT", day, excavations: [] },
+    joint: { $: "C2", visual: visual.map((one, index) => ({ $: `VT-0${index + 1}`, day: one })) },
+  };
+}
