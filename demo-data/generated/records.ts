@@ -3722,6 +3722,10 @@ export interface ProcedureQualification extends RecordProperties {
     "111" | "114" | "121" | "125" | "131" | "135" | "136" | "138" | "141" | "142" | "143" | "145" | "15" | "311"
   )[];
   /**
+   * How far welding of the test piece was mechanised.
+   */
+  mechanisation?: "manual" | "partly mechanised" | "fully mechanised" | "automatic";
+  /**
    * Type of joint of the test piece.
    */
   jointType?: "butt" | "fillet" | "t-butt" | "branch" | "tube-to-tube-plate";
@@ -3741,6 +3745,14 @@ export interface ProcedureQualification extends RecordProperties {
    * Thickness of the test piece.
    */
   testThickness?: string;
+  /**
+   * Whether the test piece was welded in a single run or in several.
+   */
+  layers?: "single" | "multi";
+  /**
+   * Throat of a fillet weld test piece.
+   */
+  throat?: string;
   /**
    * Outside diameter of a pipe test piece.
    */
@@ -3763,6 +3775,14 @@ export interface ProcedureQualification extends RecordProperties {
    * Items: Text of up to 200 characters.
    */
   fillers?: string[];
+  /**
+   * Designation of the shielding gas of the test piece.
+   */
+  shieldingGas?: string;
+  /**
+   * Kind of current and polarity of the test piece.
+   */
+  current?: "DC+" | "DC-" | "AC";
   /**
    * Transfer mode of gas metal arc processes.
    */
@@ -4805,6 +4825,10 @@ export interface WelderQualification extends RecordProperties {
    */
   route?: "9.3a" | "9.3b" | "9.3c";
   /**
+   * Day of the last prolongation by its route, if it was prolonged.
+   */
+  prolonged?: string;
+  /**
    * Last day it is valid, as printed.
    */
   validTo?: string;
@@ -4948,6 +4972,10 @@ export interface WeldingProcedure extends RecordProperties {
     processes?: (
       "111" | "114" | "121" | "125" | "131" | "135" | "136" | "138" | "141" | "142" | "143" | "145" | "15" | "311"
     )[];
+    /**
+     * How far welding is mechanised.
+     */
+    mechanisation?: "manual" | "partly mechanised" | "fully mechanised" | "automatic";
     /**
      * Types of joint it is for.
      */

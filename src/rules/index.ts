@@ -100,15 +100,40 @@ import { testGauges } from "./testing/test-gauges.ts";
 import { tubeEndInProcedure, tubeEndProcedureQualified } from "./tubes/procedures.ts";
 import { tubeEndsCounted, stayTubesWelded } from "./tubes/tube-ends.ts";
 import { tubeEndWelderQualified } from "./tubes/welders.ts";
+import { consumablesComplete, batchCertificate, batchDried } from "./welding/consumables.ts";
 import { depositedFits, depositedStated } from "./welding/deposited-thickness.ts";
+import { repairExcavationNamed, repairExcavated, repairNonconformity } from "./welding/excavations.ts";
 import { jointInProcedure, partThickness } from "./welding/joint-thickness.ts";
+import { fitUpOffset, fitUpBy, jointOnDrawing } from "./welding/making.ts";
 import { markBeforeCut, fitUpAfterCut, weldAfterFitUp, batchUsable } from "./welding/manufacture-order.ts";
+import {
+  productionTestStrength,
+  productionTestImpact,
+  productionTestHardness,
+} from "./welding/production-test-values.ts";
+import { productionTestMade } from "./welding/production-tests.ts";
 import { repairCycle } from "./welding/repairs.ts";
 import { runTemperatures } from "./welding/run-temperatures.ts";
 import { weldLogComplete, weldLogProcedure, fillerCertified } from "./welding/weld-log.ts";
 import { welderApproved, welderRoute } from "./welding/welder-approval.ts";
+import { confirmationBy, printedEnd } from "./welding/welder-papers.ts";
 import { welderQualified, repairWelderQualified } from "./welding/welders.ts";
 import { procedureInForce, procedureQualified } from "./welding/welding-procedures.ts";
+import { jointsInProcedure, runsInProcedure } from "./welding-range/in-procedure.ts";
+import { jointQualified } from "./welding-range/joint-qualified.ts";
+import { qualificationRanges } from "./welding-range/printed-range.ts";
+import { proceduresQualified } from "./welding-range/procedure-qualified.ts";
+import { proceduresState } from "./welding-range/procedure-states.ts";
+import { qualificationLevel } from "./welding-range/qualification-level.ts";
+import { qualificationTests } from "./welding-range/qualification-tests.ts";
+import {
+  qualificationStrength,
+  qualificationImpact,
+  qualificationHardness,
+} from "./welding-range/qualification-values.ts";
+import { runFillerSize } from "./welding-range/run-filler-size.ts";
+import { runLayers } from "./welding-range/run-layers.ts";
+import { runsInWindow } from "./welding-range/run-window.ts";
 
 /** Every shipped rule, by trade. */
 export const rules: readonly Rule[] = [
@@ -262,14 +287,27 @@ export const rules: readonly Rule[] = [
   tubeEndsCounted,
   stayTubesWelded,
   tubeEndWelderQualified,
+  consumablesComplete,
+  batchCertificate,
+  batchDried,
   depositedFits,
   depositedStated,
+  repairExcavationNamed,
+  repairExcavated,
+  repairNonconformity,
   jointInProcedure,
   partThickness,
+  fitUpOffset,
+  fitUpBy,
+  jointOnDrawing,
   markBeforeCut,
   fitUpAfterCut,
   weldAfterFitUp,
   batchUsable,
+  productionTestStrength,
+  productionTestImpact,
+  productionTestHardness,
+  productionTestMade,
   repairCycle,
   runTemperatures,
   weldLogComplete,
@@ -277,8 +315,24 @@ export const rules: readonly Rule[] = [
   fillerCertified,
   welderApproved,
   welderRoute,
+  confirmationBy,
+  printedEnd,
   welderQualified,
   repairWelderQualified,
   procedureInForce,
   procedureQualified,
+  ...jointsInProcedure,
+  ...runsInProcedure,
+  jointQualified,
+  ...qualificationRanges,
+  ...proceduresQualified,
+  ...proceduresState,
+  qualificationLevel,
+  qualificationTests,
+  qualificationStrength,
+  qualificationImpact,
+  qualificationHardness,
+  runFillerSize,
+  runLayers,
+  ...runsInWindow,
 ];

@@ -3,9 +3,10 @@ import { join } from "node:path";
 import { isList, isObject, type Json, type JsonObject } from "../../src/model/json.ts";
 import type { BookRecord } from "../../src/model/record.ts";
 
-/** The records that state the volume of the equipment, each with a volume so many times as large. */
+/** The records that state the volume of the equipment, each as `valueOf` gives it with a volume so many times as large. */
 export function enlarged(
   records: readonly BookRecord[],
+  valueOf: (record: BookRecord) => JsonObject,
   times: number,
 ): readonly (readonly [record: BookRecord, value: JsonObject])[] {
   const volume = records.find(({ kind }) => kind === "equipment")?.value["volume"];
@@ -15,7 +16,7 @@ export function enlarged(
   const larger = `${Number(number) * times} ${unit}`;
   return records.flatMap((record) => {
     if (record.file === "" || !JSON.stringify(record.value).includes(JSON.stringify(volume))) return [];
-    const value = withText(record.value, volume, larger);
+    const value = withText(valueOf(record), volume, larger);
     return isObject(value) ? [[record, value] as const] : [];
   });
 }

@@ -20,12 +20,18 @@ export interface Growth {
   readonly roots: readonly string[];
   /** Kinds of which a record is copied when it names a copied one. */
   readonly followers: readonly string[];
+  /** Kinds that stay and list what is copied: their lists name the copies too. */
+  readonly listing: readonly string[];
   /** Walls are among them: what they enclose grows with them, as its designer would have it. */
   readonly encloses?: boolean;
 }
 
 /** The welds with their logs, tests and inspection; the material stays. */
-export const welds: Growth = { roots: ["joint"], followers: ["weld-log", "ndt-report", "repair", "inspection-step"] };
+export const welds: Growth = {
+  roots: ["joint"],
+  followers: ["weld-log", "ndt-report", "repair", "nonconformity-report", "inspection-step"],
+  listing: ["drawing"],
+};
 
 /** All that is made: material, marks, parts, joints and tube ends, with their calculations, tests and inspection. */
 export const pressureParts: Growth = {
@@ -40,6 +46,7 @@ export const pressureParts: Growth = {
     "calculation-sheet",
     "inspection-step",
   ],
+  listing: ["drawing"],
   encloses: true,
 };
 
@@ -142,25 +149,36 @@ export function generateBook(from: string, to: string, joints: number, growth: G
     const own = [...inside].filter((record) => record.kind === kind);
     mkdirSync(join(to, "copies", kind), { recursive: true });
     for (let copy = 1; own.length > 0 && copy <= copies; copy++) {
-      const number = String(copy).padStart(4, "0");
-      const records = own.map((record) => copyOf(record, record.value, "", `.${number}`));
-      writeFileSync(join(to, "copies", kind, `${number}.json`), `${JSON.stringify({ kind, records }, null, 2)}\n`);
+      const tail = tailOf(copy);
+      const records = own.map((record) => copyOf(record, record.value, "", tail));
+      writeFileSync(
+        join(to, "copies", kind, `${tail.slice(1)}.json`),
+        `${JSON.stringify({ kind, records }, null, 2)}\n`,
+      );
       copiesOf.set(kind, [
         ...(copiesOf.get(kind) ?? []),
         ...records.filter(isObject).map((value) => asRecord(kind, value)),
       ]);
     }
   }
-  if (growth.encloses === true) {
-    const volumes = enlarged(
-      graph.records.filter((record) => !inside.has(record)),
-      copies + 1,
+  const staying = graph.records.filter((record) => !inside.has(record));
+  const rewritten = new Map<BookRecord, JsonObject>();
+  const tails = Array.from({ length: copies }, (_, index) => tailOf(index + 1));
+  for (const record of staying.filter(({ kind }) => growth.listing.includes(kind))) {
+    const value = listing(
+      record,
+      (pointer) => linkAt(record, pointer),
+      (link) => tails.map((tail) => linked(link, tail)),
     );
-    for (const [record, value] of volumes) {
-      const read = readAgain(value, paperOf(record, ".0000").record.id);
-      rewriteRecord(to, record, read);
-      copiesOf.set(record.kind, [...(copiesOf.get(record.kind) ?? []), asRecord(record.kind, read)]);
-    }
+    if (value !== undefined) rewritten.set(record, value);
+  }
+  if (growth.encloses === true)
+    for (const [record, value] of enlarged(staying, (record) => rewritten.get(record) ?? record.value, copies + 1))
+      rewritten.set(record, value);
+  for (const [record, value] of rewritten) {
+    const read = readAgain(value, paperOf(record, ".0000").record.id);
+    rewriteRecord(to, record, read);
+    copiesOf.set(record.kind, [...(copiesOf.get(record.kind) ?? []), asRecord(record.kind, read)]);
   }
   // Whoever typed and compared the records of the book did the copies too.
   const [one] = [...(graph.byKind.get("original")?.values() ?? [])].map(({ value }) => value["transcription"]);
@@ -176,6 +194,22 @@ export function generateBook(from: string, to: string, joints: number, growth: G
   mkdirSync(join(to, "files", "copies"), { recursive: true });
   for (const { path, bytes } of papers) writeFileSync(join(to, path), bytes);
   return joined * (copies + 1);
+}
+
+/** What a copy bears after its id: ".0001". */
+const tailOf = (copy: number) => `.${String(copy).padStart(4, "0")}`;
+
+/** A record whose lists name the copies of what they name; undefined where they name nothing that is copied. */
+function listing(
+  { value }: BookRecord,
+  linkAt: (pointer: string) => Link | undefined,
+  copiesOf: (link: Link) => readonly string[],
+): JsonObject | undefined {
+  const longer = Object.entries(value).flatMap(([name, list]) => {
+    const links = isList(list) ? list.flatMap((_, index) => linkAt(`${pointerStep(name)}/${index}`) ?? []) : [];
+    return isList(list) && links.length > 0 ? [[name, [...list, ...links.flatMap(copiesOf)]] as const] : [];
+  });
+  return longer.length === 0 ? undefined : { ...value, ...Object.fromEntries(longer) };
 }
 
 /** A record as read from another paper; that of before, which says other figures, stays with it. */

@@ -4,6 +4,7 @@ from shop import BOOK, Col, Tab, records, scan_of
 NUM, COMMA, DAY = "num", "comma", "date"
 OK = {"OK": "accepted", "rej.": "rejected"}
 YES = {"y": "yes", "n": "no"}
+MECHANISED = {"by hand": "manual", "part": "partly mechanised"}
 
 
 def scan(heading="Scan"):
@@ -415,6 +416,7 @@ wps = Tab(
         *revisions()[1:],
         Col("WPQR", "revisions[].qualifications", split=","),
         Col("Proc.", "revisions[].processes", split=","),
+        Col("Mech.", "revisions[].mechanisation", words=MECHANISED),
         Col("Joints", "revisions[].jointTypes", split=","),
         Col("Group", "revisions[].materialGroups", split=","),
         *span("t", "revisions[].thickness", "mm"),
@@ -447,15 +449,19 @@ wpqr = Tab(
         Col("Ed.", "standard.edition"),
         Col("Level", "level"),
         Col("Proc.", "processes", split=","),
+        Col("Mech.", "mechanisation", words=MECHANISED),
         Col("Joint", "jointType"),
         Col("Piece", "product"),
         Col("Group", "materialGroup"),
         Col("Steel", "grade"),
         Col("t [mm]", "testThickness", NUM),
         Col("D [mm]", "testDiameter", NUM),
+        Col("Runs", "layers", words={"SR": "single", "MR": "multi"}),
         Col("Pos.", "positions", split=","),
         Col("Detail", "detail"),
         Col("Filler", "fillers", split=";"),
+        Col("Gas", "shieldingGas"),
+        Col("Pol.", "current"),
         Col("Mode", "transferMode"),
         Col("Q [kJ/mm]", "heatInput", NUM),
         Col("T0 [°C]", "preheat", NUM),

@@ -1,5 +1,5 @@
 import type { ProcedureQualification } from "../../generated/records.ts";
-import { arcFlux, arcWire, rod, wire } from "./fillers.ts";
+import { arcFlux, arcWire, argon, mixedGas, rod, wire } from "./fillers.ts";
 import { butt, fillet, tubesInPlate } from "./qualification-tests.ts";
 
 type Printed = NonNullable<ProcedureQualification["range"]>;
@@ -11,13 +11,19 @@ const plate = { product: "plate", positions: ["PA"] } satisfies Partial<Procedur
 const tube = { product: "pipe", positions: ["H-L045"], detail: "ss nb" } satisfies Partial<ProcedureQualification>;
 const active = {
   processes: ["135"],
+  mechanisation: "partly mechanised",
   fillers: [wire],
+  shieldingGas: mixedGas,
+  current: "DC+",
   transferMode: "spray",
   interpass: "220 °C",
 } satisfies Partial<ProcedureQualification>;
 const tungsten = {
   processes: ["141"],
+  mechanisation: "manual",
   fillers: [rod],
+  shieldingGas: argon,
+  current: "DC-",
   interpass: "200 °C",
 } satisfies Partial<ProcedureQualification>;
 
@@ -37,13 +43,15 @@ export const procedureQualifications: readonly ProcedureQualification[] = [
   butt(
     "WPQR-11",
     ["PQ-WPQR-3127", "2022-10-04", "2022-10-26"],
-    { tensile: ["471 MPa", "468 MPa"], impact: ["62 J", "58 J", "66 J"] },
+    { tensile: ["471 MPa", "468 MPa"], impact: ["62 J", "58 J", "66 J"], zone: ["71 J", "55 J", "64 J"] },
     {
       ...plate,
       processes: ["121"],
       testThickness: "14.0 mm",
       detail: "bs",
+      mechanisation: "fully mechanised",
       fillers: [arcWire, arcFlux],
+      current: "DC+",
       heatInput: "2.10 kJ/mm",
       interpass: "250 °C",
       range: {
@@ -61,7 +69,7 @@ export const procedureQualifications: readonly ProcedureQualification[] = [
   butt(
     "WPQR-12",
     ["PQ-WPQR-3260", "2023-05-16", "2023-06-07"],
-    { tensile: ["474 MPa", "479 MPa"], impact: ["81 J", "77 J", "84 J"] },
+    { tensile: ["474 MPa", "479 MPa"], impact: ["81 J", "77 J", "84 J"], zone: ["92 J", "79 J", "88 J"] },
     {
       ...plate,
       ...active,
@@ -81,7 +89,7 @@ export const procedureQualifications: readonly ProcedureQualification[] = [
   butt(
     "WPQR-13",
     ["PQ-WPQR-3411", "2024-04-09", "2024-04-30"],
-    { tensile: ["466 MPa", "470 MPa"], impact: ["73 J", "69 J", "78 J"] },
+    { tensile: ["466 MPa", "470 MPa"], impact: ["73 J", "69 J", "78 J"], zone: ["86 J", "74 J", "67 J"] },
     {
       ...tube,
       ...active,
@@ -142,6 +150,7 @@ export const procedureQualifications: readonly ProcedureQualification[] = [
     testThickness: "15.0 mm",
     positions: ["PB"],
     detail: "sl",
+    throat: "4.0 mm",
     heatInput: "0.50 kJ/mm",
     range: {
       ...byActive,

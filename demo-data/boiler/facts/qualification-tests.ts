@@ -32,13 +32,15 @@ const common = {
 interface Readings {
   readonly tensile: readonly [string, string];
   readonly impact?: readonly [string, string, string];
+  /** Of the heat affected zone. */
+  readonly zone?: readonly [string, string, string];
 }
 
 /** A butt weld: seen, tested on and below its surface, pulled, bent and etched. */
 export function butt(
   id: string,
   [certificate, testDate, approved]: Approval,
-  { tensile, impact }: Readings,
+  { tensile, impact, zone = impact }: Readings,
   own: Own,
 ): ProcedureQualification {
   return {
@@ -46,6 +48,7 @@ export function butt(
     certificate,
     ...common,
     jointType: "butt",
+    layers: "multi",
     impactTested: impact !== undefined,
     ...own,
     testDate,
@@ -58,6 +61,7 @@ export function butt(
       passed("5", "bend", "four bars, 180°"),
       passed("6", "macro", "no crack, full penetration"),
       ...(impact === undefined ? [] : [passed("7", "impact", "weld metal, -20 °C, at least 27 J", ...impact)]),
+      ...(zone === undefined ? [] : [passed("8", "impact", "heat affected zone, -20 °C, at least 27 J", ...zone)]),
     ],
   };
 }

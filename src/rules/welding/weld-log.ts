@@ -1,6 +1,7 @@
 import { fromMemory } from "../../model/basis.ts";
 import { anyOf, date, list, optional, text, thing } from "../../model/input.ts";
 import { canPrecede } from "../../model/dates.ts";
+import { gasesIn } from "../welding-range/gases.ts";
 import { sameClass } from "./filler-class.ts";
 import { rule } from "../../model/rule.ts";
 
@@ -82,7 +83,7 @@ export const fillerCertified = rule({
     ),
   },
   *check({ welded, wanted, gas, batches }, run) {
-    const named = gas === undefined ? wanted : [...wanted, gas];
+    const named = gas === undefined ? wanted : [...wanted, gas, ...gasesIn(gas)];
     for (const batch of batches) {
       const names = [batch.designation, ...batch.classes];
       if (!named.some((wanted) => names.some((name) => sameClass(name, wanted))))
@@ -91,7 +92,7 @@ export const fillerCertified = rule({
           on: batch,
           name: "class",
           message: `batch ${batch.$.name} is ${batch.designation}, which the procedure does not name`,
-          why: `used in ${run.name}; the procedure names ${named.join(", ")}`,
+          why: `used in ${run.name}; the procedure names ${[...wanted, ...(gas === undefined ? [] : [gas])].join(", ")}`,
           hint: "correct the batch in the weld log, or have the other class approved",
         };
       if (canPrecede(batch.received, welded) === "no")

@@ -16,6 +16,11 @@ const qualification = {
   positions: list(text("positions[]")),
   detail: text("detail"),
   supplementaryFillet: optional(flag("supplementaryFillet")),
+  fillerType: optional(text("fillerType")),
+  transferMode: optional(text("transferMode")),
+  printedProducts: anyOf(list(text("range.products[]"))),
+  printedGroups: anyOf(list(text("range.fillerGroups[]"))),
+  printedDetails: anyOf(list(text("range.details[]"))),
   printedPositions: anyOf(list(text("range.positions[]"))),
   printedFrom: optional(quantity("range.thickness.minimum", "mm")),
   printedTo: optional(quantity("range.thickness.maximum", "mm")),
@@ -42,6 +47,30 @@ type Welder = Thing<typeof welder>;
 type Joint = Thing<typeof joint>;
 type Weld = Omit<WeldMade, "position">;
 
+/** Batches of a weld, of which a filler has a kind, and the transfer mode of its procedure. */
+export const fillerBatch = { type: text("type"), designation: text("designation") };
+export interface FillersUsed {
+  readonly batches?: readonly Thing<typeof fillerBatch>[];
+  readonly transferMode?: string | undefined;
+}
+const gasMetalArc: readonly string[] = ["131", "135", "136", "138"];
+
+/** Symbol of a filler: solid, or as the designation says of its covering or core; undefined of flux and gas. */
+function kindOfFiller({ type, designation }: Thing<typeof fillerBatch>): string | undefined {
+  const symbols = designation.split(/\s+/u);
+  switch (type) {
+    case "wire":
+    case "rod":
+      return "S";
+    case "covered electrode":
+      return symbols.find((one) => /^(A|C|R|RR|RC|RA|RB|B)$/u.test(one)) ?? "unknown covering";
+    case "flux-cored wire":
+      return symbols.slice(1).find((one) => /^[BMPRVWYZ]$/u.test(one)) ?? "unknown core";
+    default:
+      return undefined;
+  }
+}
+
 /**
  * What a welder had to be able to do at a joint, but for the position. A fillet weld is known by its layers. Where nobody
  * recorded what he deposited, he deposited no more than the joint takes.
@@ -52,6 +81,7 @@ export function weldAt(
   deposited: Measure | undefined,
   over: boolean,
   fillers: readonly string[],
+  used: FillersUsed = {},
 ): Weld {
   const fillet = ["sl", "ml"].includes(at.detail);
   const own = deposited ?? at.deposited;
@@ -65,6 +95,9 @@ export function weldAt(
     // Runs laid on other runs have metal behind them, which every test covers.
     detail: over && !fillet ? undefined : at.detail,
     fillerGroups: fillers,
+    fillerTypes: (used.batches ?? []).flatMap((one) => kindOfFiller(one) ?? []),
+    // Only processes whose transfer is told apart have one; a procedure may be for others too.
+    transferMode: gasMetalArc.includes(process) ? used.transferMode : undefined,
   };
 }
 

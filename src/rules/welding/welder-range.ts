@@ -13,6 +13,12 @@ export interface WelderTest {
   readonly positions: readonly string[];
   readonly detail: string;
   readonly supplementaryFillet: boolean | undefined;
+  /** Symbol of the filler, and transfer mode of gas metal arc processes, where the certificate states them. */
+  readonly fillerType?: string | undefined;
+  readonly transferMode?: string | undefined;
+  readonly printedProducts?: readonly string[];
+  readonly printedGroups?: readonly string[];
+  readonly printedDetails?: readonly string[];
   readonly printedPositions: readonly string[];
   readonly printedFrom: Measure | undefined;
   readonly printedTo: Measure | undefined;
@@ -31,6 +37,10 @@ export interface WeldMade {
   /** Undefined for runs laid on other runs: every test covers those. */
   readonly detail: string | undefined;
   readonly fillerGroups: readonly string[];
+  /** Symbols of the fillers that were used, as far as they are known. */
+  readonly fillerTypes?: readonly string[];
+  /** Transfer mode of the procedure. */
+  readonly transferMode?: string | undefined;
 }
 
 /** What tests cover, as the tables of the standard say. */
@@ -44,6 +54,8 @@ export const welderRanges = {
   thicknessRange: table("welder-thickness-range"),
   diameterRange: table("welder-diameter-range"),
   plateOnPipe: table("welder-plate-on-pipe"),
+  fillerTypeRange: table("welder-filler-type-range"),
+  transferRange: table("welder-transfer-range"),
 };
 export type WelderRanges = Values<typeof welderRanges>;
 
@@ -102,12 +114,38 @@ export function uncovered(given: WelderTest, weld: WeldMade, ranges: WelderRange
   if (!asked.every((one) => held.includes(one))) problems.push(`positions ${held.join(", ")}`);
   if (!coversProduct(test, weld, ranges)) problems.push(productOf(test));
   const details = ranges.detailRange(test.detail).texts("covers");
-  if (weld.detail !== undefined && !details.includes(weld.detail)) problems.push(`details ${details.join(", ")}`);
+  const heldDetails = narrowed(details, test.printedDetails);
+  if (weld.detail !== undefined && !heldDetails.includes(weld.detail))
+    problems.push(`details ${heldDetails.join(", ")}`);
+  const product = weld.diameter === undefined ? "plate" : "pipe";
+  const products = test.printedProducts ?? [];
+  if (products.length > 0 && !products.includes(product)) problems.push(`${products.join(", ")} as printed`);
+  problems.push(...fillerProblems(test, weld, ranges));
   if (test.fillerGroup === undefined) return problems;
-  const groups = ranges.fillerRange(test.fillerGroup).texts("covers");
+  const groups = narrowed(ranges.fillerRange(test.fillerGroup).texts("covers"), test.printedGroups);
   if (!weld.fillerGroups.every((group) => groups.includes(group)))
     problems.push(groups.length === 0 ? "no filler" : `fillers ${groups.join(", ")}`);
   return problems;
+}
+
+/** What a test covers, and the certificate prints; where it prints nothing, what the test covers. */
+const narrowed = (covered: readonly string[], printed: readonly string[] = []): readonly string[] =>
+  printed.length === 0 ? covered : covered.filter((one) => printed.includes(one));
+
+/** Kind of filler and transfer mode that a test does not cover: a short arc is an art of its own. */
+function fillerProblems(test: WelderTest, weld: WeldMade, ranges: WelderRanges): readonly string[] {
+  const types = test.fillerType === undefined ? [] : ranges.fillerTypeRange(test.fillerType).texts("covers");
+  const other = (weld.fillerTypes ?? []).some((one) => !types.includes(one));
+  const modes = test.transferMode === undefined ? [] : ranges.transferRange(test.transferMode).texts("covers");
+  // Every mode covers all but the short arc, so a certificate that states none covers those.
+  const short =
+    weld.transferMode !== undefined &&
+    !modes.includes(weld.transferMode) &&
+    (test.transferMode !== undefined || weld.transferMode === "dip");
+  return [
+    ...(other ? [types.length === 0 ? "no stated kind of filler" : `filler kinds ${types.join(", ")}`] : []),
+    ...(short ? [modes.length === 0 ? "no stated transfer mode" : `transfer modes ${modes.join(", ")}`] : []),
+  ];
 }
 
 const isAtLeast = (value: Measure, low: Measure | undefined) => low === undefined || atLeast(value, low) === "yes";

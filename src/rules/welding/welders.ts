@@ -1,9 +1,9 @@
 import { fromMemory } from "../../model/basis.ts";
-import { anyOf, date, list, optional, quantity, text, thing } from "../../model/input.ts";
+import { anyOf, date, list, optional, quantity, text, thing, things } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
 import { depositedBy, runOfLog } from "./deposited.ts";
 import { laid, pipes, repair, run } from "./welder-examples.ts";
-import { joint, months, objectionsTo, weldAt, welder } from "./welder-fault.ts";
+import { fillerBatch, joint, months, objectionsTo, weldAt, welder } from "./welder-fault.ts";
 import { welderRanges } from "./welder-range.ts";
 import { periodsOf } from "./welder-validity.ts";
 import { owedBy } from "../../model/owes.ts";
@@ -26,6 +26,8 @@ export const welderQualified = rule({
     side: optional(text("side")),
     runs: list(thing("record.runs[]", runOfLog)),
     fillers: anyOf(list(text("batches[].fillerGroup"))),
+    batches: anyOf(things("batches[]", fillerBatch)),
+    transferMode: optional(text("record.weldingProcedure.transferMode")),
     welders: list(thing("welders[]", welder)),
     joint: thing("record.joint", joint),
   },
@@ -33,7 +35,8 @@ export const welderQualified = rule({
   *check(values) {
     const { day, process, layer, position, side, runs, fillers, welders, joint: at } = values;
     const over = layer === "fill" || layer === "cap";
-    const weldOf = (welder: string) => weldAt(at, process, depositedBy(runs, welder, process, side), over, fillers);
+    const weldOf = (welder: string) =>
+      weldAt(at, process, depositedBy(runs, welder, process, side), over, fillers, values);
     for (const objection of objectionsTo(
       welders,
       (who) => weldOf(who.$.id),
@@ -151,6 +154,45 @@ export const welderQualified = rule({
       objections: ["welder W07 holds no qualification for process 135, butt weld, 8.0 mm, position PC"],
     },
     {
+      name: "a short arc, tested with spray",
+      given: { ...run({}, { transferMode: "spray" }), transferMode: "dip" },
+      objections: ["welder W07 holds no qualification for process 135, butt weld, 8.0 mm, position PA"],
+    },
+    {
+      name: "spray, tested with short arcs",
+      given: { ...run({}, { transferMode: "dip" }), transferMode: "spray" },
+      objections: [],
+    },
+    {
+      name: "spray, of which the certificate says nothing",
+      given: { ...run({}), transferMode: "spray" },
+      objections: [],
+    },
+    {
+      name: "basic electrodes, tested with rutile ones",
+      given: {
+        ...run({}, { fillerType: "R" }),
+        batches: [{ type: "covered electrode", designation: "E 42 4 B 42 H5" }],
+      },
+      objections: ["welder W07 holds no qualification for process 135, butt weld, 8.0 mm, position PA"],
+    },
+    {
+      name: "solid wire with its gas",
+      given: {
+        ...run({}, { fillerType: "M" }),
+        batches: [
+          { type: "wire", designation: "G 42 4 M21 3Si1" },
+          { type: "shielding gas", designation: "M21" },
+        ],
+      },
+      objections: [],
+    },
+    {
+      name: "a detail the certificate does not print",
+      given: run({}, { printedDetails: ["ss nb"] }),
+      objections: ["welder W07 holds no qualification for process 135, butt weld, 8.0 mm, position PA"],
+    },
+    {
       name: "round a fixed pipe, tested upwards",
       given: run({ position: "PH" }, { positions: ["PH"], product: "pipe", outsideDiameter: "60.3 mm" }),
       objections: [],
@@ -172,6 +214,8 @@ export const repairWelderQualified = rule({
     process: text("process"),
     depth: optional(quantity("depth", "mm")),
     fillers: anyOf(list(text("batches[].fillerGroup"))),
+    batches: anyOf(things("batches[]", fillerBatch)),
+    transferMode: optional(text("weldingProcedure.transferMode")),
     welders: list(thing("welders[]", welder)),
     joint: thing("joint", joint),
   },
@@ -179,7 +223,7 @@ export const repairWelderQualified = rule({
   *check(values) {
     const { day, process, depth, fillers, welders, joint: at } = values;
     // How far the excavation goes decides the thickness; whether it breaks through is not recorded, so the detail counts.
-    const weld = weldAt(at, process, depth, false, fillers);
+    const weld = weldAt(at, process, depth, false, fillers, values);
     for (const objection of objectionsTo(welders, () => weld, at.positions, day, periodsOf(values), values))
       yield { ...objection, at: "day", related: [{ at: "welders", message: `repair of joint ${at.$.name}` }] };
   },

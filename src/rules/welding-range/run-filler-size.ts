@@ -1,0 +1,58 @@
+import { fromMemory } from "../../model/basis.ts";
+import { anyOf, optional, quantity, text, thing, things } from "../../model/input.ts";
+import { holds } from "../../model/quantity.ts";
+import { rule } from "../../model/rule.ts";
+import { window, windowsFor } from "./windows.ts";
+
+export const runFillerSize = rule({
+  id: "run-filler-size",
+  title: "A run is laid with a filler of a size that its procedure names for its layer, else for its process",
+  basis: fromMemory("EN ISO 15609-1", "2019", "size of the filler of each run"),
+  kind: "weld-log#runs",
+  when: [
+    { path: "batches[].diameter", exists: true },
+    { path: "record.weldingProcedure.runs[].fillerDiameter", exists: true },
+  ],
+  severity: "nonconformity",
+  owner: "welding coordination",
+  inputs: {
+    layer: text("layer"),
+    process: text("process"),
+    batches: anyOf(things("batches[]", { diameter: optional(quantity("diameter", "mm")) })),
+    procedure: thing("record.weldingProcedure", { windows: anyOf(things("runs[]", window)) }),
+  },
+  *check({ layer, process, batches, procedure }, run) {
+    const sizes = windowsFor(procedure.windows, process, layer).flatMap(({ diameter }) => diameter ?? []);
+    for (const batch of batches) {
+      const { diameter } = batch;
+      if (diameter === undefined || sizes.length === 0 || sizes.some((one) => holds(diameter, "=", one) !== "no"))
+        continue;
+      yield {
+        at: [batch, "diameter"],
+        on: batch,
+        accuses: [[batch, "diameter"]],
+        name: "size",
+        message: `batch ${batch.$.name} is ${diameter.text} thick; ${procedure.$.name} names ${[...new Set(sizes.map((one) => one.text))].join(", ")} for this layer`,
+        why: `used in ${run.name}`,
+        hint: "correct the batch in the weld log, or have the other size approved",
+      };
+    }
+  },
+  examples: [
+    { name: "the wire it names, and gas", given: laid({ diameter: "1.2 mm" }, {}), objections: [] },
+    {
+      name: "a wire of another size",
+      given: laid({ $: "B-1", diameter: "1.0 mm" }),
+      objections: ["batch B-1 is 1.0 mm thick; WPS-03 revision 2 names 1.2 mm for this layer"],
+    },
+  ],
+});
+
+function laid(...batches: readonly Readonly<Record<string, string>>[]) {
+  return {
+    layer: "root",
+    process: "135",
+    batches,
+    procedure: { $: "WPS-03 revision 2", windows: [{ name: "root", process: "135", diameter: "1.2 mm" }] },
+  };
+}
