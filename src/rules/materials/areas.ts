@@ -10,7 +10,7 @@ interface Developed {
   readonly roles: readonly string[];
   readonly long: boolean;
   /** mm². */
-  area(diameter: Measure, thickness: Measure, length: number): number;
+  readonly area: (diameter: Measure, thickness: Measure, length: number) => number;
   /** Area of the example, 1200 mm by 8 mm, 1125 mm long. */
   readonly example: string;
 }

@@ -16,7 +16,7 @@ interface Shape<I extends Inputs> {
   /** Sizes beside the thickness that the row must state. */
   readonly sizes: I;
   /** Volume of one piece in mm³. */
-  volume(thickness: number, sizes: Values<I>): number;
+  readonly volume: (thickness: number, sizes: Values<I>) => number;
   readonly words: (thickness: Measure, sizes: Values<I>) => string;
   /** What the stated mass may be of the computed one, weighed or theoretical. */
   readonly share: readonly [least: number, most: number];

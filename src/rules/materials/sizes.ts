@@ -99,7 +99,7 @@ export const certifiedSizes: readonly Rule[] = sizes.map(
         if (fits(row.size, relation, size)) return;
         yield {
           at: [row, "size"],
-          message: `piece ${mark.name} comes from a ${part.form} of ${words} ${row.size.text}; part ${part.$.name} has ${size.text}`,
+          message: `piece ${mark.name} comes from ${part.form} of ${words} ${row.size.text}; part ${part.$.name} has ${size.text}`,
           why: `certificate row ${row.$.name} states ${row.size.text}`,
           hint: "compare the stamp with the certificate and the drawing; correct the one that is wrong, or name the row it was cut from",
           related: [{ at: "size", message: `${size.text} here` }],
@@ -114,12 +114,12 @@ export const certifiedSizes: readonly Rule[] = sizes.map(
         {
           name: "a little smaller",
           given: { part: { $: "1", form: "tube" }, size: "50 mm", row: { $: "CRT-1#A", size: "49.9 mm" } },
-          objections: [`piece X-01 comes from a tube of ${words} 49.9 mm; part 1 has 50 mm`],
+          objections: [`piece X-01 comes from tube of ${words} 49.9 mm; part 1 has 50 mm`],
         },
         {
           name: "larger",
           given: { part: { $: "1", form: "tube" }, size: "50 mm", row: { $: "CRT-1#A", size: "51 mm" } },
-          objections: relation === "=" ? [`piece X-01 comes from a tube of ${words} 51 mm; part 1 has 50 mm`] : [],
+          objections: relation === "=" ? [`piece X-01 comes from tube of ${words} 51 mm; part 1 has 50 mm`] : [],
         },
       ],
     }),

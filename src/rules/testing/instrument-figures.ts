@@ -41,7 +41,7 @@ const division = { path: "division", called: "scale division" };
 const resolution = { path: "resolution", called: "resolution" };
 const repeatability = { path: "repeatability", called: "repeatability" };
 const greatest = { path: "maximumError", called: "greatest error" };
-const uncertainty = { path: "uncertainty", called: "uncertainty of calibration" };
+const uncertainty = { path: "uncertainty", called: "uncertainty" };
 const ofRecord = ({ path, called }: Against): Against => ({ path: `record.${path}`, called });
 
 const pairs: readonly Pair[] = [
@@ -192,7 +192,7 @@ export const instrumentFigures: readonly Rule[] = pairs.map(
         yield {
           at: "figure",
           accuses: [],
-          message: `the ${figure.called} of ${kind === "instrument" ? "instrument" : "calibration"} ${instrument.name} is ${stated}, ${ratio === undefined ? "of another sort than" : ratio < least ? "far below" : "far above"} its ${other.called}, ${said}`,
+          message: `the ${figure.called} of ${kind === "instrument" ? "instrument " : ""}${instrument.name} is ${stated}, ${ratio === undefined ? "of another sort than" : ratio < least ? "far below" : "far above"} its ${other.called}, ${said}`,
           why:
             ratio === undefined
               ? "the two cannot be compared"
@@ -209,7 +209,7 @@ export const instrumentFigures: readonly Rule[] = pairs.map(
                 name: "far above",
                 given: exampleOf(most * 1.2),
                 objections: [
-                  `the ${figure.called} of ${kind === "instrument" ? "instrument" : "calibration"} X-01 is ${exampleOf(most * 1.2).figure}, far above its ${other.called}, ${byClass ? "0.25 bar" : "25 bar"}`,
+                  `the ${figure.called} of ${kind === "instrument" ? "instrument " : ""}X-01 is ${exampleOf(most * 1.2).figure}, far above its ${other.called}, ${byClass ? "0.25 bar" : "25 bar"}`,
                 ],
               },
             ]
@@ -220,7 +220,7 @@ export const instrumentFigures: readonly Rule[] = pairs.map(
                 name: "far below",
                 given: exampleOf(least * 0.8),
                 objections: [
-                  `the ${figure.called} of ${kind === "instrument" ? "instrument" : "calibration"} X-01 is ${exampleOf(least * 0.8).figure}, far below its ${other.called}, ${byClass ? "0.25 bar" : "25 bar"}`,
+                  `the ${figure.called} of ${kind === "instrument" ? "instrument " : ""}X-01 is ${exampleOf(least * 0.8).figure}, far below its ${other.called}, ${byClass ? "0.25 bar" : "25 bar"}`,
                 ],
               },
             ]
@@ -229,7 +229,7 @@ export const instrumentFigures: readonly Rule[] = pairs.map(
           name: "of another sort",
           given: { ...exampleOf(1), figure: "3 mm" },
           objections: [
-            `the ${figure.called} of ${kind === "instrument" ? "instrument" : "calibration"} X-01 is 3 mm, of another sort than its ${other.called}, ${byClass ? "0.25 bar" : "25 bar"}`,
+            `the ${figure.called} of ${kind === "instrument" ? "instrument " : ""}X-01 is 3 mm, of another sort than its ${other.called}, ${byClass ? "0.25 bar" : "25 bar"}`,
           ],
         },
       ],

@@ -56,7 +56,7 @@ export const instrumentSort = rule({
     yield {
       at: "uncertainty",
       accuses: [],
-      message: `calibration ${calibration.name} of a ${type} has an uncertainty of ${uncertainty}, which is no ${wanted.join(" or ")}`,
+      message: `${calibration.name} of a ${type} has an uncertainty of ${uncertainty}, which is no ${wanted.join(" or ")}`,
       why: `${uncertainty}: ${knownUnit(size.unit).quantity}`,
       hint: "compare with the calibration certificate; correct the unit, or what kind of instrument it is",
     };
@@ -68,7 +68,7 @@ export const instrumentSort = rule({
       name: "a gauge in millimetres",
       given: { type: "pressure gauge", uncertainty: "0.06 mm" },
       objections: [
-        "calibration X-01 of a pressure gauge has an uncertainty of 0.06 mm, which is no gauge pressure or stress or absolute pressure",
+        "X-01 of a pressure gauge has an uncertainty of 0.06 mm, which is no gauge pressure or stress or absolute pressure",
       ],
     },
   ],

@@ -18,12 +18,12 @@ const heats = ["thermometer", "thermocouple", "recorder"];
 const gauges = ["pressure gauge", "pressure transmitter", "recorder"];
 const lights = ["light meter", "ultraviolet meter"];
 
-const tested = (method: string, ...types: readonly string[]): Use => ({
+const tested = (method: string, what: string, ...types: readonly string[]): Use => ({
   id: `instruments-of-${method.toLowerCase()}`,
   kind: "ndt-report",
   path: "instruments[]",
   when: [{ path: "method", equals: method }],
-  what: `a test by ${method}`,
+  what,
   types,
 });
 
@@ -57,11 +57,11 @@ const uses: readonly Use[] = [
     types: heats,
   },
   { id: "gauge-of-bench", kind: "safety-valve", path: "bench.instrument", what: "a pressure", types: gauges },
-  tested("VT", ...lights, ...lengths, ...heats),
-  tested("MT", "magnetic yoke", "field meter", ...lights, ...heats),
-  tested("PT", ...lights, ...heats),
-  tested("RT", "densitometer", "step tablet", "light meter", ...lengths, ...heats),
-  tested("UT", "ultrasonic set", ...lengths, ...heats),
+  tested("VT", "visual testing", ...lights, ...lengths, ...heats),
+  tested("MT", "magnetic particle testing", "magnetic yoke", "field meter", ...lights, ...heats),
+  tested("PT", "penetrant testing", ...lights, ...heats),
+  tested("RT", "radiography", "densitometer", "step tablet", "light meter", ...lengths, ...heats),
+  tested("UT", "ultrasonic testing", "ultrasonic set", ...lengths, ...heats),
 ];
 
 /** Whoever names an instrument names one that can measure what was measured. `other` says nothing, and fits all. */
