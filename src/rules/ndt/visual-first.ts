@@ -1,6 +1,6 @@
 import { commonPractice } from "../../model/basis.ts";
 import { canPrecede } from "../../model/dates.ts";
-import { anyOf, date, list, text, thing, things } from "../../model/input.ts";
+import { anyOf, date, list, optional, text, thing, things } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
 
 export const visualFirst = rule({
@@ -21,12 +21,15 @@ export const visualFirst = rule({
       excavations: anyOf(things("<repair:excavationTest>", {})),
     }),
     joint: thing("joint", {
+      runs: anyOf(things("<weld-log:joint>.runs[]", { day: date("date"), finished: optional(date("finished")) })),
       visual: list(thing('<ndt-report:rows[].joint>[record.method="VT"]', { day: date("record.date") })),
     }),
   },
   *check({ report, joint }) {
     // What is ground out between two welds is tested as it lies open.
     if (report.excavations.length > 0) return;
+    // That it was not even welded then is said by another rule.
+    if (joint.runs.some(({ day, finished }) => canPrecede(finished ?? day, report.day) === "no")) return;
     const [first] = joint.visual.toSorted((one, other) => one.day.from - other.day.from);
     if (first === undefined || joint.visual.some(({ day }) => canPrecede(day, report.day) !== "no")) return;
     yield {
@@ -50,6 +53,14 @@ export const visualFirst = rule({
       ],
     },
     {
+      name: "not welded yet",
+      given: {
+        ...seen("2026-06-11T08:00+02:00", "2026-06-13"),
+        joint: { ...seen("", "2026-06-13").joint, runs: [{ day: "2026-06-12" }] },
+      },
+      objections: [],
+    },
+    {
       name: "an excavation",
       given: {
         ...seen("2026-06-11T08:00+02:00", "2026-06-11T09:00+02:00"),
@@ -63,6 +74,10 @@ export const visualFirst = rule({
 function seen(day: string, ...visual: readonly string[]) {
   return {
     report: { $: "RT-03", method: "RT", day, excavations: [] },
-    joint: { $: "C2", visual: visual.map((one, index) => ({ $: `VT-0${index + 1}`, day: one })) },
+    joint: {
+      $: "C2",
+      runs: [{ day: "2026-06-09" }],
+      visual: visual.map((one, index) => ({ $: `VT-0${index + 1}`, day: one })),
+    },
   };
 }
