@@ -171,7 +171,7 @@ describe("one slip, one finding", () => {
     ["a stay tube with a thin wall", [set("P93", "/nominalThickness", "4.0 mm")], "stay-tube|part:P93|en too low"],
     [
       "the wall of a neck that two openings share",
-      [set("P94", "/nominalThickness", "1.5 mm")],
+      [set("P94", "/nominalThickness", "2.0 mm")],
       "shell-opening|part:P94|nominalThickness σ too high",
     ],
     [

@@ -1,5 +1,5 @@
 import { commonPractice } from "../../model/basis.ts";
-import { list, quantity } from "../../model/input.ts";
+import { list, optional, quantity } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
 
 /** Of what lies in the middle of all readings of the part: what is too thin is judged by what it must hold. */
@@ -13,12 +13,16 @@ export const measuredAlike = rule({
   when: [{ path: "measuredThickness", exists: true }],
   severity: "query",
   owner: "quality",
-  inputs: { measured: list(quantity("measuredThickness[]", "mm")) },
-  *check({ measured }, part) {
+  inputs: {
+    measured: list(quantity("measuredThickness[]", "mm")),
+    nominal: optional(quantity("nominalThickness", "mm")),
+  },
+  *check({ measured, nominal }, part) {
     const ordered = [...measured].sort((a, b) => a.value - b.value);
     const middle = ordered[Math.floor((ordered.length - 1) / 2)];
     if (middle === undefined) return;
-    const out = measured.filter(({ value }) => value > middle.value * most);
+    // Of two readings the thin one may be the wrong one: it is judged by what it must hold.
+    const out = measured.filter(({ value }) => value > most * Math.max(middle.value, nominal?.value ?? 0));
     if (out.length > 0)
       yield {
         at: "measured",
@@ -31,6 +35,11 @@ export const measuredAlike = rule({
   examples: [
     { name: "formed", given: { measured: ["7.3 mm", "8.0 mm"] }, objections: [] },
     { name: "worn thin in one place", given: { measured: ["3.5 mm", "12.5 mm", "12.6 mm"] }, objections: [] },
+    {
+      name: "one of two worn thin",
+      given: { measured: ["20.1 mm", "12.0 mm"], nominal: "20.0 mm" },
+      objections: [],
+    },
     {
       name: "ten times",
       given: { measured: ["81 mm", "8.0 mm"] },
