@@ -1,9 +1,7 @@
-import { commonPractice, fromMemory } from "../../model/basis.ts";
-import { canPrecede } from "../../model/dates.ts";
-import { anyOf, date, text, thing, things } from "../../model/input.ts";
+import { commonPractice } from "../../model/basis.ts";
+import { anyOf, thing, things } from "../../model/input.ts";
 import { rule, type Rule } from "../../model/rule.ts";
 import { holds, person } from "../shared/roles.ts";
-import { certifiedMethod } from "../../requirements/testing-conditions.ts";
 
 const employed = rule({
   id: "tester-of-laboratory",
@@ -45,80 +43,6 @@ const employed = rule({
     },
   ],
 });
-
-const enough: readonly string[] = ["2", "3"];
-
-const reviewer = rule({
-  id: "reviewer-certified",
-  title: "Who reviews a report is certified in its method, level 2 or 3",
-  basis: fromMemory(
-    "ISO 9712",
-    undefined,
-    "what each level may do: results are interpreted and reports approved from level 2",
-  ),
-  kind: "ndt-report",
-  when: [certifiedMethod],
-  severity: "query",
-  owner: "testing",
-  inputs: {
-    method: text("method"),
-    day: date("date"),
-    reviewer: thing("reviewer", {
-      certificates: anyOf(
-        things("<ndt-personnel:person>", {
-          method: text("method"),
-          level: text("level"),
-          from: date("issued"),
-          to: date("validTo"),
-        }),
-      ),
-    }),
-  },
-  *check({ method, day, reviewer: who }, report) {
-    const own = who.certificates.filter((one) => one.method === method);
-    if (
-      own.some(
-        ({ level, from, to }) =>
-          enough.includes(level) && canPrecede(from, day) !== "no" && canPrecede(day, to) !== "no",
-      )
-    )
-      return;
-    yield {
-      at: "reviewer",
-      accuses: [],
-      message: `${who.$.name} reviewed report ${report.name} of ${day.day} without a certificate of level 2 or 3 in ${method}`,
-      why:
-        own.length === 0
-          ? `no certificate in ${method} is on record`
-          : own.map(({ $, level, from, to }) => `${$.name}: level ${level}, ${from.day} to ${to.day}`).join("; "),
-      hint: "add the certificate, or have the report reviewed by who is certified",
-    };
-  },
-  examples: [
-    { name: "level 3", given: reviewed("3"), objections: [] },
-    {
-      name: "level 1",
-      given: reviewed("1"),
-      objections: ["N3 reviewed report X-01 of 2026-03-10 without a certificate of level 2 or 3 in RT"],
-    },
-    {
-      name: "without any",
-      given: { ...reviewed("3"), reviewer: { $: "N3", certificates: [] } },
-      objections: ["N3 reviewed report X-01 of 2026-03-10 without a certificate of level 2 or 3 in RT"],
-    },
-  ],
-});
-
-function reviewed(level: string) {
-  return {
-    method: "RT",
-    day: "2026-03-10",
-    reviewer: {
-      $: "N3",
-      certificates: [{ $: "NC-1", method: "RT", level, from: "2022-02-14", to: "2027-02-13" }],
-    },
-  };
-}
 
 const signing = rule({
   id: "report-signed-by-tester",
@@ -165,4 +89,4 @@ function signedBy(id: string) {
 }
 
 /** Who stands behind a report of tests. */
-export const reportPeople: readonly Rule[] = [employed, reviewer, signing];
+export const reportPeople: readonly Rule[] = [employed, signing];

@@ -1,6 +1,6 @@
 import { commonPractice } from "../../model/basis.ts";
 import { canPrecede } from "../../model/dates.ts";
-import { anyOf, date, list, optional, text, thing, things } from "../../model/input.ts";
+import { anyOf, date, list, optional, quantity, text, thing, things } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
 
 export const visualFirst = rule({
@@ -21,8 +21,14 @@ export const visualFirst = rule({
       excavations: anyOf(things("<repair:excavationTest>", {})),
     }),
     joint: thing("joint", {
+      length: quantity("length", "mm"),
       runs: anyOf(things("<weld-log:joint>.runs[]", { day: date("date"), finished: optional(date("finished")) })),
-      visual: list(thing('<ndt-report:rows[].joint>[record.method="VT"]', { day: date("record.date") })),
+      visual: list(
+        thing('<ndt-report:rows[].joint>[record.method="VT"]', {
+          length: quantity("length", "mm"),
+          day: date("record.date"),
+        }),
+      ),
     }),
   },
   *check({ report, joint }) {
@@ -30,6 +36,8 @@ export const visualFirst = rule({
     if (report.excavations.length > 0) return;
     // That it was not even welded then is said by another rule.
     if (joint.runs.some(({ day, finished }) => canPrecede(finished ?? day, report.day) === "no")) return;
+    // A look that is missing is said by another rule.
+    if (joint.visual.reduce((sum, { length }) => sum + length.value, 0) < joint.length.value) return;
     const [first] = joint.visual.toSorted((one, other) => one.day.from - other.day.from);
     if (first === undefined || joint.visual.some(({ day }) => canPrecede(day, report.day) !== "no")) return;
     yield {
@@ -76,8 +84,9 @@ function seen(day: string, ...visual: readonly string[]) {
     report: { $: "RT-03", method: "RT", day, excavations: [] },
     joint: {
       $: "C2",
+      length: "1000 mm",
       runs: [{ day: "2026-06-09" }],
-      visual: visual.map((one, index) => ({ $: `VT-0${index + 1}`, day: one })),
+      visual: visual.map((one, index) => ({ $: `VT-0${index + 1}`, length: "1000 mm", day: one })),
     },
   };
 }
