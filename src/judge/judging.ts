@@ -10,6 +10,7 @@ import { notRead } from "../model/not-read.ts";
 import { addressOf } from "../model/record.ts";
 import { foldAbsences } from "./absences.ts";
 import { judgeComparisons, readFromIn, wantComparisons } from "./comparisons.ts";
+import { checkDays } from "./days.ts";
 import { prepareExceptions } from "./exceptions.ts";
 import { applyFact } from "./facts.ts";
 import { readValues, saySuspects } from "./fields.ts";
@@ -132,6 +133,13 @@ export const judging = Steps.from<Frame>()
   .stage("rules over the whole book", "applies the rules that read all records of a kind", ({ court, plan }) => {
     for (const rule of plan.whole) applyRule(court, rule, false);
   })
+  .stage(
+    "days",
+    "holds days of events against those of signatures, comparisons, what rests on them and milestones",
+    ({ court, issue }) => {
+      checkDays(court, issue);
+    },
+  )
   .step("what is owed", "registers who wants what: rows of the register, readers, fields, papers, links", (state) => {
     const { court, requirements, plan, comparisons } = state;
     const owed = requirements.flatMap((row) => applyRequirement(court, row));
