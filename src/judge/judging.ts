@@ -27,6 +27,7 @@ import { wantPapers, wantRowPapers } from "./papers.ts";
 import { readBack } from "./read-back.ts";
 import { judgeRefusals } from "./refusals.ts";
 import { applyRequirement } from "./register.ts";
+import { checkRests } from "./rests.ts";
 import { reviewExceptions } from "./review.ts";
 import { applyAgainst, applyRule } from "./rules.ts";
 import { addStillWaiting, settleGaps, settleOutcome, waitingByFinding } from "./settle.ts";
@@ -133,11 +134,14 @@ export const judging = Steps.from<Frame>()
   .stage("rules over the whole book", "applies the rules that read all records of a kind", ({ court, plan }) => {
     for (const rule of plan.whole) applyRule(court, rule, false);
   })
+  .stage("days", "holds days of events against those of signatures and comparisons", ({ court }) => {
+    checkDays(court);
+  })
   .stage(
-    "days",
-    "holds days of events against those of signatures, comparisons, what rests on them and milestones",
+    "what rests on days",
+    "holds days of events against those of what rests on them, and of milestones",
     ({ court, issue }) => {
-      checkDays(court, issue);
+      checkRests(court, issue);
     },
   )
   .step("what is owed", "registers who wants what: rows of the register, readers, fields, papers, links", (state) => {

@@ -93,18 +93,19 @@ export function originalsSound(court: Court, files: readonly BookFile[]): void {
 
 /** Form and number of pages as recorded against those of the file. */
 function describedAs(court: Court, record: BookRecord, { mediaType, pages }: OriginalNature): void {
-  const { mediaType: type, pages: count, path } = record.value;
+  const { mediaType: type, pages: count } = record.value;
+  const path = fileOf(record) ?? "";
   if (typeof type === "string" && type !== mediaType && type !== unknownForm)
     say(court, record, "original-described", "/mediaType", `${type} ${mediaType}`, {
       message: `original ${record.id} is recorded as ${type}, and its file is ${mediaType}`,
-      why: `the file ${String(path)} begins and ends as one of that form does`,
+      why: `the file ${path} begins and ends as one of that form does`,
       hint: "correct the kind of file; if another file was meant, correct the path and the hash",
     });
   // Sheets and texts have no pages of their own: what is counted there is somebody's print.
   if (paged.has(mediaType) && pages !== null && typeof count === "number" && count !== pages)
     say(court, record, "original-described", "/pages", `${count} ${pages}`, {
       message: `original ${record.id} is recorded with ${count} pages, and its file has ${pages}`,
-      why: `pages of ${String(path)} were counted`,
+      why: `pages of ${path} were counted`,
       hint: "correct the number; if pages are missing, scan them and record the new file",
     });
 }

@@ -261,6 +261,18 @@ describe("a schema file that breaks the form is refused, naming file and fault",
       'thing.schema.json: a has "x-whole-from", which only a list of the record may have, whose rows have a key',
     ],
     [
+      "links that are there by no day",
+      { a: { type: "array", description: "A.", "x-there-by": "done", items: ref("link", { "x-link": ["thing"] }) } },
+      {},
+      'thing.schema.json: a is there by "done", which is no day of an event in thing',
+    ],
+    [
+      "what is signed for of no day",
+      { a: text },
+      { "x-dated": "a" },
+      'thing.schema.json: "a" of x-dated is no day of an event in thing',
+    ],
+    [
       "a list without items",
       { a: { type: "array", description: "A." } },
       {},

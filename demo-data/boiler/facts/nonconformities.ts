@@ -63,7 +63,7 @@ export const nonconformities: readonly NonconformityReport[] = [
   {
     id: "NCR-03",
     title: "tube hole of the rear tube plate bored too wide",
-    affected: ["part:P04", "dimension-check:DIM-01"],
+    affected: ["part:P04"],
     requirement: "DRG-04: tube holes 51.5 mm ± 0.2 mm",
     found: "hole in row 7, place 4 of pass 3: 51.86 mm",
     foundBy: "D2",

@@ -1,6 +1,6 @@
 import { ownChoice } from "../../model/basis.ts";
 import { canPrecede } from "../../model/dates.ts";
-import { anyOf, count, date, optional, text, things } from "../../model/input.ts";
+import { anyOf, date, optional, text, things } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
 
 const milestones = ownChoice("milestones are listed in the order of manufacture, each with the day it was reached");
@@ -178,14 +178,17 @@ export const historyDays = rule({
   inputs: {
     revision: text("revision"),
     issued: date("issueDate"),
+    cutOff: date("dataCutOff"),
     rows: anyOf(things("history[]", { revision: text("revision"), state: text("state"), day: date("date") })),
     released: anyOf(things(named("release"), { day: optional(date("reached")) })),
     ordered: date("book.book.orderDate"),
   },
-  *check({ revision, issued, rows, released, ordered }) {
+  *check({ revision, issued, cutOff, rows, released, ordered }) {
     for (const [index, row] of rows.entries()) {
       const before = rows[index - 1];
-      const late = released.find(({ day }) => day !== undefined && canPrecede(day, row.day) === "no")?.day;
+      const late = released.find(
+        ({ day }) => day !== undefined && canPrecede(day, cutOff) === "yes" && canPrecede(day, row.day) === "no",
+      )?.day;
       const fault =
         canPrecede(before?.day ?? ordered, row.day) === "no"
           ? before === undefined
@@ -240,35 +243,9 @@ function issues(...rows: readonly (readonly [revision: string, state: string, da
   return {
     revision: "0",
     issued: "2026-07-17",
+    cutOff: "2026-07-17",
     ordered: "2026-01-19",
     released: [{ day: "2026-07-17" }],
     rows: rows.map(([revision, state, day]) => ({ revision, state, day })),
   };
 }
-
-export const recordFormat = rule({
-  id: "book-format",
-  title: "A book is written in the format of records that is read here",
-  basis: ownChoice("another format may mean another thing by the same word"),
-  kind: "book",
-  severity: "nonconformity",
-  owner: "document control",
-  inputs: { format: count("format") },
-  *check({ format }) {
-    if (format !== 1)
-      yield {
-        at: "format",
-        message: `the book says that its records have format ${format}; format 1 is read here`,
-        why: "there is no other format yet",
-        hint: "correct the number to 1",
-      };
-  },
-  examples: [
-    { name: "format 1", given: { format: 1 }, objections: [] },
-    {
-      name: "another",
-      given: { format: 10 },
-      objections: ["the book says that its records have format 10; format 1 is read here"],
-    },
-  ],
-});

@@ -210,7 +210,9 @@ export const repairDecided = rule({
 
 function made(changes: Readonly<Record<string, string | readonly string[] | undefined>>) {
   const report = { disposition: "rework", affected: ["joint:C2", "ndt-report:RT-03"], corrector: "W07", ...changes };
-  const stated = Object.fromEntries(Object.entries(report).filter(([, value]) => value !== undefined));
+  const stated = Object.fromEntries(
+    Object.entries<string | readonly string[] | undefined>(report).filter(([, value]) => value !== undefined),
+  );
   return { joint: "C2", welders: ["W07"], report: { $: "NCR-01", ...stated } };
 }
 

@@ -243,10 +243,11 @@ function held(module: string, point: string) {
   };
 }
 
-/** Of which kinds a step sums up the work: its records are of the days of the step, not of before the steps it follows. */
+/**
+ * What is done once, when the steps before it are done. Reports and measurements are not among them: a step that sums up
+ * names reports of long before.
+ */
 const works = [
-  ["ndt-report", "date"],
-  ["dimension-check", "date"],
   ["pressure-test", "date"],
   ["repair", "date"],
   ["piece-mark", "cut"],

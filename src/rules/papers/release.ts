@@ -134,7 +134,6 @@ const signatories = [
   { kind: "declaration", paths: ["signatory"], what: "its signatory" },
   { kind: "body-certificate", paths: ["signatory"], what: "its signatory" },
   { kind: "calculation-sheet", paths: ["preparedBy", "checkedBy"], what: "who prepared and who checked it" },
-  { kind: "nonconformity-report", paths: ["closedBy"], what: "who closed it" },
 ] as const;
 
 export const signedByNamed: readonly Rule[] = signatories.map(({ kind, paths, what }) =>
