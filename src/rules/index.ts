@@ -62,7 +62,7 @@ import {
   correctorNamed,
   repairDecided,
   pressureConcerned,
-  courseOfReports,
+  raisedAfterFound,
   deviationReported,
 } from "./papers/nonconformity-course.ts";
 import { certificatePages } from "./papers/pages.ts";
@@ -203,7 +203,7 @@ export const rules: readonly Rule[] = [
   correctorNamed,
   repairDecided,
   ...pressureConcerned,
-  ...courseOfReports,
+  ...raisedAfterFound,
   deviationReported,
   certificatePages,
   ...postsHeld,

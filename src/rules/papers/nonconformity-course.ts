@@ -255,75 +255,39 @@ export const pressureConcerned: readonly Rule[] = ["part", "joint"].map((kind) =
   }),
 );
 
-interface Course {
-  readonly id: string;
-  readonly kind: string;
-  readonly list: "affected" | "verification";
-  readonly title: string;
-}
-
-/** Records in which something was found are of the day of its report or earlier; those that verify its correction, later. */
-export const courseOfReports: readonly Rule[] = (
-  [
-    {
-      id: "ndt-report-raised",
-      kind: "ndt-report",
-      list: "affected",
-      title: "A nonconformity is raised when the test that found it has been made",
-    },
-    {
-      id: "dimension-check-raised",
-      kind: "dimension-check",
-      list: "affected",
-      title: "A nonconformity is raised when the measurement that found it has been made",
-    },
-    {
-      id: "ndt-report-verifies",
-      kind: "ndt-report",
-      list: "verification",
-      title: "The test that verifies a correction is made when the report is raised",
-    },
-  ] satisfies readonly Course[]
-).map(({ id, kind, list: of, title }) =>
+/** What was found in a report or a measurement is raised when that has been made. */
+export const raisedAfterFound: readonly Rule[] = ["ndt-report", "dimension-check"].map((kind) =>
   rule({
     ...basis,
-    id,
-    title,
+    id: `${kind}-raised`,
+    title: `A nonconformity is raised when the ${kindName(kind)} it is about has been made`,
     kind,
-    when: [{ path: `<nonconformity-report:${of}[]>`, exists: true }],
-    severity: of === "affected" ? "query" : "nonconformity",
+    when: [{ path: "<nonconformity-report:affected[]>", exists: true }],
+    severity: "query",
     inputs: {
       day: date("date"),
-      reports: anyOf(things(`<nonconformity-report:${of}[]>`, { raised: date("raised") })),
+      reports: anyOf(things("<nonconformity-report:affected[]>", { raised: date("raised") })),
     },
     *check({ day, reports }, subject) {
-      for (const report of reports) {
-        const wrong =
-          of === "affected" ? canPrecede(day, report.raised) === "no" : canPrecede(report.raised, day) === "no";
-        if (wrong)
+      for (const report of reports)
+        if (canPrecede(day, report.raised) === "no")
           yield {
             at: [report, "raised"],
             on: report,
             name: subject.id,
-            message: `nonconformity report ${report.$.name} was raised on ${report.raised.text}; ${kindName(kind)} ${subject.name}, which ${of === "affected" ? "it is about" : "verifies what was corrected"}, is of ${day.text}`,
-            why: `the report names it under "${of}"`,
+            message: `nonconformity report ${report.$.name} was raised on ${report.raised.text}; ${kindName(kind)} ${subject.name}, which it is about, is of ${day.text}`,
+            why: "the report names it as affected",
             hint: "correct the wrong day, or name the right record",
             related: [{ at: "day", message: day.text }],
           };
-      }
     },
     examples: [
       { name: "on one day", given: { day: "2026-06-11", reports: [{ raised: "2026-06-11" }] }, objections: [] },
       {
-        name: "the wrong way round",
-        given: {
-          day: of === "affected" ? "2026-06-12" : "2026-06-10",
-          reports: [{ $: "NCR-01", raised: "2026-06-11" }],
-        },
+        name: "a day before",
+        given: { day: "2026-06-12", reports: [{ $: "NCR-01", raised: "2026-06-11" }] },
         objections: [
-          of === "affected"
-            ? `nonconformity report NCR-01 was raised on 2026-06-11; ${kindName(kind)} X-01, which it is about, is of 2026-06-12`
-            : `nonconformity report NCR-01 was raised on 2026-06-11; ${kindName(kind)} X-01, which verifies what was corrected, is of 2026-06-10`,
+          `nonconformity report NCR-01 was raised on 2026-06-11; ${kindName(kind)} X-01, which it is about, is of 2026-06-12`,
         ],
       },
     ],
