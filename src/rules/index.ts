@@ -52,7 +52,7 @@ import { declarationLast, declarationStandard, certificateValid } from "./papers
 import { drawingInForce, testProcedureInForce, repairProcedureInForce, checkedByAnother } from "./papers/documents.ts";
 import { roleOfFirm } from "./papers/employers.ts";
 import { firmsRegistered } from "./papers/firms.ts";
-import { milestonesInOrder, orderReached, finalReached, releasedFinal, historyDays } from "./papers/issue-days.ts";
+import { milestonesInOrder, orderReached, finalReached, historyDays } from "./papers/issue-days.ts";
 import { nameplateMark, nameplateValve } from "./papers/nameplate.ts";
 import { closedBeforeTest, nonconformityState, closedByAnother, concessionHeld } from "./papers/nonconformities.ts";
 import {
@@ -189,7 +189,6 @@ export const rules: readonly Rule[] = [
   milestonesInOrder,
   orderReached,
   finalReached,
-  releasedFinal,
   historyDays,
   nameplateMark,
   nameplateValve,

@@ -131,42 +131,6 @@ export const finalReached = rule({
   ],
 });
 
-export const releasedFinal = rule({
-  id: "issue-released-final",
-  title: "An issue made after the release is a final one",
-  basis: ownChoice("what is released is released with its book; an interim issue leaves open what it judges"),
-  kind: "issue",
-  when: [
-    { path: "state", equals: "interim" },
-    { path: `${named("release")}.reached`, exists: true },
-  ],
-  severity: "query",
-  owner: "document control",
-  inputs: { cutOff: date("dataCutOff"), released: anyOf(things(named("release"), { day: optional(date("reached")) })) },
-  *check({ cutOff, released }) {
-    for (const { day } of released)
-      if (day !== undefined && canPrecede(day, cutOff) === "yes")
-        yield {
-          at: "cutOff",
-          accuses: [],
-          message: `the equipment was released on ${day.text}; the issue with evidence up to ${cutOff.text} is still interim`,
-          why: "issue.json states both",
-          hint: "issue it as final, or correct the day of the release",
-          related: [{ at: "released", message: `released on ${day.text}` }],
-        };
-  },
-  examples: [
-    { name: "before the release", given: { cutOff: "2026-06-05", released: [{ day: "2026-07-17" }] }, objections: [] },
-    {
-      name: "on the day of the release",
-      given: { cutOff: "2026-07-17", released: [{ day: "2026-07-17" }] },
-      objections: [
-        "the equipment was released on 2026-07-17; the issue with evidence up to 2026-07-17 is still interim",
-      ],
-    },
-  ],
-});
-
 export const historyDays = rule({
   id: "issue-history-days",
   title: "Issues follow each other in their days, the first after the order, a final one not before the release",
@@ -196,7 +160,7 @@ export const historyDays = rule({
             : `before revision ${before.revision} of ${before.day.text}`
           : row.state === "final" && late !== undefined
             ? `as final, before the release of ${late.text}`
-            : row.revision === revision && row.day.day !== issued.day
+            : row.revision === revision && row.day.day !== issued.day && canPrecede(cutOff, issued) === "yes"
               ? `and is dated ${issued.text} itself`
               : undefined;
       if (fault !== undefined)

@@ -54,10 +54,13 @@ export const agreedBeforeClosed = rule({
   ],
   severity: "nonconformity",
   inputs: {
+    raised: date("raised"),
     closed: optional(date("closed")),
     approvals: anyOf(things("approvals[]", { role: text("role"), day: date("date") })),
   },
-  *check({ closed, approvals }, report) {
+  *check({ raised, closed, approvals }, report) {
+    // Closed before it was raised: then that day is wrong, and said to be.
+    if (closed !== undefined && canPrecede(raised, closed) === "no") return;
     for (const approval of approvals)
       if (closed !== undefined && canPrecede(approval.day, closed) === "no")
         yield {
@@ -73,12 +76,20 @@ export const agreedBeforeClosed = rule({
   examples: [
     {
       name: "on one day",
-      given: { closed: "2026-06-17", approvals: [{ role: "inspection body", day: "2026-06-17" }] },
+      given: {
+        raised: "2026-06-11",
+        closed: "2026-06-17",
+        approvals: [{ role: "inspection body", day: "2026-06-17" }],
+      },
       objections: [],
     },
     {
       name: "agreed a day later",
-      given: { closed: "2026-06-17", approvals: [{ role: "inspection body", day: "2026-06-18" }] },
+      given: {
+        raised: "2026-06-11",
+        closed: "2026-06-17",
+        approvals: [{ role: "inspection body", day: "2026-06-18" }],
+      },
       objections: [
         "nonconformity report X-01 was closed on 2026-06-17, before it was agreed to as inspection body on 2026-06-18",
       ],
@@ -163,14 +174,15 @@ export const repairDecided = rule({
       disposition: text("disposition"),
       affected: list(text("affected[]")),
       corrector: optional(text("correctedBy")),
+      closer: optional(text("closedBy")),
     }),
   },
   *check({ joint, welders, report }, repair) {
-    const { disposition, affected, corrector } = report;
+    const { disposition, affected, corrector, closer } = report;
     const faults = [
       corrected.includes(disposition) ? "" : `ends in "${disposition}"`,
       affected.includes(`joint:${joint}`) ? "" : `does not name joint ${joint} as affected`,
-      corrector === undefined || welders.includes(corrector)
+      corrector === undefined || corrector === closer || welders.includes(corrector)
         ? ""
         : `names ${corrector} as who corrected, and not ${welders.join(" or ")}, who welded`,
     ].filter((fault) => fault !== "");
@@ -255,8 +267,8 @@ export const pressureConcerned: readonly Rule[] = ["part", "joint"].map((kind) =
   }),
 );
 
-/** What was found in a report or a measurement is raised when that has been made. */
-export const raisedAfterFound: readonly Rule[] = ["ndt-report", "dimension-check"].map((kind) =>
+/** What was found in a report is raised when that has been made. */
+export const raisedAfterFound: readonly Rule[] = ["ndt-report"].map((kind) =>
   rule({
     ...basis,
     id: `${kind}-raised`,

@@ -249,10 +249,8 @@ function held(module: string, point: string) {
  */
 const works = [
   ["pressure-test", "date"],
-  ["repair", "date"],
   ["piece-mark", "cut"],
   ["nameplate", "fixed"],
-  ["declaration", "date"],
   ["body-certificate", "date"],
 ] as const;
 
