@@ -67,11 +67,26 @@ import { comparedByAnother } from "./papers/comparison.ts";
 import { dateOrders, afterOrder } from "./papers/dates.ts";
 import { declarationLast, declarationStandard, certificateValid } from "./papers/declaration.ts";
 import { drawingInForce, testProcedureInForce, repairProcedureInForce, checkedByAnother } from "./papers/documents.ts";
+import { roleOfFirm } from "./papers/employers.ts";
 import { firmsRegistered } from "./papers/firms.ts";
+import { milestonesInOrder, orderReached, finalReached, historyDays } from "./papers/issue-days.ts";
 import { nameplateMark, nameplateValve } from "./papers/nameplate.ts";
 import { closedBeforeTest, nonconformityState, closedByAnother, concessionHeld } from "./papers/nonconformities.ts";
+import {
+  cancelledWithout,
+  agreedBeforeClosed,
+  bodyAgreed,
+  correctorNamed,
+  repairDecided,
+  pressureConcerned,
+  raisedAfterFound,
+  deviationReported,
+} from "./papers/nonconformity-course.ts";
 import { certificatePages } from "./papers/pages.ts";
 import { postsHeld, stepSignatories } from "./papers/people.ts";
+import { pointOutcome, planInOrder, noticeGiven, bodyHolds, afterSteps } from "./papers/plan-points.ts";
+import { soleResponsibility, standardParts, typeYears, signedByNamed, plateAfterTest } from "./papers/release.ts";
+import { approvedAfterDated, revisionsInOrder, approvedByAnother, sheetsScanned } from "./papers/revision-course.ts";
 import { signaturesAuthorised } from "./papers/signatures.ts";
 import { stepOrder, stepTimes, stepSigned, holdReleased } from "./papers/steps.ts";
 import { feedPumpDuty } from "./safety/feed-pump.ts";
@@ -240,16 +255,43 @@ export const rules: readonly Rule[] = [
   testProcedureInForce,
   repairProcedureInForce,
   ...checkedByAnother,
+  roleOfFirm,
   ...firmsRegistered,
+  milestonesInOrder,
+  orderReached,
+  finalReached,
+  historyDays,
   nameplateMark,
   nameplateValve,
   closedBeforeTest,
   nonconformityState,
   closedByAnother,
   concessionHeld,
+  cancelledWithout,
+  agreedBeforeClosed,
+  bodyAgreed,
+  correctorNamed,
+  repairDecided,
+  ...pressureConcerned,
+  ...raisedAfterFound,
+  deviationReported,
   certificatePages,
   ...postsHeld,
   stepSignatories,
+  pointOutcome,
+  planInOrder,
+  noticeGiven,
+  ...bodyHolds,
+  ...afterSteps,
+  soleResponsibility,
+  standardParts,
+  typeYears,
+  ...signedByNamed,
+  plateAfterTest,
+  ...approvedAfterDated,
+  ...revisionsInOrder,
+  ...approvedByAnother,
+  ...sheetsScanned,
   ...signaturesAuthorised,
   stepOrder,
   stepTimes,
