@@ -8,9 +8,9 @@ import {
 import { moduleFitsCategory, declarationBodyNumber, declarationCertificates } from "./design/conformity-assessment.ts";
 import { designStandardServed, sheetStandardDeclared } from "./design/design-standards.ts";
 import { dimensionWithin } from "./design/dimensions.ts";
+import { measuredAlike } from "./design/measured-thickness.ts";
 import { dimensionRows } from "./design/nominals.ts";
 import { openingJudged } from "./design/openings.ts";
-import { partSizes } from "./design/part-sizes.ts";
 import { weldCoefficientExtent } from "./design/weld-coefficient.ts";
 import { heatTreatmentChart } from "./heat-treatment/chart.ts";
 import { heatTreatmentPlanned, heatTreatmentAfterWelding, heatTreatmentTimes } from "./heat-treatment/cycles.ts";
@@ -168,9 +168,9 @@ export const rules: readonly Rule[] = [
   designStandardServed,
   sheetStandardDeclared,
   dimensionWithin,
+  measuredAlike,
   ...dimensionRows,
   openingJudged,
-  ...partSizes,
   weldCoefficientExtent,
   heatTreatmentChart,
   heatTreatmentPlanned,

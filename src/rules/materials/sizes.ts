@@ -93,10 +93,11 @@ export const certifiedSizes: readonly Rule[] = sizes.map(
       inputs: {
         part: thing("part", { form: text("material.form") }),
         size: quantity(`part.${ofPart}`, "mm"),
-        row: thing("certificateRow", { size: quantity(ofRow, "mm") }),
+        row: thing("certificateRow", { form: text("form"), size: quantity(ofRow, "mm") }),
       },
       *check({ part, size, row }, mark) {
-        if (fits(row.size, relation, size)) return;
+        // Another product altogether is found by what the part asks for.
+        if (row.form !== part.form || fits(row.size, relation, size)) return;
         yield {
           at: [row, "size"],
           message: `piece ${mark.name} comes from ${part.form} of ${words} ${row.size.text}; part ${part.$.name} has ${size.text}`,
@@ -108,17 +109,21 @@ export const certifiedSizes: readonly Rule[] = sizes.map(
       examples: [
         {
           name: "the same",
-          given: { part: { form: "tube" }, size: "50 mm", row: { size: "50 mm" } },
+          given: { part: { form: "tube" }, size: "50 mm", row: { form: "tube", size: "50 mm" } },
           objections: [],
         },
         {
           name: "a little smaller",
-          given: { part: { $: "1", form: "tube" }, size: "50 mm", row: { $: "CRT-1#A", size: "49.9 mm" } },
+          given: {
+            part: { $: "1", form: "tube" },
+            size: "50 mm",
+            row: { $: "CRT-1#A", form: "tube", size: "49.9 mm" },
+          },
           objections: [`piece X-01 comes from tube of ${words} 49.9 mm; part 1 has 50 mm`],
         },
         {
           name: "larger",
-          given: { part: { $: "1", form: "tube" }, size: "50 mm", row: { $: "CRT-1#A", size: "51 mm" } },
+          given: { part: { $: "1", form: "tube" }, size: "50 mm", row: { $: "CRT-1#A", form: "tube", size: "51 mm" } },
           objections: relation === "=" ? [`piece X-01 comes from tube of ${words} 51 mm; part 1 has 50 mm`] : [],
         },
       ],

@@ -2,6 +2,7 @@ import { commonPractice, fromMemory } from "../../model/basis.ts";
 import { canPrecede } from "../../model/dates.ts";
 import { anyOf, date, text, thing, things } from "../../model/input.ts";
 import { rule, type Rule } from "../../model/rule.ts";
+import { holds, person } from "../shared/roles.ts";
 import { certifiedMethod } from "../../requirements/testing-conditions.ts";
 
 const employed = rule({
@@ -9,7 +10,11 @@ const employed = rule({
   title: "Who tested works for the laboratory that reports",
   basis: commonPractice("a laboratory reports what its own people tested"),
   kind: "ndt-report",
-  when: [{ path: "laboratory", exists: true }],
+  // A firm that tests nothing is found by what it is registered for.
+  when: [
+    { path: "laboratory", exists: true },
+    { path: "laboratory.roles[]", equals: ["testing", "laboratory"] },
+  ],
   severity: "query",
   owner: "testing",
   inputs: {
@@ -126,11 +131,12 @@ const signing = rule({
   inputs: {
     operator: thing("operator", {}),
     reviewer: thing("reviewer", {}),
-    signers: anyOf(things('signatures[role="testing"]', { person: thing("person", {}) })),
+    signers: anyOf(things('signatures[role="testing"]', { person: thing("person", person) })),
   },
   *check({ operator, reviewer: other, signers }, report) {
     for (const signer of signers)
-      if (![operator.$.id, other.$.id].includes(signer.person.$.id))
+      // Who is no tester at all is found by the role.
+      if (![operator.$.id, other.$.id].includes(signer.person.$.id) && holds(signer.person, ["testing"], undefined))
         yield {
           at: [signer, "person"],
           accuses: [],
@@ -151,7 +157,11 @@ const signing = rule({
 });
 
 function signedBy(id: string) {
-  return { operator: { $: "N1" }, reviewer: { $: "N3" }, signers: [{ person: { $: id } }] };
+  return {
+    operator: { $: "N1" },
+    reviewer: { $: "N3" },
+    signers: [{ person: { $: id, roles: [{ role: "testing" }] } }],
+  };
 }
 
 /** Who stands behind a report of tests. */

@@ -2,6 +2,7 @@ import { commonPractice } from "../../model/basis.ts";
 import { canPrecede } from "../../model/dates.ts";
 import { anyOf, date, quantity, text, thing, things } from "../../model/input.ts";
 import { rule, type Rule } from "../../model/rule.ts";
+import { holds, person } from "../shared/roles.ts";
 
 /** Of the set pressure. */
 const leastSeat = 0.8;
@@ -74,7 +75,11 @@ const signed = rule({
   title: "Who signs as supplier of a safety valve works for its maker",
   basis: commonPractice("the maker's own people sign for the maker"),
   kind: "safety-valve",
-  when: [{ path: 'signatures[role="supplier"].person', exists: true }],
+  when: [
+    { path: 'signatures[role="supplier"].person', exists: true },
+    // A firm that makes nothing is found by what it is registered for.
+    { path: "manufacturer.roles[]", equals: ["supplier", "mill", "maker"] },
+  ],
   severity: "query",
   owner: "supplier",
   inputs: {
@@ -82,32 +87,39 @@ const signed = rule({
     signers: anyOf(
       things('signatures[role="supplier"]', {
         name: text("person"),
-        person: thing("person", { employer: thing("employer", {}) }),
+        person: thing("person", { ...person, employer: thing("employer", {}) }),
       }),
     ),
   },
   *check({ maker, signers }, valve) {
-    for (const { person, name } of signers)
-      if (person.employer.$.id !== maker.$.id)
+    for (const { person: who, name } of signers)
+      // Who signs for no supplier at all is found by the role.
+      if (who.employer.$.id !== maker.$.id && holds(who, ["supplier"], undefined))
         yield {
           at: "maker",
           accuses: [],
           name,
-          message: `safety valve ${valve.name} is made by ${maker.$.name} and signed for by ${person.$.name} of ${person.employer.$.name}`,
+          message: `safety valve ${valve.name} is made by ${maker.$.name} and signed for by ${who.$.name} of ${who.employer.$.name}`,
           why: "the register of people names another employer",
           hint: "compare with the certificate; correct firm or person, or answer this query with who set the valve for the maker",
-          related: [{ at: [person, "employer"], message: `${person.employer.$.name} here` }],
+          related: [{ at: [who, "employer"], message: `${who.employer.$.name} here` }],
         };
   },
   examples: [
     {
       name: "the maker's own",
-      given: { maker: { $: "M1" }, signers: [{ name: "V1", person: { $: "V1", employer: { $: "M1" } } }] },
+      given: {
+        maker: { $: "M1" },
+        signers: [{ name: "V1", person: { $: "V1", roles: [{ role: "supplier" }], employer: { $: "M1" } } }],
+      },
       objections: [],
     },
     {
       name: "of another firm",
-      given: { maker: { $: "M1" }, signers: [{ name: "V1", person: { $: "V1", employer: { $: "M2" } } }] },
+      given: {
+        maker: { $: "M1" },
+        signers: [{ name: "V1", person: { $: "V1", roles: [{ role: "supplier" }], employer: { $: "M2" } } }],
+      },
       objections: ["safety valve X-01 is made by M1 and signed for by V1 of M2"],
     },
   ],
