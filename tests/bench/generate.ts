@@ -53,6 +53,7 @@ export const pressureParts: Growth = {
 /** What a copy is numbered by beside its id. A heat is what one mill and one heat number make. */
 const numbers: ReadonlySet<string> = new Set([
   "joint/mark",
+  "ndt-report/rows/film",
   "piece-mark/mark",
   "piece-mark/pieceNumber",
   "piece-mark/transfers/from",
