@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from "node:fs";
-import { join, relative } from "node:path";
+import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 
 /** A list of everything of one sort that the files of a folder define. */
@@ -84,50 +84,88 @@ const lists: readonly ListOfFolder[] = [
 ];
 
 /**
- * The `index.ts` of each folder of definitions, by path in the repository: folders, then files, each in the order of the
- * alphabet, then in the order of the file. `source` is `src/`, whose files say what there is; `compiled` holds the same
- * files as the compiler wrote them, whose values say what each export is. Throws where two exports have one name.
+ * The `index.ts` of each folder of definitions, by path in the repository: of the folders in it first, each with a list of
+ * its own, then of its files in the order of the alphabet, then in the order of the file. `source` is `src/`, whose files say
+ * what there is; `compiled` holds the same files as the compiler wrote them, whose values say what each export is. Throws
+ * where two exports of a folder have one name.
  */
 export async function generatedLists(source: string, compiled: string): Promise<ReadonlyMap<string, string>> {
   const files = new Map<string, string>();
-  for (const one of lists) {
-    const taken = new Set<unknown>();
-    const imports: string[] = [];
-    const entries: string[] = [];
-    const names = new Map<string, string>();
-    for (const file of filesIn(join(source, one.folder))) {
-      const path = relative(join(source, one.folder), file);
-      if (path === "index.ts") continue;
-      const values = (await import(
-        pathToFileURL(join(compiled, one.folder, path.replace(/\.ts$/, ".js"))).href
-      )) as Readonly<Record<string, unknown>>;
-      const found: string[] = [];
-      for (const [, name = ""] of readFileSync(file, "utf8").matchAll(/^export const (\w+)/gm)) {
-        const value = values[name];
-        const all: readonly unknown[] = Array.isArray(value) ? value : [value];
-        const fresh = all.filter((each) => !taken.has(each));
-        if (fresh.length === 0 || !all.every((each) => isOne(each, one))) continue;
-        const before = names.get(name);
-        if (before !== undefined)
-          throw new Error(`\`${name}\` is exported by ${before} and by ${path} of src/${one.folder}/: rename one`);
-        names.set(name, path);
-        found.push(name);
-        entries.push(Array.isArray(value) ? `...${name}` : name);
-        for (const each of all) taken.add(each);
-      }
-      if (found.length > 0) imports.push(importOf(found, `./${path}`));
-    }
-    const up = `import type { ${one.type} } from "../${one.model}";`;
-    const body = entries.map((entry) => `  ${entry},\n`).join("");
-    const inOne = `export const ${one.list}: readonly ${one.type}[] = [${entries.join(", ")}];`;
-    files.set(
-      `src/${one.folder}/index.ts`,
-      `// Made from the files of this folder by \`npm run types\`; change them, not this one.\n${up}\n${imports.join("\n")}\n\n${commentOf(one.says)}\n${
-        inOne.length <= width ? inOne : `export const ${one.list}: readonly ${one.type}[] = [\n${body}];`
-      }\n`,
-    );
-  }
+  for (const one of lists) await addList({ one, source, compiled, taken: new Set(), files }, one.folder, one.list);
   return files;
+}
+
+interface Making {
+  readonly one: ListOfFolder;
+  readonly source: string;
+  readonly compiled: string;
+  /** Definitions that are on a list: an export may hold others of the same file. */
+  readonly taken: Set<unknown>;
+  readonly files: Map<string, string>;
+}
+
+/** Adds the list of a folder and of those in it; false where nothing is defined there, and the folder is not the outermost. */
+async function addList(making: Making, folder: string, list: string): Promise<boolean> {
+  const { one, source, files } = making;
+  const imports: string[] = [];
+  const entries: string[] = [];
+  for (const name of namesIn(join(source, folder), "folder")) {
+    const inner = `${camel(name)}${list.charAt(0).toUpperCase()}${list.slice(1)}`;
+    if (!(await addList(making, join(folder, name), inner))) continue;
+    imports.push(importOf([inner], `./${name}/index.ts`));
+    entries.push(`...${inner}`);
+  }
+  const names = new Map<string, string>();
+  for (const path of namesIn(join(source, folder), "file")) {
+    const found = await definedIn(making, join(folder, path));
+    for (const { name } of found) {
+      const before = names.get(name);
+      if (before !== undefined)
+        throw new Error(`\`${name}\` is exported by ${before} and by ${path} of src/${folder}/: rename one`);
+      names.set(name, path);
+    }
+    entries.push(...found.map(({ name, many }) => (many ? `...${name}` : name)));
+    if (found.length > 0)
+      imports.push(
+        importOf(
+          found.map(({ name }) => name),
+          `./${path}`,
+        ),
+      );
+  }
+  const outermost = folder === one.folder;
+  if (entries.length === 0 && !outermost) return false;
+  const up = `import type { ${one.type} } from "${"../".repeat(folder.split("/").length)}${one.model}";`;
+  const body = entries.map((entry) => `  ${entry},\n`).join("");
+  const inOne = `export const ${list}: readonly ${one.type}[] = [${entries.join(", ")}];`;
+  const says = outermost
+    ? one.says
+    : `What ${one.folder}/ has of ${folder.split("/").slice(1).join(", ").replaceAll("-", " ")}.`;
+  files.set(
+    `src/${folder}/index.ts`,
+    `// Made from the files of this folder by \`npm run types\`; change them, not this one.\n${up}\n${imports.join("\n")}\n\n${commentOf(says)}\n${
+      inOne.length <= width ? inOne : `export const ${list}: readonly ${one.type}[] = [\n${body}];`
+    }\n`,
+  );
+  return true;
+}
+
+/** What a file exports that belongs on the list, in its order; what an export before it holds too stands there once. */
+async function definedIn(
+  { one, source, compiled, taken }: Making,
+  path: string,
+): Promise<readonly { readonly name: string; readonly many: boolean }[]> {
+  const values = (await import(pathToFileURL(join(compiled, path.replace(/\.ts$/, ".js"))).href)) as Readonly<
+    Record<string, unknown>
+  >;
+  return [...readFileSync(join(source, path), "utf8").matchAll(/^export const (\w+)/gm)].flatMap(([, name = ""]) => {
+    const value = values[name];
+    const all: readonly unknown[] = Array.isArray(value) ? value : [value];
+    const fresh = all.filter((each) => !taken.has(each));
+    if (fresh.length === 0 || !all.every((each) => isOne(each, one))) return [];
+    for (const each of all) taken.add(each);
+    return [{ name, many: Array.isArray(value) }];
+  });
 }
 
 /** Characters on a line, as everywhere in this repository. */
@@ -153,11 +191,15 @@ function importOf(names: readonly string[], from: string): string {
 const isOne = (value: unknown, { has }: ListOfFolder): boolean =>
   typeof value === "object" && value !== null && has.every((property) => property in value);
 
-/** Files of a folder and of the folders in it, folders first. */
-function filesIn(folder: string): readonly string[] {
-  const entries = readdirSync(folder, { withFileTypes: true }).sort((a, b) => (a.name < b.name ? -1 : 1));
-  return [
-    ...entries.filter((entry) => entry.isDirectory()).flatMap(({ name }) => filesIn(join(folder, name))),
-    ...entries.filter((entry) => entry.isFile() && entry.name.endsWith(".ts")).map(({ name }) => join(folder, name)),
-  ];
-}
+/** Names in a folder, in the order of the alphabet, but for the list itself. */
+const namesIn = (folder: string, sort: "folder" | "file"): readonly string[] =>
+  readdirSync(folder, { withFileTypes: true })
+    .filter((entry) =>
+      sort === "folder"
+        ? entry.isDirectory()
+        : entry.isFile() && entry.name.endsWith(".ts") && entry.name !== "index.ts",
+    )
+    .map(({ name }) => name)
+    .sort((a, b) => (a < b ? -1 : 1));
+
+const camel = (name: string): string => name.replaceAll(/-(\w)/g, (_, letter: string) => letter.toUpperCase());

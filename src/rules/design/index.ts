@@ -1,0 +1,27 @@
+// Made from the files of this folder by `npm run types`; change them, not this one.
+import type { Rule } from "../../model/rule.ts";
+import { calculationPressureCovers, calculationTemperatureCovers, allowanceOfPart } from "./calculation-figures.ts";
+import { moduleFitsCategory, declarationBodyNumber, declarationCertificates } from "./conformity-assessment.ts";
+import { designStandardServed, sheetStandardDeclared } from "./design-standards.ts";
+import { dimensionWithin } from "./dimensions.ts";
+import { measuredAlike } from "./measured-thickness.ts";
+import { dimensionRows } from "./nominals.ts";
+import { openingJudged } from "./openings.ts";
+import { weldCoefficientExtent } from "./weld-coefficient.ts";
+
+/** What rules/ has of design. */
+export const designRules: readonly Rule[] = [
+  calculationPressureCovers,
+  calculationTemperatureCovers,
+  allowanceOfPart,
+  moduleFitsCategory,
+  declarationBodyNumber,
+  declarationCertificates,
+  designStandardServed,
+  sheetStandardDeclared,
+  dimensionWithin,
+  measuredAlike,
+  ...dimensionRows,
+  openingJudged,
+  weldCoefficientExtent,
+];

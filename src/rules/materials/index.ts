@@ -1,0 +1,44 @@
+// Made from the files of this folder by `npm run types`; change them, not this one.
+import type { Rule } from "../../model/rule.ts";
+import { developedAreas } from "./areas.ts";
+import { chemistryLimits } from "./chemistry.ts";
+import { materialDates } from "./dates.ts";
+import { deliveryCondition } from "./delivery.ts";
+import { documentsOfMaterial } from "./documents.ts";
+import { certificateFigures } from "./figures.ts";
+import { markMaterial, certificateType, certificateThickness, millApproved } from "./identity.ts";
+import { printedMean, impactEnergy } from "./impact.ts";
+import { millApprovals } from "./mills.ts";
+import { plateCut, lengthCut } from "./pieces-cut.ts";
+import { piecesOfPart, piecesDelivered, lengthsOfParts, lengthOfPart } from "./pieces.ts";
+import { rowMass } from "./row-mass.ts";
+import { certifiedSizes } from "./sizes.ts";
+import { tensileLimits } from "./strength.ts";
+import { impactTested } from "./tests-owed.ts";
+
+/** What rules/ has of materials. */
+export const materialsRules: readonly Rule[] = [
+  ...developedAreas,
+  chemistryLimits,
+  ...materialDates,
+  deliveryCondition,
+  ...documentsOfMaterial,
+  ...certificateFigures,
+  markMaterial,
+  certificateType,
+  certificateThickness,
+  millApproved,
+  printedMean,
+  impactEnergy,
+  ...millApprovals,
+  plateCut,
+  lengthCut,
+  piecesOfPart,
+  piecesDelivered,
+  lengthsOfParts,
+  lengthOfPart,
+  ...rowMass,
+  ...certifiedSizes,
+  tensileLimits,
+  impactTested,
+];

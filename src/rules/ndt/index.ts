@@ -1,0 +1,78 @@
+// Made from the files of this folder by `npm run types`; change them, not this one.
+import type { Rule } from "../../model/rule.ts";
+import { acceptanceLevel, citedEditions } from "./acceptance.ts";
+import { testerAuthorised } from "./authorisation.ts";
+import { surfaceConditions } from "./conditions.ts";
+import { rejectionExtended } from "./extension.ts";
+import { extentFloor } from "./extent-floor.ts";
+import { visualExtent, magneticExtent, penetrantExtent, radiographicExtent, ultrasonicExtent } from "./extent.ts";
+import { filmClass } from "./film-class.ts";
+import { filmDensity } from "./film-density.ts";
+import { filmLength, doubleImage } from "./film-geometry.ts";
+import { filmNumbers } from "./film-numbers.ts";
+import { wireSeen } from "./image-quality.ts";
+import { testerIndependent } from "./independence.ts";
+import { indicationPermitted } from "./indications.ts";
+import { jointCoefficient } from "./joint-coefficient.ts";
+import { jointClosesPart, jointGoesRound } from "./joint-course.ts";
+import { reportPeople } from "./laboratory.ts";
+import { methodForWeld } from "./method.ts";
+import { testAfterWelding, testDelay, rowLength } from "./order.ts";
+import { testedWithinWeld } from "./place.ts";
+import { procedureUses } from "./procedures.ts";
+import { rejectedFor } from "./rejected-for.ts";
+import { repairTakesOut } from "./repair-place.ts";
+import { testerSector } from "./sector.ts";
+import { sourceNamed } from "./source-named.ts";
+import { sourceRange } from "./source-range.ts";
+import { testLevel, radiographicClass } from "./test-level.ts";
+import { testerPeriod } from "./tester-period.ts";
+import { testerCertified, visualTesterCertified, testerApproved } from "./testers.ts";
+import { ultrasonicTechnique } from "./ultrasonic.ts";
+import { visualFirst } from "./visual-first.ts";
+
+/** What rules/ has of ndt. */
+export const ndtRules: readonly Rule[] = [
+  acceptanceLevel,
+  ...citedEditions,
+  testerAuthorised,
+  ...surfaceConditions,
+  rejectionExtended,
+  extentFloor,
+  visualExtent,
+  magneticExtent,
+  penetrantExtent,
+  radiographicExtent,
+  ultrasonicExtent,
+  filmClass,
+  filmDensity,
+  filmLength,
+  doubleImage,
+  filmNumbers,
+  wireSeen,
+  testerIndependent,
+  indicationPermitted,
+  jointCoefficient,
+  jointClosesPart,
+  jointGoesRound,
+  ...reportPeople,
+  methodForWeld,
+  testAfterWelding,
+  testDelay,
+  rowLength,
+  testedWithinWeld,
+  ...procedureUses,
+  rejectedFor,
+  repairTakesOut,
+  testerSector,
+  sourceNamed,
+  sourceRange,
+  testLevel,
+  radiographicClass,
+  testerPeriod,
+  testerCertified,
+  visualTesterCertified,
+  testerApproved,
+  ultrasonicTechnique,
+  visualFirst,
+];

@@ -1,0 +1,42 @@
+// Made from the files of this folder by `npm run types`; change them, not this one.
+import type { Rule } from "../../model/rule.ts";
+import { feedPumpDuty } from "./feed-pump.ts";
+import { fittingPressure, fittingTemperature, limiterLocks, limiterFailsSafe, burnerHeatInput } from "./fittings.ts";
+import { lowLimiterLevel, highLimiterLevel } from "./level-fittings.ts";
+import { indicatorRange } from "./level-indicator.ts";
+import { lowLimitersIndependent, limitersApartFromControl } from "./limiter-independence.ts";
+import { gaugeRange, gaugeRedMark } from "./pressure-gauge.ts";
+import { controllerPressure, limiterPressure } from "./pressure-settings.ts";
+import { valveBench, valveReseat, valveReseatStated, valveReadings } from "./safety-valve-bench.ts";
+import { valvePapers } from "./safety-valve-papers.ts";
+import { valveSetPressure, valvePlate, valveArea, valveCategory } from "./safety-valve.ts";
+import { waterLevels } from "./water-levels.ts";
+
+/** What rules/ has of safety. */
+export const safetyRules: readonly Rule[] = [
+  feedPumpDuty,
+  fittingPressure,
+  fittingTemperature,
+  limiterLocks,
+  limiterFailsSafe,
+  burnerHeatInput,
+  lowLimiterLevel,
+  highLimiterLevel,
+  indicatorRange,
+  lowLimitersIndependent,
+  limitersApartFromControl,
+  gaugeRange,
+  gaugeRedMark,
+  controllerPressure,
+  limiterPressure,
+  valveBench,
+  valveReseat,
+  valveReseatStated,
+  valveReadings,
+  ...valvePapers,
+  valveSetPressure,
+  valvePlate,
+  valveArea,
+  valveCategory,
+  waterLevels,
+];

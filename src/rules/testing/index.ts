@@ -1,0 +1,32 @@
+// Made from the files of this folder by `npm run types`; change them, not this one.
+import type { Rule } from "../../model/rule.ts";
+import { calibrationInterval } from "./calibration-interval.ts";
+import { instrumentFigures } from "./instrument-figures.ts";
+import { instrumentSort } from "./instrument-sorts.ts";
+import { instrumentUses } from "./instrument-uses.ts";
+import { calibrated, gaugeAsRegistered } from "./instruments.ts";
+import { calibrationSigned } from "./laboratory.ts";
+import { examinationPressure, mediumOfTest } from "./pressure-test-judged.ts";
+import { testAfterWork, testBeforeCoating, testWitnessed } from "./pressure-test.ts";
+import { recordedHold } from "./recorded-hold.ts";
+import { pressureTestFigures } from "./test-figures.ts";
+import { testGauges } from "./test-gauges.ts";
+
+/** What rules/ has of testing. */
+export const testingRules: readonly Rule[] = [
+  calibrationInterval,
+  ...instrumentFigures,
+  instrumentSort,
+  ...instrumentUses,
+  calibrated,
+  gaugeAsRegistered,
+  calibrationSigned,
+  examinationPressure,
+  mediumOfTest,
+  testAfterWork,
+  testBeforeCoating,
+  testWitnessed,
+  recordedHold,
+  ...pressureTestFigures,
+  testGauges,
+];

@@ -1,0 +1,14 @@
+// Made from the files of this folder by `npm run types`; change them, not this one.
+import type { Rule } from "../../model/rule.ts";
+import { tubeEndInProcedure, tubeEndProcedureQualified } from "./procedures.ts";
+import { tubeEndsCounted, stayTubesWelded } from "./tube-ends.ts";
+import { tubeEndWelderQualified } from "./welders.ts";
+
+/** What rules/ has of tubes. */
+export const tubesRules: readonly Rule[] = [
+  tubeEndInProcedure,
+  tubeEndProcedureQualified,
+  tubeEndsCounted,
+  stayTubesWelded,
+  tubeEndWelderQualified,
+];

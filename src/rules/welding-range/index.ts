@@ -1,0 +1,31 @@
+// Made from the files of this folder by `npm run types`; change them, not this one.
+import type { Rule } from "../../model/rule.ts";
+import { jointsInProcedure, runsInProcedure } from "./in-procedure.ts";
+import { jointQualified } from "./joint-qualified.ts";
+import { qualificationRanges } from "./printed-range.ts";
+import { proceduresQualified } from "./procedure-qualified.ts";
+import { proceduresState } from "./procedure-states.ts";
+import { qualificationLevel } from "./qualification-level.ts";
+import { qualificationTests } from "./qualification-tests.ts";
+import { qualificationStrength, qualificationImpact, qualificationHardness } from "./qualification-values.ts";
+import { runFillerSize } from "./run-filler-size.ts";
+import { runLayers } from "./run-layers.ts";
+import { runsInWindow } from "./run-window.ts";
+
+/** What rules/ has of welding range. */
+export const weldingRangeRules: readonly Rule[] = [
+  ...jointsInProcedure,
+  ...runsInProcedure,
+  jointQualified,
+  ...qualificationRanges,
+  ...proceduresQualified,
+  ...proceduresState,
+  qualificationLevel,
+  qualificationTests,
+  qualificationStrength,
+  qualificationImpact,
+  qualificationHardness,
+  runFillerSize,
+  runLayers,
+  ...runsInWindow,
+];

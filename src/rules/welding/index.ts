@@ -1,0 +1,59 @@
+// Made from the files of this folder by `npm run types`; change them, not this one.
+import type { Rule } from "../../model/rule.ts";
+import { consumablesComplete, batchCertificate, batchDried } from "./consumables.ts";
+import { depositedFits, depositedStated } from "./deposited-thickness.ts";
+import { repairExcavationNamed, repairExcavated, repairNonconformity } from "./excavations.ts";
+import { jointInProcedure, partThickness } from "./joint-thickness.ts";
+import { signedByWelder } from "./log-signed.ts";
+import { fitUpOffset, fitUpBy, jointOnDrawing } from "./making.ts";
+import { markBeforeCut, fitUpAfterCut, weldAfterFitUp, batchUsable } from "./manufacture-order.ts";
+import { productionTestStrength, productionTestImpact, productionTestHardness } from "./production-test-values.ts";
+import { productionTestMade } from "./production-tests.ts";
+import { repairCycle } from "./repairs.ts";
+import { runTemperatures } from "./run-temperatures.ts";
+import { seamOrder } from "./seam-order.ts";
+import { weldLogComplete, weldLogProcedure, fillerCertified } from "./weld-log.ts";
+import { welderApproved, welderRoute } from "./welder-approval.ts";
+import { confirmationBy, printedEnd } from "./welder-papers.ts";
+import { welderQualified, repairWelderQualified } from "./welders.ts";
+import { procedureInForce, procedureQualified } from "./welding-procedures.ts";
+
+/** What rules/ has of welding. */
+export const weldingRules: readonly Rule[] = [
+  consumablesComplete,
+  batchCertificate,
+  batchDried,
+  depositedFits,
+  depositedStated,
+  repairExcavationNamed,
+  repairExcavated,
+  repairNonconformity,
+  jointInProcedure,
+  partThickness,
+  ...signedByWelder,
+  fitUpOffset,
+  fitUpBy,
+  jointOnDrawing,
+  markBeforeCut,
+  fitUpAfterCut,
+  weldAfterFitUp,
+  batchUsable,
+  productionTestStrength,
+  productionTestImpact,
+  productionTestHardness,
+  productionTestMade,
+  repairCycle,
+  runTemperatures,
+  seamOrder,
+  weldLogComplete,
+  weldLogProcedure,
+  fillerCertified,
+  welderApproved,
+  welderRoute,
+  confirmationBy,
+  printedEnd,
+  welderQualified,
+  repairWelderQualified,
+  procedureInForce,
+  procedureQualified,
+];
