@@ -1,5 +1,5 @@
 import { least } from "./functions/parts.ts";
-import { corrodedBore, wallOf } from "./shared/wall.ts";
+import { coefficientLimit, corrodedBore, wallLeft, wallOf } from "./shared/wall.ts";
 import { derivedFrom, fromMemory } from "../model/basis.ts";
 import { calculation } from "../model/calculation.ts";
 import { owedBy } from "../model/owes.ts";
@@ -60,7 +60,7 @@ export const cylindricalShell = calculation({
       wrong: "the pressure is {left}; it must be below the design stress times the weld joint coefficient, {right}",
       basis: derivedFrom("beyond it the formula runs towards its pole at p = 2·f·z"),
     },
-    { left: "z", relation: "<=", right: "1", means: "the weld joint coefficient is at most 1" },
+    coefficientLimit,
     {
       name: "wall too thick",
       left: "e/(Di + 2*en)",
@@ -70,7 +70,7 @@ export const cylindricalShell = calculation({
       wrong: "the wall is {left} of the outside diameter, above {right}",
       basis: en13445,
     },
-    { left: "ea", relation: ">", right: "'0 mm'", means: "a thickness is left after allowances" },
+    wallLeft,
   ],
   accept: [wall.thickEnough, wall.measuredEnough],
   announces: wall.announces,

@@ -1,6 +1,6 @@
 import { fieldOfPlate, greatestField, greatestRegion, regionOfPlate } from "./functions/plates.ts";
 import { least } from "./functions/parts.ts";
-import { wallOf } from "./shared/wall.ts";
+import { wallLeft, wallOf } from "./shared/wall.ts";
 import { excerptSeen } from "../model/basis.ts";
 import { calculation } from "../model/calculation.ts";
 import { owedBy } from "../model/owes.ts";
@@ -63,7 +63,7 @@ export const flatPlate = calculation({
     wall.analysis,
     ...wall.measured,
   ],
-  limits: [{ left: "ea", relation: ">", right: "'0 mm'", means: "a thickness is left after allowances" }],
+  limits: [wallLeft],
   accept: [wall.thickEnough, wall.measuredEnough],
   compared: [
     { symbol: "e", unsafe: "low" },

@@ -1,5 +1,5 @@
 import { least } from "./functions/parts.ts";
-import { wallOf } from "./shared/wall.ts";
+import { coefficientLimit, wallLeft, wallOf } from "./shared/wall.ts";
 import { derivedFrom, fromMemory } from "../model/basis.ts";
 import { calculation } from "../model/calculation.ts";
 import { owedBy } from "../model/owes.ts";
@@ -59,7 +59,7 @@ export const nozzleNeck = calculation({
     ...wall.measured,
   ],
   limits: [
-    { left: "z", relation: "<=", right: "1", means: "the weld joint coefficient is at most 1" },
+    coefficientLimit,
     {
       name: "wall too thick",
       left: "e/De",
@@ -69,7 +69,7 @@ export const nozzleNeck = calculation({
       wrong: "the wall is {left} of the outside diameter, above {right}",
       basis: en13445,
     },
-    { left: "ea", relation: ">", right: "'0 mm'", means: "a thickness is left after allowances" },
+    wallLeft,
   ],
   accept: [wall.thickEnough, wall.measuredEnough],
   compared: [

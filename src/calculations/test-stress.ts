@@ -1,3 +1,4 @@
+import { coefficientLimit } from "./shared/wall.ts";
 import { commonPractice, derivedFrom, fromMemory } from "../model/basis.ts";
 import { calculation } from "../model/calculation.ts";
 import { testWall } from "./shared/test-wall.ts";
@@ -56,7 +57,7 @@ export const testStress = calculation({
   ],
   limits: [
     { left: "e", relation: ">", right: "'0 mm'", means: "a thickness is left after the undertolerance" },
-    { left: "z", relation: "<=", right: "1", means: "the weld joint coefficient is at most 1" },
+    coefficientLimit,
     {
       left: "e",
       relation: "<=",

@@ -1,4 +1,4 @@
-import { densityOfWater } from "../calculations/functions/water.ts";
+import { densityOfWater } from "../model/water.ts";
 import { saturation } from "../calculations/saturation.ts";
 import type { AnswerSource, PrintedAnswer } from "../model/answer.ts";
 import { convert } from "../model/units.ts";

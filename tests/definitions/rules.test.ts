@@ -17,7 +17,8 @@ const isRule = (value: unknown): value is Rule =>
 
 const folder = new URL("../../src/rules/", import.meta.url);
 const files = readdirSync(folder, { recursive: true, encoding: "utf8" }).filter(
-  (name) => name.endsWith(".ts") && name !== "index.ts",
+  // The lists of the trades hold what the files beside them define.
+  (name) => name.endsWith(".ts") && !/(?:^|[/\\])index\.ts$/.test(name),
 );
 const written = (
   await Promise.all(

@@ -1,11 +1,6 @@
 import { describe, expect, it } from "vitest";
-import {
-  compressibilityOfWater,
-  densityOfWater,
-  expansionOfWater,
-  waterCompressibility,
-  waterExpansion,
-} from "../../src/calculations/functions/water.ts";
+import { waterCompressibility, waterExpansion } from "../../src/calculations/functions/water.ts";
+import { compressibilityOfWater, densityOfWater, expansionOfWater } from "../../src/model/water.ts";
 import { valueOf } from "../calculations/rows.ts";
 
 /** Temperature in °C, expansion in 10⁻³/K, compressibility in 1/GPa, density in kg/m³, as printed. */

@@ -1,7 +1,7 @@
 import { derivedFrom, excerptSeen, fromMemory } from "../../model/basis.ts";
 import type { Calculation } from "../../model/calculation.ts";
 import { carried } from "./carried-pressure.ts";
-import { wallOf } from "./wall.ts";
+import { wallLeft, wallOf } from "./wall.ts";
 
 export const wall = wallOf("thickness");
 
@@ -89,7 +89,7 @@ export const limits: Calculation["limits"] = [
     means: "the out-of-roundness is at most the greatest the conditions cover",
     basis: excerptSeen("TRD 306", "section 9"),
   },
-  { left: "ea", relation: ">", right: "'0 mm'", means: "a thickness is left after allowances" },
+  wallLeft,
   {
     left: "L",
     relation: ">=",

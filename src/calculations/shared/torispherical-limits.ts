@@ -1,3 +1,4 @@
+import { coefficientLimit } from "./wall.ts";
 import { fromMemory } from "../../model/basis.ts";
 import type { Limit } from "../../model/calculation.ts";
 
@@ -12,7 +13,7 @@ export const torisphericalLimits: readonly Limit[] = [
     means: "the pressure is small against the design stress",
     wrong: "the pressure is {left}; it must be below the design stress times the weld joint coefficient, {right}",
   },
-  { left: "z", relation: "<=", right: "1", means: "the weld joint coefficient is at most 1" },
+  coefficientLimit,
   {
     left: "R",
     relation: "<=",

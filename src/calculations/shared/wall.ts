@@ -33,6 +33,22 @@ export const leastMeasured: NonNullable<Calculation["announces"]> = [
   { awaits: "measuredThickness[]", limits: [{ symbol: "emin", is: "at least" }] },
 ];
 
+/** A seam is no stronger than the plate it joins. */
+export const coefficientLimit: Calculation["limits"][number] = {
+  left: "z",
+  relation: "<=",
+  right: "1",
+  means: "the weld joint coefficient is at most 1",
+};
+
+/** Allowances leave something to calculate with. */
+export const wallLeft: Calculation["limits"][number] = {
+  left: "ea",
+  relation: ">",
+  right: "'0 mm'",
+  means: "a thickness is left after allowances",
+};
+
 /** Di + 2c: metal lost inside makes the bore larger, and the pressure then acts on the larger one. */
 export const corrodedBore: CalculationStep = {
   symbol: "Dc",
