@@ -1,6 +1,6 @@
 import { commonPractice } from "../../model/basis.ts";
 import { canPrecede } from "../../model/dates.ts";
-import { anyOf, date, list, optional, text, thing, things } from "../../model/input.ts";
+import { anyOf, date, list, optional, thing, things } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
 
 const runs = anyOf(things("<weld-log:joint>.runs[]", { day: date("date"), finished: optional(date("finished")) }));
@@ -18,9 +18,7 @@ export const seamOrder = rule({
   owner: "welding coordination",
   inputs: {
     runs,
-    parts: list(
-      thing("parts[]", { seams: anyOf(things('<joint:parts[]>[role="longitudinal"]', { type: text("type"), runs })) }),
-    ),
+    parts: list(thing("parts[]", { seams: anyOf(things('<joint:parts[]>[role="longitudinal"]', { runs })) })),
   },
   *check({ runs: own, parts }, joint) {
     const begun = own.toSorted((one, other) => one.day.from - other.day.from)[0];
@@ -61,6 +59,6 @@ export const seamOrder = rule({
 function welded(round: string, along: string) {
   return {
     runs: [{ day: round }],
-    parts: [{ $: "P01", seams: [{ $: "L1", type: "butt", runs: [{ day: along }] }] }],
+    parts: [{ $: "P01", seams: [{ $: "L1", runs: [{ day: along }] }] }],
   };
 }
