@@ -2,6 +2,7 @@ import { linkRules } from "../link/graph.ts";
 import { sheetRules } from "../compute/sheets.ts";
 import type { BuiltIn } from "../model/definitions.ts";
 import { comparisonRules } from "./comparisons.ts";
+import { dayRules } from "./days.ts";
 import { exceptionRules } from "./exceptions.ts";
 import { fieldRules } from "./fields.ts";
 import { gapRules } from "./gap-finding.ts";
@@ -35,6 +36,7 @@ export const builtInRules: readonly BuiltIn[] = [
   ...gapRules,
   ...reasonRules,
   ...readBackRules,
+  ...dayRules,
   ...sheetRules,
   ...orphanRules,
   ...verifiedRules,

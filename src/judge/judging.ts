@@ -10,6 +10,7 @@ import { notRead } from "../model/not-read.ts";
 import { addressOf } from "../model/record.ts";
 import { foldAbsences } from "./absences.ts";
 import { judgeComparisons, readFromIn, wantComparisons } from "./comparisons.ts";
+import { checkDays } from "./days.ts";
 import { prepareExceptions } from "./exceptions.ts";
 import { applyFact } from "./facts.ts";
 import { readValues, saySuspects } from "./fields.ts";
@@ -26,6 +27,7 @@ import { wantPapers, wantRowPapers } from "./papers.ts";
 import { readBack } from "./read-back.ts";
 import { judgeRefusals } from "./refusals.ts";
 import { applyRequirement } from "./register.ts";
+import { checkRests } from "./rests.ts";
 import { reviewExceptions } from "./review.ts";
 import { applyAgainst, applyRule } from "./rules.ts";
 import { addStillWaiting, settleGaps, settleOutcome, waitingByFinding } from "./settle.ts";
@@ -132,6 +134,16 @@ export const judging = Steps.from<Frame>()
   .stage("rules over the whole book", "applies the rules that read all records of a kind", ({ court, plan }) => {
     for (const rule of plan.whole) applyRule(court, rule, false);
   })
+  .stage("days", "holds days of events against those of signatures and comparisons", ({ court }) => {
+    checkDays(court);
+  })
+  .stage(
+    "what rests on days",
+    "holds days of events against those of what rests on them, and of milestones",
+    ({ court, issue }) => {
+      checkRests(court, issue);
+    },
+  )
   .step("what is owed", "registers who wants what: rows of the register, readers, fields, papers, links", (state) => {
     const { court, requirements, plan, comparisons } = state;
     const owed = requirements.flatMap((row) => applyRequirement(court, row));

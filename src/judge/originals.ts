@@ -2,7 +2,7 @@ import { ownChoice, published, type Basis } from "../model/basis.ts";
 import type { BuiltIn } from "../model/definitions.ts";
 import type { Finding } from "../model/finding.ts";
 import { byCodePoint } from "../model/order.ts";
-import type { OriginalFault } from "../model/original.ts";
+import type { OriginalFault, OriginalNature } from "../model/original.ts";
 import { addressOf, type BookFile, type BookRecord } from "../model/record.ts";
 import { pathNamedBy } from "../model/shelf.ts";
 import { locate, type Court } from "../court/court.ts";
@@ -35,6 +35,13 @@ export const originalRules: readonly BuiltIn[] = [
     basis: formBasis,
   },
   { id: "original-sound", title: "An original opens whole", severity: "nonconformity", basis: shownBasis },
+  {
+    id: "original-described",
+    title: "An original is recorded as what its file is",
+    severity: "nonconformity",
+    basis: ownChoice("whoever opens the file goes by what the record says of it"),
+    reads: [{ kinds: ["original"], paths: ["mediaType", "pages"] }],
+  },
   { id: "original-shown", title: "The pages of an original can be shown", severity: "query", basis: shownBasis },
 ];
 
@@ -73,6 +80,7 @@ export function originalsSound(court: Court, files: readonly BookFile[]): void {
         why: `original ${record.id} names it; expected ${fault.accepted}`,
         hint: fault.hint,
       });
+    else if (file.nature !== undefined && fault == null) describedAs(court, record, file.nature);
   }
   const unnamed: string[] = [];
   for (const [path, { nature, sha256 }] of present) {
@@ -82,6 +90,28 @@ export function originalsSound(court: Court, files: readonly BookFile[]): void {
   }
   sayUnnamed(court, unnamed.sort(byCodePoint));
 }
+
+/** Form and number of pages as recorded against those of the file. */
+function describedAs(court: Court, record: BookRecord, { mediaType, pages }: OriginalNature): void {
+  const { mediaType: type, pages: count } = record.value;
+  const path = fileOf(record) ?? "";
+  if (typeof type === "string" && type !== mediaType && type !== unknownForm)
+    say(court, record, "original-described", "/mediaType", `${type} ${mediaType}`, {
+      message: `original ${record.id} is recorded as ${type}, and its file is ${mediaType}`,
+      why: `the file ${path} begins and ends as one of that form does`,
+      hint: "correct the kind of file; if another file was meant, correct the path and the hash",
+    });
+  // Sheets and texts have no pages of their own: what is counted there is somebody's print.
+  if (paged.has(mediaType) && pages !== null && typeof count === "number" && count !== pages)
+    say(court, record, "original-described", "/pages", `${count} ${pages}`, {
+      message: `original ${record.id} is recorded with ${count} pages, and its file has ${pages}`,
+      why: `pages of ${path} were counted`,
+      hint: "correct the number; if pages are missing, scan them and record the new file",
+    });
+}
+
+const unknownForm = "application/octet-stream";
+const paged: ReadonlySet<string> = new Set(["application/pdf", "image/png", "image/jpeg", "image/tiff"]);
 
 /** One finding for all files of a folder that is gone, which each of their originals is a subject of. */
 function sayLost(court: Court, record: BookRecord, { folder, files }: LostFolder): void {

@@ -26,6 +26,7 @@ export function composeKind(name: string, from: SchemaFile): Kind {
   const scope = textOf(schema, "x-scope");
   const unprinted = textOf(schema, "x-unprinted");
   const number = textOf(schema, "x-number");
+  const dated = textOf(schema, "x-dated");
   const transcribes = milestoneOf(schema, "x-transcribes");
   const compared = milestoneOf(schema, "x-compared") ?? notBefore(transcribes, "final-inspection");
   const unless = textOf(schema, "x-unless");
@@ -43,6 +44,7 @@ export function composeKind(name: string, from: SchemaFile): Kind {
     ...(transcribes !== undefined && { transcribes }),
     ...(compared !== undefined && { compared }),
     ...(number !== undefined && { number }),
+    ...(dated !== undefined && { dated }),
     ...(unless !== undefined && { transcribesUnless: unless }),
     columns: texts(schema, "x-columns"),
     fields: fieldsOf(row),

@@ -35,6 +35,7 @@ function fieldOf(name: string, schema: JsonObject, required: boolean): Field {
   const called = texts(schema, "x-called");
   const transcribes = textOf(schema, "x-transcribes");
   const wholeFrom = textOf(schema, "x-whole-from");
+  const thereBy = textOf(schema, "x-there-by");
   const items = schema["items"];
   return {
     name,
@@ -58,6 +59,7 @@ function fieldOf(name: string, schema: JsonObject, required: boolean): Field {
     ...((date === "event" || date === "limit" || date === "plan") && { date }),
     ...(rowKey !== undefined && { rowKey }),
     ...(wholeFrom !== undefined && { wholeFrom }),
+    ...(thereBy !== undefined && { thereBy }),
     ...(isCarry(schema["x-carry"]) && { carry: schema["x-carry"] }),
     ...(acts.length > 0 && { acts }),
     ...(unprinted !== undefined && { unprinted }),

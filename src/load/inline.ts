@@ -102,6 +102,8 @@ const annotations: ReadonlySet<string> = new Set([
     "sought",
     "called",
     "whole-from",
+    "there-by",
+    "dated",
   ].map((word) => `x-${word}`),
 ]);
 

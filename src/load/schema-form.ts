@@ -57,11 +57,16 @@ export function checkKind(kind: Kind, file: string, kinds: ReadonlyMap<string, K
   for (const path of [kind.label, kind.number, ...kind.columns])
     if (path !== undefined && fieldAt(kind, path) === undefined)
       throw new ProgramError(`${file}: "${path}" of x-columns, x-label or x-number is no field of ${kind.name}`);
+  if (kind.dated !== undefined && fieldAt(kind, kind.dated)?.date !== "event")
+    throw new ProgramError(`${file}: "${kind.dated}" of x-dated is no day of an event in ${kind.name}`);
   for (const [name, { wholeFrom }] of kind.fields)
     if (wholeFrom !== undefined && kind.fields.get(wholeFrom)?.date !== "event")
       throw new ProgramError(
         `${file}: ${name} is whole from "${wholeFrom}", which is no day of an event in ${kind.name}`,
       );
+  for (const [name, { thereBy }] of kind.fields)
+    if (thereBy !== undefined && kind.fields.get(thereBy)?.date !== "event")
+      throw new ProgramError(`${file}: ${name} is there by "${thereBy}", which is no day of an event in ${kind.name}`);
   checkTargets(kind.row, "", file, kinds);
 }
 

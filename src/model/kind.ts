@@ -43,6 +43,8 @@ export interface Kind {
   readonly transcribesUnless?: string;
   /** Path of what numbers the paper a record copies: two with different ones are no records of one paper. */
   readonly number?: string;
+  /** Path of the day of what the record is signed for: whoever signs, signs then or later. */
+  readonly dated?: string;
   /** Milestone from which the original that a record of this kind names is to have been compared with it by a second person. */
   readonly compared?: Milestone;
   /** Derived kinds (heat) are made from other records and never read from files. */
@@ -114,6 +116,8 @@ export interface Field {
   readonly rowKey?: string;
   /** Of a list of a record: the day of the record from which its paper states each row whole, so that all a row lacks is owed at once. */
   readonly wholeFrom?: string;
+  /** Of a list of links of a record: the day of the record on which what they name was there. */
+  readonly thereBy?: string;
   /** Of an object. */
   readonly fields?: ReadonlyMap<string, Field>;
   /** Of a list. */

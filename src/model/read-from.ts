@@ -85,6 +85,12 @@ function takenBy(record: BookRecord, kind: Kind | undefined, bases: readonly Bas
   return [...values].map(([original, list]) => ({ original, values: list.sort(byCodePoint) }));
 }
 
+/** Gives the original that a value of a record was read from, by its place; none where nobody says. */
+export function originalAt(record: BookRecord, originals: Originals): (pointer: string) => BookRecord | undefined {
+  const bases = basesOf(record.value, originals);
+  return (pointer) => bases.find(({ place }) => pointer === place || pointer.startsWith(`${place}/`))?.original;
+}
+
 /** The longest place first. */
 function basesOf({ source, sources, imported }: JsonObject, { byId, byHash }: Originals): readonly Base[] {
   const found: Base[] = [];

@@ -181,8 +181,11 @@ export function generateBook(from: string, to: string, joints: number, growth: G
     rewriteRecord(to, record, read);
     copiesOf.set(record.kind, [...(copiesOf.get(record.kind) ?? []), asRecord(record.kind, read)]);
   }
-  // Whoever typed and compared the records of the book did the copies too.
-  const [one] = [...(graph.byKind.get("original")?.values() ?? [])].map(({ value }) => value["transcription"]);
+  // Whoever typed and compared the last of the book's records did the copies too.
+  const [one] = [...(graph.byKind.get("original")?.values() ?? [])]
+    .map(({ value }) => value["transcription"])
+    .filter(isObject)
+    .sort((a, b) => dayOf(b).localeCompare(dayOf(a)));
   const papers = [shared, ...scans.values()];
   const originals = originalsAmong(papers.map(({ record }) => asRecord("original", record)));
   const lines = linesByOriginal([...copiesOf.values()].flat(), kinds, originals);
@@ -217,12 +220,19 @@ function listing(
 function readAgain(value: JsonObject, original: string): JsonObject {
   const before = isObject(value["source"]) ? value["source"]["original"] : undefined;
   const beside = isList(value["attachments"]) ? value["attachments"] : [];
+  const revisions = isList(value["revisions"]) ? value["revisions"].filter(isObject) : [];
   return {
     ...value,
+    // A copy is a picture of one sheet.
+    ...(revisions.length > 0 && {
+      revisions: revisions.map((one) => ({ ...one, ...("sheets" in one && { sheets: 1 }) })),
+    }),
     source: { original, page: 1 },
     ...(before !== undefined && { attachments: [...beside, before] }),
   };
 }
+
+const dayOf = ({ date }: JsonObject): string => (typeof date === "string" ? date : "");
 
 const asRecord = (kind: string, value: JsonObject): BookRecord => ({
   kind,

@@ -73,9 +73,10 @@ export async function rebuild(scans: readonly string[], root: string): Promise<W
     typed.set(path, newLeaves(before, after));
   }
   for (const name of workbooks) await take(name);
-  // The maker has no calculation papers: the designer signs for what is recomputed here.
+  // The maker has no calculation papers: the designer signs for what is recomputed here, before the plan's step that
+  // examines the design.
   await run("sheet", "sheet", "calculation-sheet", "--owed", "--book", "tq423", "--out", "calculations.xlsx");
-  const signed = await fillIn(join(cwd, "calculations.xlsx"), { signatures: { Person: "R1", Date: "2026-07-14" } });
+  const signed = await fillIn(join(cwd, "calculations.xlsx"), { signatures: { Person: "R1", Date: "2026-03-04" } });
   typed.set("persons and days beside what the designer signs for", signed);
   await run("import calculations", "import", "calculations.xlsx", "--book", "tq423", "--write");
   await take(lastWorkbook);

@@ -111,6 +111,8 @@ const words = [
   "unprinted",
   "sought",
   "whole-from",
+  "there-by",
+  "dated",
   "unread",
   "transcribes",
   "unless",

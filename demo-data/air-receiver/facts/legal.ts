@@ -91,7 +91,7 @@ export const declaration: Declaration = {
 const reached: readonly (readonly [string, string])[] = [
   ["order", "2026-01-19"],
   ["design-approved", "2026-03-20"],
-  ["material-received", "2026-05-12"],
+  ["material-received", "2026-05-18"],
   ["cutting", "2026-05-19"],
   ["welding", "2026-06-12"],
   ["testing-complete", "2026-06-17"],

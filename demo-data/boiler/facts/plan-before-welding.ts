@@ -1,6 +1,6 @@
 import { drawings } from "./drawings.ts";
 import { usualSteps } from "../../shop/plan.ts";
-import { allInstruments, allProcedures, cutOn, of, receivedOn, type Step } from "./plan-steps.ts";
+import { shopInstruments, allProcedures, cutOn, of, receivedOn, type Step } from "./plan-steps.ts";
 
 const drawn = drawings.map(({ id }) => id).join(" ");
 
@@ -78,7 +78,7 @@ export const stepsBeforeWelding: readonly Step[] = [
     step: 80,
     ...usualSteps.instrumentsCalibrated,
     done: "2026-02-26",
-    records: allInstruments,
+    records: shopInstruments,
   },
   {
     step: 90,

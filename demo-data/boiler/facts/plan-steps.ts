@@ -23,7 +23,11 @@ export const parted = (...roles: string[]): string[] =>
     parts.filter(({ role }) => role !== undefined && roles.includes(role)),
   );
 
-export const allInstruments = links("instrument", instruments);
+/** The gauge of the valve maker comes with his valves. */
+export const shopInstruments = links(
+  "instrument",
+  instruments.filter(({ id }) => id !== "PG-07"),
+);
 export const allProcedures = links(
   "procedure",
   procedures.map(({ record }) => record),

@@ -102,7 +102,7 @@ export const stepsOfWelding: readonly Step[] = [
     by: "M1",
     done: "2026-04-01",
     notice: "2026-03-20",
-    records: [...numbered(/^(E\d|K[16])$/), ...of("ndt-report", "VT-08 VT-09 UT-02 UT-03")],
+    records: [...numbered(/^(E\d|K[16])$/), ...of("ndt-report", "VT-08 UT-02")],
   },
   {
     step: 220,
@@ -146,6 +146,6 @@ export const stepsOfWelding: readonly Step[] = [
     body: "review",
     by: "D2",
     done: "2026-04-23",
-    records: of("drawing", "DRG-02"),
+    records: [...of("drawing", "DRG-02"), ...of("ndt-report", "VT-09 UT-03")],
   },
 ];

@@ -56,7 +56,21 @@ export function testingOriginals(facts: Facts): readonly OriginalSheet[] {
   const personnel = facts.all("ndt-personnel");
   return [
     ...facts.all("ndt-report").map((record) => ndtReport(facts, record)),
-    ...(personnel.length === 0 ? [] : [testers(facts, personnel, lastOf(personnel.map(({ issued }) => issued)))]),
+    ...(personnel.length === 0
+      ? []
+      : [
+          testers(
+            facts,
+            personnel,
+            lastOf(
+              personnel.flatMap(({ issued, visionTest, employerAuthorisation }) => [
+                issued,
+                visionTest,
+                employerAuthorisation,
+              ]),
+            ),
+          ),
+        ]),
     ...facts.all("dimension-check").map((record) => dimensionCheck(facts, record)),
     ...facts.all("nonconformity-report").map((record) => nonconformityReport(facts, record)),
     ...facts.all("pressure-test").map((record) => pressureTest(facts, record)),

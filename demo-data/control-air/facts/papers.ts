@@ -51,6 +51,7 @@ export const documents: readonly Document[] = [
     "Inspection and test plan",
     ["1", "2026-02-02", "2026-02-06"],
     ["D2", "M1", "K1"],
+    2,
   ),
   document("DOC-04", "material-list", "Material list", ["1", "2026-03-10", "2026-03-16"], design),
   document("DOC-05", "operating-instructions", "Operating instructions", ["0", "2026-06-29", "2026-07-03"], design),

@@ -4,11 +4,19 @@ import { comparedByAnother } from "./comparison.ts";
 import { dateOrders, afterOrder } from "./dates.ts";
 import { declarationLast, declarationStandard, certificateValid } from "./declaration.ts";
 import { drawingInForce, testProcedureInForce, repairProcedureInForce, checkedByAnother } from "./documents.ts";
+import { roleOfFirm } from "./employers.ts";
 import { firmsRegistered } from "./firms.ts";
+import { milestonesInOrder, orderReached, finalReached, historyDays } from "./issue-days.ts";
 import { nameplateMark, nameplateValve } from "./nameplate.ts";
 import { closedBeforeTest, nonconformityState, closedByAnother, concessionHeld } from "./nonconformities.ts";
+import { cancelledWithout, agreedBeforeClosed, bodyAgreed, correctorNamed } from "./nonconformity-course.ts";
+import { repairDecided, pressureConcerned, raisedAfterFound, deviationReported } from "./nonconformity-subject.ts";
 import { certificatePages } from "./pages.ts";
 import { postsHeld, stepSignatories } from "./people.ts";
+import { bodyHolds, afterSteps } from "./plan-evidence.ts";
+import { pointOutcome, planInOrder, noticeGiven } from "./plan-points.ts";
+import { soleResponsibility, standardParts, typeYears, signedByNamed, plateAfterTest } from "./release.ts";
+import { approvedAfterDated, revisionsInOrder, approvedByAnother, sheetsScanned } from "./revision-course.ts";
 import { signaturesAuthorised } from "./signatures.ts";
 import { stepOrder, stepTimes, stepSigned, holdReleased } from "./steps.ts";
 
@@ -24,16 +32,43 @@ export const papersRules: readonly Rule[] = [
   testProcedureInForce,
   repairProcedureInForce,
   ...checkedByAnother,
+  roleOfFirm,
   ...firmsRegistered,
+  milestonesInOrder,
+  orderReached,
+  finalReached,
+  historyDays,
   nameplateMark,
   nameplateValve,
   closedBeforeTest,
   nonconformityState,
   closedByAnother,
   concessionHeld,
+  cancelledWithout,
+  agreedBeforeClosed,
+  bodyAgreed,
+  correctorNamed,
+  repairDecided,
+  ...pressureConcerned,
+  ...raisedAfterFound,
+  deviationReported,
   certificatePages,
   ...postsHeld,
   stepSignatories,
+  ...bodyHolds,
+  ...afterSteps,
+  pointOutcome,
+  planInOrder,
+  noticeGiven,
+  soleResponsibility,
+  standardParts,
+  typeYears,
+  ...signedByNamed,
+  plateAfterTest,
+  ...approvedAfterDated,
+  ...revisionsInOrder,
+  ...approvedByAnother,
+  ...sheetsScanned,
   ...signaturesAuthorised,
   stepOrder,
   stepTimes,
