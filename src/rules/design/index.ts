@@ -4,6 +4,8 @@ import { calculationPressureCovers, calculationTemperatureCovers, allowanceOfPar
 import { moduleFitsCategory, declarationBodyNumber, declarationCertificates } from "./conformity-assessment.ts";
 import { designStandardServed, sheetStandardDeclared } from "./design-standards.ts";
 import { dimensionWithin } from "./dimensions.ts";
+import { emptyMass } from "./empty-mass.ts";
+import { jointRoleOfParts, jointBearsPressure, partForm } from "./joint-parts.ts";
 import { measuredAlike } from "./measured-thickness.ts";
 import { dimensionRows } from "./nominals.ts";
 import { openingJudged } from "./openings.ts";
@@ -20,6 +22,10 @@ export const designRules: readonly Rule[] = [
   designStandardServed,
   sheetStandardDeclared,
   dimensionWithin,
+  emptyMass,
+  jointRoleOfParts,
+  jointBearsPressure,
+  partForm,
   measuredAlike,
   ...dimensionRows,
   openingJudged,

@@ -1,6 +1,7 @@
 // Made from the files of this folder by `npm run types`; change them, not this one.
 import type { Rule } from "../../model/rule.ts";
 import { developedAreas } from "./areas.ts";
+import { boltSection } from "./bolting.ts";
 import { chemistryLimits } from "./chemistry.ts";
 import { materialDates } from "./dates.ts";
 import { deliveryCondition } from "./delivery.ts";
@@ -19,6 +20,7 @@ import { impactTested } from "./tests-owed.ts";
 /** What rules/ has of materials. */
 export const materialsRules: readonly Rule[] = [
   ...developedAreas,
+  boltSection,
   chemistryLimits,
   ...materialDates,
   deliveryCondition,

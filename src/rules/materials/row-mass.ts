@@ -2,9 +2,7 @@ import { commonPractice } from "../../model/basis.ts";
 import { count, quantity, type Inputs, type Values } from "../../model/input.ts";
 import type { Measure } from "../../model/quantity.ts";
 import { rule, type Rule } from "../../model/rule.ts";
-
-/** kg/mm³. */
-const density = 7.85e-6;
+import { steelDensity } from "../shared/steel.ts";
 
 const millimetres = (path: string) => quantity(path, "mm");
 
@@ -15,6 +13,10 @@ interface Shape<I extends Inputs> {
   readonly basis: string;
   /** Sizes beside the thickness that the row must state. */
   readonly sizes: I;
+  /** Size that makes it another shape. */
+  readonly without?: string;
+  /** As what the mass is computed, beside the piece itself. */
+  readonly as?: string;
   /** Volume of one piece in mm³. */
   readonly volume: (thickness: number, sizes: Values<I>) => number;
   readonly words: (thickness: Measure, sizes: Values<I>) => string;
@@ -68,8 +70,23 @@ const shapes: readonly Shape<Inputs>[] = [
     sizes: { diameter: millimetres("diameter") },
     volume: (thickness, { diameter }) => (Math.PI / 4) * diameter.value ** 2 * thickness,
     words: (thickness, { diameter }) => `discs of ${diameter.text} by ${thickness.text}`,
+    as: "as plain discs ",
     share: [1, 3],
     example: { given: { diameter: "1200 mm" }, mass: 142.0503 },
+  }),
+  shape({
+    id: "forging-mass",
+    forms: ["forging"],
+    title: "The mass of a row of forged flanges can be that of its sizes",
+    basis:
+      "steel weighs 7.85 kg/dm³; a flange has more metal than a third of a disc of its diameter, and with its neck less than three of them",
+    sizes: { diameter: millimetres("diameter") },
+    without: "length",
+    volume: (thickness, { diameter }) => (Math.PI / 4) * diameter.value ** 2 * thickness,
+    words: (thickness, { diameter }) => `discs of ${diameter.text} by ${thickness.text}`,
+    as: "as plain discs ",
+    share: [0.33, 3],
+    example: { given: { diameter: "460 mm" }, mass: 20.8734 },
   }),
 ];
 
@@ -77,7 +94,7 @@ const kilograms = (mass: number) => `${Number(mass.toPrecision(4))} kg`;
 
 /** Thickness, width, length, diameter, number and mass of a row are one sum: a slip in any of them shows. */
 export const rowMass: readonly Rule[] = shapes.map(
-  ({ id, forms, title, basis, sizes, volume, words, share: [least, most], example }) =>
+  ({ id, forms, title, basis, sizes, volume, words, share: [least, most], example, without, as = "" }) =>
     rule({
       id,
       title,
@@ -86,16 +103,17 @@ export const rowMass: readonly Rule[] = shapes.map(
       when: [
         { path: "form", equals: forms },
         ...["mass", "pieces", ...Object.keys(sizes)].map((path) => ({ path, exists: true })),
+        ...(without === undefined ? [] : [{ path: without, exists: false }]),
       ],
       severity: "query",
       owner: "purchasing",
       inputs: { mass: quantity("mass", "kg"), pieces: count("pieces"), thickness: millimetres("thickness"), ...sizes },
       *check({ mass, pieces, thickness, ...stated }, row) {
-        const computed = density * pieces * volume(thickness.value, stated);
+        const computed = steelDensity * pieces * volume(thickness.value, stated);
         if (mass.high + mass.halfUnit >= computed * least && mass.low - mass.halfUnit <= computed * most) return;
         yield {
           at: "mass",
-          message: `${row.name} weighs ${mass.text} as certified; ${pieces === 1 ? "one piece" : `${pieces} pieces`} of its sizes ${forms.includes("formed-end") ? "as plain discs " : ""}would weigh ${kilograms(computed)}`,
+          message: `${row.name} weighs ${mass.text} as certified; ${pieces === 1 ? "one piece" : `${pieces} pieces`} of its sizes ${as}would weigh ${kilograms(computed)}`,
           why: `${pieces} of ${words(thickness, stated)}`,
           hint: "compare thickness, sizes, number and mass with the certificate and the delivery note: one of them is not what was delivered",
         };
@@ -115,14 +133,14 @@ export const rowMass: readonly Rule[] = shapes.map(
           name: "far more",
           given: { mass: "9000 kg", pieces: 2, thickness: "8 mm", ...example.given },
           objections: [
-            `X-01 weighs 9000 kg as certified; 2 pieces of its sizes ${forms.includes("formed-end") ? "as plain discs " : ""}would weigh ${kilograms(example.mass)}`,
+            `X-01 weighs 9000 kg as certified; 2 pieces of its sizes ${as}would weigh ${kilograms(example.mass)}`,
           ],
         },
         {
           name: "far less",
           given: { mass: "5 kg", pieces: 2, thickness: "8 mm", ...example.given },
           objections: [
-            `X-01 weighs 5 kg as certified; 2 pieces of its sizes ${forms.includes("formed-end") ? "as plain discs " : ""}would weigh ${kilograms(example.mass)}`,
+            `X-01 weighs 5 kg as certified; 2 pieces of its sizes ${as}would weigh ${kilograms(example.mass)}`,
           ],
         },
       ],

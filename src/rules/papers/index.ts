@@ -11,13 +11,15 @@ import { nameplateMark, nameplateValve } from "./nameplate.ts";
 import { closedBeforeTest, nonconformityState, closedByAnother, concessionHeld } from "./nonconformities.ts";
 import { cancelledWithout, agreedBeforeClosed, bodyAgreed, correctorNamed } from "./nonconformity-course.ts";
 import { repairDecided, pressureConcerned, raisedAfterFound, deviationReported } from "./nonconformity-subject.ts";
+import { verifiedByTest } from "./nonconformity-verified.ts";
 import { certificatePages } from "./pages.ts";
 import { postsHeld, stepSignatories } from "./people.ts";
 import { bodyHolds, afterSteps } from "./plan-evidence.ts";
-import { pointOutcome, planInOrder, noticeGiven } from "./plan-points.ts";
+import { pointOutcome, stepPerformed, planInOrder, noticeGiven } from "./plan-points.ts";
 import { soleResponsibility, standardParts, typeYears, signedByNamed, plateAfterTest } from "./release.ts";
 import { approvedAfterDated, revisionsInOrder, approvedByAnother, sheetsScanned } from "./revision-course.ts";
 import { signaturesAuthorised } from "./signatures.ts";
+import { signedAs, signedByDoer, signedByAttending } from "./signed-as.ts";
 import { stepOrder, stepTimes, stepSigned, holdReleased } from "./steps.ts";
 
 /** What rules/ has of papers. */
@@ -52,12 +54,14 @@ export const papersRules: readonly Rule[] = [
   ...pressureConcerned,
   ...raisedAfterFound,
   deviationReported,
+  verifiedByTest,
   certificatePages,
   ...postsHeld,
   stepSignatories,
   ...bodyHolds,
   ...afterSteps,
   pointOutcome,
+  stepPerformed,
   planInOrder,
   noticeGiven,
   soleResponsibility,
@@ -70,6 +74,9 @@ export const papersRules: readonly Rule[] = [
   ...approvedByAnother,
   ...sheetsScanned,
   ...signaturesAuthorised,
+  ...signedAs,
+  ...signedByDoer,
+  signedByAttending,
   stepOrder,
   stepTimes,
   stepSigned,

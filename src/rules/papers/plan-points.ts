@@ -1,6 +1,6 @@
 import { commonPractice, ownChoice } from "../../model/basis.ts";
 import { canPrecede } from "../../model/dates.ts";
-import { anyOf, date, optional, text, things } from "../../model/input.ts";
+import { anyOf, date, list, optional, text, things } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
 import { inspectionPlan } from "../shared/plan.ts";
 
@@ -79,6 +79,34 @@ function at(party: string, point: string, outcome?: string, person?: string) {
     points: [{ party, point, ...(outcome !== undefined && { outcome }), ...(person !== undefined && { person }) }],
   };
 }
+
+export const stepPerformed = rule({
+  id: "step-performed",
+  title: "A step of the plan is performed by one party",
+  basis: inspectionPlan,
+  kind: "inspection-step",
+  severity: "query",
+  owner: "quality",
+  inputs: { points: list(text("points[].point")) },
+  *check({ points }, step) {
+    if (!points.includes("perform"))
+      yield {
+        at: "points",
+        accuses: [],
+        message: `in step ${step.name} nobody performs: its points are ${points.join(", ")}`,
+        why: "what is held, witnessed or reviewed is done by somebody",
+        hint: "compare with the plan and correct the point of the party that does it",
+      };
+  },
+  examples: [
+    { name: "by the maker", given: { points: ["perform", "witness"] }, objections: [] },
+    {
+      name: "by nobody",
+      given: { points: ["hold", "witness"] },
+      objections: ["in step X-01 nobody performs: its points are hold, witness"],
+    },
+  ],
+});
 
 export const planInOrder = rule({
   id: "step-planned-order",

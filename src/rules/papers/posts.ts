@@ -79,6 +79,14 @@ export const posts: readonly Post[] = [
     did: "tested for",
   },
   {
+    id: "reviewer-role",
+    kind: "ndt-report",
+    path: "reviewer",
+    day: "date",
+    roles: ["testing", "inspection body"],
+    did: "reviewed",
+  },
+  {
     id: "declaration-signatory",
     kind: "declaration",
     path: "signatory",

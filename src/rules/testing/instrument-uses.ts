@@ -56,6 +56,13 @@ const uses: readonly Use[] = [
     what: "a temperature",
     types: heats,
   },
+  {
+    id: "instruments-of-run",
+    kind: "weld-log#runs",
+    path: "instruments[]",
+    what: "a run of welding",
+    types: ["welding meter", "recorder", ...heats],
+  },
   { id: "gauge-of-bench", kind: "safety-valve", path: "bench.instrument", what: "a pressure", types: gauges },
   tested("VT", "visual testing", ...lights, ...lengths, ...heats),
   tested("MT", "magnetic particle testing", "magnetic yoke", "field meter", ...lights, ...heats),

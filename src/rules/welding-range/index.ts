@@ -11,6 +11,7 @@ import { qualificationStrength, qualificationImpact, qualificationHardness } fro
 import { runFillerSize } from "./run-filler-size.ts";
 import { runLayers } from "./run-layers.ts";
 import { runsInWindow } from "./run-window.ts";
+import { windowWidth, windowProcess } from "./window-width.ts";
 
 /** What rules/ has of welding range. */
 export const weldingRangeRules: readonly Rule[] = [
@@ -28,4 +29,6 @@ export const weldingRangeRules: readonly Rule[] = [
   runFillerSize,
   runLayers,
   ...runsInWindow,
+  windowWidth,
+  windowProcess,
 ];

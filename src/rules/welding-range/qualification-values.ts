@@ -13,6 +13,9 @@ const reporting = (type: string) => [
 const hint = "compare with the record; if it says so, the test failed and the procedure is not qualified";
 const named = ({ name }: { readonly name: string }) => `procedure qualification ${name}`;
 
+/** The stronger of two bars of one weld is at most so many times as strong as the weaker. */
+const apart = 1.3;
+
 export const qualificationStrength = rule({
   ...shared,
   id: "qualification-tensile-strength",
@@ -36,6 +39,18 @@ export const qualificationStrength = rule({
           why: `all values: ${test.values.map((one) => one.text).join(", ")}`,
           hint,
         };
+      const [weakest] = [...test.values].sort((a, b) => a.value - b.value);
+      const far = test.values.find(({ value }) => weakest !== undefined && value > apart * weakest.value);
+      if (low.length === 0 && far !== undefined)
+        yield {
+          at: [test, "values"],
+          accuses: [],
+          name: "tensile apart",
+          unsure: true,
+          message: `the bars of ${named(subject)} broke at ${test.values.map((one) => one.text).join(" and ")}`,
+          why: "bars of one weld lie near each other",
+          hint: "compare both values with the record",
+        };
       if (test.values.length < 2)
         yield {
           at: test,
@@ -54,6 +69,11 @@ export const qualificationStrength = rule({
       name: "weak",
       given: pulled("409 MPa", "430 MPa"),
       objections: ["the tensile strength of procedure qualification X-01 is 409 MPa, below that of P265GH, 410 MPa"],
+    },
+    {
+      name: "a digit too many",
+      given: pulled("459 MPa", "4630 MPa"),
+      objections: ["the bars of procedure qualification X-01 broke at 459 MPa and 4630 MPa"],
     },
     {
       name: "one bar pulled",

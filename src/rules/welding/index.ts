@@ -7,6 +7,7 @@ import { jointInProcedure, partThickness } from "./joint-thickness.ts";
 import { signedByWelder } from "./log-signed.ts";
 import { fitUpOffset, fitUpBy, jointOnDrawing } from "./making.ts";
 import { markBeforeCut, fitUpAfterCut, weldAfterFitUp, batchUsable } from "./manufacture-order.ts";
+import { productionTestSet, productionTestRoom } from "./production-test-set.ts";
 import { productionTestStrength, productionTestImpact, productionTestHardness } from "./production-test-values.ts";
 import { productionTestMade } from "./production-tests.ts";
 import { repairCycle } from "./repairs.ts";
@@ -15,6 +16,7 @@ import { seamOrder } from "./seam-order.ts";
 import { weldLogComplete, weldLogProcedure, fillerCertified } from "./weld-log.ts";
 import { welderApproved, welderRoute } from "./welder-approval.ts";
 import { confirmationBy, printedEnd } from "./welder-papers.ts";
+import { welderPrintedRange } from "./welder-printed-range.ts";
 import { welderQualified, repairWelderQualified } from "./welders.ts";
 import { procedureInForce, procedureQualified } from "./welding-procedures.ts";
 
@@ -38,6 +40,8 @@ export const weldingRules: readonly Rule[] = [
   fitUpAfterCut,
   weldAfterFitUp,
   batchUsable,
+  productionTestSet,
+  productionTestRoom,
   productionTestStrength,
   productionTestImpact,
   productionTestHardness,
@@ -52,6 +56,7 @@ export const weldingRules: readonly Rule[] = [
   welderRoute,
   confirmationBy,
   printedEnd,
+  welderPrintedRange,
   welderQualified,
   repairWelderQualified,
   procedureInForce,

@@ -152,6 +152,26 @@ const isAtLeast = (value: Measure, low: Measure | undefined) => low === undefine
 const isAtMost = (value: Measure, high: Measure | undefined) => high === undefined || atMost(value, high) === "yes";
 const said = (end: Measure | undefined) => end?.text ?? "any";
 
+/**
+ * Outside diameters of pipes that a test covers, in the easiest of some positions; undefined: of those positions a test of
+ * plates says nothing.
+ */
+export function diametersCovered(
+  { product, outsideDiameter }: Pick<WelderTest, "product" | "outsideDiameter">,
+  positions: readonly string[],
+  { diameterRange, plateOnPipe }: Pick<WelderRanges, "diameterRange" | "plateOnPipe">,
+): { readonly from: Measure | undefined; readonly to: Measure | undefined } | undefined {
+  if (product === "plate") {
+    const least = positions
+      .flatMap((position) => plateOnPipe(position).quantity("from") ?? [])
+      .reduce<Measure | undefined>((low, one) => (low === undefined || !isAtLeast(one, low) ? one : low), undefined);
+    return least === undefined ? undefined : { from: least, to: undefined };
+  }
+  if (outsideDiameter === undefined) return undefined;
+  const row = diameterRange(outsideDiameter);
+  return { from: row.quantity("from"), to: row.quantity("to") };
+}
+
 function coversProduct(
   { product, outsideDiameter: tested }: WelderTest,
   { diameter, position }: WeldMade,

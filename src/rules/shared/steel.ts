@@ -1,0 +1,2 @@
+/** Density of steel, kg/mm³. */
+export const steelDensity = 7.85e-6;
