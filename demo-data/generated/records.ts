@@ -4649,7 +4649,9 @@ export interface WeldLog extends RecordProperties {
     offset?: string;
   };
   /**
-   * One row per group of runs made alike.
+   * One row per group of runs made alike: what would fill more than 1000 rows is written by groups.
+   *
+   * @maxItems 1000
    */
   runs?: {
     /**

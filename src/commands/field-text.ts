@@ -37,7 +37,17 @@ function unitText({ unit, difference }: Field): string {
   return ` in ${unit}${difference === true ? " (a difference)" : ""}`;
 }
 
-function traits({ required, due, owner, unless, replaces = [], plausible, sign, rowKey }: Field): readonly string[] {
+function traits({
+  required,
+  due,
+  owner,
+  unless,
+  replaces = [],
+  plausible,
+  sign,
+  notBelow,
+  rowKey,
+}: Field): readonly string[] {
   return [
     ...(required ? ["always needed"] : []),
     ...(due === undefined
@@ -47,6 +57,7 @@ function traits({ required, due, owner, unless, replaces = [], plausible, sign, 
         ]),
     ...(replaces.length === 0 ? [] : [`instead of ${replaces.join(", ")}`]),
     ...(sign === undefined ? [] : [sign === "positive" ? "above 0" : "not below 0"]),
+    ...(notBelow === undefined ? [] : [`not below ${notBelow}`]),
     ...(plausible === undefined ? [] : [`usually ${plausible[0]} to ${plausible[1]}`]),
     ...(rowKey === undefined ? [] : [`rows named by ${rowKey}`]),
   ];

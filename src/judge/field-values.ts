@@ -3,16 +3,18 @@ import { eachLeaf, type Leaf } from "../model/leaves.ts";
 import { measure, parseQuantity, type Quantity } from "../model/quantity.ts";
 import type { ValueProblem } from "../model/quantity-problem.ts";
 import type { BookRecord } from "../model/record.ts";
+import { swappedWith, type LowerEnd } from "./range-ends.ts";
 
 /** What there is to say of a quantity as it stands. */
 export type Odd =
   { readonly unreadable: ValueProblem } | { readonly sign: Sign; readonly quantity: Quantity } | "implausible";
 
-/** Of a record the quantities that something is said of, and all dates. */
+/** Of a record the quantities that something is said of, all dates, and upper ends of ranges that lie below the lower. */
 interface FieldValues {
   readonly kind: Kind;
   readonly odd: readonly { readonly leaf: Leaf; readonly text: string; readonly fault: Odd }[];
   readonly dates: readonly { readonly leaf: Leaf; readonly text: string }[];
+  readonly swapped: readonly { readonly leaf: Leaf; readonly text: string; readonly lower: LowerEnd }[];
 }
 
 const read = new WeakMap<BookRecord, FieldValues>();
@@ -23,14 +25,17 @@ export function valuesOf(record: BookRecord, kind: Kind, keep: boolean): FieldVa
   if (before !== undefined && before.kind === kind) return before;
   const odd: FieldValues["odd"][number][] = [];
   const dates: FieldValues["dates"][number][] = [];
+  const swapped: FieldValues["swapped"][number][] = [];
   eachLeaf(record, kind.fields, (leaf) => {
     const { field, value: text } = leaf;
     if (typeof text !== "string") return;
     if (field.type === "date") dates.push({ leaf, text });
     const fault = field.type === "quantity" ? oddIn(field, text) : undefined;
     if (fault !== undefined) odd.push({ leaf, text, fault });
+    const lower = swappedWith(leaf);
+    if (lower !== undefined) swapped.push({ leaf, text, lower });
   });
-  const values = { kind, odd, dates };
+  const values = { kind, odd, dates, swapped };
   if (keep) read.set(record, values);
   return values;
 }

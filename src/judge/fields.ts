@@ -4,17 +4,19 @@ import type { BuiltIn } from "../model/definitions.ts";
 import type { Sign } from "../model/kind.ts";
 import type { Leaf } from "../model/leaves.ts";
 import type { Quantity } from "../model/quantity.ts";
-import { addressOf, type BookRecord } from "../model/record.ts";
+import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { locate, type Court } from "../court/court.ts";
 import { addFinding } from "../court/entries.ts";
 import { outvote } from "../court/outvoted.ts";
 import type { World } from "../reading/world.ts";
-import { thePlace } from "../model/words.ts";
+import { placeWords, thePlace } from "../model/words.ts";
 import { keyOf, type FindingKey } from "../model/finding-key.ts";
 import { valuesOf, type Odd } from "./field-values.ts";
+import type { LowerEnd } from "./range-ends.ts";
 import { finderOf, newFinding } from "../model/new-finding.ts";
 
 const form = ownChoice("digits and units are evidence: they are read exactly as written, never guessed");
+const ends = ownChoice("a range whose ends are swapped holds nothing, and everything lies outside of it");
 const plausible = ownChoice(
   "a value far outside what its field usually holds is suspected to be a slip of unit or decimal point",
 );
@@ -39,6 +41,12 @@ export const fieldRules: readonly BuiltIn[] = [
     title: "A quantity that has no negative values, or is never nothing, is written so",
     severity: "nonconformity",
     basis: nature,
+  },
+  {
+    id: "range-ends",
+    title: "The upper end of a range is not below its lower end",
+    severity: "nonconformity",
+    basis: ends,
   },
   {
     id: "value-plausible",
@@ -73,9 +81,10 @@ export function readValues(court: Court, cutOff: string): readonly Suspect[] {
   for (const record of court.world.graph.records) {
     const kind = court.world.kinds.get(record.kind);
     if (kind === undefined || kind.derived) continue;
-    const { odd, dates } = valuesOf(record, kind, keep);
+    const { odd, dates, swapped } = valuesOf(record, kind, keep);
     for (const { leaf, text, fault } of odd) suspects.push(...sayOdd(court, leaf, text, fault));
     for (const { leaf, text } of dates) suspects.push(...readDate(court, leaf, text, last));
+    for (const { leaf, text, lower } of swapped) saySwapped(court, leaf, text, lower);
   }
   return suspects;
 }
@@ -110,6 +119,20 @@ function saySign(court: Court, leaf: Leaf, sign: Sign, { text, unit }: Quantity)
     `${nameIn(court.world, leaf)} is ${text}; expected ${sign === "positive" ? `more than ${nothing}` : `${nothing} or more`}`,
     "there is no such value, so nothing is judged by it",
     "compare with the original and correct the value; leave it out if none is stated",
+  );
+}
+
+/** Which end is wrong nobody can tell: both are accused. */
+function saySwapped(court: Court, leaf: Leaf, text: string, lower: LowerEnd): void {
+  const { field } = placeWords(court.world.kinds, leaf.record, lower.pointer);
+  say(
+    court,
+    leaf,
+    "range-ends",
+    `${nameIn(court.world, leaf)} is ${text}, ${leaf.field.type === "date" ? "before" : "below"} the ${field}, ${lower.text}`,
+    "nothing lies between such ends, so nothing is judged by them",
+    "compare both with the original and correct them; they may have changed places",
+    [addressOf(leaf.record, lower.pointer)],
   );
 }
 
@@ -171,7 +194,15 @@ export function saySuspects(
 const nameIn = (world: World, leaf: Leaf) => thePlace(world.kinds, leaf.record, leaf.pointer);
 
 /** Key of what was said; null: an earlier finding doubts the place. */
-function say(court: Court, leaf: Leaf, rule: string, message: string, why: string, hint: string): FindingKey | null {
+function say(
+  court: Court,
+  leaf: Leaf,
+  rule: string,
+  message: string,
+  why: string,
+  hint: string,
+  also: readonly Address[] = [],
+): FindingKey | null {
   const at = locate(court.world, leaf.record, leaf.pointer);
   if (court.world.ledger.doubts(addressOf(leaf.record, leaf.pointer)).length > 0) return null;
   const finding = newFinding(finderOf(fieldRules, rule), at, {
@@ -180,7 +211,7 @@ function say(court: Court, leaf: Leaf, rule: string, message: string, why: strin
     why,
     hint,
     about: JSON.stringify(leaf.value),
-    accuses: [addressOf(leaf.record, leaf.pointer)],
+    accuses: [addressOf(leaf.record, leaf.pointer), ...also],
   });
   addFinding(court, finding);
   return finding.key;

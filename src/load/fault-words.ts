@@ -108,7 +108,7 @@ export const explainers: Readonly<Record<string, (fault: FaultCase) => FaultWord
   }),
   maxItems: ({ name, found, schema }) => ({
     message: `${name} has ${isList(found) ? found.length : 0} entries; expected at most ${limit(schema, "maxItems")}`,
-    hint: "remove the surplus",
+    hint: "put what is alike into one entry, and remove the surplus",
   }),
   uniqueItems: ({ name, error }) => ({
     message: `${name} holds one entry twice, at ${param(error, "j")} and ${param(error, "i")} counted from 0`,

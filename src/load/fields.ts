@@ -20,6 +20,7 @@ function fieldOf(name: string, schema: JsonObject, required: boolean): Field {
   const [low, high] = texts(schema, "x-plausible");
   const unit = textOf(schema, "x-unit");
   const sign = signs.find((one) => one === schema["x-sign"]);
+  const notBelow = textOf(schema, "x-not-below");
   const closedBy = texts(schema, "x-closed-by");
   const due = textOf(schema, "x-due");
   const owner = textOf(schema, "x-owner");
@@ -50,6 +51,7 @@ function fieldOf(name: string, schema: JsonObject, required: boolean): Field {
     ...(schema["x-difference"] === true && { difference: true }),
     ...(low !== undefined && high !== undefined && { plausible: [low, high] as const }),
     ...(sign !== undefined && { sign }),
+    ...(notBelow !== undefined && { notBelow }),
     ...(closedBy.length > 0 && { closedBy }),
     ...(due !== undefined && isMilestone(due) && { due }),
     ...(owner !== undefined && isOwner(owner) && { owner }),

@@ -83,6 +83,7 @@ const annotations: ReadonlySet<string> = new Set([
     "difference",
     "plausible",
     "sign",
+    "not-below",
     "closed-by",
     "due",
     "owner",

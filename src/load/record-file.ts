@@ -1,5 +1,5 @@
 import type { Finding } from "../model/finding.ts";
-import { atPointer, type JsonObject } from "../model/json.ts";
+import { atPointer, isList, isObject, stepsOf, type Json, type JsonObject } from "../model/json.ts";
 import type { Kind } from "../model/kind.ts";
 import { addressOf, type BookRecord, type Address } from "../model/record.ts";
 import { duplicateFindings } from "./duplicates.ts";
@@ -62,7 +62,7 @@ export function readRecords(file: string, text: string, kinds: ReadonlyMap<strin
           id,
           file,
           pointer,
-          value,
+          value: checked.tooLong.reduce(emptied, value),
           faulty: count > 0 || doubled.inside(pointer) || unkept.inside(pointer),
         }
       : undefined;
@@ -88,6 +88,21 @@ export function readRecords(file: string, text: string, kinds: ReadonlyMap<strin
       }),
     );
   return { records, findings, sound: true, whole };
+}
+
+/**
+ * The value without the entries of a list that holds more than it may: such a list is refused whole. What grows with the
+ * square of its entries would take hours, and its page could not be read.
+ */
+function emptied(value: JsonObject, pointer: string): JsonObject {
+  const within = (inner: Json | undefined, steps: readonly string[]): Json => {
+    const [step, ...rest] = steps;
+    if (step === undefined || inner === undefined) return [];
+    if (isList(inner)) return inner.map((one, at) => (at === Number(step) ? within(one, rest) : one));
+    return isObject(inner) ? { ...inner, [step]: within(inner[step], rest) } : inner;
+  };
+  const whole = within(value, stepsOf(pointer));
+  return isObject(whole) ? whole : value;
 }
 
 function syntaxFinding(file: string, text: string): Finding {

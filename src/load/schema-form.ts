@@ -86,10 +86,22 @@ function checkObject(schema: JsonObject, path: string, refuse: Refuse): void {
       checkValue(property, inner, refuse);
       for (const one of [...texts(property, "x-replaces"), textOf(property, "x-unless") ?? name])
         if (!Object.hasOwn(properties, one)) refuse(inner, `names "${one}", which is no property beside it`);
+      checkUpperEnd(property, inner, properties, refuse);
     }
   }
   for (const [name, property] of Object.entries(objectOf(schema, "patternProperties")))
     if (isObject(property)) checkValue(property, `${path}.${name}`, refuse);
+}
+
+/** Both ends of a range are of one sort, else they could not be compared. */
+function checkUpperEnd(property: JsonObject, path: string, properties: JsonObject, refuse: Refuse): void {
+  const name = textOf(property, "x-not-below");
+  if (name === undefined) return;
+  const lower = objectOf(properties, name);
+  const sort = textOf(property, "x-type");
+  const same = ["x-type", "x-unit"].every((word) => textOf(lower, word) === textOf(property, word));
+  if (!same || !["quantity", "date", "day"].includes(sort ?? ""))
+    refuse(path, `is not below "${name}"; expected a quantity in its unit or a day like it, beside it`);
 }
 
 const carried = (schema: JsonObject) => schema["x-carry"] === undefined || isCarry(schema["x-carry"]);

@@ -11,6 +11,8 @@ export interface Faults {
   readonly said: readonly RecordFault[];
   /** How many places of the record are faulty, said or not. */
   readonly count: number;
+  /** Pointers of lists with more entries than their field may hold. */
+  readonly tooLong: readonly string[];
 }
 
 /**
@@ -26,7 +28,7 @@ export function validate(
 ): Faults {
   // A name of a map is reported by `propertyNames` as a whole; the faults inside it would be said of the map.
   const errors = schemaErrors(kind, shape, value).filter(({ propertyName }) => propertyName === undefined);
-  if (errors.length === 0) return { said: [], count: 0 };
+  if (errors.length === 0) return { said: [], count: 0, tooLong: [] };
   const said = new Map<string, RecordFault>();
   const places = new Set<string>();
   for (const error of [...errors].sort((a, b) => rank(a.keyword) - rank(b.keyword))) {
@@ -37,5 +39,6 @@ export function validate(
     const fault = explain(error, kind, kind[shape], value, written);
     if (!said.has(fault.pointer)) said.set(fault.pointer, fault);
   }
-  return { said: [...said.values()], count: places.size };
+  const tooLong = errors.flatMap(({ keyword, instancePath }) => (keyword === "maxItems" ? [instancePath] : []));
+  return { said: [...said.values()], count: places.size, tooLong };
 }

@@ -84,6 +84,8 @@ export interface Field {
   readonly plausible?: readonly [string, string];
   /** What the value must be, whatever else is asked of it. */
   readonly sign?: Sign;
+  /** Field beside it, of the same sort, that it is not below: the lower end of a range of which it is the upper. */
+  readonly notBelow?: string;
   /** Of a field that may say *rejected*: ids of what closes it. */
   readonly closedBy?: readonly string[];
   /** Milestone at which the field is owed. */

@@ -142,27 +142,20 @@ function readTasks(tasks: readonly Task[], text: OriginalText | undefined, names
     if (!legible.includes(task)) return { ...empty(task), state: "no text" };
     const state = shown(cited).some(({ unseen }) => unseen) ? "recognised" : "read";
     const on = pages(cited);
-    const missing = values.filter(({ parts }) => !parts.every((part) => stands(part, on)));
+    const missing = new Set(values.filter(({ parts }) => !parts.every((part) => stands(part, on))));
+    // Once for all that is missing: a log may have a thousand rows that are not on its page.
+    const claimed = new Set(values.flatMap((one) => (missing.has(one) ? [] : one.parts.map(({ first }) => first))));
     const away = values.flatMap((value) => {
       const inPlace = elsewhere.get(value);
-      return inPlace === undefined || missing.includes(value)
-        ? []
-        : [{ value, nearest: inPlace, elsewhere: true as const }];
+      return inPlace === undefined || missing.has(value) ? [] : [{ value, nearest: inPlace, elsewhere: true as const }];
     });
-    const absent = [...missing.map((value) => near(value, on, values, missing)), ...away];
+    const absent = [...[...missing].map((value) => near(value, on, claimed)), ...away];
     return { ...empty(task), state, absent };
   });
 }
 
-function near(
-  value: Transcribed,
-  on: Pages,
-  values: readonly Transcribed[],
-  missing: readonly Transcribed[],
-): NotThere {
-  const claimed = new Set(
-    values.filter((one) => !missing.includes(one)).flatMap(({ parts }) => parts.map(({ first }) => first)),
-  );
+/** A value that is not on its page, and the nearest there that no other value accounts for. */
+function near(value: Transcribed, on: Pages, claimed: ReadonlySet<string>): NotThere {
   const part = value.parts.find((one) => !stands(one, on));
   return { value, nearest: part === undefined ? undefined : nearestTo(part, on, claimed) };
 }

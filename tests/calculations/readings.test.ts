@@ -75,7 +75,7 @@ describe("hold", () => {
 
   it("refuses readings it cannot follow in time", () => {
     expect(valueOf(holdMinutes, log("10:00 20.1 20.1 15"), 20.1, 0, 0, 5)).toBe(
-      "there are 1 readings; a hold needs at least two",
+      "there is 1 reading; a hold needs at least two",
     );
     expect(valueOf(holdMinutes, log("10:05 20.1 20.1 15", "10:05 20.1 20.1 15"), 20.1, 0, 0, 5)).toBe(
       "the reading of 2026-04-14T10:05+02:00 is not later than the one before it",

@@ -59,7 +59,7 @@ describe("faults against a schema are said in plain words", () => {
     [{ joins: [] }, '"joins" has too few entries; expected at least 1 → add them, or leave the property out'],
     [
       { joins: ["part:A", "part:B", "part:C", "part:D"] },
-      '"joins" has 4 entries; expected at most 3 → remove the surplus',
+      '"joins" has 4 entries; expected at most 3 → put what is alike into one entry, and remove the surplus',
     ],
     [
       { joins: ["part:A", "part:B", "part:A"] },

@@ -1,6 +1,7 @@
 // Made from the files of this folder by `npm run types`; change them, not this one.
 import type { Rule } from "../../model/rule.ts";
 import { calibrationInterval } from "./calibration-interval.ts";
+import { indicationLength } from "./indication-length.ts";
 import { instrumentFigures } from "./instrument-figures.ts";
 import { instrumentSort } from "./instrument-sorts.ts";
 import { instrumentUses } from "./instrument-uses.ts";
@@ -15,6 +16,7 @@ import { testGauges } from "./test-gauges.ts";
 /** What rules/ has of testing. */
 export const testingRules: readonly Rule[] = [
   calibrationInterval,
+  indicationLength,
   ...instrumentFigures,
   instrumentSort,
   ...instrumentUses,
