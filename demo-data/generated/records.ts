@@ -847,6 +847,10 @@ export interface DimensionCheck extends RecordProperties {
      */
     maximum?: string;
     /**
+     * How many places it was to be measured at.
+     */
+    stations?: number;
+    /**
      * Readings, with unit.
      *
      * Items: Value with unit exactly as written on the paper, with a decimal point; < or > for a bound.
@@ -1178,6 +1182,10 @@ export interface Equipment extends RecordProperties {
      */
     maximumAllowableTemperature?: string;
     /**
+     * Lowest pressure it may come under, gauge: below nothing where it must bear vacuum.
+     */
+    minimumAllowablePressure?: string;
+    /**
      * Minimum allowable temperature (TS min).
      */
     minimumAllowableTemperature?: string;
@@ -1206,6 +1214,10 @@ export interface Equipment extends RecordProperties {
    * Flow the safety valves must be able to relieve.
    */
   requiredFlow?: string;
+  /**
+   * Full pressure cycles it is designed for in its life.
+   */
+  pressureCycles?: number;
   /**
    * What supplies that flow.
    */
@@ -1330,9 +1342,13 @@ export interface Fitting extends RecordProperties {
    */
   tag?: string;
   /**
-   * Branch or frame of the equipment it is mounted on.
+   * Branch or frame of the equipment it is mounted on; of a water level indicator the one on the side of the steam.
    */
   branch?: string;
+  /**
+   * Branch of the other end of a water level indicator, on the side of the water.
+   */
+  waterBranch?: string;
   /**
    * Organisation that made it.
    */
@@ -4301,6 +4317,14 @@ export interface SafetyValve extends RecordProperties {
    * Pressure at the outlet during discharge, gauge.
    */
   backPressure?: string;
+  /**
+   * Pressure lost between the equipment and the valve while it blows at its certified capacity.
+   */
+  inletLoss?: string;
+  /**
+   * Lift of the disc at its certified capacity.
+   */
+  lift?: string;
   /**
    * Medium it discharges.
    */

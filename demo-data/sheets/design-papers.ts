@@ -8,6 +8,10 @@ import { printed } from "./original.ts";
 type Fields = readonly (readonly [string, string])[];
 
 /** What a boiler is asked to do, and the water levels it is to be run between. */
+/** What it is designed for in its life, where that is stated. */
+const cyclesOf = ({ pressureCycles }: Facts["equipment"]): Fields =>
+  pressureCycles === undefined ? [] : [["Full pressure cycles", String(pressureCycles)]];
+
 function dutyOf({ duty, levels, heatingSurface }: Facts["equipment"]): Fields {
   const { steamOutput, workingPressure, feedwaterTemperature, blowdownFraction, heatInput, efficiency } = duty ?? {};
   return [
@@ -46,6 +50,7 @@ export function drawDesignData(paper: Paper, facts: Facts, main: readonly Part[]
     ["Test pressure", printed(equipment.testPressure)],
     ["Corrosion allowance", printed(equipment.corrosionAllowance)],
     ["Category, modules", `${printed(directive?.category)}, ${printed(directive?.module)}`],
+    ...cyclesOf(equipment),
     ["Flow to be relieved", printed(equipment.requiredFlow)],
     ["Source of that flow", printed(equipment.requiredFlowSource)],
     ["Empty mass", printed(equipment.emptyMass)],

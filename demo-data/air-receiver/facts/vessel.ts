@@ -45,6 +45,7 @@ export const equipment: Equipment = {
   calculationTemperature: "60 °C",
   testPressure: "15.8 bar",
   corrosionAllowance: "1.0 mm",
+  pressureCycles: 250,
   requiredFlow: "1800 kg/h",
   requiredFlowSource: "compressor K-311, delivery at 11 bar as on its plate",
   emptyMass: "838 kg",

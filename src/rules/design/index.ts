@@ -9,6 +9,8 @@ import { jointRoleOfParts, jointBearsPressure, partForm } from "./joint-parts.ts
 import { measuredAlike } from "./measured-thickness.ts";
 import { dimensionRows } from "./nominals.ts";
 import { openingJudged } from "./openings.ts";
+import { pressureCycles, vacuumAsked } from "./operation.ts";
+import { measuredAtStations } from "./stations.ts";
 import { weldCoefficientExtent } from "./weld-coefficient.ts";
 
 /** What rules/ has of design. */
@@ -29,5 +31,8 @@ export const designRules: readonly Rule[] = [
   measuredAlike,
   ...dimensionRows,
   openingJudged,
+  pressureCycles,
+  vacuumAsked,
+  measuredAtStations,
   weldCoefficientExtent,
 ];
