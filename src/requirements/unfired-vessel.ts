@@ -1,3 +1,4 @@
+import { fromMemory } from "../model/basis.ts";
 import type { Register } from "../model/requirement.ts";
 import { pressureBearing } from "./conditions.ts";
 import { endCalculation, results, shellCalculation } from "./design-calculations.ts";
@@ -30,6 +31,15 @@ export const unfiredVessel: Register = {
       "design-approved",
       "design",
       directive("Annex II, conformity assessment tables"),
+    ),
+    owed(
+      "equipment-cycles",
+      "The full pressure cycles a vessel is designed for",
+      { kind: "equipment", when: [{ path: "designStandard.standard", equals: "EN 13445" }] },
+      "pressureCycles",
+      "design-approved",
+      "design",
+      fromMemory("EN 13445-3", "2021", "design by formulas is for 500 full cycles at most: their number is stated"),
     ),
     owed(
       "valve-calculation",

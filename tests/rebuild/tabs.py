@@ -202,6 +202,7 @@ vessel = Tab(
         Col("t calc [°C]", "calculationTemperature", NUM),
         Col("PT [bar]", "testPressure", COMMA),
         Col("c [mm]", "corrosionAllowance", COMMA),
+        Col("Cycles", "pressureCycles", NUM),
         Col("Flow [kg/h]", "requiredFlow", NUM),
         Col("Flow from", "requiredFlowSource"),
         Col("Empty [kg]", "emptyMass", NUM),

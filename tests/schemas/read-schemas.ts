@@ -112,6 +112,7 @@ const words = [
   "sought",
   "whole-from",
   "there-by",
+  "not-below",
   "dated",
   "unread",
   "transcribes",
