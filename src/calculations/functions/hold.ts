@@ -46,7 +46,8 @@ const isHigh = (row: Row, needed: number, above: Heads) => lowest(row, above) >=
 
 /** Why these readings cannot be followed in time, or undefined. */
 function disorder(readings: readonly Row[]): string | undefined {
-  if (readings.length < 2) return `${readings.length === 1 ? "there is 1 reading" : `there are ${readings.length} readings`}; a hold needs at least two`;
+  if (readings.length < 2)
+    return `${readings.length === 1 ? "there is 1 reading" : `there are ${readings.length} readings`}; a hold needs at least two`;
   const day = readings.find((row) => dateIn(row, "time").precision === "day");
   if (day !== undefined) return `the reading of ${said(day)} has no time of day`;
   const back = readings.find((row, index) => index > 0 && at(row) <= at(readings[index - 1] ?? row));
