@@ -52,6 +52,12 @@ const subjectName = ({ subject }: Pick<Related, "subject">) => aboutRecord(subje
 export const nameOfRelated = ({ place, message }: Pick<Related, "place" | "message">) =>
   `${place.file}${place.pointer} ${message}`;
 
+/** Where one subject is asked about and another is at fault, the finding is no mere question. */
+const strictest = (parts: readonly Finding[], { severity, verdict }: Finding): Pick<Finding, "severity" | "verdict"> =>
+  severity === "query" && parts.some((one) => one.severity === "nonconformity")
+    ? { severity: "nonconformity", verdict: "failed" }
+    : { severity, verdict };
+
 /**
  * The finding as it stands, with all it has grown by. Of several subjects the first in time is named, with the number of
  * the others, which follow in order of time.
@@ -61,7 +67,7 @@ export function findingOf(world: Pick<World, "graph" | "kinds">, entry: Entry): 
   const [digest = ""] = digests;
   const [first = { one: entry.finding, day: "" }, ...others] =
     entry.parts.size < 2 ? [] : inTime(world, [...entry.parts.values()]);
-  const finding = first.one;
+  const finding = { ...first.one, ...strictest([...entry.parts.values()], first.one) };
   const subjects = new Set([first, ...others].map(({ one }) => subjectName(one)));
   const more = subjects.size - 1;
   const named = more === 0 || finding.subject === null ? "" : ` (${firstAndMore(world, finding, first.day, more)})`;

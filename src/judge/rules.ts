@@ -9,7 +9,7 @@ import { handleOf } from "../reading/handle.ts";
 import { conclude, endStage, locate, type Court } from "../court/court.ts";
 import { grouped } from "../model/grouped.ts";
 import { parsePath } from "../model/path.ts";
-import { missingField } from "../reading/absent.ts";
+import { missingField, noneBack } from "../reading/absent.ts";
 import { follow } from "../reading/follow.ts";
 import type { Hit } from "../reading/hit.ts";
 import { outvote, type HeldAgainst } from "../court/outvoted.ts";
@@ -143,9 +143,19 @@ function lackedBy(rule: Rule, { hit }: Case, bound: Bound): readonly Lacking[] {
   return [...rule.lacks(bound.values)].flatMap(({ at, path, why }) => {
     const [place] = hitsOf(bound, hit, at);
     const [head, ...filters] = parsePath(path).steps;
-    if (place?.record == null || head?.type !== "field" || filters.some(({ type }) => type !== "filter"))
-      throw new ProgramError(`rule ${rule.id} lacks "${path}", which is no field of a record or row it reads`);
-    return [{ absence: missingField(place.record, place.pointer, head.name, filters), why }];
+    const absence =
+      place?.record == null || filters.some(({ type }) => type !== "filter")
+        ? undefined
+        : head?.type === "field"
+          ? missingField(place.record, place.pointer, head.name, filters)
+          : head?.type === "back"
+            ? noneBack(place.record, place.pointer, head, filters)
+            : undefined;
+    if (absence === undefined)
+      throw new ProgramError(
+        `rule ${rule.id} lacks "${path}", which is no field of a record or row it reads, and no way back to it`,
+      );
+    return [{ absence, why }];
   });
 }
 

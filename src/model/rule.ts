@@ -36,7 +36,10 @@ export interface Objection<I extends Inputs> {
 export interface Lack<I extends Inputs> {
   /** The record or row that lacks it. */
   readonly at: At<I>;
-  /** Path of the field from there, with what tells an entry of a list: `chemistry[element="C"]`. */
+  /**
+   * Path of the field from there, with what tells an entry of a list: `chemistry[element="C"]`; or back to a record that
+   * should name it: `<ndt-personnel:person>[method="RT"]`.
+   */
   readonly path: string;
   /** What demands it, quoting the data: "C: at most 0.20 %". */
   readonly why: string;

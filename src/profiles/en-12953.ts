@@ -16,6 +16,14 @@ export const en12953 = family("ped-en-12953", "Pressure Equipment Directive with
     value: "1",
     basis: testing("5.2.2: magnetic and penetrant testing under direct supervision of a level 2"),
   },
+  testerLevelSupervised: {
+    value: "2",
+    basis: fromMemory(
+      "EN 12953-5",
+      undefined,
+      "level 1 under supervision is allowed of magnetic and penetrant tests alone",
+    ),
+  },
   radiographicClass: { value: "A", basis: testing("5.5.4.3.1: class A of EN ISO 17636") },
   laterValveExcess: {
     value: "3 %",

@@ -40,7 +40,14 @@ export const quality = {
   },
   surfaceTesterLevelSupervised: {
     value: "2",
-    means: "least level of who makes a magnetic or penetrant test under the eyes of a supervisor who signs it",
+    means:
+      "least level of who makes a magnetic or penetrant test under the eyes of a supervisor, where somebody else judges it",
+    cautious: "high",
+    basis: fromMemory("ISO 9712", undefined, "level 1 works under supervision; some codes do not allow it"),
+  },
+  testerLevelSupervised: {
+    value: "2",
+    means: "least level of who makes any other test under the eyes of a supervisor, where somebody else judges it",
     cautious: "high",
     basis: fromMemory("ISO 9712", undefined, "level 1 works under supervision; some codes do not allow it"),
   },

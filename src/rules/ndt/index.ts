@@ -19,9 +19,11 @@ import { reportPeople } from "./laboratory.ts";
 import { methodForWeld } from "./method.ts";
 import { testAfterWelding, testDelay, rowLength } from "./order.ts";
 import { testedWithinWeld } from "./place.ts";
+import { procedureApproved, visualProcedureApproved } from "./procedure-approved.ts";
 import { procedureUses } from "./procedures.ts";
 import { rejectedFor } from "./rejected-for.ts";
 import { repairTakesOut } from "./repair-place.ts";
+import { reviewerCertified } from "./reviewers.ts";
 import { testerSector } from "./sector.ts";
 import { sourceNamed } from "./source-named.ts";
 import { sourceRange } from "./source-range.ts";
@@ -61,9 +63,12 @@ export const ndtRules: readonly Rule[] = [
   testDelay,
   rowLength,
   testedWithinWeld,
+  procedureApproved,
+  visualProcedureApproved,
   ...procedureUses,
   rejectedFor,
   repairTakesOut,
+  reviewerCertified,
   testerSector,
   sourceNamed,
   sourceRange,
