@@ -37,7 +37,7 @@ const families: readonly Family[] = [
   { name: "spatter", codes: /^602$/, words: /spatter/ },
   { name: "non-linear", codes: /^$/, words: /non.?linear|round/ },
   { name: "linear", codes: /^$/, words: /linear/ },
-  { name: "planar", codes: /^$/, words: /planar/ },
+  { name: "planar", codes: /^$/, words: /(?<!non.?|not )planar/ },
 ];
 
 /** Of what nobody names: no table knows it. */

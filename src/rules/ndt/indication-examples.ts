@@ -85,6 +85,28 @@ export const indicationExamples = [
     source: "EN ISO 11666, level 3, from 8 mm below 15 mm",
   },
   {
+    name: "a planar one above it",
+    given: tested([{ type: "planar", length: "9 mm", echo: "-5 dB" }], ultrasonic),
+    objections: ["indication (planar) of joint C2 is accepted and of 9 mm gives -5 dB; -6 dB is the most permitted"],
+  },
+  {
+    name: "a planar one within it",
+    given: tested([{ type: "planar", length: "9 mm", echo: "-6 dB" }], ultrasonic),
+    objections: [
+      "indication (planar) of joint C2 is accepted and is planar; its echo lies within the level, and the report does not say that such ones are accepted",
+    ],
+  },
+  {
+    name: "one that is not planar",
+    given: tested([{ type: "non-planar", length: "9 mm", echo: "-6 dB" }], ultrasonic),
+    objections: [],
+  },
+  {
+    name: "lack of fusion by its echo",
+    given: tested([{ type: "401 lack of fusion", length: "9 mm", echo: "-12 dB" }], ultrasonic),
+    objections: ["indication (401 lack of fusion) of joint C2 is accepted and is a lack of fusion; none is permitted"],
+  },
+  {
     name: "no echo",
     given: tested([{ type: "volumetric", length: "9 mm" }], ultrasonic),
     objections: ["indication (volumetric) of joint C2 is accepted and states no echo, by which it would be judged"],

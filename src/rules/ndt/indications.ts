@@ -102,6 +102,14 @@ function faultOf(found: Found, { report, joint, limits, echoes }: Given): Fault 
           );
         case "by echo":
           return echoFault(found, echoes, report.level, thickness);
+        case "by echo, if agreed":
+          return (
+            echoFault(found, echoes, report.level, thickness) ?? {
+              at: "type",
+              said: `is ${family}; its echo lies within the level, and the report does not say that such ones are accepted`,
+              unsure: true,
+            }
+          );
         default:
           return {
             at: "type",
