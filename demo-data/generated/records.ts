@@ -2003,6 +2003,19 @@ export interface Joint extends RecordProperties {
     basis?: string;
   }[];
   /**
+   * Longitudinal joints that end on this one, and where.
+   */
+  crossings?: {
+    /**
+     * Joint that ends here.
+     */
+    joint: string;
+    /**
+     * Where it ends, from the zero mark.
+     */
+    at: string;
+  }[];
+  /**
    * Whether the joint is heat treated after welding.
    */
   postWeldHeatTreatment?: boolean;

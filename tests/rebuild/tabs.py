@@ -281,6 +281,12 @@ def extent(method):
     return Col(f"{method} [%]", f'requiredTests[method="{method}"].extent', NUM, fn=found)
 
 
+def crossed(seam):
+    def found(r, w):
+        return next((one["at"] for one in r.get("crossings", []) if one["joint"] == seam), None)
+    return Col(f"{seam} at [mm]", f'crossings[joint="{seam}"].at', COMMA, fn=found)
+
+
 def basis(vt):
     return lambda r, w: next((one["basis"] for one in r["requiredTests"] if (one["method"] == "VT") == vt), None)
 
@@ -309,6 +315,7 @@ joints = Tab(
         *[extent(method) for method in ("VT", "RT", "MT", "PT")],
         Col("VT per", fn=basis(True)),
         Col("Tests per", fn=basis(False)),
+        *[crossed(seam) for seam in ("L1", "L2")],
         Col("PWHT", "postWeldHeatTreatment"),
         scan(), page(),
     ], "{Seam}", set={"pressureBearing": "yes", **{f'requiredTests[method="{m}"].basis': "{VT per}" if m == "VT" else "{Tests per}" for m in ("VT", "RT", "MT", "PT")}},

@@ -119,9 +119,12 @@ const welded = { stamp: "423", outsideDiameter: "1200 mm", procedure: "WPS-03@2"
 export const joints: readonly Joint[] = [
   seam(welded, "L1", "longitudinal", ["P01"], "1125 mm"),
   seam(welded, "L2", "longitudinal", ["P02"], "1125 mm"),
-  seam(welded, "C1", "circumferential", ["P03", "P01"], "3745 mm"),
-  seam(welded, "C2", "circumferential", ["P01", "P02"], "3745 mm"),
-  seam(welded, "C3", "circumferential", ["P02", "P04"], "3745 mm"),
+  seam(welded, "C1", "circumferential", ["P03", "P01"], "3745 mm", [["L1", "240 mm"]]),
+  seam(welded, "C2", "circumferential", ["P01", "P02"], "3745 mm", [
+    ["L1", "240 mm"],
+    ["L2", "360 mm"],
+  ]),
+  seam(welded, "C3", "circumferential", ["P02", "P04"], "3745 mm", [["L2", "360 mm"]]),
   branch(welded.stamp, "N01", "P01", "P05", "8.0 mm", "88.9 mm", "279 mm"),
   branch(welded.stamp, "N02", "P02", "P06", "8.0 mm", "88.9 mm", "279 mm"),
   branch(welded.stamp, "N03", "P02", "P07", "7.1 mm", "60.3 mm", "189 mm"),

@@ -11,8 +11,8 @@ import { c1, c2, c3, tangent } from "./outline-of-vessel.ts";
 
 const notes = [
   "RT: at least 10 % of each seam, films at",
-  "the crossings L1/C1 and L2/C3 and at the",
-  "zero mark of C1, C2 and C3.",
+  "every crossing: L1 with C1 and C2 at 240,",
+  "L2 with C2 and C3 at 360.",
   "",
   "A rejected film: two further lengths of",
   "the same welder.",
@@ -79,21 +79,21 @@ export function drawWeldMap(paper: Paper, facts: Facts, drawing: Drawing): void 
   polyline(
     frame,
     [
-      [c1, 560],
-      [c2, 560],
+      [c1, 240],
+      [c2, 240],
     ],
     1.8,
   );
   polyline(
     frame,
     [
-      [c2, 1310],
-      [c3, 1310],
+      [c2, 360],
+      [c3, 360],
     ],
     1.8,
   );
-  balloon(frame, "L1", [300, 720], [300, 560]);
-  balloon(frame, "L2", [1700, 1470], [1700, 1310]);
+  balloon(frame, "L1", [700, 480], [700, 240]);
+  balloon(frame, "L2", [1700, 600], [1700, 360]);
   for (const [name, [x, y, radius]] of Object.entries(places)) {
     for (const down of y === 0 ? [0, around] : [y])
       sheet.page.drawCircle({
@@ -107,6 +107,8 @@ export function drawWeldMap(paper: Paper, facts: Facts, drawing: Drawing): void 
   }
   for (const [text, y] of [
     ["0", 0],
+    ["240", 240],
+    ["360", 360],
     ["936", 936],
     ["1872", 1872],
     ["2808", 2808],

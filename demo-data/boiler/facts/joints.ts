@@ -28,6 +28,8 @@ interface Weld {
   readonly throat?: string;
   readonly detail?: NonNullable<Joint["detail"]>;
   readonly coefficient?: string;
+  /** Joints that end on it, and where, in mm from the zero mark. */
+  readonly crossings?: readonly (readonly [joint: string, at: number])[];
 }
 
 const weld = (one: Weld): Joint => ({
@@ -50,6 +52,7 @@ const weld = (one: Weld): Joint => ({
   ...(one.coefficient !== undefined && { weldCoefficient: one.coefficient }),
   qualityLevel: "C",
   requiredTests: one.tests,
+  ...(one.crossings !== undefined && { crossings: one.crossings.map(([joint, at]) => ({ joint, at: `${at} mm` })) }),
   postWeldHeatTreatment: false,
 });
 
@@ -61,11 +64,13 @@ const seam = (
   thickness: string,
   diameter: string,
   length: string,
+  crossings?: NonNullable<Weld["crossings"]>,
 ): Joint =>
   weld({
     id,
     type: "butt",
     role,
+    ...(crossings !== undefined && { crossings }),
     parts: joined,
     thicknesses: joined.map(() => thickness),
     deposited: thickness,
@@ -126,13 +131,16 @@ const two = (id: number) => String(id).padStart(2, "0");
 export const joints: readonly Joint[] = [
   seam("L1", "longitudinal", ["P01"], "12.0 mm", "1924 mm", "1975 mm"),
   seam("L2", "longitudinal", ["P02"], "12.0 mm", "1924 mm", "1975 mm"),
-  seam("C1", "circumferential", ["P01", "P02"], "12.0 mm", "1924 mm", "6007 mm"),
+  seam("C1", "circumferential", ["P01", "P02"], "12.0 mm", "1924 mm", "6007 mm", [
+    ["L1", 150],
+    ["L2", 3150],
+  ]),
   corner("E1", ["P01", "P03"], ["12.0 mm", "20.0 mm"], "5969 mm"),
   corner("E2", ["P02", "P04"], ["12.0 mm", "20.0 mm"], "5969 mm"),
   seam("FS1", "longitudinal", ["P05"], "16.0 mm", "850 mm", "1450 mm"),
   seam("FS2", "longitudinal", ["P06"], "16.0 mm", "850 mm", "1450 mm"),
-  seam("FC1", "circumferential", ["P05", "P07"], "16.0 mm", "850 mm", "2620 mm"),
-  seam("FC2", "circumferential", ["P07", "P06"], "16.0 mm", "850 mm", "2620 mm"),
+  seam("FC1", "circumferential", ["P05", "P07"], "16.0 mm", "850 mm", "2620 mm", [["FS1", 70]]),
+  seam("FC2", "circumferential", ["P07", "P06"], "16.0 mm", "850 mm", "2620 mm", [["FS2", 1380]]),
   seam("WL1", "longitudinal", ["P08"], "16.0 mm", "1300 mm", "600 mm"),
   corner("K1", ["P05", "P03"], ["16.0 mm", "20.0 mm"], "2670 mm"),
   corner("K2", ["P06", "P09"], ["16.0 mm", "20.0 mm"], "2670 mm"),

@@ -58,8 +58,8 @@ const welded = { stamp, outsideDiameter: "355.6 mm", procedure: "WPS-10@1" };
 
 export const joints: readonly Joint[] = [
   seam(welded, "L1", "longitudinal", ["P01"], "245 mm"),
-  seam(welded, "C1", "circumferential", ["P02", "P01"], "1092 mm"),
-  seam(welded, "C2", "circumferential", ["P01", "P03"], "1092 mm"),
+  seam(welded, "C1", "circumferential", ["P02", "P01"], "1092 mm", [["L1", "410 mm"]]),
+  seam(welded, "C2", "circumferential", ["P01", "P03"], "1092 mm", [["L1", "410 mm"]]),
   branch(stamp, "N01", "P01", "P04", "4.5 mm", "33.7 mm", "106 mm"),
   branch(stamp, "N02", "P01", "P05", "4.5 mm", "33.7 mm", "106 mm"),
   branch(stamp, "N03", "P01", "P06", "4.5 mm", "33.7 mm", "106 mm"),

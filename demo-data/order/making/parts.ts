@@ -85,6 +85,7 @@ export const seam = (
   role: "longitudinal" | "circumferential",
   joined: string[],
   length: string,
+  crossings: readonly (readonly [joint: string, at: string])[] = [],
 ): Joint => ({
   id,
   mark: `${stamp} ${id}`,
@@ -107,6 +108,7 @@ export const seam = (
     { method: "VT", extent: "100 %", basis: "EN 13445-5, all welds (from memory)" },
     { method: "RT", extent: "10 %", basis: contract },
   ],
+  ...(crossings.length > 0 && { crossings: crossings.map(([joint, at]) => ({ joint, at })) }),
   postWeldHeatTreatment: false,
 });
 

@@ -3,6 +3,7 @@ import type { Rule } from "../../model/rule.ts";
 import { acceptanceLevel, citedEditions } from "./acceptance.ts";
 import { testerAuthorised } from "./authorisation.ts";
 import { surfaceConditions } from "./conditions.ts";
+import { crossingsPlaced, radiographedCrossings, ultrasonicCrossings } from "./crossings.ts";
 import { rejectionExtended } from "./extension.ts";
 import { extentFloor } from "./extent-floor.ts";
 import { visualExtent, magneticExtent, penetrantExtent, radiographicExtent, ultrasonicExtent } from "./extent.ts";
@@ -39,6 +40,9 @@ export const ndtRules: readonly Rule[] = [
   ...citedEditions,
   testerAuthorised,
   ...surfaceConditions,
+  crossingsPlaced,
+  radiographedCrossings,
+  ultrasonicCrossings,
   rejectionExtended,
   extentFloor,
   visualExtent,
