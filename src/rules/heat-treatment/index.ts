@@ -2,6 +2,7 @@
 import type { Rule } from "../../model/rule.ts";
 import { heatTreatmentChart } from "./chart.ts";
 import { heatTreatmentPlanned, heatTreatmentAfterWelding, heatTreatmentTimes } from "./cycles.ts";
+import { formedEndTreated, rolledPartTreated } from "./formed.ts";
 import { heatTreatmentHeld } from "./held.ts";
 import { heatTreatmentLoad } from "./load.ts";
 import { heatTreatmentRates } from "./rates.ts";
@@ -13,6 +14,8 @@ export const heatTreatmentRules: readonly Rule[] = [
   heatTreatmentPlanned,
   heatTreatmentAfterWelding,
   heatTreatmentTimes,
+  formedEndTreated,
+  rolledPartTreated,
   heatTreatmentHeld,
   heatTreatmentLoad,
   heatTreatmentRates,
