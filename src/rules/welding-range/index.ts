@@ -8,6 +8,7 @@ import { proceduresState } from "./procedure-states.ts";
 import { qualificationLevel } from "./qualification-level.ts";
 import { qualificationTests } from "./qualification-tests.ts";
 import { qualificationStrength, qualificationImpact, qualificationHardness } from "./qualification-values.ts";
+import { repairQualified } from "./repair-qualified.ts";
 import { runFillerSize } from "./run-filler-size.ts";
 import { runLayers } from "./run-layers.ts";
 import { runsInWindow } from "./run-window.ts";
@@ -26,6 +27,7 @@ export const weldingRangeRules: readonly Rule[] = [
   qualificationStrength,
   qualificationImpact,
   qualificationHardness,
+  repairQualified,
   runFillerSize,
   runLayers,
   ...runsInWindow,

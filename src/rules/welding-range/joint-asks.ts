@@ -50,6 +50,9 @@ export type Procedure = Thing<typeof procedure>;
 const within: Match = (held, asked) => asked === held || asked.startsWith(`${held}.`);
 const same: Match = (held, asked) => held === asked;
 
+/** What one weld asks and a repair of it may not: it is laid in its own groove, wherever the place then lies. */
+export const ofGroove: readonly string[] = ["weld detail", "position"];
+
 interface Asked {
   readonly title: string;
   readonly match?: Match;
@@ -117,16 +120,19 @@ export function uncovered(
   joint: Need,
   specified: Procedure,
   tables: Values<typeof rangeTables>,
+  leaving: readonly string[] = [],
 ): readonly string[] {
-  const problems = asks.flatMap(({ title, match = same, asked, printed, way, specified: inProcedure }) => {
-    const wanted = asked(joint);
-    if (wanted === undefined) return [];
-    const plan = inProcedure?.(specified);
-    // What lies outside of the procedure itself is said of the procedure.
-    if (plan !== undefined && beyond([plan], wanted, match) !== undefined) return [];
-    const held = printed?.(one) ?? (way === undefined ? undefined : rangeFrom(way, one, tables));
-    return held === undefined || beyond([held], wanted, match) === undefined ? [] : [`${title} ${saidRange(held)}`];
-  });
+  const problems = asks
+    .filter(({ title }) => !leaving.includes(title))
+    .flatMap(({ title, match = same, asked, printed, way, specified: inProcedure }) => {
+      const wanted = asked(joint);
+      if (wanted === undefined) return [];
+      const plan = inProcedure?.(specified);
+      // What lies outside of the procedure itself is said of the procedure.
+      if (plan !== undefined && beyond([plan], wanted, match) !== undefined) return [];
+      const held = printed?.(one) ?? (way === undefined ? undefined : rangeFrom(way, one, tables));
+      return held === undefined || beyond([held], wanted, match) === undefined ? [] : [`${title} ${saidRange(held)}`];
+    });
   const tested = tables.yields(one.grade).quantity("yield");
   const strong = joint.parts.flatMap(({ grade }) => {
     const own = tables.yields(grade).quantity("yield");
@@ -135,6 +141,17 @@ export function uncovered(
   const named = strong.length === 0 ? [] : [`steel up to the yield strength of ${one.grade}, not ${strong.join(", ")}`];
   return [...problems, ...named];
 }
+
+/** What of a joint lies outside of what a procedure is for, each as the joint and the procedure say it. */
+export const outside = (joint: Need, specified: Procedure, leaving: readonly string[]): readonly string[] =>
+  asks
+    .filter(({ title }) => !leaving.includes(title))
+    .flatMap(({ title, match = same, asked, specified: inProcedure }) => {
+      const [wanted, plan] = [asked(joint), inProcedure?.(specified)];
+      return wanted === undefined || plan === undefined || beyond([plan], wanted, match) === undefined
+        ? []
+        : [`${title} ${saidRange(wanted)}, not ${saidRange(plan)}`];
+    });
 
 const isStronger = (own: Measure | undefined, tested: Measure | undefined): boolean =>
   own !== undefined && tested !== undefined && own.value > tested.value;

@@ -22,6 +22,8 @@ export interface Variable {
   readonly run?: Side;
   /** What of a test piece limits it, so that a procedure that says nothing of it leaves it to the welder. */
   readonly mustState?: keyof typeof piece;
+  /** It is of the whole weld, so that the tests of each of several processes must cover it; else each process has its own. */
+  readonly ofWhole?: true;
   readonly cells?: Readonly<Partial<Record<Pair, Cell>>>;
   /** What is held, and what lies inside and outside of it, as records state it; of the test piece, its own inputs. */
   readonly examples?: {

@@ -12,6 +12,7 @@ const within: Match = (held, asked) => asked === held || asked.startsWith(`${hel
 export const partVariables: readonly Variable[] = [
   {
     id: "material-group",
+    ofWhole: true,
     title: "material group",
     match: within,
     piece: fromPiece.group,
@@ -98,6 +99,7 @@ export const partVariables: readonly Variable[] = [
   },
   {
     id: "throat",
+    ofWhole: true,
     title: "throat of fillet welds",
     piece: fromPiece.throat,
     printed: ends("range.throat", "mm"),
@@ -124,6 +126,7 @@ export const partVariables: readonly Variable[] = [
   },
   {
     id: "outside-diameter",
+    ofWhole: true,
     title: "outside diameter",
     piece: fromPiece.diameter,
     printed: ends("range.outsideDiameter", "mm"),
@@ -180,6 +183,7 @@ export const partVariables: readonly Variable[] = [
   },
   {
     id: "joint-type",
+    ofWhole: true,
     title: "type of joint",
     piece: fromPiece.joint,
     printed: names("range.jointTypes[]", true),

@@ -122,27 +122,30 @@ export const procedureQualified = rule({
   *check({ approved, processes, thickness, qualifications }, revision) {
     const { from, to } = thickness;
     const name = revision.name;
-    const fitting = qualifications.filter((one) => processes.some((process) => one.processes.includes(process)));
-    const uncovered = processes.filter((process) => !qualifications.some((one) => one.processes.includes(process)));
-    const covering = fitting.filter((one) => covers(one, thickness));
+    // Each process rests on tests of its own: one that covers the sizes says nothing of another.
+    const by = (process: string) => qualifications.filter((one) => one.processes.includes(process));
+    const whole = (process: string) => by(process).filter((one) => covers(one, thickness));
+    const untested = processes.filter((process) => by(process).length === 0);
+    const uncovered = processes.filter((process) => whole(process).length === 0);
     const held = qualifications
       .map((one) => `${one.$.name}: process ${one.processes.join(", ")}, ${span(one.from, one.to)}`)
       .join("; ");
-    if (covering.length === 0 || uncovered.length > 0)
+    if (uncovered.length > 0)
       yield {
-        at: uncovered.length > 0 ? "processes" : "thickness",
+        at: untested.length > 0 ? "processes" : "thickness",
         name: "range",
-        message: `${name} is for process ${processes.join(", ")}, ${span(from, to)}, which no qualification it names covers`,
+        message: `${name} is for process ${uncovered.join(", ")}, ${span(from, to)}, which no qualification it names covers`,
         why: held,
         hint: "name the qualification that covers it, or narrow the procedure",
       };
-    const late = covering.filter((one) => canPrecede(one.approved, approved) === "no");
-    if (covering.length > 0 && late.length === covering.length)
+    const isLate = (one: (typeof qualifications)[number]) => canPrecede(one.approved, approved) === "no";
+    const late = processes.flatMap((process) => (whole(process).every(isLate) ? whole(process) : []));
+    if (late.length > 0)
       yield {
         at: "approved",
         name: "order",
         message: `${name} was approved on ${approved.text}, before the test it rests on`,
-        why: late.map((one) => `${one.$.name} approved ${one.approved.text}`).join("; "),
+        why: [...new Set(late)].map((one) => `${one.$.name} approved ${one.approved.text}`).join("; "),
         hint: "correct the dates, or have the procedure approved again",
       };
   },
@@ -166,6 +169,19 @@ export const procedureQualified = rule({
         qualifications: [{ $: "PQ-03", processes: ["135"], from: "3.0 mm", to: "16.0 mm", approved: "2025-11-03" }],
       },
       objections: ["X-01 is for process 135, 3.0 mm to 20.0 mm, which no qualification it names covers"],
+    },
+    {
+      name: "two processes, of which one was tested on thinner plates",
+      given: {
+        approved: "2026-05-19",
+        processes: ["135", "141"],
+        thickness: { from: "3.0 mm", to: "16.0 mm" },
+        qualifications: [
+          { $: "PQ-03", processes: ["135"], from: "3.0 mm", to: "16.0 mm", approved: "2025-11-03" },
+          { $: "PQ-05", processes: ["141"], from: "3.0 mm", to: "8.0 mm", approved: "2025-11-03" },
+        ],
+      },
+      objections: ["X-01 is for process 141, 3.0 mm to 16.0 mm, which no qualification it names covers"],
     },
     {
       name: "tested later",
