@@ -173,8 +173,9 @@ function foldLinks(world: World, groups: Groups, merge: Merge): void {
   const others = lost.filter((link) => !take(link, byLikeness.get(`${stepOf(link)} ${likeness(link)}`)));
   for (const [step, list] of bySteps)
     for (const doubts of unlinked(world, step)) {
-      const group = list.find(({ explained }) => explained.length === 0);
-      if (group !== undefined) group.explained = doubts;
+      const open = list.filter(({ explained }) => explained.length === 0);
+      // A list that is not there may have named them all; a link one.
+      for (const group of step.endsWith("[]>") ? open : open.slice(0, 1)) group.explained = doubts;
     }
   const queues = new Map([...bySteps].map(([step, list]) => [step, [...list].reverse()]));
   for (const link of others) {
@@ -185,7 +186,7 @@ function foldLinks(world: World, groups: Groups, merge: Merge): void {
 
 /** Records whose link a step goes back along is missing, with the findings that say so. */
 function unlinked(world: World, step: string): readonly (readonly FindingKey[])[] {
-  const [, kind = "", field = ""] = /^<([^:]+):(\w+)>$/.exec(step) ?? [];
+  const [, kind = "", field = ""] = /^<([^:]+):(\w+)(?:\[\])?>$/.exec(step) ?? [];
   return [...(world.graph.byKind.get(kind)?.values() ?? [])].flatMap((record) => {
     if (Object.hasOwn(record.value, field)) return [];
     const doubts = world.ledger.doubts(addressOf(record, `/${field}`));

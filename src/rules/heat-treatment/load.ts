@@ -18,7 +18,7 @@ export const heatTreatmentLoad = rule({
     if (parts.length + joints.length === 0)
       yield {
         at: "subject",
-        accuses: ["parts", "joints"],
+        accuses: ["subject"],
         message: `${type} ${charge.name} names neither a part nor a joint`,
         why: "nothing shows what it was made on",
         hint: "name the parts or joints that the furnace record lists",
