@@ -4200,7 +4200,7 @@ export interface ReferenceTable extends RecordProperties {
 }
 
 /**
- * One repair of a joint: what was rejected, how it was repaired and by whom. The re-test is a row of an NDT report that names it.
+ * One repair of a joint: what was rejected, how it was repaired and by whom, by welding or by dressing alone. The re-test is a row of an NDT report that names it.
  */
 export interface Repair extends RecordProperties {
   /**
@@ -4253,9 +4253,26 @@ export interface Repair extends RecordProperties {
    */
   batches?: string[];
   /**
-   * Day it was welded.
+   * Day it was welded or dressed.
    */
   date?: string;
+  /**
+   * The place was ground or dressed, and nothing was welded.
+   */
+  dressing?: {
+    /**
+     * Person who dressed it.
+     */
+    by?: string;
+    /**
+     * Part whose wall was measured there.
+     */
+    part?: string;
+    /**
+     * Least thickness measured where it was dressed.
+     */
+    leastThickness?: string;
+  };
   /**
    * Report of the surface test of the excavation.
    */

@@ -3,6 +3,9 @@ import type { Condition } from "../model/input.ts";
 /** A joint whose tests include a method. */
 export const asksFor = (method: string): Condition => ({ path: "requiredTests[].method", equals: method });
 
+/** A repair that was welded, and not dressed alone. */
+export const weldedRepair: Condition = { path: "dressing", exists: false };
+
 /** A joint whose welding procedure ends with a heat treatment. */
 export const treated: Condition = { path: "weldingProcedure.postWeldHeatTreatment", equals: true };
 

@@ -14,20 +14,23 @@ export const repairDecided = rule({
   severity: "nonconformity",
   inputs: {
     joint: text("joint"),
-    welders: list(text("welders[]")),
+    welders: anyOf(list(text("welders[]"))),
+    dresser: optional(text("dressing.by")),
     report: thing("nonconformity", {
       disposition: text("disposition"),
       corrector: optional(text("correctedBy")),
       closer: optional(text("closedBy")),
     }),
   },
-  *check({ joint, welders, report }, repair) {
+  *check({ joint, welders, dresser, report }, repair) {
     const { disposition, corrector, closer } = report;
+    const makers = dresser === undefined ? welders : [dresser];
+    const did = dresser === undefined ? "welded" : "dressed it";
     const faults = [
       correctedBy.includes(disposition) ? "" : `ends in "${disposition}"`,
-      corrector === undefined || corrector === closer || welders.includes(corrector)
+      corrector === undefined || corrector === closer || makers.length === 0 || makers.includes(corrector)
         ? ""
-        : `names ${corrector} as who corrected, and not ${welders.join(" or ")}, who welded`,
+        : `names ${corrector} as who corrected, and not ${makers.join(" or ")}, who ${did}`,
     ].filter((fault) => fault !== "");
     if (faults.length > 0)
       yield {

@@ -1,5 +1,6 @@
 import type { Condition } from "../../model/input.ts";
 import { weldedEnds } from "../../requirements/boiler-conditions.ts";
+import { weldedRepair } from "../../requirements/testing-conditions.ts";
 import { aKind } from "../shared/words.ts";
 
 /** A post that a field of a record names somebody for. */
@@ -48,6 +49,7 @@ export const posts: readonly Post[] = [
   {
     id: "repair-welder-role",
     kind: "repair",
+    when: [weldedRepair],
     path: "welders[]",
     day: "date",
     roles: ["welder", "welding operator"],

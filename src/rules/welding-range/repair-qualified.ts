@@ -1,6 +1,7 @@
 import { fromMemory } from "../../model/basis.ts";
 import { list, text, thing, things } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
+import { weldedRepair } from "../../requirements/testing-conditions.ts";
 import { need, ofGroove, outside, procedure, qualification, uncovered } from "./joint-asks.ts";
 import { rangeTables } from "./pieces.ts";
 
@@ -9,6 +10,7 @@ export const repairQualified = rule({
   title: "The procedure of a repair is for its joint and process, and a test of that process covers both",
   basis: fromMemory("EN ISO 15614-1", undefined, "ranges of qualification, level 2; a repair is a weld like any other"),
   kind: "repair",
+  when: [weldedRepair],
   severity: "nonconformity",
   owner: "welding coordination",
   inputs: {

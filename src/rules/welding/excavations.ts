@@ -2,6 +2,7 @@ import { commonPractice, ownChoice } from "../../model/basis.ts";
 import { canPrecede } from "../../model/dates.ts";
 import { anyOf, date, exists, list, quantity, text, thing, things } from "../../model/input.ts";
 import { exactly, holds as stands } from "../../model/quantity.ts";
+import { weldedRepair } from "../../requirements/testing-conditions.ts";
 import { rule } from "../../model/rule.ts";
 
 const shared = { kind: "repair", severity: "nonconformity", owner: "testing" } as const;
@@ -12,7 +13,7 @@ export const repairExcavationNamed = rule({
   id: "repair-excavation-named",
   title: "A repair that was excavated names the surface test of its excavation",
   basis: shown,
-  when: [{ path: "depth", exists: true }],
+  when: [weldedRepair, { path: "depth", exists: true }],
   severity: "query",
   inputs: { depth: quantity("depth", "mm"), tested: exists("excavationTest") },
   *check({ depth, tested }, repair) {

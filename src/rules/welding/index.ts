@@ -2,6 +2,7 @@
 import type { Rule } from "../../model/rule.ts";
 import { consumablesComplete, batchCertificate, batchDried } from "./consumables.ts";
 import { depositedFits, depositedStated } from "./deposited-thickness.ts";
+import { dressedWall, dressedTested } from "./dressing.ts";
 import { repairExcavationNamed, repairExcavated, repairNonconformity } from "./excavations.ts";
 import { jointInProcedure, partThickness } from "./joint-thickness.ts";
 import { signedByWelder } from "./log-signed.ts";
@@ -27,6 +28,8 @@ export const weldingRules: readonly Rule[] = [
   batchDried,
   depositedFits,
   depositedStated,
+  dressedWall,
+  dressedTested,
   repairExcavationNamed,
   repairExcavated,
   repairNonconformity,

@@ -1,23 +1,24 @@
 import { ownChoice } from "../../model/basis.ts";
 import { anyOf, list, text, thing, things } from "../../model/input.ts";
 import { rule, type Rule } from "../../model/rule.ts";
+import { weldedRepair } from "../../requirements/testing-conditions.ts";
 import { aKind, kindName } from "../shared/words.ts";
 
 const roles = ["welder", "welding operator"];
 
 const papers = [
-  { kind: "weld-log", who: "runs[].welders[]" },
-  { kind: "repair", who: "welders[]" },
+  { kind: "weld-log", who: "runs[].welders[]", welded: [] },
+  { kind: "repair", who: "welders[]", welded: [weldedRepair] },
 ] as const;
 
 /** Who signs as the welder is one of those who welded. */
-export const signedByWelder: readonly Rule[] = papers.map(({ kind, who }) =>
+export const signedByWelder: readonly Rule[] = papers.map(({ kind, who, welded }) =>
   rule({
     id: `${kind}-signed-by-welder`,
     title: `Who signs ${aKind(kind)} as welder is one of those who welded`,
     basis: ownChoice("a welder answers with his signature for what he welded himself"),
     kind,
-    when: [{ path: "signatures", exists: true }],
+    when: [...welded, { path: "signatures", exists: true }],
     severity: "nonconformity",
     owner: "welding coordination",
     inputs: {

@@ -6,6 +6,7 @@ import { laid, pipes, repair, run } from "./welder-examples.ts";
 import { fillerBatch, joint, months, objectionsTo, weldAt, welder } from "./welder-fault.ts";
 import { welderRanges } from "./welder-range.ts";
 import { periodsOf } from "./welder-validity.ts";
+import { weldedRepair } from "../../requirements/testing-conditions.ts";
 import { owedBy } from "../../model/owes.ts";
 
 export const welderQualified = rule({
@@ -205,6 +206,7 @@ export const repairWelderQualified = rule({
   title: "A repair is made by a welder qualified for it on that day",
   basis: fromMemory("EN ISO 9606-1", "2017", "ranges of qualification and period of validity"),
   kind: "repair",
+  when: [weldedRepair],
   severity: "nonconformity",
   owner: "welding coordination",
   inputs: {
