@@ -109,6 +109,8 @@ export const testProcedureInForce = rule({
 
 export const repairProcedureInForce = rule({
   ...shared,
+  // The same of what a weld log says: one revision that was not in force is one finding, whatever was welded to it.
+  fault: "welding-procedure-in-force",
   id: "repair-procedure-in-force",
   title:
     "A revision of a welding procedure was approved before a repair, a test piece or tube ends were welded to it, and not replaced",

@@ -1,5 +1,5 @@
 import { fromMemory } from "../../model/basis.ts";
-import { anyOf, optional, quantity, text, thing, things } from "../../model/input.ts";
+import { anyOf, list, optional, quantity, text, thing, things } from "../../model/input.ts";
 import { holds } from "../../model/quantity.ts";
 import { rule } from "../../model/rule.ts";
 import { window, windowsFor } from "./windows.ts";
@@ -18,13 +18,20 @@ export const runFillerSize = rule({
   inputs: {
     layer: text("layer"),
     process: text("process"),
-    batches: anyOf(things("batches[]", { diameter: optional(quantity("diameter", "mm")) })),
+    batches: anyOf(
+      things("batches[]", {
+        diameter: optional(quantity("diameter", "mm")),
+        processes: anyOf(list(text("processes[]"))),
+      }),
+    ),
     procedure: thing("record.weldingProcedure", { windows: anyOf(things("runs[]", window)) }),
   },
   *check({ layer, process, batches, procedure }, run) {
     const sizes = windowsFor(procedure.windows, process, layer).flatMap(({ diameter }) => diameter ?? []);
     for (const batch of batches) {
       const { diameter } = batch;
+      // A batch for another process is the wrong batch, and said to be.
+      if (batch.processes.length > 0 && !batch.processes.includes(process)) continue;
       if (diameter === undefined || sizes.length === 0 || sizes.some((one) => holds(diameter, "=", one) !== "no"))
         continue;
       yield {

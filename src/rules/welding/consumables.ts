@@ -19,6 +19,7 @@ export const consumablesComplete = rule({
     process: text("process"),
     day: date("date"),
     consumed: table("process-consumables"),
+    named: anyOf(list(text("batches[]"))),
     batches: list(
       thing("batches[]", {
         type: text("type"),
@@ -33,7 +34,7 @@ export const consumablesComplete = rule({
     const lacking = wanted.filter((one) => !batches.some(({ type }) => one.includes(type)));
     if (lacking.length > 0)
       yield {
-        at: "batches",
+        at: "named",
         accuses: [],
         name: "missing",
         message: `${run.name} names no batch of ${lacking.map((one) => one.join(" or ")).join(", no batch of ")}`,
@@ -135,7 +136,11 @@ export const batchDried = rule({
     "basic electrodes and flux: 300 °C to 350 °C for two hours; below 250 °C or an hour moisture stays",
   ),
   kind: "consumable-batch",
-  when: [{ path: "drying", exists: true }],
+  // What else is dried takes no harm from moisture, and is not judged.
+  when: [
+    { path: "drying", exists: true },
+    { path: "type", equals: ["flux", "covered electrode"] },
+  ],
   severity: "query",
   owner: "welding coordination",
   inputs: {

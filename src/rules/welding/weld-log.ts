@@ -72,8 +72,10 @@ export const fillerCertified = rule({
     welded: date("date"),
     wanted: list(text("record.weldingProcedure.fillers[]")),
     gas: optional(text("record.weldingProcedure.shieldingGas")),
+    process: optional(text("process")),
     batches: list(
       thing("batches[]", {
+        processes: anyOf(list(text("processes[]"))),
         designation: text("designation"),
         classes: anyOf(list(text("classifications[]"))),
         received: date("received"),
@@ -82,11 +84,13 @@ export const fillerCertified = rule({
       }),
     ),
   },
-  *check({ welded, wanted, gas, batches }, run) {
+  *check({ welded, wanted, gas, process, batches }, run) {
     const named = gas === undefined ? wanted : [...wanted, gas, ...gasesIn(gas)];
     for (const batch of batches) {
       const names = [batch.designation, ...batch.classes];
-      if (!named.some((wanted) => names.some((name) => sameClass(name, wanted))))
+      // A batch for another process is the wrong batch, and said to be.
+      const strange = process !== undefined && batch.processes.length > 0 && !batch.processes.includes(process);
+      if (!strange && !named.some((wanted) => names.some((name) => sameClass(name, wanted))))
         yield {
           at: [batch, "designation"],
           on: batch,

@@ -16,14 +16,14 @@ export const confirmationBy = rule({
   owner: "welding coordination",
   inputs: {
     holder: thing("person", {}),
-    confirmations: things("confirmations[]", { date: date("date"), by: thing("by", person) }),
+    confirmations: things("confirmations[]", { date: date("date"), named: text("by"), by: thing("by", person) }),
   },
   *check({ holder, confirmations }, certificate) {
     for (const one of confirmations) {
       const himself = one.by.$.id === holder.$.id;
       if (!himself && holds(one.by, confirming, one.date)) continue;
       yield {
-        at: [one, "by"],
+        at: [one, "named"],
         name: one.date.text,
         message: `the confirmation of certificate ${certificate.name} on ${one.date.text} is by ${one.by.$.id}, ${himself ? "the welder himself" : "who was no welding coordinator then"}`,
         why: himself ? "nobody confirms his own work" : said(one.by),
