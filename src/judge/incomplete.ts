@@ -6,21 +6,36 @@ import { partsOfKey, type FindingKey } from "../model/finding-key.ts";
 
 /**
  * An objection that rests on the list of all records of a kind ("holds no certificate for …") is not shown by evidence
- * while a record of that kind is named and absent. Where the book lacks exactly one, and one record only is objected to
- * for what its list lacks, the objection is that absence seen from the other side: it waits for the gap. Where either is
- * not the only one nothing tells which belongs to which, and all are said.
+ * while a record of that kind is named and absent. Where the book lacks exactly one, and one record only (with records that
+ * name it) is objected to for what its list lacks, the objection is that absence seen from the other side: it waits for the
+ * gap. Where either is not the only one nothing tells which belongs to which, and all are said.
  */
 export function foldIncomplete(court: Court, results: ReadonlyMap<Gap, Absent>): void {
   for (const [kind, gap] of onlyAbsent(court, results)) {
     const resting = [...court.entries.values()].filter((entry) => restsOn(entry, kind));
-    const owners = new Set(resting.map(({ finding }) => partsOfKey(finding.key).about));
-    if (owners.size !== 1) continue;
+    if (!concernOne(court, new Set(resting.map(({ finding }) => partsOfKey(finding.key).about)))) continue;
     const folded = new Set(resting.map(({ finding }) => finding.key));
     for (const key of folded) court.entries.delete(key);
     court.outcomes.forEach((outcome, index) => {
       court.outcomes[index] = without(outcome, folded, gap);
     });
   }
+}
+
+/** Whether records are one, or one and such as name it: a rejected film, and the joint it is of. */
+function concernOne({ world }: Court, owners: ReadonlySet<string>): boolean {
+  if (owners.size < 2) return owners.size === 1;
+  const named = [...owners].map((owner) => {
+    const [kind = "", id = ""] = (owner.split("#")[0] ?? "").split(":");
+    const record = world.graph.byKind.get(kind)?.get(id);
+    const links = record === undefined ? [] : [...(world.graph.out.get(record)?.values() ?? [])];
+    return { record, links: new Set(links.map(({ to }) => to)) };
+  });
+  return named.some(
+    ({ record: one }) =>
+      one !== undefined &&
+      named.every(({ record, links }) => record !== undefined && (record === one || links.has(one))),
+  );
 }
 
 /** Of each kind of which one record only is named and absent: the key of its gap, if that stands. */

@@ -3,30 +3,40 @@ import { join } from "node:path";
 import { isList, isObject, type Json, type JsonObject } from "../../src/model/json.ts";
 import type { BookRecord } from "../../src/model/record.ts";
 
-/** The records that state the volume of the equipment, each as `valueOf` gives it with a volume so many times as large. */
+/** What grows with the parts of the equipment. */
+const sizes = ["volume", "emptyMass", "heatingSurface"] as const;
+
+/** The records that state such a size of the equipment, each as `valueOf` gives it with sizes so many times as large. */
 export function enlarged(
   records: readonly BookRecord[],
   valueOf: (record: BookRecord) => JsonObject,
   times: number,
 ): readonly (readonly [record: BookRecord, value: JsonObject])[] {
-  const volume = records.find(({ kind }) => kind === "equipment")?.value["volume"];
-  const [, number = "", unit = ""] = /^([0-9.]+) (.+)$/.exec(typeof volume === "string" ? volume : "") ?? [];
-  if (number === "")
-    throw new Error(`volume of the equipment is ${JSON.stringify(volume)}; expected a number and a unit`);
-  const larger = `${Number(number) * times} ${unit}`;
+  const equipment = records.find(({ kind }) => kind === "equipment")?.value ?? {};
+  const larger = new Map(
+    sizes.flatMap((size) => {
+      const stated = equipment[size];
+      if (typeof stated !== "string") return [];
+      const [, number = "", unit = ""] = /^([0-9.]+) (.+)$/.exec(stated) ?? [];
+      if (number === "")
+        throw new Error(`${size} of the equipment is ${JSON.stringify(stated)}; expected a number and a unit`);
+      return [[stated, `${Number(number) * times} ${unit}`] as const];
+    }),
+  );
   return records.flatMap((record) => {
-    if (record.file === "" || !JSON.stringify(record.value).includes(JSON.stringify(volume))) return [];
-    const value = withText(valueOf(record), volume, larger);
+    const text = JSON.stringify(record.value);
+    if (record.file === "" || ![...larger.keys()].some((one) => text.includes(JSON.stringify(one)))) return [];
+    const value = withTexts(valueOf(record), larger);
     return isObject(value) ? [[record, value] as const] : [];
   });
 }
 
-/** A value with one text in place of another, wherever it stands whole. */
-function withText(value: Json, before: Json | undefined, after: string): Json {
-  if (isList(value)) return value.map((one) => withText(one, before, after));
+/** A value with other texts in place of some, wherever they stand whole. */
+function withTexts(value: Json, others: ReadonlyMap<string, string>): Json {
+  if (isList(value)) return value.map((one) => withTexts(one, others));
   if (isObject(value))
-    return Object.fromEntries(Object.entries(value).map(([name, one]) => [name, withText(one, before, after)]));
-  return value === before ? after : value;
+    return Object.fromEntries(Object.entries(value).map(([name, one]) => [name, withTexts(one, others)]));
+  return typeof value === "string" ? (others.get(value) ?? value) : value;
 }
 
 /** Puts another value in place of a record of the book in `dir`, in the file and at the place it stands. */

@@ -130,7 +130,21 @@ export function generateBook(from: string, to: string, joints: number, growth: G
     return known;
   };
   const scans = new Map<string, Scan>();
+  const joined = [...inside].filter(({ kind }) => kind === "joint").length;
+  const copies = Math.ceil((joints - joined) / joined);
+  const tails = Array.from({ length: copies }, (_, index) => tailOf(index + 1));
+  /** Where parts stay, a joint and its copies end on others and on their copies alike. */
+  const crossedByAll = (crossings: readonly Json[]): readonly Json[] =>
+    crossings
+      .filter(isObject)
+      .flatMap((one) =>
+        ["", ...tails].map((tail) => ({
+          ...one,
+          joint: typeof one["joint"] === "string" ? one["joint"] + tail : null,
+        })),
+      );
   const copyOf = (record: BookRecord, value: Json, pointer: string, tail: string): Json => {
+    if (isList(value) && pointer === "/crossings" && growth.encloses !== true) return crossedByAll(value);
     if (isList(value)) return value.map((one, index) => copyOf(record, one, `${pointer}/${index}`, tail));
     if (pointer === "/source") return { original: paperOf(record, tail).record.id, page: 1 };
     if (isObject(value))
@@ -143,8 +157,6 @@ export function generateBook(from: string, to: string, joints: number, growth: G
   };
 
   mkdirSync(join(to, "copies"));
-  const joined = [...inside].filter(({ kind }) => kind === "joint").length;
-  const copies = Math.ceil((joints - joined) / joined);
   const copiesOf = new Map<string, BookRecord[]>();
   for (const kind of [...growth.roots, ...growth.followers]) {
     const own = [...inside].filter((record) => record.kind === kind);
@@ -164,7 +176,6 @@ export function generateBook(from: string, to: string, joints: number, growth: G
   }
   const staying = graph.records.filter((record) => !inside.has(record));
   const rewritten = new Map<BookRecord, JsonObject>();
-  const tails = Array.from({ length: copies }, (_, index) => tailOf(index + 1));
   for (const record of staying.filter(({ kind }) => growth.listing.includes(kind))) {
     const value = listing(
       record,
@@ -173,6 +184,10 @@ export function generateBook(from: string, to: string, joints: number, growth: G
     );
     if (value !== undefined) rewritten.set(record, value);
   }
+  if (growth.encloses !== true)
+    for (const record of inside)
+      if (isList(record.value["crossings"]))
+        rewritten.set(record, { ...record.value, crossings: crossedByAll(record.value["crossings"]) });
   if (growth.encloses === true)
     for (const [record, value] of enlarged(staying, (record) => rewritten.get(record) ?? record.value, copies + 1))
       rewritten.set(record, value);

@@ -1,5 +1,6 @@
 import { shippedDefinitions } from "../../src/definitions.ts";
 import { readBook } from "../../src/pipeline.ts";
+import { bySort, explained } from "../support/missed.ts";
 import { slipsOf, type SlipClass } from "../support/slips.ts";
 import { sweeper, type Found, type Mode, type Swept } from "../support/sweep.ts";
 
@@ -33,14 +34,17 @@ export function measureSlips(title: string, from: string, most: number, modes: r
   }
 }
 
-/** Gross slips that nothing found, by field and slip, with how many of how many. */
+/** What nothing found, by field and sort; what the table has no reason for, and what it still has though all are found. */
 function missedLines(swept: readonly Swept[]): readonly string[] {
-  const groups = new Map<string, { all: number; missed: number }>();
-  for (const { slip, found } of swept) {
-    if (slip.class !== "gross") continue;
-    const name = `${slip.field}: ${slip.how}`;
-    const group = groups.get(name) ?? { all: 0, missed: 0 };
-    groups.set(name, { all: group.all + 1, missed: group.missed + (found === "unfound" ? 1 : 0) });
-  }
-  return [...groups].flatMap(([name, { all, missed }]) => (missed > 0 ? [`  ${name} (${missed} of ${all})`] : []));
+  const sorts = bySort(swept);
+  const missed = sorts.filter(({ unfound }) => unfound > 0);
+  return [
+    ...missed.map(
+      ({ name, all, unfound }) =>
+        `  ${name} (${unfound} of ${all})${explained.has(name) ? "" : ", of which the table says nothing"}`,
+    ),
+    ...sorts
+      .filter(({ name, unfound }) => unfound === 0 && explained.has(name))
+      .map(({ name }) => `  ${name}: in the table, and found here`),
+  ];
 }

@@ -46,8 +46,11 @@ describe.each(grown)("the book the bench grows from the %s", (name, from, growth
     // The first steps of the plan, before anything is made, are done once.
     const made = new Set(copies.map(({ kind }) => kind).filter((kind) => kind !== "inspection-step"));
     for (const copy of copies)
-      for (const { to } of graph.out.get(copy)?.values() ?? [])
+      for (const [pointer, { to }] of graph.out.get(copy) ?? []) {
+        // Where parts stay, joints and their copies end on each other.
+        if (!made.has("part") && pointer.startsWith("/crossings/")) continue;
         if (to !== undefined && made.has(to.kind)) expect(to.id).toMatch(/\.0001$/);
+      }
   });
 });
 

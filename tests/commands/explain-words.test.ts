@@ -138,8 +138,9 @@ describe("--book", () => {
     }
     // What a receiver may have one day is kept: openings, flat plates, ends.
     expect(fields(vessel, "part")).toEqual(expect.arrayContaining(["openings", "regions", "crownRadius", "role"]));
-    // A boiler has no gas under pressure: what only the capacity of a valve for gas reads.
+    // A boiler states no cycles of a vessel, and has no gas under pressure: what only the capacity of a valve for gas reads.
     expect(boiler.kinds.flatMap((kind) => kind.leftOut ?? [])).toEqual([
+      "pressureCycles",
       "medium.molarMass",
       "medium.isentropicExponent",
       "medium.compressibilityFactor",

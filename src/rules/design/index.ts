@@ -5,6 +5,8 @@ import { moduleFitsCategory, declarationBodyNumber, declarationCertificates } fr
 import { designStandardServed, sheetStandardDeclared } from "./design-standards.ts";
 import { dimensionWithin } from "./dimensions.ts";
 import { emptyMass } from "./empty-mass.ts";
+import { fluidGroup } from "./fluid-group.ts";
+import { heatingSurfaceOfParts } from "./heated-parts.ts";
 import { jointRoleOfParts, jointBearsPressure, partForm } from "./joint-parts.ts";
 import { measuredAlike } from "./measured-thickness.ts";
 import { dimensionRows } from "./nominals.ts";
@@ -25,6 +27,8 @@ export const designRules: readonly Rule[] = [
   sheetStandardDeclared,
   dimensionWithin,
   emptyMass,
+  fluidGroup,
+  heatingSurfaceOfParts,
   jointRoleOfParts,
   jointBearsPressure,
   partForm,

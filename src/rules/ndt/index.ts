@@ -25,6 +25,7 @@ import { procedureUses } from "./procedures.ts";
 import { rejectedFor } from "./rejected-for.ts";
 import { repairTakesOut } from "./repair-place.ts";
 import { reviewerCertified } from "./reviewers.ts";
+import { rowRepair } from "./row-repair.ts";
 import { testerSector } from "./sector.ts";
 import { sourceNamed } from "./source-named.ts";
 import { sourceRange } from "./source-range.ts";
@@ -73,6 +74,7 @@ export const ndtRules: readonly Rule[] = [
   rejectedFor,
   repairTakesOut,
   reviewerCertified,
+  rowRepair,
   testerSector,
   sourceNamed,
   sourceRange,

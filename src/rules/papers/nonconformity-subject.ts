@@ -169,14 +169,14 @@ export const deviationReported = rule({
         hint: "correct the wrong day against the originals",
         related: [{ at: [report, "raised"], message: `raised on ${report.raised.text}` }],
       };
-    if (report.concession !== undefined && report.concession !== deviation.id)
+    if (report.concession !== deviation.id)
       yield {
         at: "subject",
         name: "concession",
-        message: `deviation ${deviation.name} is for nonconformity report ${report.$.name}, which names ${report.concession} as its concession`,
+        message: `deviation ${deviation.name} is for nonconformity report ${report.$.name}, which names ${report.concession ?? "none"} as its concession`,
         why: "each names the other",
         hint: "correct the wrong link",
-        related: [{ at: [report, "concession"], message: "named here" }],
+        related: [{ at: report, message: "stated here" }],
       };
   },
   examples: [
@@ -186,13 +186,13 @@ export const deviationReported = rule({
       objections: [],
     },
     {
-      name: "not named by the report yet",
-      given: { day: "2026-03-27", report: { raised: "2026-03-27" } },
-      objections: [],
+      name: "not named by the report",
+      given: { day: "2026-03-27", report: { $: "NCR-01", raised: "2026-03-27" } },
+      objections: ["deviation X-01 is for nonconformity report NCR-01, which names none as its concession"],
     },
     {
       name: "a day before it",
-      given: { day: "2026-03-26", report: { $: "NCR-03", raised: "2026-03-27" } },
+      given: { day: "2026-03-26", report: { $: "NCR-03", raised: "2026-03-27", concession: "X-01" } },
       objections: [
         "deviation X-01 was decided on 2026-03-26, before nonconformity report NCR-03 was raised on 2026-03-27",
       ],

@@ -1,5 +1,7 @@
 // Made from the files of this folder by `npm run types`; change them, not this one.
 import type { Rule } from "../../model/rule.ts";
+import { controlSpans } from "./control-spans.ts";
+import { pumpCurve } from "./feed-pump-curve.ts";
 import { feedPumpDuty } from "./feed-pump.ts";
 import { fittingSize, fittingRating } from "./fitting-sizes.ts";
 import { fittingPressure, fittingTemperature, limiterLocks, limiterFailsSafe, burnerHeatInput } from "./fittings.ts";
@@ -18,6 +20,8 @@ import { waterLevels } from "./water-levels.ts";
 
 /** What rules/ has of safety. */
 export const safetyRules: readonly Rule[] = [
+  ...controlSpans,
+  pumpCurve,
   feedPumpDuty,
   fittingSize,
   fittingRating,

@@ -29,6 +29,16 @@ export const qualificationStrength = rule({
   },
   *check({ grade, grades, tests }, subject) {
     const wanted = grades(grade).quantity("tensile");
+    if (wanted === undefined && tests.length > 0)
+      yield {
+        at: "grade",
+        accuses: [],
+        name: "tensile limit",
+        unsure: true,
+        message: `no tensile strength of ${grade} is at hand to hold the bars of ${named(subject)} against`,
+        why: `the table of strengths has no row of ${grade}`,
+        hint: "add its row to the book as a reference table, from the standard of the steel",
+      };
     for (const test of tests) {
       const low = wanted === undefined ? [] : test.values.filter((one) => atLeast(one, wanted) !== "yes");
       if (low.length > 0)
@@ -83,7 +93,9 @@ export const qualificationStrength = rule({
     {
       name: "a steel without a limit here",
       given: { ...pulled("300 MPa", "310 MPa"), grade: "A 106 B" },
-      objections: [],
+      objections: [
+        "no tensile strength of A 106 B is at hand to hold the bars of procedure qualification X-01 against",
+      ],
     },
   ],
 });
@@ -97,6 +109,9 @@ const mean = (values: readonly Measure[]) =>
 const leastEnergy = exactly(27, "J");
 const leastSingle = exactly(0.7 * 27, "J");
 
+/** Greatest energy of the usual pendulums of impact tests, in J (common practice: 300 J and 450 J). */
+const pendulum = 450;
+
 export const qualificationImpact = rule({
   ...shared,
   id: "qualification-impact-energy",
@@ -107,6 +122,17 @@ export const qualificationImpact = rule({
   *check({ tests }, subject) {
     for (const [index, test] of tests.entries()) {
       const { values } = test;
+      const beyond = values.find(({ value }) => value > pendulum);
+      if (beyond !== undefined)
+        yield {
+          at: [test, "values"],
+          accuses: [],
+          name: `pendulum ${index + 1}`,
+          unsure: true,
+          message: `an impact energy of ${named(subject)} is ${beyond.text}, more than a pendulum has`,
+          why: `all values: ${values.map((one) => one.text).join(", ")}`,
+          hint: "compare with the record",
+        };
       const weak =
         values.length > 0 &&
         (atLeast(mean(values), leastEnergy) !== "yes" || values.some((one) => atLeast(one, leastSingle) !== "yes"));

@@ -32,8 +32,19 @@ export const runFillerSize = rule({
       const { diameter } = batch;
       // A batch for another process is the wrong batch, and said to be.
       if (batch.processes.length > 0 && !batch.processes.includes(process)) continue;
-      if (diameter === undefined || sizes.length === 0 || sizes.some((one) => holds(diameter, "=", one) !== "no"))
-        continue;
+      if (diameter === undefined || sizes.some((one) => holds(diameter, "=", one) !== "no")) continue;
+      if (sizes.length === 0) {
+        yield {
+          at: "layer",
+          accuses: [],
+          name: "no size",
+          unsure: true,
+          message: `${procedure.$.name} names no size of filler for layer "${layer}" by process ${process}; batch ${batch.$.name} is ${diameter.text} thick`,
+          why: "it names sizes for its other runs",
+          hint: "enter the size from the procedure, or have it approved for this layer",
+        };
+        return;
+      }
       yield {
         at: [batch, "diameter"],
         on: batch,
@@ -47,6 +58,16 @@ export const runFillerSize = rule({
   },
   examples: [
     { name: "the wire it names, and gas", given: laid({ diameter: "1.2 mm" }, {}), objections: [] },
+    {
+      name: "a layer without a size",
+      given: {
+        ...laid({ $: "B-1", diameter: "1.0 mm" }),
+        procedure: { $: "WPS-03 revision 2", windows: [{ name: "root" }] },
+      },
+      objections: [
+        'WPS-03 revision 2 names no size of filler for layer "root" by process 135; batch B-1 is 1.0 mm thick',
+      ],
+    },
     {
       name: "a wire of another size",
       given: laid({ $: "B-1", diameter: "1.0 mm" }),

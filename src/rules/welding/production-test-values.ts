@@ -32,6 +32,16 @@ export const productionTestStrength = rule({
     const leastOf = (column: "tensile" | "yield") =>
       grades.flatMap((one) => strengths(one).quantity(column) ?? []).sort((a, b) => a.value - b.value)[0];
     const [least, leastYield] = [leastOf("tensile"), leastOf("yield")];
+    if (least === undefined)
+      yield {
+        at: "grades",
+        accuses: [],
+        name: "tensile limit",
+        unsure: true,
+        message: `no tensile strength of ${grades.join(", ")} is at hand to hold production test ${test.name} against`,
+        why: "the table of strengths has no row of it",
+        hint: "add its row to the book as a reference table, from the standard of the steel",
+      };
     const cold = tensile.filter(({ temperature }) => temperature === undefined || temperature.value <= hotFrom);
     for (const one of cold) {
       if (one.tensile !== undefined && least !== undefined && atLeast(one.tensile, least) !== "yes")
@@ -62,6 +72,11 @@ export const productionTestStrength = rule({
         "production test X-01 broke at 409 MPa; P265GH wants at least 410 MPa",
         "production test X-01 yields at 200 MPa; P265GH is named by 265 MPa",
       ],
+    },
+    {
+      name: "a steel without a limit here",
+      given: { ...pulled({ tensile: "450 MPa" }), grades: ["A 106 B"] },
+      objections: ["no tensile strength of A 106 B is at hand to hold production test X-01 against"],
     },
     { name: "a hot tensile test", given: pulled({ tensile: "350 MPa", temperature: "300 °C" }), objections: [] },
   ],
