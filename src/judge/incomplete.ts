@@ -2,6 +2,7 @@ import type { Gap } from "./absences.ts";
 import type { Court, DraftOutcome } from "../court/court.ts";
 import type { Entry } from "../court/entries.ts";
 import type { Absent } from "../model/missing.ts";
+import { partsOfAddress } from "../model/record.ts";
 import { partsOfKey, type FindingKey } from "../model/finding-key.ts";
 
 /**
@@ -26,7 +27,7 @@ export function foldIncomplete(court: Court, results: ReadonlyMap<Gap, Absent>):
 function concernOne({ world }: Court, owners: ReadonlySet<string>): boolean {
   if (owners.size < 2) return owners.size === 1;
   const named = [...owners].map((owner) => {
-    const [kind = "", id = ""] = (owner.split("#")[0] ?? "").split(":");
+    const { kind, id } = partsOfAddress(owner);
     const record = world.graph.byKind.get(kind)?.get(id);
     const links = record === undefined ? [] : [...(world.graph.out.get(record)?.values() ?? [])];
     return { record, links: new Set(links.map(({ to }) => to)) };

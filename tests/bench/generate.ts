@@ -135,14 +135,12 @@ export function generateBook(from: string, to: string, joints: number, growth: G
   const tails = Array.from({ length: copies }, (_, index) => tailOf(index + 1));
   /** Where parts stay, a joint and its copies end on others and on their copies alike. */
   const crossedByAll = (crossings: readonly Json[]): readonly Json[] =>
-    crossings
-      .filter(isObject)
-      .flatMap((one) =>
-        ["", ...tails].map((tail) => ({
-          ...one,
-          joint: typeof one["joint"] === "string" ? one["joint"] + tail : null,
-        })),
-      );
+    crossings.filter(isObject).flatMap((one) =>
+      ["", ...tails].map((tail) => ({
+        ...one,
+        joint: typeof one["joint"] === "string" ? one["joint"] + tail : null,
+      })),
+    );
   const copyOf = (record: BookRecord, value: Json, pointer: string, tail: string): Json => {
     if (isList(value) && pointer === "/crossings" && growth.encloses !== true) return crossedByAll(value);
     if (isList(value)) return value.map((one, index) => copyOf(record, one, `${pointer}/${index}`, tail));

@@ -18,7 +18,7 @@ export const pumpCurve = rule({
     points: anyOf(things("pumpPoints[]", { flow: quantity("flow", "kg/h"), pressure: quantity("pressure", "bar") })),
   },
   *check({ points }, pump) {
-    const along = [...points].sort((a, b) => a.flow.value - b.flow.value);
+    const along = [...points].sort((a, b) => a.flow.value - b.flow.value || b.pressure.value - a.pressure.value);
     for (const [index, point] of along.entries()) {
       const before = along[index - 1];
       if (before === undefined || point.pressure.low <= before.pressure.high) continue;
