@@ -34,6 +34,7 @@ export const emptyMass = rule({
   when: [
     { path: "emptyMass", exists: true },
     { path: "book.part.outsideDiameter", exists: true },
+    { path: "book.part.length", exists: true },
   ],
   severity: "query",
   owner: "design",

@@ -26,7 +26,9 @@ export const heatingSurfaceOfParts = rule({
   scope: "shell-boilers",
   when: [
     { path: "heatingSurface", exists: true },
+    { path: "book.part.heating", exists: true },
     { path: "book.part.outsideDiameter", exists: true },
+    { path: "book.part.length", exists: true },
   ],
   severity: "query",
   owner: "design",

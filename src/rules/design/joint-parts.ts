@@ -1,4 +1,4 @@
-import { derivedFrom } from "../../model/basis.ts";
+import { commonPractice, derivedFrom } from "../../model/basis.ts";
 import { flag, list, text, thing } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
 
@@ -95,7 +95,7 @@ const never: Readonly<Record<string, readonly string[]>> = {
 export const partForm = rule({
   id: "part-form",
   title: "A part can be made of the product form it is ordered in",
-  basis: derivedFrom("a flange is forged or cut from plate, a neck is a tube, a forging or rolled plate"),
+  basis: commonPractice("a flange is forged or cut from plate, a neck is a tube, a forging or rolled plate"),
   kind: "part",
   when: [{ path: "role", equals: Object.keys(never) }],
   severity: "query",

@@ -5,6 +5,7 @@ import { rule, type Rule } from "../../model/rule.ts";
 import type { Milestone, Owner } from "../../model/vocabulary.ts";
 import { holds, person } from "../shared/roles.ts";
 import { AKind, aKind, kindName } from "../shared/words.ts";
+import { posts } from "./posts.ts";
 
 interface Paper {
   readonly kind: string;
@@ -77,24 +78,20 @@ function wordsOf(as: Paper["as"]): string {
   return as.map((any) => any.join(" or ")).join(", and as ");
 }
 
+/** Posts whose holder signs what he did, with what that was. */
 const doers = [
-  {
-    kind: "dimension-check",
-    who: "by",
-    did: "measured",
-    roles: ["quality control", "shop", "testing", "checker", "inspection body", "laboratory"],
-  },
-  {
-    kind: "pressure-test",
-    who: "visualExamination.by",
-    did: "examined the vessel",
-    roles: ["quality control", "testing", "inspection body"],
-  },
+  ["dimension-check-role", "measured"],
+  ["visual-examination-role", "examined the vessel"],
 ] as const;
 
 /** Who says what he saw signs that he did. */
-export const signedByDoer: readonly Rule[] = doers.map(({ kind, who, did, roles }) =>
-  rule({
+export const signedByDoer: readonly Rule[] = posts.flatMap(({ id: post, kind, path: who, roles }) => {
+  const [, did] = doers.find(([id]) => id === post) ?? [];
+  return did === undefined ? [] : [signedBy(kind, who, did, roles)];
+});
+
+function signedBy(kind: string, who: string, did: string, roles: readonly string[]): Rule {
+  return rule({
     id: `${kind}-signed-by-doer`,
     title: `Who ${did} is among those who signed ${aKind(kind)}`,
     basis: commonPractice("who signs a report vouches for what he saw"),
@@ -133,8 +130,8 @@ export const signedByDoer: readonly Rule[] = doers.map(({ kind, who, did, roles 
         objections: [`${kindName(kind)} X-01 names E1 as who ${did}; it is signed by D2`],
       },
     ],
-  }),
-);
+  });
+}
 
 function doneBy(id: string, role: string) {
   return {

@@ -55,7 +55,10 @@ export const windowProcess = rule({
   ],
   severity: "nonconformity",
   owner: "welding coordination",
-  inputs: { processes: list(text("processes[]")), runs: anyOf(things("runs[]", { ...window })) },
+  inputs: {
+    processes: list(text("processes[]")),
+    runs: anyOf(things("runs[]", { name: window.name, process: window.process })),
+  },
   *check({ processes, runs }, revision) {
     for (const run of runs)
       if (run.process !== undefined && !processes.includes(run.process))

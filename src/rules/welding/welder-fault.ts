@@ -1,21 +1,13 @@
 import type { DateValue } from "../../model/dates.ts";
-import { anyOf, date, flag, list, optional, quantity, text, thing, type Thing } from "../../model/input.ts";
+import { anyOf, date, list, optional, quantity, text, thing, type Thing } from "../../model/input.ts";
 import type { Measure } from "../../model/quantity.ts";
 import type { Objection } from "../../model/rule.ts";
-import { uncovered, type WelderRanges, type WeldMade } from "./welder-range.ts";
+import { testPiece, uncovered, type WelderRanges, type WeldMade } from "./welder-range.ts";
 import { notInForce, type Periods } from "./welder-validity.ts";
 
 const qualification = {
   standard: text("standard.standard"),
-  process: text("process"),
-  product: text("product"),
-  weldType: text("weldType"),
-  fillerGroup: optional(text("fillerGroup")),
-  thickness: quantity("thickness", "mm"),
-  outsideDiameter: optional(quantity("outsideDiameter", "mm")),
-  positions: list(text("positions[]")),
-  detail: text("detail"),
-  supplementaryFillet: optional(flag("supplementaryFillet")),
+  ...testPiece,
   fillerType: optional(text("fillerType")),
   transferMode: optional(text("transferMode")),
   printedProducts: anyOf(list(text("range.products[]"))),

@@ -1,8 +1,8 @@
 import { fromMemory } from "../../model/basis.ts";
-import { anyOf, flag, list, optional, quantity, text } from "../../model/input.ts";
+import { anyOf, list, optional, quantity, text } from "../../model/input.ts";
 import { atLeast, atMost, type Measure } from "../../model/quantity.ts";
 import { rule } from "../../model/rule.ts";
-import { diametersCovered, positionRange, thicknessRange, welderRanges } from "./welder-range.ts";
+import { diametersCovered, positionRange, testPiece, thicknessRange, welderRanges } from "./welder-range.ts";
 
 /** What a certificate prints of one variable, with what its test piece gives; empty: nothing is wrong. */
 type Fault = readonly [input: Printed, fault: string] | undefined;
@@ -67,15 +67,7 @@ export const welderPrintedRange = rule({
   owner: "welding coordination",
   inputs: {
     ...welderRanges,
-    process: text("process"),
-    product: text("product"),
-    weldType: text("weldType"),
-    fillerGroup: optional(text("fillerGroup")),
-    thickness: quantity("thickness", "mm"),
-    outsideDiameter: optional(quantity("outsideDiameter", "mm")),
-    positions: list(text("positions[]")),
-    detail: text("detail"),
-    supplementary: optional(flag("supplementaryFillet")),
+    ...testPiece,
     processes: anyOf(list(text("range.processes[]"))),
     weldTypes: anyOf(list(text("range.weldTypes[]"))),
     groups: anyOf(list(text("range.fillerGroups[]"))),
@@ -87,8 +79,9 @@ export const welderPrintedRange = rule({
     diameterTo: optional(quantity("range.outsideDiameter.maximum", "mm")),
   },
   *check(values, certificate) {
-    const { process, weldType, fillerGroup, thickness, outsideDiameter, positions, detail, supplementary } = values;
-    const extra = supplementary === true && weldType === "butt";
+    const { process, weldType, fillerGroup, thickness, outsideDiameter, positions, detail, supplementaryFillet } =
+      values;
+    const extra = supplementaryFillet === true && weldType === "butt";
     const [low, high] = thicknessRange(values, values);
     const covered = [
       ...positionRange(values, values),
@@ -159,7 +152,7 @@ export const welderPrintedRange = rule({
     },
     {
       name: "with the fillet weld that was made beside it",
-      given: printed({ weldTypes: ["butt", "fillet"], supplementary: "true" }),
+      given: printed({ weldTypes: ["butt", "fillet"], supplementaryFillet: "true" }),
       objections: [],
     },
     {
@@ -200,7 +193,7 @@ function printed(changes: Readonly<Record<string, string | readonly string[] | u
     ...changes,
   };
   const stated = Object.entries<string | readonly string[] | undefined>(all).flatMap(([name, value]) =>
-    value === undefined ? [] : [[name, name === "supplementary" ? value === "true" : value] as const],
+    value === undefined ? [] : [[name, name === "supplementaryFillet" ? value === "true" : value] as const],
   );
   return Object.fromEntries(stated);
 }

@@ -1,4 +1,4 @@
-import { table, type Values } from "../../model/input.ts";
+import { flag, list, optional, quantity, table, text, type Values } from "../../model/input.ts";
 import { atLeast, atMost, type Measure } from "../../model/quantity.ts";
 
 /** What a test piece stood for; a range that is not printed on the certificate is undefined or empty. */
@@ -23,6 +23,19 @@ export interface WelderTest {
   readonly printedFrom: Measure | undefined;
   readonly printedTo: Measure | undefined;
 }
+
+/** What a certificate says of its test piece, by which its range is reckoned. */
+export const testPiece = {
+  process: text("process"),
+  product: text("product"),
+  weldType: text("weldType"),
+  fillerGroup: optional(text("fillerGroup")),
+  thickness: quantity("thickness", "mm"),
+  outsideDiameter: optional(quantity("outsideDiameter", "mm")),
+  positions: list(text("positions[]")),
+  detail: text("detail"),
+  supplementaryFillet: optional(flag("supplementaryFillet")),
+};
 
 /** What one welder did at one joint in one position. */
 export interface WeldMade {
