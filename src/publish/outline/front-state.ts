@@ -15,9 +15,9 @@ export function awaitedBlocks(context: Context): Block[] {
   const { counts, outcomes, state } = context.judged;
   if (state !== "interim") return [];
   const where = bookState(context.judged);
-  const waits = new Map<string, number>();
+  const notDue = new Map<string, number>();
   for (const { because } of outcomes)
-    if (because?.type === "not due") waits.set(because.milestone, (waits.get(because.milestone) ?? 0) + 1);
+    if (because?.type === "not due") notDue.set(because.milestone, (notDue.get(because.milestone) ?? 0) + 1);
   return [
     { type: "heading", level: 2, text: "How far it is" },
     { type: "paragraph", text: [stateSentence(where, counts.nonconformity + counts.query)] },
@@ -29,15 +29,15 @@ export function awaitedBlocks(context: Context): Block[] {
         { head: "Milestone", align: "left", width: 2 },
         { head: "Evidence there", align: "number", width: 1.4 },
         { head: "Missing", align: "number", width: 1 },
-        { head: "Checks that wait", align: "number", width: 1.4 },
+        { head: "Checks not due", align: "number", width: 1.4 },
         { head: "Day", align: "left", width: 2 },
       ],
-      groups: inFives(where.milestones.map((one) => milestoneRow(one, waits))),
+      groups: inFives(where.milestones.map((one) => milestoneRow(one, notDue))),
     },
   ];
 }
 
-function milestoneRow({ milestone, asked, there, missing }: MilestoneState, waits: ReadonlyMap<string, number>): Row {
+function milestoneRow({ milestone, asked, there, missing }: MilestoneState, notDue: ReadonlyMap<string, number>): Row {
   const day =
     milestone === null
       ? ""
@@ -51,7 +51,7 @@ function milestoneRow({ milestone, asked, there, missing }: MilestoneState, wait
       { type: "text", text: [milestone === null ? "at once" : termOf(milestone.name)] },
       { type: "number", text: asked === 0 ? "none asked" : `${there} of ${asked}` },
       { type: "number", text: String(missing) },
-      { type: "number", text: String(milestone === null ? 0 : (waits.get(milestone.name) ?? 0)) },
+      { type: "number", text: String(milestone === null ? 0 : (notDue.get(milestone.name) ?? 0)) },
       {
         type: "text",
         text: [milestone?.reached === true ? { type: "whole", text: day } : { type: "soft", text: day }],
