@@ -1,5 +1,6 @@
 import { file, type Edition, type RecordFile } from "../book/records.ts";
 import { calculationSheets } from "./facts/calculations.ts";
+import { coatingReport } from "./facts/coating.ts";
 import { dimensionChecks } from "./facts/dimensions.ts";
 import { bodyCertificates, declaration, issueOf, nameplate } from "./facts/legal.ts";
 import { heatTreatments, pieceMarks } from "./facts/materials.ts";
@@ -36,6 +37,7 @@ export function recordFiles({ revision, cutOff }: Edition): readonly RecordFile[
     file("testing/radiography.json", "ndt-report", tests("RT")),
     file("testing/surface.json", "ndt-report", [...tests("MT"), ...tests("PT")]),
     file("testing/dimensions.json", "dimension-check", dimensionChecks),
+    file("testing/coating.json", "coating-report", [coatingReport]),
     file("testing/pressure-test.json", "pressure-test", [pressureTest]),
     file("testing/nonconformities.json", "nonconformity-report", nonconformities),
     file("completion/safety-valve.json", "safety-valve", [safetyValve]),

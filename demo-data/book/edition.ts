@@ -7,6 +7,7 @@ const dayOf: Readonly<Partial<Record<Kind, (fields: Fields) => unknown>>> = {
   "body-certificate": ({ date }) => date,
   "calculation-sheet": ({ date }) => date,
   declaration: ({ date }) => date,
+  "coating-report": ({ date }) => date,
   "dimension-check": ({ date }) => date,
   "ndt-report": ({ date }) => date,
   nameplate: ({ fixed }) => fixed,

@@ -129,6 +129,100 @@ export interface RecordProperties {
 }
 
 /**
+ * Steel identified on the finished part by what it is made of, beside its mark and its certificate.
+ */
+export interface AlloyReport extends RecordProperties {
+  /**
+   * Number printed on the report.
+   */
+  report?: string;
+  /**
+   * Day of the test.
+   */
+  date?: string;
+  /**
+   * Revision of the test procedure.
+   */
+  procedure?: string;
+  /**
+   * Person who made the test.
+   */
+  by?: string;
+  /**
+   * Organisation that made the test, if not the maker.
+   */
+  laboratory?: string;
+  /**
+   * Instruments used.
+   *
+   * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+   */
+  instruments?: string[];
+  /**
+   * How the steel was analysed.
+   */
+  method?: "X-ray fluorescence" | "optical emission";
+  /**
+   * One row per part.
+   */
+  rows?: {
+    /**
+     * Name of the row.
+     */
+    row: string;
+    /**
+     * Part analysed.
+     */
+    part?: string;
+    /**
+     * Steel it was found to be.
+     */
+    grade?: string;
+    /**
+     * Contents found.
+     */
+    elements?: {
+      /**
+       * Chemical element.
+       */
+      element:
+        | "C"
+        | "Si"
+        | "Mn"
+        | "P"
+        | "S"
+        | "N"
+        | "Al"
+        | "Cr"
+        | "Cu"
+        | "Mo"
+        | "Ni"
+        | "Nb"
+        | "Ti"
+        | "V"
+        | "B"
+        | "Sn"
+        | "As"
+        | "Sb"
+        | "Co"
+        | "W"
+        | "Ca"
+        | "H"
+        | "O"
+        | "Zr";
+      /**
+       * Content found.
+       */
+      value?: string;
+    }[];
+  }[];
+  /**
+   * Result of the whole report.
+   */
+  result?: "accepted" | "rejected";
+}
+
+/**
  * An answer to a question the check put to a person.
  */
 export interface AnsweredQuery extends RecordProperties {
@@ -461,6 +555,148 @@ export interface CalculationSheet extends RecordProperties {
    * Digest of the recomputed figures that the designer has looked at and signs for, as check prints it; instead of figures of an own sheet.
    */
   adopts?: string;
+}
+
+/**
+ * A coat as applied: preparation of the steel, each layer with the air it was applied in, the film measured zone by zone.
+ */
+export interface CoatingReport extends RecordProperties {
+  /**
+   * Number printed on the report.
+   */
+  report?: string;
+  /**
+   * Surface that was coated.
+   */
+  surface?: string;
+  /**
+   * Parts whose surface it is.
+   *
+   * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+   */
+  parts?: string[];
+  /**
+   * Revision of the coating procedure.
+   */
+  procedure?: string;
+  /**
+   * Day the finished coat was measured.
+   */
+  date?: string;
+  /**
+   * Person who measured and judged it.
+   */
+  by?: string;
+  /**
+   * Measuring instruments used.
+   *
+   * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+   */
+  instruments?: string[];
+  /**
+   * Day the steel was prepared, with the time where the time to the first layer counts.
+   */
+  prepared?: string;
+  /**
+   * Grade of preparation found.
+   */
+  preparation?: "Sa 1" | "Sa 2" | "Sa 2½" | "Sa 3" | "St 2" | "St 3";
+  /**
+   * Grade of preparation that the procedure asks for.
+   */
+  preparationAsked?: "Sa 1" | "Sa 2" | "Sa 2½" | "Sa 3" | "St 2" | "St 3";
+  /**
+   * One row per layer, in the order applied.
+   */
+  layers?: {
+    /**
+     * Number of the layer.
+     */
+    layer: string;
+    /**
+     * Product as named by its maker.
+     */
+    product?: string;
+    /**
+     * Batch of the product.
+     */
+    batch?: string;
+    /**
+     * Day it was applied, with the time where the time between layers counts.
+     */
+    applied?: string;
+    /**
+     * Temperature of the steel.
+     */
+    surfaceTemperature?: string;
+    /**
+     * Temperature of the air.
+     */
+    airTemperature?: string;
+    /**
+     * Relative humidity of the air.
+     */
+    humidity?: string;
+    /**
+     * Dew point of the air, as stated.
+     */
+    dewPoint?: string;
+  }[];
+  /**
+   * Nominal thickness of the whole dry film, if the procedure names one.
+   */
+  nominal?: string;
+  /**
+   * Least thickness the procedure permits.
+   */
+  minimum?: string;
+  /**
+   * Greatest thickness the procedure permits.
+   */
+  maximum?: string;
+  /**
+   * Readings the procedure asks for in each zone.
+   */
+  readingsAsked?: number;
+  /**
+   * Readings of the finished film, zone by zone.
+   */
+  zones?: {
+    /**
+     * Zone measured.
+     */
+    zone: string;
+    /**
+     * Readings of the dry film.
+     *
+     * Items: One reading.
+     */
+    readings?: string[];
+    /**
+     * Least reading, as stated.
+     */
+    least?: string;
+    /**
+     * Mean of the readings, as stated.
+     */
+    mean?: string;
+    /**
+     * Greatest reading, as stated.
+     */
+    greatest?: string;
+  }[];
+  /**
+   * How pores were looked for, if they were.
+   */
+  poreTest?: "low voltage, wet sponge" | "high voltage";
+  /**
+   * Pores found that were left.
+   */
+  pores?: number;
+  /**
+   * Result of the whole report.
+   */
+  result?: "accepted" | "rejected";
 }
 
 /**
@@ -835,6 +1071,10 @@ export interface DimensionCheck extends RecordProperties {
      */
     joint?: string;
     /**
+     * What of the shape it is, where the standard of the equipment has a limit for it.
+     */
+    shape?: "peaking" | "diameters of one section";
+    /**
      * Nominal value on the drawing.
      */
     nominal?: string;
@@ -889,7 +1129,6 @@ export interface Document extends RecordProperties {
     | "material-list"
     | "operating-instructions"
     | "compliance-statement"
-    | "coating-report"
     | "final-inspection-report"
     | "supplier-declaration"
     | "correspondence"
@@ -1548,6 +1787,73 @@ export interface Fitting extends RecordProperties {
 }
 
 /**
+ * Hardness of finished joints: weld metal, heat-affected zones and parent metal.
+ */
+export interface HardnessReport extends RecordProperties {
+  /**
+   * Number printed on the report.
+   */
+  report?: string;
+  /**
+   * Day of the test, with the time where its order to other work on the day counts.
+   */
+  date?: string;
+  /**
+   * Revision of the test procedure.
+   */
+  procedure?: string;
+  /**
+   * Person who made the test.
+   */
+  by?: string;
+  /**
+   * Organisation that made the test, if not the maker.
+   */
+  laboratory?: string;
+  /**
+   * Measuring instruments used.
+   *
+   * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+   */
+  instruments?: string[];
+  /**
+   * Stage of manufacture.
+   */
+  stage?: "as welded" | "after heat treatment";
+  /**
+   * Greatest hardness the report permits.
+   */
+  greatest?: string;
+  /**
+   * One row per joint and place.
+   */
+  rows?: {
+    /**
+     * Name of the row.
+     */
+    row: string;
+    /**
+     * Joint tested.
+     */
+    joint?: string;
+    /**
+     * Where the readings were taken.
+     */
+    place?: "weld metal" | "heat-affected zone" | "parent metal";
+    /**
+     * Readings.
+     *
+     * Items: One reading.
+     */
+    values?: string[];
+  }[];
+  /**
+   * Result of the whole report.
+   */
+  result?: "accepted" | "rejected";
+}
+
+/**
  * One furnace charge or local heat treatment, with the points of its chart.
  */
 export interface HeatTreatment extends RecordProperties {
@@ -1805,6 +2111,10 @@ export interface Instrument extends RecordProperties {
    */
   resolution?: string;
   /**
+   * Force with which a magnetic yoke lifts, as checked.
+   */
+  liftingForce?: string;
+  /**
    * Spread of repeated readings of the same value.
    */
   repeatability?: string;
@@ -2019,6 +2329,78 @@ export interface Joint extends RecordProperties {
    * Whether the joint is heat treated after welding.
    */
   postWeldHeatTreatment?: boolean;
+}
+
+/**
+ * A test for leaks at low pressure: of the space behind a pad, of tube ends, of a finished vessel. No pressure test.
+ */
+export interface LeakTest extends RecordProperties {
+  /**
+   * Number printed on the report.
+   */
+  report?: string;
+  /**
+   * What was tested.
+   */
+  subject?: string;
+  /**
+   * Parts tested.
+   *
+   * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+   */
+  parts?: string[];
+  /**
+   * Joints tested.
+   *
+   * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+   */
+  joints?: string[];
+  /**
+   * Revision of the test procedure.
+   */
+  procedure?: string;
+  /**
+   * Day of the test, with the time where its order to other work on the day counts.
+   */
+  date?: string;
+  /**
+   * Person who made the test.
+   */
+  by?: string;
+  /**
+   * Organisation that made the test, if not the maker.
+   */
+  laboratory?: string;
+  /**
+   * Measuring instruments used.
+   *
+   * Items: Another record by its number; kind:number where several kinds are possible, number#row for a row, number@revision for a revision.
+   */
+  instruments?: string[];
+  /**
+   * How leaks show.
+   */
+  method?: "bubbles" | "pressure change" | "tracer gas";
+  /**
+   * Test medium.
+   */
+  medium?: "air" | "nitrogen" | "helium" | "air with helium";
+  /**
+   * Test pressure, gauge.
+   */
+  pressure?: string;
+  /**
+   * Time for which the pressure stood before leaks were looked for.
+   */
+  soak?: string;
+  /**
+   * Leaks found that were left.
+   */
+  leaks?: number;
+  /**
+   * Result of the test.
+   */
+  result?: "accepted" | "rejected";
 }
 
 /**
@@ -2649,6 +3031,10 @@ export interface NdtReport extends RecordProperties {
    * Tangential field of a magnetic particle test.
    */
   fieldStrength?: string;
+  /**
+   * Directions in which a part was magnetised.
+   */
+  directions?: number;
   /**
    * Technique of an ultrasonic test.
    */
@@ -3629,6 +4015,9 @@ export interface Procedure extends RecordProperties {
     | "dimensions"
     | "cleaning"
     | "coating"
+    | "hardness-test"
+    | "leak-test"
+    | "alloy-analysis"
     | "set-pressure"
     | "final-inspection";
   /**
@@ -3869,6 +4258,10 @@ export interface ProcedureQualification extends RecordProperties {
      * Standard or limit tested to.
      */
     requirement?: string;
+    /**
+     * Temperature of an impact test.
+     */
+    temperature?: string;
     /**
      * Values as printed, with unit.
      *
@@ -4578,6 +4971,19 @@ export interface TubeEndGroup extends RecordProperties {
     wallReduction?: string;
   }[];
   /**
+   * Reduction of the wall that the procedure asks for, where it is narrower than the usual one.
+   */
+  reductionAsked?: {
+    /**
+     * Least reduction.
+     */
+    minimum?: string;
+    /**
+     * Greatest reduction.
+     */
+    maximum?: string;
+  };
+  /**
    * Greatest length by which the ends stand out of the plate.
    */
   projection?: string;
@@ -5146,6 +5552,10 @@ export interface WeldingProcedure extends RecordProperties {
       process?:
         "111" | "114" | "121" | "125" | "131" | "135" | "136" | "138" | "141" | "142" | "143" | "145" | "15" | "311";
       /**
+       * Kind of current and polarity of these runs, where the procedure has several.
+       */
+      polarity?: "DC+" | "DC-" | "AC";
+      /**
        * Diameter of the filler.
        */
       fillerDiameter?: string;
@@ -5194,10 +5604,12 @@ export interface WeldingProcedure extends RecordProperties {
 
 /** The type of a record by its kind. */
 export interface RecordTypes {
+  "alloy-report": AlloyReport;
   "answered-query": AnsweredQuery;
   "body-certificate": BodyCertificate;
   "book": Book;
   "calculation-sheet": CalculationSheet;
+  "coating-report": CoatingReport;
   "consumable-batch": ConsumableBatch;
   "declaration": Declaration;
   "deviation": Deviation;
@@ -5206,11 +5618,13 @@ export interface RecordTypes {
   "drawing": Drawing;
   "equipment": Equipment;
   "fitting": Fitting;
+  "hardness-report": HardnessReport;
   "heat-treatment": HeatTreatment;
   "inspection-step": InspectionStep;
   "instrument": Instrument;
   "issue": Issue;
   "joint": Joint;
+  "leak-test": LeakTest;
   "material-certificate": MaterialCertificate;
   "mill-approval": MillApproval;
   "nameplate": Nameplate;

@@ -51,6 +51,7 @@ export function drawCalibrations(paper: Paper, facts: Facts, instrument: Instrum
       ["Range", range === undefined ? "–" : `${printed(range.minimum)} to ${printed(range.maximum)}`],
       ["Class, resolution", `${printed(instrument.accuracyClass)}, ${printed(instrument.resolution)}`],
       ...finer(instrument),
+      ...(instrument.liftingForce === undefined ? [] : [["Lifting force", instrument.liftingForce] as const]),
       ["Calibrated, valid to", `${printed(calibration.date)}, ${printed(calibration.validTo)}`],
       ["As found", printed(calibration.asFound)],
       ["As left", printed(calibration.asLeft)],

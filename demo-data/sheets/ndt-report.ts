@@ -18,6 +18,10 @@ const methods = {
 /** What a report of a method is called. */
 export const testOf = (method: NdtReport["method"]): string => methods[method];
 
+/** Those of some fields that a report states. */
+const stated = (all: readonly (readonly [string, string | number | undefined])[]) =>
+  all.flatMap(([name, value]) => (value === undefined ? [] : [[name, printed(value)] as const]));
+
 /** The report of a non-destructive test; a radiographic one with its films. */
 export function drawReport(paper: Paper, facts: Facts, report: NdtReport): void {
   let sheet = newSheet(paper, `${methods[report.method]}, report ${report.id}`);
@@ -42,12 +46,12 @@ export function drawReport(paper: Paper, facts: Facts, report: NdtReport): void 
             : ([["Arrangement", report.radiography.arrangement]] as const)),
           ["Film class, focus", `${printed(report.radiography.filmClass)}, ${printed(report.radiography.sourceSize)}`],
         ] as const)),
-    ...(report.surfaceTemperature === undefined
-      ? []
-      : ([
-          ["Surface", report.surfaceTemperature],
-          ["Lighting", "900 lx"],
-        ] as const)),
+    ...stated([
+      ["Magnetised in directions", report.directions],
+      ["Surface", report.surfaceTemperature],
+      ["Lighting", report.illuminance],
+      ["Ultraviolet", report.irradiance],
+    ]),
   ]);
   heading(sheet, "Results");
   const film = report.method === "RT";

@@ -45,7 +45,7 @@ export function drawWeldingProcedure(paper: Paper, facts: Facts, procedure: Weld
     columns(["Run", "Process", "Filler Ø", "Current", "Voltage", "Travel speed"]),
     (last.runs ?? []).map((run) => [
       run.run,
-      printed(run.process),
+      run.polarity === undefined ? printed(run.process) : `${printed(run.process)}, ${run.polarity}`,
       printed(run.fillerDiameter),
       span(run.current),
       span(run.voltage),
@@ -106,7 +106,7 @@ export function drawQualification(paper: Paper, facts: Facts, record: ProcedureQ
     (record.tests ?? []).map((test) => [
       test.test,
       printed(test.type),
-      printed(test.requirement),
+      test.temperature === undefined ? printed(test.requirement) : `${printed(test.requirement)}, ${test.temperature}`,
       listed(test.value),
       printed(test.result),
     ]),

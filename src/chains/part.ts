@@ -118,5 +118,15 @@ export const part: Chain = {
       paths: ["<dimension-check:rows[].part>"],
       judgedBy: ["dimension-check-rows-accepted", "dimension-within"],
     },
+    {
+      what: "Identified by its elements",
+      paths: ["<alloy-report:rows[].part>"],
+      judgedBy: ["alloy-report-accepted", "alloy-as-part", "alloy-as-certificate"],
+    },
+    {
+      what: "Coat",
+      paths: ["<coating-report:parts[]>"],
+      judgedBy: ["coating-report-accepted", "coating-film", "coating-dew-point"],
+    },
   ],
 };

@@ -4,7 +4,7 @@ import { byItsRow, byItsRows } from "./carried.ts";
 import { conceded, decided } from "./decided.ts";
 import { groundDeeper } from "./excavation.ts";
 import { repaired } from "./repair.ts";
-import { measuredAgain, treatedAgain, testedAgain, triedAgain } from "./repeated.ts";
+import { measuredAgain, reportsRepeated, treatedAgain, testedAgain, triedAgain } from "./repeated.ts";
 import { weldedAgain, partWeldedAgain } from "./welded-again.ts";
 
 /** What may close a rejected result; the `x-closed-by` of a schema names them. */
@@ -16,6 +16,7 @@ export const closers: readonly Closer[] = [
   groundDeeper,
   repaired,
   measuredAgain,
+  ...reportsRepeated,
   treatedAgain,
   testedAgain,
   triedAgain,

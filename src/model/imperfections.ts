@@ -5,8 +5,12 @@ interface Family {
   readonly words: RegExp;
 }
 
+/** A mark of the film or its processing: nothing of the weld, and the length under it was not seen. */
+export const artefact = "film artefact";
+
 /** Codes are matched whole; of words the first family that knows them counts. */
 const families: readonly Family[] = [
+  { name: artefact, codes: /^$/, words: /artefact|artifact|emulsion|processing mark|film mark/ },
   { name: "crack", codes: /^10[0-6]\d?$/, words: /crack|fissure/ },
   { name: "copper inclusion", codes: /^3042$/, words: /copper/ },
   { name: "metallic inclusion", codes: /^304[13]?$/, words: /tungsten|metallic inclusion/ },

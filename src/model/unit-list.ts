@@ -114,8 +114,8 @@ export const refused: ReadonlyMap<string, string> = new Map([
   ["inches", 'an inch is written "in"'],
   ['"', 'an inch is written "in"'],
   ["Nm3/h", 'a flow at standard conditions has no unit here: state the mass flow in "kg/h"'],
-  ["HV10", 'write "HV"; the test load has a field of its own'],
-  ["HV5", 'write "HV"; the test load has a field of its own'],
-  ["HV1", 'write "HV"; the test load has a field of its own'],
+  ["HV10", 'write "HV" alone: no limit at hand depends on the test load'],
+  ["HV5", 'write "HV" alone: no limit at hand depends on the test load'],
+  ["HV1", 'write "HV" alone: no limit at hand depends on the test load'],
   ["HB", 'write "HBW" if it was measured with a hard metal ball'],
 ]);

@@ -1,5 +1,6 @@
 // Made from the files of this folder by `npm run types`; change them, not this one.
 import type { Rule } from "../model/rule.ts";
+import { coatingRules } from "./coating/index.ts";
 import { designRules } from "./design/index.ts";
 import { heatTreatmentRules } from "./heat-treatment/index.ts";
 import { materialsRules } from "./materials/index.ts";
@@ -13,6 +14,7 @@ import { weldingRangeRules } from "./welding-range/index.ts";
 
 /** Every shipped rule, by trade. */
 export const rules: readonly Rule[] = [
+  ...coatingRules,
   ...designRules,
   ...heatTreatmentRules,
   ...materialsRules,

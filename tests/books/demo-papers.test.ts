@@ -36,7 +36,6 @@ const titles: readonly (readonly [NonNullable<Document["type"]>, string])[] = [
   ["inspection-plan", "Inspection and test plan"],
   ["material-list", "Material list"],
   ["operating-instructions", "Instructions"],
-  ["coating-report", "Coating"],
   ["final-inspection-report", "Final inspection"],
   ["compliance-statement", "Requirements"],
   ["correspondence", "Order"],

@@ -10,7 +10,7 @@ import { sweeper } from "../support/sweep.ts";
 /** Share of gross slips that a book must not survive. */
 const least = 0.85;
 /** One place in so many is tried here; the bench tries all. */
-const step = 14;
+const step = 7;
 
 describe("slips in the receiver's records, copied into all that would copy them", () => {
   const read = readBook("demo-data/air-receiver/book");

@@ -483,6 +483,7 @@ wpqr = Tab(
         Col("No.", "tests[].test"),
         Col("Test", "tests[].type"),
         Col("Asked", "tests[].requirement"),
+        Col("KV at [°C]", "tests[].temperature", NUM),
         Col("Found", "tests[].value", split=";"),
         Col("Result", "tests[].result"),
         Col("r: proc.", "range.processes", split=","),
@@ -636,6 +637,8 @@ ndt = Tab(
         Col("AL", "acceptance.level"),
         Col("How", "technique"),
         Col("T surf. [°C]", "surfaceTemperature", NUM),
+        Col("Light [lx]", "illuminance", NUM),
+        Col("Field ways", "directions", fn=lambda r, w: r.get("directions")),
         Col("Equipment", "instruments", split=","),
         Col("Class", "radiography.techniqueClass"),
         Col("Tube", "radiography.source"),
@@ -708,6 +711,7 @@ dims = Tab(
         Col("Feature", "rows[].feature"),
         Col("Pos", "rows[].part"),
         Col("Seam", "rows[].joint"),
+        Col("Sort", "rows[].shape"),
         Col("Nominal [mm]", "rows[].nominal", COMMA),
         Col("min. [mm]", "rows[].minimum", COMMA),
         Col("max. [mm]", "rows[].maximum", COMMA),
@@ -724,6 +728,51 @@ assert max(len(row["measured"]) for r in BOOK["dimension-check"].values() for ro
 def gauge(n, field):
     return lambda r, w: r["gauges"][n].get(field)
 
+
+coats = Tab(
+    "Coats", "coating-report", records("coating-report"),
+    [
+        Col("Coat", fn=tail("", 0)),
+        Col("Report", "report"),
+        Col("Surface", "surface"),
+        Col("Pos", "parts", split=","),
+        Col("Instr.", "procedure"),
+        Col("on", "date", DAY),
+        Col("by", "by"),
+        Col("Tools", "instruments", split=","),
+        Col("Blasted", "prepared"),
+        Col("Grade", "preparation"),
+        Col("Grade asked", "preparationAsked"),
+        Col("Layer", "layers[].layer"),
+        Col("Paint", "layers[].product"),
+        Col("Batch", "layers[].batch"),
+        Col("applied", "layers[].applied"),
+        Col("Steel [°C]", "layers[].surfaceTemperature", NUM),
+        Col("Air [°C]", "layers[].airTemperature", NUM),
+        Col("RH [%]", "layers[].humidity", NUM),
+        Col("Dew [°C]", "layers[].dewPoint", NUM),
+        Col("Nominal [µm]", "nominal", NUM),
+        Col("min. [µm]", "minimum", NUM),
+        Col("max. [µm]", "maximum", NUM),
+        Col("Reads asked", "readingsAsked", fn=lambda r, w: r.get("readingsAsked")),
+        Col("Pores by", "poreTest"),
+        Col("Pores", "pores", fn=lambda r, w: r.get("pores")),
+        Col("All", "result"),
+        Col("QC", 'signatures[role="quality control"].person'),
+        Col("QC on", 'signatures[role="quality control"].date', DAY),
+        scan(), page(),
+    ], "{Coat}", lists=("layers[]",), words=OK, offset="+02:00")
+
+film = Tab(
+    "Film", "coating-report", records("coating-report"),
+    [
+        Col("Coat", fn=tail("", 0)),
+        Col("Zone", "zones[].zone"),
+        Col("Read [µm]", "zones[].readings", COMMA, split=";"),
+        Col("least [µm]", "zones[].least", NUM),
+        Col("mean [µm]", "zones[].mean", NUM),
+        Col("most [µm]", "zones[].greatest", NUM),
+    ], "{Coat}", lists=("zones[]",))
 
 test = Tab(
     "Pressure test", "pressure-test", records("pressure-test"),
@@ -945,6 +994,6 @@ BOOKS = {
     "parts": ("calc", [vessel, drawings, documents, parts, marks, joints]),
     "weld-log": ("xlsxwriter", [log, wps, wpqr, welders, instructions, plate, repairs]),
     "ndt": ("openpyxl", [ndt, ncr]),
-    "dimensions": ("xlsxwriter", [dims, itp]),
+    "dimensions": ("xlsxwriter", [dims, coats, film, itp]),
     "valve-and-test": ("calc", [tools, test, readings, valve, nameplate, body]),
 }

@@ -7,10 +7,12 @@ import { unitOf } from "../../src/model/units.ts";
 import { composed, definitions, objectIn, propertiesOf, propertyAt, schemas, strictAjv } from "./read-schemas.ts";
 
 const kinds = [
+  "alloy-report",
   "answered-query",
   "body-certificate",
   "book",
   "calculation-sheet",
+  "coating-report",
   "consumable-batch",
   "declaration",
   "deviation",
@@ -19,11 +21,13 @@ const kinds = [
   "drawing",
   "equipment",
   "fitting",
+  "hardness-report",
   "heat-treatment",
   "inspection-step",
   "instrument",
   "issue",
   "joint",
+  "leak-test",
   "material-certificate",
   "mill-approval",
   "nameplate",

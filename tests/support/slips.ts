@@ -123,7 +123,7 @@ function wrongly(field: Field, value: Json, { own, ids }: Neighbours): readonly 
   if (typeof value === "boolean") return [["the other way round", "gross", !value]];
   if (typeof value === "number")
     return [
-      ["ten times", "gross", value * 10],
+      ["ten times", "gross", value === 0 ? undefined : value * 10],
       ["one more", "near", value + 1],
     ];
   if (typeof value !== "string") return [];

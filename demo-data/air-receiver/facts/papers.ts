@@ -64,7 +64,6 @@ export const documents: readonly Document[] = [
   ),
   document("DOC-04", "material-list", "Material list", ["1", "2026-03-10", "2026-03-16"], design),
   document("DOC-05", "operating-instructions", "Operating instructions", ["0", "2026-06-29", "2026-07-03"], design, 2),
-  document("DOC-06", "coating-report", "Report of the internal coating", ["0", "2026-07-03", "2026-07-06"], quality),
   document(
     "DOC-07",
     "final-inspection-report",

@@ -74,7 +74,10 @@ export const stepsBeforeWelding: readonly Step[] = [
     step: 80,
     ...usualSteps.instrumentsCalibrated,
     done: "2026-05-21",
-    records: of("instrument", "PG-03 PG-04 TH-02 TH-05 DM-01 LM-01 MY-01 FM-01 WG-01 WM-02 UT-03 TAPE-03 CA-05 CT-01"),
+    records: of(
+      "instrument",
+      "PG-03 PG-04 TH-02 TH-05 TH-06 DM-01 LM-01 MY-01 FM-01 WG-01 WM-02 UT-03 TAPE-03 CA-05 CT-01",
+    ),
   },
   {
     step: 90,

@@ -134,7 +134,7 @@ export const stepsFromWelding: readonly Step[] = [
     by: "D2",
     done: "2026-07-03",
     notice: "2026-06-22",
-    records: of("document", "DOC-06"),
+    records: of("coating-report", "COAT-01"),
   },
   {
     step: 250,

@@ -25,7 +25,7 @@ export const documentTexts: Readonly<Record<string, readonly TextPart[]>> = {
             "Corrosion inside",
             "condensate",
             "allowance 1.0 mm, coating, drain N4 at the lowest point",
-            "DOC-06, DRG-01",
+            "TQ423-DOC-06, DRG-01",
           ],
           ["Overheating", "hot air from the compressor", "aftercooler of the client, TS 60 °C on the plate", "DOC-05"],
           [
@@ -94,41 +94,6 @@ export const documentTexts: Readonly<Record<string, readonly TextPart[]>> = {
       ],
     },
   ],
-  "DOC-06": [
-    {
-      title: "Preparation",
-      table: {
-        columns: ["Work", "Date", "Found"],
-        shares: [40, 15, 45],
-        rows: [
-          ["Emptied, dried with warm air", "2026-06-25", "relative humidity 38 %"],
-          ["Blasted to Sa 2½, roughness medium", "2026-06-29", "no salt, no dust"],
-          ["First coat, epoxy grey", "2026-06-29", "steel 19 °C, dew point 9 °C"],
-          ["Second coat, epoxy white", "2026-07-01", "steel 20 °C, dew point 11 °C"],
-        ],
-      },
-    },
-    {
-      title: "Dry film thickness in µm, meter CT-01, 2026-07-03",
-      table: {
-        columns: ["Zone", "Readings", "Least", "Mean", "Greatest"],
-        shares: [22, 56, 8, 8, 8],
-        rows: [
-          ["End 1", "248 262 271 255 266 259 270 264 258 251", "248", "260", "271"],
-          ["Course 1", "257 268 281 274 262 259 266 272 279 263", "257", "268", "281"],
-          ["Course 2", "252 265 274 269 261 258 273 277 264 255", "252", "265", "277"],
-          ["End 2", "244 258 269 263 252 249 267 271 260 254", "244", "259", "271"],
-          ["Nozzles and N6", "231 246 252 240 238 255 249 243 236 251", "231", "244", "255"],
-        ],
-      },
-    },
-    {
-      title: "Result",
-      lines: [
-        "Permitted 200 µm to 400 µm: fulfilled everywhere. Wet sponge test over the whole inside: no pore. Accepted, 2026-07-03.",
-      ],
-    },
-  ],
   "DOC-07": [
     {
       title: "Inspected on 2026-07-10 in Lintharrow",
@@ -138,7 +103,7 @@ export const documentTexts: Readonly<Record<string, readonly TextPart[]>> = {
         rows: [
           ["Nameplate as ordered, not stamped yet", "DRG-04 A, DOC-01", "serial and figures agree"],
           ["Outside: welds, marks, surface", "DRG-02 B", "no objection"],
-          ["Inside through N6", "DOC-06", "clean, coating whole"],
+          ["Inside through N6", "TQ423-DOC-06", "clean, coating whole"],
           ["Safety valve PSV-310, seal S-20419", "HV-C-55102", "seal unbroken, plate agrees"],
           ["Drain, gauge, blind flange with bolting", "DRG-03 B", "complete, torqued to 300 Nm"],
           ["Records of material, welding, testing", "inspection and test plan", "complete up to step 250"],
@@ -163,7 +128,7 @@ export const documentTexts: Readonly<Record<string, readonly TextPart[]>> = {
           ["Design for adequate strength", "calculation to EN 13445-3, joint coefficient 0.85", "CAL-01 to CAL-11"],
           ["Means of examination", "inspection opening N6, DN 300", "DRG-03"],
           ["Draining and venting", "N4 at the lowest point, N1 at the top", "DRG-01"],
-          ["Corrosion", "allowance and coating", "DOC-06"],
+          ["Corrosion", "allowance and coating", "TQ423-DOC-06"],
           ["Protection against exceeding limits", "safety valve, category IV", "SV-01, CAL-13, CAL-14"],
           ["Manufacture: joining", "approved procedures and welders", "WPS, WPQR, welder certificates"],
           ["Non-destructive tests", "testers approved by a third party", "reports VT, RT, MT, PT"],

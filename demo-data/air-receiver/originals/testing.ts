@@ -1,5 +1,6 @@
 import type { NdtReport } from "../../generated/records.ts";
 import type { Facts } from "../../book/facts.ts";
+import { coatingReport } from "../../sheets/coating-report.ts";
 import { printed, weekdayLater, type OriginalSheet } from "../../sheets/original.ts";
 import { dimensionCheck, ndtReport, nonconformityReport } from "../../sheets/papers.ts";
 
@@ -14,6 +15,7 @@ function reportsOf(facts: Facts): readonly NdtReport[] {
 export const testingOriginals = (facts: Facts): readonly OriginalSheet[] => [
   ...reportsOf(facts).map((record) => ndtReport(facts, record)),
   ...facts.all("dimension-check").map((record) => dimensionCheck(facts, record)),
+  ...facts.all("coating-report").map((record) => coatingReport(facts, record)),
   ...facts.all("nonconformity-report").map((record) => ({
     ...nonconformityReport(facts, record),
     compared: weekdayLater(printed(record.closed), 1),

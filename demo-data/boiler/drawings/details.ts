@@ -121,7 +121,7 @@ function tubeEnds(sheet: Sheet, g: Geometry): void {
 export const drawTubeEnds = detail(
   tubeEnds,
   400,
-  "Holes bored ± 0.2 mm, edges broken 1 mm. Wall thinned by 4 % to 8 %. Tubes stand out 7 mm; no bead where flue gas enters.",
+  "Holes bored ± 0.2 mm, edges broken 1 mm. Wall thinned by 5 % to 8 %, of stay tubes by 2 % to 4 %. Tubes stand out 7 mm; no bead where flue gas enters.",
 );
 
 function barStays(sheet: Sheet, g: Geometry): void {

@@ -66,7 +66,10 @@ const diameters = (id: string): Row => {
 };
 
 const roundness = (course: string, edge: string, measured: number[]): Row =>
-  between(`inside diameter, ${partOf(course).name ?? course}, ${edge} edge`, 1900, 9, measured, { part: course });
+  between(`inside diameter, ${partOf(course).name ?? course}, ${edge} edge`, 1900, 9, measured, {
+    part: course,
+    shape: "diameters of one section",
+  });
 
 const hole = { nominal: "51.5 mm", minimum: "51.3 mm", maximum: "51.7 mm" } as const;
 
@@ -137,8 +140,8 @@ export const dimensionChecks: readonly DimensionCheck[] = [
       roundness("P01", "rear", [1900, 1902, 1899, 1901]),
       roundness("P02", "front", [1902, 1899, 1898, 1901]),
       roundness("P02", "rear", [1899, 1901, 1903, 1900]),
-      atMost("peaking at L1, template 600 mm", "4.0 mm", ["1.4 mm"], { joint: "L1" }),
-      atMost("peaking at L2, template 600 mm", "4.0 mm", ["1.7 mm"], { joint: "L2" }),
+      atMost("peaking at L1, template 600 mm", "4.0 mm", ["1.4 mm"], { joint: "L1", shape: "peaking" }),
+      atMost("peaking at L2, template 600 mm", "4.0 mm", ["1.7 mm"], { joint: "L2", shape: "peaking" }),
     ],
   ),
   check(

@@ -44,7 +44,6 @@ export const documents: readonly Document[] = [
   document("DOC-03", "inspection-plan", "Inspection and test plan", ["1", "2026-01-22", "2026-01-26"], plan, 2),
   document("DOC-04", "material-list", "Material list", ["0", "2026-01-28", "2026-01-30"], design, 2),
   document("DOC-05", "operating-instructions", "Operating instructions", ["0", "2026-05-06", "2026-05-11"], design, 3),
-  document("DOC-06", "coating-report", "Report of the outside coating", ["0", "2026-05-04", "2026-05-05"], quality),
   document(
     "DOC-07",
     "final-inspection-report",

@@ -9,6 +9,7 @@ const kept: readonly (readonly [id: string, before?: Calibration])[] = [
   ["PG-04", calibration("2131", "2025-11-10", "2026-05-09", "0.06 bar")],
   ["PG-07"],
   ["TH-05"],
+  ["TH-06"],
   ["DM-01"],
   ["LM-01"],
   ["MY-01", calibration("2094", "2025-09-30", "2026-03-30", "1 N")],
@@ -91,7 +92,6 @@ const ofTheWelders: readonly Instrument[] = [
   ).map(([id, serial, inForce]) => ({ ...meter, id, serial, calibrations: [inForce] })),
   ...(
     [
-      ["TH-06", "KM-2219", calibration("2209", "2026-02-09", "2027-02-08", "0.3 °C")],
       ["TH-08", "KM-2240", calibration("2210", "2026-02-09", "2027-02-08", "0.3 °C")],
       ["TH-09", "KM-2241", calibration("2217", "2026-02-23", "2027-02-22", "0.3 °C")],
     ] as const

@@ -36,7 +36,7 @@ export const stepsOfCompletion: readonly Step[] = [
     procedure: "procedure:PRC-PAINT@3",
     by: "D2",
     done: "2026-05-05",
-    records: of("document", "DOC-06"),
+    records: of("coating-report", "COAT-01"),
   },
   {
     step: 300,

@@ -119,7 +119,7 @@ export const stepsOfWelding: readonly Step[] = [
     step: 230,
     phase: "Forming and welding",
     activity: "Smoke tubes and stay tubes inserted and expanded",
-    criterion: "wall thinned by 4 % to 8 %",
+    criterion: "wall thinned by 5 % to 8 %, of stay tubes by 2 % to 4 %",
     procedure: "procedure:PRC-TX@5",
     body: "witness",
     by: "S1",

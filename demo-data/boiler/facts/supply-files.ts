@@ -1,5 +1,6 @@
 import type { RecordFile } from "../../book/records.ts";
 import { certificates } from "./certificates.ts";
+import { coatingReport } from "./coating.ts";
 import { deviations } from "./deviations.ts";
 import { dimensionChecks } from "./dimensions.ts";
 import { documents } from "./documents.ts";
@@ -26,6 +27,7 @@ export const supplyFiles: readonly RecordFile[] = [
   { path: "materials/mills.json", kind: "mill-approval", records: millApprovals },
   { path: "materials/marks.json", kind: "piece-mark", records: pieceMarks },
   { path: "testing/dimensions.json", kind: "dimension-check", records: dimensionChecks },
+  { path: "testing/coating.json", kind: "coating-report", records: [coatingReport] },
   { path: "testing/pressure-test.json", kind: "pressure-test", records: [pressureTest] },
   { path: "testing/instruments.json", kind: "instrument", records: instruments },
   { path: "completion/safety-valves.json", kind: "safety-valve", records: safetyValves },

@@ -13,7 +13,8 @@ export type When = readonly [day: string, time: string];
 const done: Readonly<Record<Method, Partial<NdtReport>>> = {
   VT: {
     acceptance: { standard: "EN ISO 5817", edition: "2014", level: "C" },
-    technique: "direct, 680 lx",
+    technique: "direct",
+    illuminance: "680 lx",
     operator: "N1",
     reviewer: "N3",
     instruments: ["LM-01", "WG-01"],
@@ -26,7 +27,9 @@ const done: Readonly<Record<Method, Partial<NdtReport>>> = {
   },
   MT: {
     acceptance: { standard: "EN ISO 23278", edition: "2015", level: "2X" },
-    technique: "yoke, alternating current, wet black on white, two directions",
+    technique: "yoke, alternating current, wet black on white",
+    directions: 2,
+    illuminance: "780 lx",
     operator: "N1",
     reviewer: "N3",
     instruments: ["MY-01", "FM-01", "LM-01"],
@@ -38,6 +41,7 @@ const done: Readonly<Record<Method, Partial<NdtReport>>> = {
     reviewer: "N3",
     instruments: ["TH-05", "LM-01"],
     surfaceTemperature: "19 °C",
+    illuminance: "900 lx",
   },
   UT: {
     acceptance: { standard: "EN ISO 11666", edition: "2018", level: "3" },

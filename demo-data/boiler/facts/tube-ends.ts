@@ -75,6 +75,7 @@ export const tubeEndGroups: readonly TubeEndGroup[] = parts
         date,
         instruments: ["BG-01"],
         measured: measured(tube),
+        reductionAsked: tube.stays ? { minimum: "2 %", maximum: "4 %" } : { minimum: "5 %", maximum: "8 %" },
         projection: end === "gas-inlet" ? "3 mm" : "5 mm",
         result: "accepted",
         signatures: [{ role: "shop", person: "S1", date }],

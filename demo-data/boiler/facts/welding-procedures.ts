@@ -3,7 +3,7 @@ import { arcFlux, arcWire, argon, mixedGas, rod, wire } from "./fillers.ts";
 import { windowsOf, type Range, type Window } from "./weld-techniques.ts";
 
 type Revision = NonNullable<WeldingProcedure["revisions"]>[number];
-type Own = Omit<Revision, "revision" | "runs" | "date" | "approved">;
+type Own = Omit<Revision, "revision" | "date" | "approved">;
 
 const range = ([minimum, maximum]: Range, unit: string) => ({
   minimum: `${minimum} ${unit}`,
@@ -70,7 +70,7 @@ const tungsten = {
 const procedure = (id: string, title: string, own: Own): WeldingProcedure => ({
   id,
   title,
-  revisions: [{ revision: "1", date: "2026-01-26", ...own, approved: "2026-02-02", runs: windowsOf(id).map(run) }],
+  revisions: [{ revision: "1", date: "2026-01-26", runs: windowsOf(id).map(run), ...own, approved: "2026-02-02" }],
 });
 
 /** The procedures the joints are planned to. */
@@ -120,6 +120,7 @@ export const weldingProcedures: readonly WeldingProcedure[] = [
     shieldingGas: `${mixedGas} (135), ${argon} (141)`,
     heatInput: heat("0.60", "1.30"),
     interpass: "200 °C",
+    runs: windowsOf("WPS-13").map((one) => ({ ...run(one), polarity: one.process === "141" ? "DC-" : "DC+" })),
   }),
   procedure("WPS-14", "Branch welds from DN 65 and manhole frame, MAG", {
     ...active,

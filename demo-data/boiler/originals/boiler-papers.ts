@@ -32,6 +32,10 @@ function tubeEnds(facts: Facts, group: TubeEndGroup): readonly TextPart[] {
           ["Made by", (group.operators ?? []).map((one) => facts.name(one)).join(", ")],
           ["Welded by", (group.welders ?? []).map((one) => facts.name(one)).join(", ") || "–"],
           ["Measured with", listed(group.instruments)],
+          [
+            "Reduction asked for",
+            `${printed(group.reductionAsked?.minimum)} to ${printed(group.reductionAsked?.maximum)}`,
+          ],
           ["Greatest projection", printed(group.projection)],
           ["Result", printed(group.result)],
         ],

@@ -1,5 +1,6 @@
 import type { WeldLog } from "../../generated/records.ts";
 import type { Facts } from "../../book/facts.ts";
+import { coatingReport } from "../../sheets/coating-report.ts";
 import { calibrations, testers, welder, weldLog } from "../../sheets/binders.ts";
 import { dayIn, type OriginalSheet } from "../../sheets/original.ts";
 import {
@@ -72,6 +73,7 @@ export function testingOriginals(facts: Facts): readonly OriginalSheet[] {
           ),
         ]),
     ...facts.all("dimension-check").map((record) => dimensionCheck(facts, record)),
+    ...facts.all("coating-report").map((record) => coatingReport(facts, record)),
     ...facts.all("nonconformity-report").map((record) => nonconformityReport(facts, record)),
     ...facts.all("pressure-test").map((record) => pressureTest(facts, record)),
     ...facts.all("instrument").map((record) =>

@@ -2,7 +2,7 @@ import type { Document } from "../../generated/records.ts";
 import type { Facts } from "../../book/facts.ts";
 import type { TextPart } from "../../sheets/text-document.ts";
 import { instructions } from "./instructions.ts";
-import { coatingReport, finalInspection, functionalTest } from "./reports.ts";
+import { finalInspection, functionalTest } from "./reports.ts";
 import { riskAnalysis } from "./risk-analysis.ts";
 import { complianceStatement, orderReview } from "./statements.ts";
 import { burnerDeclaration, panelDeclaration, pumpDeclaration, waterRequirements } from "./supplies.ts";
@@ -13,7 +13,6 @@ const byType: Readonly<Partial<Record<NonNullable<Document["type"]>, Text>>> = {
   "risk-analysis": riskAnalysis,
   "operating-instructions": instructions,
   "compliance-statement": complianceStatement,
-  "coating-report": coatingReport,
   "final-inspection-report": finalInspection,
   correspondence: orderReview,
 };

@@ -2,42 +2,6 @@ import type { Facts } from "../../book/facts.ts";
 import { listed, printed } from "../../sheets/original.ts";
 import type { TextPart } from "../../sheets/text-document.ts";
 
-/** The outside coating, with its thickness. */
-export const coatingReport = (): readonly TextPart[] => [
-  {
-    title: "Preparation and coat",
-    table: {
-      columns: ["Work", "Date", "Found"],
-      shares: [40, 15, 45],
-      rows: [
-        ["Emptied and dried after the test", "2026-04-29", "dry, manhole closed with a screen"],
-        ["Outside brushed to St 3, spatter removed", "2026-04-30", "no loose scale"],
-        ["One coat, heat-resistant aluminium paint", "2026-05-04", "steel 17 °C, dew point 7 °C"],
-      ],
-    },
-  },
-  {
-    title: "Dry film thickness in µm, meter CT-01, 2026-05-04",
-    table: {
-      columns: ["Zone", "Readings", "Least", "Mean", "Greatest"],
-      shares: [24, 54, 8, 8, 8],
-      rows: [
-        ["Course 1", "38 41 44 36 40 43 39 42 37 40", "36", "40", "44"],
-        ["Course 2", "42 39 45 41 38 40 44 43 39 41", "38", "41", "45"],
-        ["Front plate", "35 37 41 39 36 38 40 42 37 38", "35", "38", "42"],
-        ["Rear plate", "37 40 38 43 41 36 39 42 38 40", "36", "39", "43"],
-        ["Saddles and lugs", "44 47 42 46 49 45 43 48 46 44", "42", "45", "49"],
-      ],
-    },
-  },
-  {
-    title: "Result",
-    lines: [
-      "Permitted 25 µm to 60 µm: fulfilled everywhere. Nameplate bracket, flange faces and threads are bare. Accepted.",
-    ],
-  },
-];
-
 /** The final inspection, what was compared with what. */
 export function finalInspection({ equipment, all }: Facts): readonly TextPart[] {
   const valves = all("safety-valve");

@@ -37,7 +37,7 @@ export const dimensionChecks: readonly DimensionCheck[] = [
       { ...thickness("P01", "course, four places", [8.1, 8.1, 8.0, 8.2]), minimum: "7.7 mm" },
       roundness("inside diameter, left edge", "P01", [339.2, 340.3, 339.9, 338.9]),
       roundness("inside diameter, right edge", "P01", [339.5, 340.1, 339.0, 339.8]),
-      atMost("peaking at L1, template 180 mm", "L1", "2.0 mm", "0.8 mm"),
+      { ...atMost("peaking at L1, template 180 mm", "L1", "2.0 mm", "0.8 mm"), shape: "peaking" },
     ],
     result: "accepted",
     signatures: signed("2026-06-01"),

@@ -30,7 +30,7 @@ const before = (sheets: string): readonly Step[] => [
   as(50, [...of("welding-procedure", "WPS-05 WPS-10"), ...of("procedure-qualification", "WPQR-03 WPQR-05")]),
   as(60, of("welder-qualification", "WQ-03-1 WQ-03-2 WQ-03-3")),
   as(70, of("ndt-personnel", "NC-N1-VT NC-N1-PT NC-N2-RT NC-N3-RT NC-N3-PT NC-N3-VT")),
-  as(80, of("instrument", "PG-03 PG-04 TH-02 TH-05 DM-01 LM-01 WG-01 WM-02 UT-03 TAPE-03 CA-05 EN-01")),
+  as(80, of("instrument", "PG-03 PG-04 TH-02 TH-05 TH-06 DM-01 LM-01 WG-01 WM-02 UT-03 TAPE-03 CA-05 EN-01")),
   as(90, [
     ...of("document", "DOC-04"),
     ...of("material-certificate", "CRT-003 CRT-005 CRT-009"),

@@ -92,6 +92,18 @@ export const instruments: readonly Instrument[] = [
     },
   ),
   instrument(
+    "TH-06",
+    "thermometer",
+    "contact thermometer of the welders",
+    "Kelvinmoor",
+    "KM-2219",
+    calibration("2209", "2026-02-09", "2027-02-08", "0.3 °C"),
+    {
+      range: { minimum: "-20 °C", maximum: "250 °C" },
+      resolution: "1 K",
+    },
+  ),
+  instrument(
     "TR-11",
     "recorder",
     "furnace recorder, two thermocouples",
@@ -122,10 +134,11 @@ export const instruments: readonly Instrument[] = [
   instrument(
     "MY-01",
     "magnetic yoke",
-    "hand yoke, 45 N lift",
+    "hand yoke",
     "Fluxhollow",
     "FH-604",
     calibration("2258", "2026-03-30", "2026-09-29", "1 N"),
+    { liftingForce: "47 N" },
   ),
   instrument(
     "FM-01",

@@ -45,8 +45,8 @@ export const qualifications: readonly ProcedureQualification[] = [
       passed("3", "volumetric", "radiography, 100 %"),
       passed("4", "tensile", "at least 410 MPa", "468 MPa", "472 MPa"),
       passed("5", "bend", "four bars, 180°"),
-      passed("6", "impact", "weld metal, -20 °C, at least 27 J", "71 J", "66 J", "74 J"),
-      passed("7", "impact", "heat affected zone, -20 °C, at least 27 J", "83 J", "69 J", "77 J"),
+      { ...passed("6", "impact", "weld metal, at least 27 J", "71 J", "66 J", "74 J"), temperature: "-20 °C" },
+      { ...passed("7", "impact", "heat affected zone, at least 27 J", "83 J", "69 J", "77 J"), temperature: "-20 °C" },
       passed("8", "macro", "no crack, full penetration"),
     ],
     range: {

@@ -13,6 +13,7 @@ export const roundnessOf =
   (feature: string, part: string, diameters: readonly number[]): Row => ({
     feature,
     part,
+    shape: "diameters of one section",
     nominal,
     minimum,
     maximum,

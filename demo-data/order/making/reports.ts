@@ -8,7 +8,8 @@ const done: Readonly<Record<Method, Partial<NdtReport>>> = {
   VT: {
     procedure: "PRC-VT@4",
     acceptance: { standard: "EN ISO 5817", edition: "2014", level: "C" },
-    technique: "direct, 650 lx",
+    technique: "direct",
+    illuminance: "650 lx",
     instruments: ["LM-01", "WG-01"],
   },
   RT: {
@@ -28,14 +29,17 @@ const done: Readonly<Record<Method, Partial<NdtReport>>> = {
     procedure: "PRC-MT@3",
     acceptance: { standard: "EN ISO 23278", edition: "2015", level: "2X" },
     technique: "yoke, alternating current, wet black on white",
-    instruments: ["MY-01", "FM-01"],
+    directions: 2,
+    illuminance: "800 lx",
+    instruments: ["MY-01", "FM-01", "LM-01"],
   },
   PT: {
     procedure: "PRC-PT@2",
     acceptance: { standard: "EN ISO 23277", edition: "2015", level: "2X" },
     technique: "red dye, solvent removable, type II C e",
-    instruments: ["TH-05"],
+    instruments: ["TH-05", "LM-01"],
     surfaceTemperature: "21 °C",
+    illuminance: "900 lx",
   },
   UT: {},
 };

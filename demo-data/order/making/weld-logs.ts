@@ -43,7 +43,7 @@ function runOf(
     voltage: `${voltage.toFixed(1)} V`,
     travelSpeed: `${speed} mm/min`,
     heatInput: `${heat.toFixed(2)} kJ/mm`,
-    instruments: ["WM-02"],
+    instruments: ["WM-02", "TH-06"],
   };
 }
 

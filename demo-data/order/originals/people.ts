@@ -12,7 +12,7 @@ const welders = [
 
 const instruments = [
   ["GAUGES", "the gauges and thermometer of the pressure test", "2026-05-04", "PG-03 PG-04 TH-02"],
-  ["SHOP", "measuring equipment of the shop", "2026-04-13", "WM-02 UT-03 TAPE-03 CA-05 CT-01 WG-01"],
+  ["SHOP", "measuring equipment of the shop", "2026-04-13", "WM-02 TH-06 UT-03 TAPE-03 CA-05 CT-01 WG-01"],
   ["TESTERS", "measuring equipment of the testers", "2026-03-30", "DM-01 LM-01 MY-01 FM-01 TH-05"],
   ["SUPPLIERS", "measuring equipment of suppliers", "2026-03-16", "PG-07 TR-11"],
 ] as const;

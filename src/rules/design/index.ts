@@ -12,6 +12,7 @@ import { measuredAlike } from "./measured-thickness.ts";
 import { dimensionRows } from "./nominals.ts";
 import { openingJudged } from "./openings.ts";
 import { pressureCycles, vacuumAsked } from "./operation.ts";
+import { sectionRound, peakingPermitted } from "./shape.ts";
 import { measuredAtStations } from "./stations.ts";
 import { weldCoefficientExtent } from "./weld-coefficient.ts";
 
@@ -37,6 +38,8 @@ export const designRules: readonly Rule[] = [
   openingJudged,
   pressureCycles,
   vacuumAsked,
+  sectionRound,
+  peakingPermitted,
   measuredAtStations,
   weldCoefficientExtent,
 ];

@@ -37,6 +37,58 @@ export const heatTreatmentPlanned = rule({
   ],
 });
 
+export const treatedAsPlanned = rule({
+  id: "treated-as-planned",
+  title: "A joint goes through a heat treatment only where it is planned with one",
+  basis: fromMemory("EN ISO 15614-1", "2017", "heat treatment after welding is an essential variable"),
+  kind: "heat-treatment",
+  when: [{ path: "joints", exists: true }],
+  severity: "nonconformity",
+  owner: "welding coordination",
+  inputs: {
+    type: text("type"),
+    named: list(text("joints[]")),
+    joints: list(
+      thing("joints[]", {
+        planned: optional(flag("postWeldHeatTreatment")),
+        procedure: thing("weldingProcedure", { treated: flag("postWeldHeatTreatment") }),
+      }),
+    ),
+  },
+  *check({ type, joints }, charge) {
+    // A joint that is planned with it and welded to a procedure without is found by the plan.
+    const strange = joints.filter(({ planned, procedure }) => planned !== true && !procedure.treated);
+    const [first] = strange;
+    if (first !== undefined)
+      yield {
+        at: "named",
+        accuses: [],
+        message: `${type} ${charge.name} was made on joint ${strange.map(({ $ }) => $.name).join(", ")}; ${first.procedure.$.name} is qualified without heat treatment after welding`,
+        why: "a weld that was tested as welded is another one after heat treatment",
+        hint: "name the procedure that was tested with it; else raise a nonconformity report and have the joints judged",
+        related: [{ at: [first.procedure, "treated"], message: "stated here" }],
+      };
+  },
+  examples: [
+    {
+      name: "planned with it",
+      given: { type: "stress relief", named: ["L1"], joints: [{ planned: true, procedure: { treated: true } }] },
+      objections: [],
+    },
+    {
+      name: "planned without it",
+      given: {
+        type: "stress relief",
+        named: ["L1"],
+        joints: [{ $: "L1", planned: false, procedure: { $: "WPS-03 revision 2", treated: false } }],
+      },
+      objections: [
+        "stress relief X-01 was made on joint L1; WPS-03 revision 2 is qualified without heat treatment after welding",
+      ],
+    },
+  ],
+});
+
 export const heatTreatmentAfterWelding = rule({
   id: "heat-treatment-after-welding",
   title: "A joint is heat treated after its last run and its last repair",

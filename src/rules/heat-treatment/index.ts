@@ -1,7 +1,7 @@
 // Made from the files of this folder by `npm run types`; change them, not this one.
 import type { Rule } from "../../model/rule.ts";
 import { heatTreatmentChart } from "./chart.ts";
-import { heatTreatmentPlanned, heatTreatmentAfterWelding, heatTreatmentTimes } from "./cycles.ts";
+import { heatTreatmentPlanned, treatedAsPlanned, heatTreatmentAfterWelding, heatTreatmentTimes } from "./cycles.ts";
 import { formedEndTreated, rolledPartTreated } from "./formed.ts";
 import { heatTreatmentHeld } from "./held.ts";
 import { heatTreatmentLoad } from "./load.ts";
@@ -12,6 +12,7 @@ import { heatTreatmentSpan } from "./span.ts";
 export const heatTreatmentRules: readonly Rule[] = [
   heatTreatmentChart,
   heatTreatmentPlanned,
+  treatedAsPlanned,
   heatTreatmentAfterWelding,
   heatTreatmentTimes,
   formedEndTreated,

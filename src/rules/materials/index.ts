@@ -1,5 +1,6 @@
 // Made from the files of this folder by `npm run types`; change them, not this one.
 import type { Rule } from "../../model/rule.ts";
+import { alloyAsPart, alloyAsCertificate } from "./alloy.ts";
 import { developedAreas } from "./areas.ts";
 import { boltSection } from "./bolting.ts";
 import { chemistryLimits } from "./chemistry.ts";
@@ -16,9 +17,12 @@ import { rowMass } from "./row-mass.ts";
 import { certifiedSizes } from "./sizes.ts";
 import { tensileLimits } from "./strength.ts";
 import { impactTested } from "./tests-owed.ts";
+import { tubeTightness } from "./tube-tests.ts";
 
 /** What rules/ has of materials. */
 export const materialsRules: readonly Rule[] = [
+  alloyAsPart,
+  alloyAsCertificate,
   ...developedAreas,
   boltSection,
   chemistryLimits,
@@ -43,4 +47,5 @@ export const materialsRules: readonly Rule[] = [
   ...certifiedSizes,
   tensileLimits,
   impactTested,
+  tubeTightness,
 ];

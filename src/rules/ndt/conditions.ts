@@ -16,6 +16,8 @@ interface Figure {
   readonly from?: string;
   readonly to?: string;
   readonly called: string;
+  /** Whether it is read in ultraviolet light. */
+  readonly fluorescent?: boolean;
   /** It is owed of every test of its method. */
   readonly owed?: true;
   readonly good: string;
@@ -79,6 +81,7 @@ const figures: readonly Figure[] = [
     method: "PT",
     path: "illuminance",
     unit: "lx",
+    fluorescent: false,
     condition: "light of PT",
     from: "lightFrom",
     called: "light",
@@ -105,6 +108,7 @@ const figures: readonly Figure[] = [
     method: "MT",
     path: "illuminance",
     unit: "lx",
+    fluorescent: false,
     condition: "light of MT",
     from: "lightFrom",
     called: "light",
@@ -125,6 +129,19 @@ const figures: readonly Figure[] = [
     good: "2.4 kA/m",
     low: "1.9 kA/m",
     high: "6.1 kA/m",
+    hint: again,
+  },
+  {
+    id: "fluorescent-darkness",
+    title: "A fluorescent test is read in the dark",
+    path: "illuminance",
+    unit: "lx",
+    fluorescent: true,
+    condition: "darkness",
+    to: "lightTo",
+    called: "light",
+    good: "20 lx",
+    high: "21 lx",
     hint: again,
   },
   {
@@ -149,15 +166,17 @@ const limitsOf: Readonly<Record<string, string>> = {
   "penetrant-light": "at least 500 lx is asked for",
   "visual-light": "at least 350 lx is asked for",
   "magnetic-light": "at least 500 lx is asked for",
+  "fluorescent-darkness": "at most 20 lx is permitted",
   "ultraviolet-light": "at least 10 W/m² is asked for",
   "magnetic-field": "2 kA/m to 6 kA/m is permitted",
 };
 
 /** Figures of surface tests against their limits: one rule for each. */
 export const surfaceConditions: readonly Rule[] = figures.map((figure) => {
-  const { id, title, method, path, unit, condition, from, to, called, owed, hint } = figure;
+  const { id, title, method, path, unit, condition, from, to, called, fluorescent, owed, hint } = figure;
   const when: readonly Condition[] = [
     ...(method === undefined ? [] : [{ path: "method", equals: method }]),
+    ...(fluorescent === undefined ? [] : [{ path: "irradiance", exists: fluorescent }]),
     ...(owed ? [] : [{ path, exists: true }]),
   ];
   const owes: readonly Owes[] = owed ? [owedBy("testing", "testing-complete", "value")] : [];

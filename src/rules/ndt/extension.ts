@@ -9,6 +9,7 @@ const other = {
   from: optional(quantity("from", "mm")),
   to: optional(quantity("to", "mm")),
   length: quantity("length", "mm"),
+  result: optional(text("result")),
   retest: exists("repair"),
 };
 
@@ -38,11 +39,36 @@ export const rejectionExtended = rule({
     const same = joint.rows.filter(({ report }) => report.method === method);
     const all = union(same.flatMap((one) => spansOf(one, joint.length, isClosed(joint.role)) ?? []));
     if (all >= joint.length.value * (1 - 1e-9)) return;
+    const others = same.filter((one) => !one.retest && one.$.address !== row.address);
+    const earlier = others.find(
+      (one) =>
+        one.result === "rejected" && one.report.day.text !== day.text && canPrecede(day, one.report.day) === "no",
+    );
+    if (earlier !== undefined) {
+      yield {
+        at: "length",
+        accuses: [],
+        message: `${row.name} is rejected after ${earlier.$.name} was; ${Number(all.toFixed(3))} mm of ${joint.length.text} of joint ${joint.$.name} are tested by ${method}`,
+        why: "a further length that is rejected as well stands for the whole joint",
+        hint: "add the report of the whole joint, or answer this query with what was agreed",
+        related: [{ at: earlier, message: "rejected before" }],
+      };
+      return;
+    }
     // Report and row alike may state no time: what may be later counts as later, but for the rejected row itself.
-    const further = same
-      .filter((one) => !one.retest && one.$.address !== row.address && canPrecede(day, one.report.day) === "yes")
-      .filter((one) => one.report.day.from > day.from || one.report.day.text !== day.text)
-      .reduce((sum, one) => sum + one.length.value, 0);
+    const isFurther = (one: (typeof others)[number]) =>
+      canPrecede(day, one.report.day) === "yes" && (one.report.day.from > day.from || one.report.day.text !== day.text);
+    const lengths = (rows: typeof others) =>
+      union(rows.flatMap((one) => spansOf(one, joint.length, isClosed(joint.role)) ?? []));
+    const placed = (one: (typeof others)[number]) => one.from !== undefined && one.to !== undefined;
+    const own = same.filter((one) => one.$.address === row.address);
+    const before = [...own, ...others.filter((one) => !isFurther(one))];
+    const later = others.filter(isFurther);
+    // What was tested before is no further length, and a length tested twice is one.
+    const further =
+      lengths([...before, ...later].filter(placed)) -
+      lengths(before.filter(placed)) +
+      later.filter((one) => !placed(one)).reduce((sum, one) => sum + one.length.value, 0);
     if (further >= 2 * length.value * (1 - 1e-9)) return;
     yield {
       at: "length",
@@ -63,6 +89,19 @@ export const rejectionExtended = rule({
       name: "nothing but the repair",
       given: rejected([], true),
       objections: ["X-01 is rejected over 400 mm; 0 mm more of joint C2 were tested by RT since"],
+    },
+    {
+      name: "a further length where it was tested before",
+      given: rejected([
+        ["480 mm", "0 mm", "480 mm"],
+        ["480 mm", "100 mm", "580 mm"],
+      ]),
+      objections: ["X-01 is rejected over 400 mm; 180 mm more of joint C2 were tested by RT since"],
+    },
+    {
+      name: "rejected again",
+      given: { ...rejected(["480 mm"]), day: "2026-06-13" },
+      objections: ["X-01 is rejected after X-00 was; 400 mm of 3745 mm of joint C2 are tested by RT"],
     },
     {
       name: "tested all along",
@@ -91,10 +130,26 @@ export const rejectionExtended = rule({
   ],
 });
 
-function rejected(further: readonly string[], repaired = false) {
+type Further = string | readonly [length: string, from: string, to: string];
+
+/** A row of 0 mm to 400 mm that was rejected, with others of its joint after it; X-00 was rejected before what is later. */
+function rejected(further: readonly Further[], repaired = false) {
+  const report = { day: "2026-06-12", method: "RT" };
   const rows = [
-    { $: "X-01", report: { day: "2026-06-11", method: "RT" }, length: "400 mm", retest: false },
-    ...further.map((length) => ({ $: "R-02", report: { day: "2026-06-12", method: "RT" }, length, retest: false })),
+    {
+      $: "X-01",
+      report: { day: "2026-06-11", method: "RT" },
+      from: "0 mm",
+      to: "400 mm",
+      length: "400 mm",
+      retest: false,
+    },
+    { $: "X-00", report: { day: "2026-06-12", method: "RT" }, length: "0 mm", result: "rejected", retest: false },
+    ...further.map((one) =>
+      typeof one === "string"
+        ? { $: "R-02", report, length: one, retest: false }
+        : { $: "R-02", report, length: one[0], from: one[1], to: one[2], retest: false },
+    ),
     ...(repaired ? [{ $: "R-03", report: { day: "2026-06-16", method: "RT" }, length: "800 mm", retest: true }] : []),
   ];
   return {

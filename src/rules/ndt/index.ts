@@ -1,12 +1,14 @@
 // Made from the files of this folder by `npm run types`; change them, not this one.
 import type { Rule } from "../../model/rule.ts";
 import { acceptanceLevel, citedEditions } from "./acceptance.ts";
+import { indicationsAdjacent } from "./adjacent.ts";
 import { testerAuthorised } from "./authorisation.ts";
 import { surfaceConditions } from "./conditions.ts";
-import { crossingsPlaced, radiographedCrossings, ultrasonicCrossings } from "./crossings.ts";
+import { crossingsPlaced, radiographedCrossings, ultrasonicCrossings, seamsStaggered } from "./crossings.ts";
 import { rejectionExtended } from "./extension.ts";
 import { extentFloor } from "./extent-floor.ts";
 import { visualExtent, magneticExtent, penetrantExtent, radiographicExtent, ultrasonicExtent } from "./extent.ts";
+import { filmArtefact } from "./film-artefact.ts";
 import { filmClass } from "./film-class.ts";
 import { filmDensity } from "./film-density.ts";
 import { filmLength, doubleImage } from "./film-geometry.ts";
@@ -17,7 +19,9 @@ import { indicationPermitted } from "./indications.ts";
 import { jointCoefficient } from "./joint-coefficient.ts";
 import { jointClosesPart, jointGoesRound } from "./joint-course.ts";
 import { reportPeople } from "./laboratory.ts";
+import { magnetised, yokeLifts } from "./magnetised.ts";
 import { methodForWeld } from "./method.ts";
+import { instrumentsNamed } from "./named-instruments.ts";
 import { testAfterWelding, testDelay, rowLength } from "./order.ts";
 import { testedWithinWeld } from "./place.ts";
 import { procedureApproved, visualProcedureApproved } from "./procedure-approved.ts";
@@ -30,6 +34,7 @@ import { testerSector } from "./sector.ts";
 import { sourceNamed } from "./source-named.ts";
 import { sourceRange } from "./source-range.ts";
 import { testLevel, radiographicClass } from "./test-level.ts";
+import { testerCertifiedByOthers } from "./tester-certificates.ts";
 import { testerPeriod } from "./tester-period.ts";
 import { testerCertified, visualTesterCertified, testerApproved } from "./testers.ts";
 import { ultrasonicTechnique } from "./ultrasonic.ts";
@@ -39,11 +44,13 @@ import { visualFirst } from "./visual-first.ts";
 export const ndtRules: readonly Rule[] = [
   acceptanceLevel,
   ...citedEditions,
+  indicationsAdjacent,
   testerAuthorised,
   ...surfaceConditions,
   crossingsPlaced,
   radiographedCrossings,
   ultrasonicCrossings,
+  seamsStaggered,
   rejectionExtended,
   extentFloor,
   visualExtent,
@@ -51,6 +58,7 @@ export const ndtRules: readonly Rule[] = [
   penetrantExtent,
   radiographicExtent,
   ultrasonicExtent,
+  filmArtefact,
   filmClass,
   filmDensity,
   filmLength,
@@ -63,7 +71,10 @@ export const ndtRules: readonly Rule[] = [
   jointClosesPart,
   jointGoesRound,
   ...reportPeople,
+  magnetised,
+  yokeLifts,
   methodForWeld,
+  ...instrumentsNamed,
   testAfterWelding,
   testDelay,
   rowLength,
@@ -80,6 +91,7 @@ export const ndtRules: readonly Rule[] = [
   sourceRange,
   testLevel,
   radiographicClass,
+  testerCertifiedByOthers,
   testerPeriod,
   testerCertified,
   visualTesterCertified,

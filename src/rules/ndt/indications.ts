@@ -1,5 +1,5 @@
 import { fromMemory } from "../../model/basis.ts";
-import { familiesOf, isoName, unnamed } from "../../model/imperfections.ts";
+import { artefact, familiesOf, isoName, unnamed } from "../../model/imperfections.ts";
 import {
   anyOf,
   list,
@@ -81,6 +81,8 @@ function faultOf(found: Found, { report, joint, limits, echoes }: Given): Fault 
   const thickness = joint.type === "fillet" ? (joint.throat ?? wall) : wall;
   if (thickness === undefined) return undefined;
   const faults = familiesOf(found.type)
+    // What a mark of the film hides is asked about by itself.
+    .filter((family) => family !== artefact)
     .map((family) => asShaped(family, found, standard))
     .map((family): Fault | undefined => {
       const row = limits(standard, report.level, family, thickness);

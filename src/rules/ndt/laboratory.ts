@@ -1,48 +1,60 @@
 import { commonPractice } from "../../model/basis.ts";
-import { anyOf, thing, things } from "../../model/input.ts";
+import { anyOf, text, thing, things } from "../../model/input.ts";
 import { rule, type Rule } from "../../model/rule.ts";
 import { holds, person } from "../shared/roles.ts";
+import { aKind } from "../shared/words.ts";
 
-const employed = rule({
-  id: "tester-of-laboratory",
-  title: "Who tested works for the laboratory that reports",
-  basis: commonPractice("a laboratory reports what its own people tested"),
-  kind: "ndt-report",
-  // A firm that tests nothing is found by what it is registered for.
-  when: [
-    { path: "laboratory", exists: true },
-    { path: "laboratory.roles[]", equals: ["testing", "laboratory"] },
-  ],
-  severity: "query",
-  owner: "testing",
-  inputs: {
-    laboratory: thing("laboratory", {}),
-    operator: thing("operator", { employer: thing("employer", {}) }),
-  },
-  *check({ laboratory, operator }, report) {
-    if (operator.employer.$.id !== laboratory.$.id)
-      yield {
-        at: "laboratory",
-        accuses: [],
-        message: `report ${report.name} is by ${laboratory.$.name}; ${operator.$.name}, who tested, works for ${operator.employer.$.name}`,
-        why: "the register of people names another employer",
-        hint: "compare with the report; correct firm or person, or answer this query with the agreement under which the person tested",
-        related: [{ at: [operator, "employer"], message: `${operator.employer.$.name} here` }],
-      };
-  },
-  examples: [
-    {
-      name: "its own tester",
-      given: { laboratory: { $: "L1" }, operator: { $: "N1", employer: { $: "L1" } } },
-      objections: [],
+/** Kinds whose tests a laboratory may have made, and the field that names who made them. */
+const laboratories = [
+  ["tester-of-laboratory", "ndt-report", "operator"],
+  ["hardness-of-laboratory", "hardness-report", "by"],
+  ["leak-test-of-laboratory", "leak-test", "by"],
+  ["alloy-of-laboratory", "alloy-report", "by"],
+] as const;
+
+const employed = laboratories.map(([id, kind, tester]) =>
+  rule({
+    id,
+    title: `Who tested for ${aKind(kind)} works for the laboratory that reports`,
+    basis: commonPractice("a laboratory reports what its own people tested"),
+    kind,
+    // A firm that tests nothing is found by what it is registered for.
+    when: [
+      { path: "laboratory", exists: true },
+      { path: "laboratory.roles[]", equals: ["testing", "laboratory"] },
+    ],
+    severity: "query",
+    owner: "testing",
+    inputs: {
+      named: text("laboratory"),
+      laboratory: thing("laboratory", {}),
+      operator: thing(tester, { employer: thing("employer", {}) }),
     },
-    {
-      name: "somebody else's",
-      given: { laboratory: { $: "L1" }, operator: { $: "N1", employer: { $: "L2" } } },
-      objections: ["report X-01 is by L1; N1, who tested, works for L2"],
+    *check({ laboratory, operator }, report) {
+      if (operator.employer.$.id !== laboratory.$.id)
+        yield {
+          at: "named",
+          accuses: [],
+          message: `report ${report.name} is by ${laboratory.$.name}; ${operator.$.name}, who tested, works for ${operator.employer.$.name}`,
+          why: "the register of people names another employer",
+          hint: "compare with the report; correct firm or person, or answer this query with the agreement under which the person tested",
+          related: [{ at: [operator, "employer"], message: `${operator.employer.$.name} here` }],
+        };
     },
-  ],
-});
+    examples: [
+      {
+        name: "its own tester",
+        given: { laboratory: { $: "L1" }, operator: { $: "N1", employer: { $: "L1" } } },
+        objections: [],
+      },
+      {
+        name: "somebody else's",
+        given: { laboratory: { $: "L1" }, operator: { $: "N1", employer: { $: "L2" } } },
+        objections: ["report X-01 is by L1; N1, who tested, works for L2"],
+      },
+    ],
+  }),
+);
 
 const signing = rule({
   id: "report-signed-by-tester",
@@ -89,4 +101,4 @@ function signedBy(id: string) {
 }
 
 /** Who stands behind a report of tests. */
-export const reportPeople: readonly Rule[] = [employed, signing];
+export const reportPeople: readonly Rule[] = [...employed, signing];

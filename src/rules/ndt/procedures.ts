@@ -20,6 +20,10 @@ const uses: readonly Use[] = [
   { id: "heat-treatment-procedure", kind: "heat-treatment", path: "procedure", types: ["heat-treatment", "forming"] },
   { id: "pressure-test-procedure", kind: "pressure-test", path: "procedure", types: ["pressure-test"] },
   { id: "tube-end-procedure-type", kind: "tube-end-group", path: "procedure", types: ["expanding"] },
+  { id: "coating-procedure", kind: "coating-report", path: "procedure", types: ["coating"] },
+  { id: "hardness-procedure", kind: "hardness-report", path: "procedure", types: ["hardness-test"] },
+  { id: "leak-test-procedure", kind: "leak-test", path: "procedure", types: ["leak-test"] },
+  { id: "alloy-procedure", kind: "alloy-report", path: "procedure", types: ["alloy-analysis"] },
   { id: "bench-procedure", kind: "safety-valve", path: "bench.procedure", types: ["set-pressure"], open: true },
 ];
 

@@ -47,7 +47,9 @@ export const sourceRange = rule({
       name: "range",
       message: `${rays}; class ${report.made} takes it for ${from.text} to ${to.text}, and not for ${through}`,
       why: open ? `by agreement from ${agreed.text}` : "outside its range a source hides what it should show",
-      hint: open ? "answer this query with the agreement" : "have the films made again with a source that is fit",
+      hint: open
+        ? "compare source and procedure with the report; answer this query with the agreement, or have the films made again"
+        : "have the films made again with a source that is fit",
       unsure: open,
     };
   },

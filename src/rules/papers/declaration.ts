@@ -2,6 +2,7 @@ import { fromMemory } from "../../model/basis.ts";
 import { canPrecede } from "../../model/dates.ts";
 import { anyOf, date, list, optional, text, thing, things } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
+import { reportsOfBook } from "../shared/reports.ts";
 import { kindName } from "../shared/words.ts";
 
 const directive = (topic: string) => fromMemory("Directive 2014/68/EU", undefined, topic);
@@ -18,25 +19,18 @@ export const declarationLast = rule({
     certificates: anyOf(things("equipment.<body-certificate:equipment>", { day: date("date") })),
     tests: anyOf(things("equipment.<pressure-test:equipment>", { day: date("date") })),
     valves: anyOf(things("equipment.<safety-valve:equipment>", { day: optional(date("bench.date")) })),
-    reports: anyOf(things("book.ndt-report", { day: date("date") })),
-    dimensions: anyOf(things("book.dimension-check", { day: date("date") })),
+    ...reportsOfBook,
     nonconformities: anyOf(things("book.nonconformity-report", { day: optional(date("closed")) })),
     inspections: anyOf(things('book.document[type="final-inspection-report"].revisions[]', { day: date("approved") })),
   },
   *check({ day, ...evidence }, declaration) {
-    const late = [
-      ...evidence.certificates,
-      ...evidence.tests,
-      ...evidence.valves,
-      ...evidence.reports,
-      ...evidence.dimensions,
-      ...evidence.nonconformities,
-      ...evidence.inspections,
-    ].flatMap((one) =>
-      one.day !== undefined && canPrecede(one.day, day) === "no"
-        ? [{ at: one, message: `${kindName(one.$.kind)} ${one.$.name} of ${one.day.text}` }]
-        : [],
-    );
+    const late = Object.values(evidence)
+      .flat()
+      .flatMap((one) =>
+        one.day !== undefined && canPrecede(one.day, day) === "no"
+          ? [{ at: one, message: `${kindName(one.$.kind)} ${one.$.name} of ${one.day.text}` }]
+          : [],
+      );
     if (late.length > 0)
       yield {
         at: "day",

@@ -2,6 +2,7 @@ import { fromMemory, ownChoice } from "../../model/basis.ts";
 import { canPrecede, type DateValue } from "../../model/dates.ts";
 import { anyOf, date, list, text, thing, things, type Condition, type Handle, type Thing } from "../../model/input.ts";
 import { rule, type Objection, type Rule } from "../../model/rule.ts";
+import { usesOfDrawing, usesOfProcedure } from "../shared/reports.ts";
 import { AKind, kindName } from "../shared/words.ts";
 import { kindIn, rowsOfKind } from "../../model/kind-text.ts";
 
@@ -76,13 +77,10 @@ export const drawingInForce = rule({
   kind: "drawing#revisions",
   inputs: {
     ...revision,
-    tests: anyOf(things("<ndt-report:drawing>", used)),
-    dimensions: anyOf(things("<dimension-check:drawing>", used)),
-    pressureTests: anyOf(things("<pressure-test:drawing>", used)),
-    certificates: anyOf(things("<body-certificate:drawings[]>", used)),
+    ...usesOfDrawing,
   },
-  *check({ tests, dimensions, pressureTests, certificates, ...own }, subject) {
-    yield* notInForce(own, [...tests, ...dimensions, ...pressureTests, ...certificates], "drawing", subject);
+  *check({ name, approved, all, ...uses }, subject) {
+    yield* notInForce({ name, approved, all }, Object.values(uses).flat(), "drawing", subject);
   },
   examples: examples("drawing"),
 });
@@ -94,15 +92,10 @@ export const testProcedureInForce = rule({
   kind: "procedure#revisions",
   inputs: {
     ...revision,
-    tests: anyOf(things("<ndt-report:procedure>", used)),
-    charges: anyOf(things("<heat-treatment:procedure>", { day: date("started") })),
-    pressureTests: anyOf(things("<pressure-test:procedure>", used)),
-    benches: anyOf(things("<safety-valve:bench.procedure>", used)),
-    tubeEnds: anyOf(things("<tube-end-group:procedure>", used)),
+    ...usesOfProcedure,
   },
-  *check({ tests, charges, pressureTests, benches, tubeEnds, ...own }, subject) {
-    const uses = [...tests, ...charges, ...pressureTests, ...benches, ...tubeEnds];
-    yield* notInForce(own, uses, "procedure", subject);
+  *check({ name, approved, all, ...uses }, subject) {
+    yield* notInForce({ name, approved, all }, Object.values(uses).flat(), "procedure", subject);
   },
   examples: examples("procedure"),
 });

@@ -117,11 +117,21 @@ export const raisedAfterFound: readonly Rule[] = ["ndt-report"].map((kind) =>
     severity: "query",
     inputs: {
       day: date("date"),
-      reports: anyOf(things("<nonconformity-report:affected[]>", { raised: date("raised") })),
+      reports: anyOf(
+        things("<nonconformity-report:affected[]>", {
+          raised: date("raised"),
+        }),
+      ),
+      all: anyOf(
+        things(`book.${kind}`, { day: date("date"), named: anyOf(things("<nonconformity-report:affected[]>", {})) }),
+      ),
     },
-    *check({ day, reports }, subject) {
+    *check({ day, reports, all }, subject) {
+      // What comes to an open report later, as a re-test that failed, is no wrong day: another was there when it was raised.
+      const isOpen = ({ $, raised }: (typeof reports)[number]) =>
+        all.some((one) => canPrecede(one.day, raised) !== "no" && one.named.some((other) => other.$.id === $.id));
       for (const report of reports)
-        if (canPrecede(day, report.raised) === "no")
+        if (canPrecede(day, report.raised) === "no" && !isOpen(report))
           yield {
             at: [report, "raised"],
             on: report,
@@ -134,6 +144,15 @@ export const raisedAfterFound: readonly Rule[] = ["ndt-report"].map((kind) =>
     },
     examples: [
       { name: "on one day", given: { day: "2026-06-11", reports: [{ raised: "2026-06-11" }] }, objections: [] },
+      {
+        name: "a re-test that came to it later",
+        given: {
+          day: "2026-06-16",
+          reports: [{ $: "NCR-01", raised: "2026-06-11" }],
+          all: [{ $: "R-01", day: "2026-06-11", named: [{ $: "NCR-01" }] }],
+        },
+        objections: [],
+      },
       {
         name: "a day before",
         given: { day: "2026-06-12", reports: [{ $: "NCR-01", raised: "2026-06-11" }] },

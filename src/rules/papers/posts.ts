@@ -114,6 +114,28 @@ export const posts: readonly Post[] = [
     open: true,
   },
   {
+    id: "coating-role",
+    kind: "coating-report",
+    path: "by",
+    day: "date",
+    roles: ["quality control", "supplier", "testing", "inspection body"],
+    did: "measured for",
+  },
+  ...(
+    [
+      ["hardness-role", "hardness-report"],
+      ["leak-test-role", "leak-test"],
+      ["alloy-role", "alloy-report"],
+    ] as const
+  ).map(([id, kind]) => ({
+    id,
+    kind,
+    path: "by",
+    day: "date",
+    roles: ["testing", "laboratory", "quality control", "inspection body"],
+    did: "tested for",
+  })),
+  {
     id: "visual-examination-role",
     kind: "pressure-test",
     path: "visualExamination.by",

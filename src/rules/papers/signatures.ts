@@ -5,9 +5,11 @@ import { aKind } from "../shared/words.ts";
 
 /** Kinds whose records are signed, and lists of theirs that are signed in the same way. */
 const signed: readonly string[] = [
+  "alloy-report",
   "body-certificate",
   "book",
   "calculation-sheet",
+  "coating-report",
   "consumable-batch",
   "declaration",
   "deviation",
@@ -16,11 +18,13 @@ const signed: readonly string[] = [
   "drawing",
   "equipment",
   "fitting",
+  "hardness-report",
   "heat-treatment",
   "inspection-step",
   "instrument",
   "issue",
   "joint",
+  "leak-test",
   "material-certificate",
   "mill-approval",
   "nameplate",

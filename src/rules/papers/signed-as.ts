@@ -28,6 +28,10 @@ const papers: readonly Paper[] = [
   { kind: "production-test", as: [["laboratory", "testing"]], due: "testing-complete", owner: "testing" },
   { kind: "heat-treatment", as: [["supplier", "shop", "laboratory"]], due: "testing-complete", owner: "quality" },
   { kind: "dimension-check", as: [["quality control"]], due: "pressure-test", owner: "quality" },
+  { kind: "coating-report", as: [["quality control", "supplier"]], due: "final-inspection", owner: "quality" },
+  { kind: "hardness-report", as: [["testing", "laboratory"]], due: "testing-complete", owner: "testing" },
+  { kind: "leak-test", as: [["testing", "quality control"]], due: "final-inspection", owner: "testing" },
+  { kind: "alloy-report", as: [["testing", "laboratory"]], due: "testing-complete", owner: "testing" },
   { kind: "tube-end-group", as: [["shop", "welder", "quality control"]], due: "testing-complete", owner: "quality" },
   { kind: "safety-valve", as: [["supplier", "laboratory"]], due: "final-inspection", owner: "supplier" },
 ];
@@ -45,7 +49,7 @@ export const signedAs: readonly Rule[] = papers.map(({ kind, as, due, owner }) =
     inputs: { roles: list(text("signatures[].role")) },
     owes: [owedBy(owner, due, "roles")],
     *check({ roles }, report) {
-      const missing = as.filter((any) => !any.some((role) => roles.includes(role)));
+      const missing = lacking(as, roles);
       if (missing.length > 0)
         yield {
           at: "roles",
@@ -73,6 +77,10 @@ export const signedAs: readonly Rule[] = papers.map(({ kind, as, due, owner }) =
   }),
 );
 
+/** As what nobody signed of those who have to. */
+const lacking = (as: Paper["as"], roles: readonly string[]) =>
+  as.filter((any) => !any.some((role) => roles.includes(role)));
+
 /** "welder or welding operator, and as welding coordinator". */
 function wordsOf(as: Paper["as"]): string {
   return as.map((any) => any.join(" or ")).join(", and as ");
@@ -82,6 +90,10 @@ function wordsOf(as: Paper["as"]): string {
 const doers = [
   ["dimension-check-role", "measured"],
   ["visual-examination-role", "examined the vessel"],
+  ["coating-role", "measured"],
+  ["hardness-role", "tested"],
+  ["leak-test-role", "tested"],
+  ["alloy-role", "tested"],
 ] as const;
 
 /** Who says what he saw signs that he did. */
@@ -91,6 +103,8 @@ export const signedByDoer: readonly Rule[] = posts.flatMap(({ id: post, kind, pa
 });
 
 function signedBy(kind: string, who: string, did: string, roles: readonly string[]): Rule {
+  const as = papers.find((paper) => paper.kind === kind)?.as ?? [];
+  const signer = as[0]?.[0] ?? "quality control";
   return rule({
     id: `${kind}-signed-by-doer`,
     title: `Who ${did} is among those who signed ${aKind(kind)}`,
@@ -110,6 +124,14 @@ function signedBy(kind: string, who: string, did: string, roles: readonly string
     *check({ doers: all, signatures }, report) {
       // Who had no such role at all is found by the role.
       if (signatures.some((one) => !holds(one.person, [one.role], undefined))) return;
+      // A report that nobody signed who has to is found by that.
+      if (
+        lacking(
+          as,
+          signatures.map(({ role }) => role),
+        ).length > 0
+      )
+        return;
       const signers = signatures.map((one) => one.person.$.id);
       for (const one of all)
         if (!signers.includes(one.$.id) && holds(one, roles, undefined))
@@ -122,22 +144,22 @@ function signedBy(kind: string, who: string, did: string, roles: readonly string
           };
     },
     examples: [
-      { name: "one of them", given: doneBy("D2", "quality control"), objections: [] },
-      { name: "who has no such role", given: doneBy("W03", "welder"), objections: [] },
+      { name: "one of them", given: doneBy("D2", "quality control", signer), objections: [] },
+      { name: "who has no such role", given: doneBy("W03", "welder", signer), objections: [] },
       {
         name: "somebody else",
-        given: doneBy("E1", "inspection body"),
+        given: doneBy("E1", "inspection body", signer),
         objections: [`${kindName(kind)} X-01 names E1 as who ${did}; it is signed by D2`],
       },
     ],
   });
 }
 
-function doneBy(id: string, role: string) {
+function doneBy(id: string, role: string, as: string) {
   return {
     doers: [{ $: id, roles: [{ role }] }],
     named: [id],
-    signatures: [{ role: "quality control", person: { $: "D2", roles: [{ role: "quality control" }] } }],
+    signatures: [{ role: as, person: { $: "D2", roles: [{ role: as }] } }],
   };
 }
 

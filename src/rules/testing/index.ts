@@ -1,12 +1,21 @@
 // Made from the files of this folder by `npm run types`; change them, not this one.
 import type { Rule } from "../../model/rule.ts";
 import { calibrationInterval } from "./calibration-interval.ts";
+import { jointHardness, hardnessPlaces, hardnessAtStage, parentMetalSoft } from "./hardness.ts";
 import { indicationLength } from "./indication-length.ts";
 import { instrumentFigures } from "./instrument-figures.ts";
 import { instrumentSort } from "./instrument-sorts.ts";
 import { instrumentUses } from "./instrument-uses.ts";
 import { calibrated, gaugeAsRegistered } from "./instruments.ts";
 import { calibrationSigned } from "./laboratory.ts";
+import {
+  leaksLeft,
+  leakTestJoints,
+  leakTestMedium,
+  leakTestSoak,
+  leakTestPressure,
+  leakTestBeforeWater,
+} from "./leak-test.ts";
 import { examinationPressure, mediumOfTest } from "./pressure-test-judged.ts";
 import { testAfterWork, testBeforeCoating, testWitnessed } from "./pressure-test.ts";
 import { recordedHold } from "./recorded-hold.ts";
@@ -16,6 +25,10 @@ import { testGauges } from "./test-gauges.ts";
 /** What rules/ has of testing. */
 export const testingRules: readonly Rule[] = [
   calibrationInterval,
+  jointHardness,
+  hardnessPlaces,
+  hardnessAtStage,
+  parentMetalSoft,
   indicationLength,
   ...instrumentFigures,
   instrumentSort,
@@ -23,6 +36,12 @@ export const testingRules: readonly Rule[] = [
   calibrated,
   gaugeAsRegistered,
   calibrationSigned,
+  leaksLeft,
+  leakTestJoints,
+  leakTestMedium,
+  leakTestSoak,
+  leakTestPressure,
+  leakTestBeforeWater,
   examinationPressure,
   mediumOfTest,
   testAfterWork,

@@ -1,5 +1,5 @@
 import { commonPractice } from "../../model/basis.ts";
-import { anyOf, text, things, type Condition } from "../../model/input.ts";
+import { anyOf, list, text, things, type Condition } from "../../model/input.ts";
 import { rule, type Rule } from "../../model/rule.ts";
 import { aKind } from "../shared/words.ts";
 
@@ -63,6 +63,27 @@ const uses: readonly Use[] = [
     what: "a run of welding",
     types: ["welding meter", "recorder", ...heats],
   },
+  {
+    id: "instruments-of-coating",
+    kind: "coating-report",
+    path: "instruments[]",
+    what: "a measurement of a coat",
+    types: ["coating thickness meter", ...heats],
+  },
+  {
+    id: "instruments-of-hardness",
+    kind: "hardness-report",
+    path: "instruments[]",
+    what: "a test of hardness",
+    types: ["hardness tester"],
+  },
+  {
+    id: "instruments-of-leak-test",
+    kind: "leak-test",
+    path: "instruments[]",
+    what: "a leak test",
+    types: [...gauges, ...heats],
+  },
   { id: "gauge-of-bench", kind: "safety-valve", path: "bench.instrument", what: "a pressure", types: gauges },
   tested("VT", "visual testing", ...lights, ...lengths, ...heats),
   tested("MT", "magnetic particle testing", "magnetic yoke", "field meter", ...lights, ...heats),
@@ -70,6 +91,10 @@ const uses: readonly Use[] = [
   tested("RT", "radiography", "densitometer", "step tablet", "light meter", ...lengths, ...heats),
   tested("UT", "ultrasonic testing", "ultrasonic set", ...lengths, ...heats),
 ];
+
+/** Kinds of instrument that serve for a test by a method. */
+export const serving = (method: string): readonly string[] =>
+  uses.find(({ id }) => id === `instruments-of-${method.toLowerCase()}`)?.types ?? [];
 
 /** Whoever names an instrument names one that can measure what was measured. `other` says nothing, and fits all. */
 export const instrumentUses: readonly Rule[] = uses.map(({ id, kind, path, when = [], what, types }) =>
@@ -81,17 +106,18 @@ export const instrumentUses: readonly Rule[] = uses.map(({ id, kind, path, when 
     when: [...when, { path, exists: true }],
     severity: "nonconformity",
     owner: "quality",
-    inputs: { instruments: anyOf(things(path, { type: text("type") })) },
+    inputs: { named: anyOf(list(text(path))), instruments: anyOf(things(path, { type: text("type") })) },
     *check({ instruments }, subject) {
       for (const instrument of instruments)
         if (instrument.type !== "other" && !types.includes(instrument.type))
           yield {
-            at: instrument,
+            at: "named",
             name: instrument.$.id,
             accuses: [],
             message: `${subject.name} names ${instrument.type} ${instrument.$.name} for ${what}`,
             why: `such are read with: ${types.join(", ")}`,
             hint: "name the instrument that was used, or correct what kind of instrument this one is",
+            related: [{ at: [instrument, "type"], message: `${instrument.type} here` }],
           };
     },
     examples: [

@@ -1,10 +1,9 @@
 import { commonPractice, ownChoice } from "../../model/basis.ts";
 import { compareDays } from "../../model/dates.ts";
-import { anyOf, date, list, optional, quantity, text, thing, things, type Thing } from "../../model/input.ts";
+import { date, list, optional, quantity, text, thing, type Thing } from "../../model/input.ts";
 import { holds } from "../../model/quantity.ts";
 import { rule } from "../../model/rule.ts";
-
-const use = { day: date("date") };
+import { usesOfInstrument } from "../shared/reports.ts";
 
 const calibration = {
   certificate: text("certificate"),
@@ -29,20 +28,10 @@ export const calibrated = rule({
   owner: "quality",
   inputs: {
     calibrations: list(thing("calibrations[]", calibration)),
-    reports: anyOf(things("<ndt-report:instruments[]>", use)),
-    dimensions: anyOf(things("<dimension-check:instruments[]>", use)),
-    gauges: anyOf(things("<pressure-test:gauges[].instrument>", { day: date("record.date") })),
-    thermometers: anyOf(things("<pressure-test:thermometers[]>", use)),
-    benches: anyOf(things("<safety-valve:bench.instrument>", use)),
-    runs: anyOf(things("<weld-log:runs[].instruments[]>", use)),
-    charges: anyOf(things("<heat-treatment:instruments[]>", { day: date("started") })),
-    tubeEnds: anyOf(things("<tube-end-group:instruments[]>", use)),
-    trials: anyOf(things("<fitting:functionTests[].instrument>", use)),
+    ...usesOfInstrument,
   },
   *check({ calibrations, ...used }, instrument) {
-    const { reports, dimensions, gauges, thermometers, benches, runs, charges, tubeEnds, trials } = used;
-    const inTests = [...reports, ...dimensions, ...gauges, ...thermometers, ...benches, ...trials];
-    const uses = [...inTests, ...runs, ...charges, ...tubeEnds];
+    const uses = Object.values(used).flat();
     const said = calibrations
       .map((one) => `${one.certificate}: ${one.from.day} to ${one.to.day}, left ${one.asLeft}`)
       .join("; ");

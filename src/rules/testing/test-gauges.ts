@@ -13,9 +13,24 @@ export const testGauges = rule({
   owner: "quality",
   inputs: {
     chart: text("profile.chartAsSecondGauge"),
-    gauges: things("gauges[]", { letter: text("gauge"), type: text("instrument.type") }),
+    gauges: things("gauges[]", {
+      letter: text("gauge"),
+      type: text("instrument.type"),
+      instrument: text("instrument"),
+    }),
   },
   *check({ chart, gauges }, test) {
+    const twice = gauges.find(
+      (one, index) => gauges.findIndex(({ instrument }) => instrument === one.instrument) < index,
+    );
+    if (twice !== undefined)
+      yield {
+        at: [twice, "instrument"],
+        name: "twice",
+        message: `gauge ${twice.letter} of pressure test ${test.name} is the same instrument as another, ${twice.instrument}`,
+        why: `gauges: ${gauges.map(({ letter, instrument }) => `${letter} ${instrument}`).join(", ")}`,
+        hint: "name the second gauge that stood beside it; else repeat the test, or have it accepted by who witnessed it",
+      };
     const recorders = gauges.filter(({ type }) => type === "recorder");
     for (const gauge of gauges.filter(({ type }) => type !== "recorder" && !read.includes(type)))
       yield {
@@ -51,6 +66,11 @@ export const testGauges = rule({
       objections: ["gauge A and B of pressure test X-01 is a recorder"],
     },
     {
+      name: "one gauge, named twice",
+      given: { ...gauges("no", "pressure gauge", "pressure gauge", "PG-A") },
+      objections: ["gauge B of pressure test X-01 is the same instrument as another, PG-A"],
+    },
+    {
       name: "no gauge at all",
       given: gauges("yes", "pressure gauge", "thermometer"),
       objections: ["gauge B of pressure test X-01 is a thermometer"],
@@ -58,12 +78,12 @@ export const testGauges = rule({
   ],
 });
 
-function gauges(chart: string, a: string, b: string) {
+function gauges(chart: string, a: string, b: string, second = "PG-B") {
   return {
     chart,
     gauges: [
-      { letter: "A", type: a },
-      { letter: "B", type: b },
+      { letter: "A", type: a, instrument: "PG-A" },
+      { letter: "B", type: b, instrument: second },
     ],
   };
 }

@@ -1,7 +1,7 @@
 // Made from the files of this folder by `npm run types`; change them, not this one.
 import type { Rule } from "../../model/rule.ts";
 import { tubeEndInProcedure, tubeEndProcedureQualified } from "./procedures.ts";
-import { tubeEndsCounted, stayTubesWelded } from "./tube-ends.ts";
+import { tubeEndsCounted, stayTubesWelded, reductionAsked } from "./tube-ends.ts";
 import { tubeEndWelderQualified } from "./welders.ts";
 
 /** What rules/ has of tubes. */
@@ -10,5 +10,6 @@ export const tubesRules: readonly Rule[] = [
   tubeEndProcedureQualified,
   tubeEndsCounted,
   stayTubesWelded,
+  reductionAsked,
   tubeEndWelderQualified,
 ];

@@ -1,5 +1,5 @@
 import { fromMemory, ownChoice } from "../../model/basis.ts";
-import { count, text, things } from "../../model/input.ts";
+import { count, optional, quantity, text, things } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
 import { owedBy } from "../../model/owes.ts";
 
@@ -112,3 +112,63 @@ export const stayTubesWelded = rule({
     },
   ],
 });
+
+export const reductionAsked = rule({
+  id: "reduction-asked",
+  scope: "tube-nests",
+  title: "Each end that was measured is expanded as its procedure asks",
+  basis: ownChoice("the procedure of the shop binds beside the usual limits"),
+  kind: "tube-end-group#measured",
+  when: [{ path: "record.reductionAsked", exists: true }],
+  severity: "nonconformity",
+  owner: "quality",
+  inputs: {
+    position: text("position"),
+    reduced: quantity("calculation(wall-reduction).ε", "%"),
+    after: quantity("insideAfter", "mm"),
+    least: optional(quantity("record.reductionAsked.minimum", "%")),
+    most: optional(quantity("record.reductionAsked.maximum", "%")),
+    usualLeast: quantity("profile.wallReductionLeastWelded", "%"),
+    usualMost: quantity("profile.wallReductionMost", "%"),
+  },
+  *check({ position, reduced, after, least, most, usualLeast, usualMost }) {
+    // What lies beyond the usual limits is found by its calculation.
+    if (reduced.value < usualLeast.value || reduced.value > usualMost.value) return;
+    const low = least !== undefined && reduced.value < least.value - 1e-9;
+    const high = most !== undefined && reduced.value > most.value + 1e-9;
+    if (low || high)
+      yield {
+        at: "after",
+        accuses: [],
+        message: `the wall of ${position} is reduced by ${Number(reduced.value.toFixed(1))} %; the procedure asks for ${least?.text ?? "any"} to ${most?.text ?? "any"}`,
+        why: `bore after expanding: ${after.text}`,
+        hint: "compare with the sheet; if it is so, raise a nonconformity report and have the end judged",
+      };
+  },
+  examples: [
+    { name: "within", given: expandedBy("8 %"), objections: [] },
+    {
+      name: "more",
+      given: expandedBy("9 %"),
+      objections: ["the wall of row 7, tube 5 is reduced by 9 %; the procedure asks for 5 % to 8 %"],
+    },
+    {
+      name: "less",
+      given: expandedBy("4.5 %"),
+      objections: ["the wall of row 7, tube 5 is reduced by 4.5 %; the procedure asks for 5 % to 8 %"],
+    },
+    { name: "beyond all limits", given: expandedBy("30 %"), objections: [] },
+  ],
+});
+
+function expandedBy(reduced: string) {
+  return {
+    position: "row 7, tube 5",
+    reduced,
+    after: "45.20 mm",
+    least: "5 %",
+    most: "8 %",
+    usualLeast: "2 %",
+    usualMost: "14 %",
+  };
+}

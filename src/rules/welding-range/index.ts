@@ -5,6 +5,7 @@ import { jointQualified } from "./joint-qualified.ts";
 import { qualificationRanges } from "./printed-range.ts";
 import { proceduresQualified } from "./procedure-qualified.ts";
 import { proceduresState } from "./procedure-states.ts";
+import { qualificationCold, polarityOfProcess } from "./qualification-cold.ts";
 import { qualificationLevel } from "./qualification-level.ts";
 import { qualificationTests } from "./qualification-tests.ts";
 import { qualificationStrength, qualificationImpact, qualificationHardness } from "./qualification-values.ts";
@@ -22,6 +23,8 @@ export const weldingRangeRules: readonly Rule[] = [
   ...qualificationRanges,
   ...proceduresQualified,
   ...proceduresState,
+  qualificationCold,
+  polarityOfProcess,
   qualificationLevel,
   qualificationTests,
   qualificationStrength,

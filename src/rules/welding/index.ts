@@ -10,8 +10,9 @@ import { fitUpOffset, fitUpBy, jointOnDrawing } from "./making.ts";
 import { markBeforeCut, fitUpAfterCut, weldAfterFitUp, batchUsable } from "./manufacture-order.ts";
 import { productionTestSet, productionTestRoom } from "./production-test-set.ts";
 import { productionTestStrength, productionTestImpact, productionTestHardness } from "./production-test-values.ts";
-import { productionTestMade } from "./production-tests.ts";
-import { repairCycle } from "./repairs.ts";
+import { productionTestMade, productionTestOfSeam } from "./production-tests.ts";
+import { repairCycle, repairDepth } from "./repairs.ts";
+import { runsInOrder, bothSidesWelded, runsHaveTime, runMeasured, everyWelderSigns } from "./run-course.ts";
 import { runTemperatures } from "./run-temperatures.ts";
 import { seamOrder } from "./seam-order.ts";
 import { weldLogComplete, weldLogProcedure, fillerCertified } from "./weld-log.ts";
@@ -49,7 +50,14 @@ export const weldingRules: readonly Rule[] = [
   productionTestImpact,
   productionTestHardness,
   productionTestMade,
+  productionTestOfSeam,
   repairCycle,
+  repairDepth,
+  runsInOrder,
+  bothSidesWelded,
+  runsHaveTime,
+  runMeasured,
+  everyWelderSigns,
   runTemperatures,
   seamOrder,
   weldLogComplete,

@@ -62,27 +62,30 @@ export const fitUpBy = rule({
   kind: "weld-log",
   severity: "nonconformity",
   owner: "shop",
-  inputs: { day: date("fitUp.date"), by: thing("fitUp.by", person) },
+  inputs: { day: date("fitUp.date"), named: text("fitUp.by"), by: thing("fitUp.by", person) },
   *check({ day, by }, log) {
     if (!holds(by, checkers, day))
       yield {
-        at: "by",
+        at: "named",
         accuses: [],
-        message: `the fit-up of weld log ${log.name} is checked by ${by.$.id}, who had no such post on ${day.text}`,
+        message: `the fit-up of weld log ${log.name} is checked by ${by.$.id}, who was not registered as ${checkers.join(" or ")} on ${day.text}`,
         why: said(by),
-        hint: "correct the register of people, or have the fit-up confirmed by who may check it",
+        hint: "correct who checked it, or the register of people; else have the fit-up confirmed by who may check it",
+        related: [{ at: "by", message: "registered here" }],
       };
   },
   examples: [
     {
       name: "the coordinator",
-      given: { day: "2026-05-27", by: { roles: [{ role: "welding coordinator" }] } },
+      given: { day: "2026-05-27", named: "M1", by: { roles: [{ role: "welding coordinator" }] } },
       objections: [],
     },
     {
       name: "a welder",
-      given: { day: "2026-05-27", by: { $: "W03", roles: [{ role: "welder" }] } },
-      objections: ["the fit-up of weld log X-01 is checked by W03, who had no such post on 2026-05-27"],
+      given: { day: "2026-05-27", named: "W03", by: { $: "W03", roles: [{ role: "welder" }] } },
+      objections: [
+        "the fit-up of weld log X-01 is checked by W03, who was not registered as welding coordinator or quality control or shop or inspection body on 2026-05-27",
+      ],
     },
   ],
 });

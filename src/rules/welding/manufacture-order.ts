@@ -92,7 +92,7 @@ export const weldAfterFitUp = rule({
         accuses: ["fitted", ...early.map((one) => [one, "day"] as const)],
         message: `weld log ${log.name} has the joint fitted on ${fitted.text}, after it was welded`,
         why: `welded earlier: ${early.map(({ $, day }) => `${$.name} on ${day.text}`).join("; ")}`,
-        hint: "correct the wrong date against the weld log sheet",
+        hint: "compare with the weld log sheet; if it is so, raise a nonconformity report: what was welded unfitted is judged",
       };
   },
   examples: [

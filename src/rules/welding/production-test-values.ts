@@ -91,6 +91,7 @@ const single = exactly(0.7 * 27, "J");
 const fullWidth = 10;
 const mean = (values: readonly Measure[]) =>
   exactly(values.reduce((sum, { value }) => sum + value, 0) / values.length, "J");
+const said = ({ value }: Measure) => `${Number(value.toFixed(1))} J`;
 const share = (limit: Measure, width: Measure | undefined) =>
   exactly(limit.value * Math.min(1, (width?.value ?? fullWidth) / fullWidth), "J");
 
@@ -121,7 +122,7 @@ export const productionTestImpact = rule({
         yield {
           at: [one, "values"],
           name: `impact ${one.$.name}`,
-          message: `the impact energies of production test ${test.name} are ${values.map((value) => value.text).join(", ")}: a mean of 27 J, and 18.9 J of each, is the least`,
+          message: `the impact energies of production test ${test.name} are ${values.map((value) => value.text).join(", ")}: a mean of ${said(share(energy, one.width))}, and ${said(share(single, one.width))} of each, is the least`,
           why: `mean ${mean(values).value.toFixed(1)} J${printed === undefined ? "" : `, printed as ${printed.text}`}${one.width === undefined ? "" : `, bars ${one.width.text} wide`}`,
           hint,
         };

@@ -49,6 +49,18 @@ export const runTemperatures = rule({
         hint: "compare with the weld log sheet; if it is true, raise a nonconformity report and have it decided",
         unsure: cold.every(({ preheat }) => atLeast(preheat, procedure.preheat) === "unsure"),
       };
+    const fell = runs.filter(
+      ({ interpass }) => interpass !== undefined && atLeast(interpass, procedure.preheat) === "no",
+    );
+    const [coldest] = fell;
+    if (coldest?.interpass !== undefined)
+      yield {
+        at: [coldest, "interpass"],
+        name: "fell",
+        message: `joint ${joint.name} fell to ${coldest.interpass.text} between runs, below the preheat of ${procedure.$.name}, ${procedure.preheat.text}`,
+        why: `logged for ${fell.map(({ $ }) => $.name).join(", ")}`,
+        hint: "compare with the weld log sheet; if it is true, raise a nonconformity report and have it decided",
+      };
     const hot = runs.flatMap((run) =>
       run.interpass === undefined
         ? []
@@ -74,6 +86,14 @@ export const runTemperatures = rule({
         logs: [{ runs: [{ preheat: "15 °C" }, { preheat: "15 °C", interpass: "220 °C" }] }],
       },
       objections: [],
+    },
+    {
+      name: "cooled down between runs",
+      given: {
+        procedure: { $: "WPS-17 revision 1", preheat: "50 °C", interpass: "220 °C" },
+        logs: [{ runs: [{ preheat: "55 °C" }, { $: "WL-S12#2", preheat: "55 °C", interpass: "41 °C" }] }],
+      },
+      objections: ["joint X-01 fell to 41 °C between runs, below the preheat of WPS-17 revision 1, 50 °C"],
     },
     {
       name: "parts too cold",

@@ -1,0 +1,135 @@
+import { excerptSeen, fromMemory } from "../../model/basis.ts";
+import { anyOf, list, optional, quantity, text, thing, things } from "../../model/input.ts";
+import { rule } from "../../model/rule.ts";
+
+const shared = { kind: "dimension-check#rows", severity: "nonconformity", owner: "quality" } as const;
+const hint = "compare with the sheet; if it is so, have it rounded, or raise a nonconformity report and have it judged";
+const sizes = {
+  inside: optional(quantity("insideDiameter", "mm")),
+  outside: optional(quantity("outsideDiameter", "mm")),
+  wall: optional(quantity("nominalThickness", "mm")),
+};
+
+/** Share of the diameter up to which a wall is thin, and what diameters of one section may differ by, in percent. */
+const [thin, ofThin, ofOthers] = [0.01, 1.5, 1];
+
+export const sectionRound = rule({
+  ...shared,
+  id: "section-round",
+  title: "Diameters of one section differ by no more than the standard of the equipment permits",
+  basis: excerptSeen(
+    "Indian Boiler Regulations",
+    "regulation 544: 1 % of the inside diameter; for vessels with a wall up to a hundredth of the diameter 1.5 %, EN 13445-4, from memory",
+    "1950",
+  ),
+  when: [
+    { path: "shape", exists: true },
+    { path: "shape", equals: "diameters of one section" },
+    { path: "part", exists: true },
+  ],
+  inputs: {
+    feature: text("feature"),
+    measured: list(quantity("measured[]", "mm")),
+    result: optional(text("result")),
+    part: thing("part", sizes),
+    type: optional(text("book.equipment.type")),
+  },
+  *check({ feature, measured, result, part, type }) {
+    const all = measured.map(({ value }) => value);
+    if (all.length < 2) {
+      yield {
+        at: "measured",
+        accuses: [],
+        name: "number",
+        message: `${feature} has one reading; a section is measured across at two places or more`,
+        why: `measured: ${measured.map(({ text: one }) => one).join(", ")}`,
+        hint: "add the readings, or correct what the row is of",
+      };
+      return;
+    }
+    const [least, most] = [Math.min(...all), Math.max(...all)];
+    const across = part.inside?.value ?? part.outside?.value ?? (least + most) / 2;
+    const isThin = part.wall !== undefined && part.wall.value <= thin * across;
+    const percent = isThin && type !== "steam-boiler" ? ofThin : ofOthers;
+    const limit = (percent / 100) * across;
+    if (result === "rejected" || most - least <= limit + 1e-9) return;
+    yield {
+      at: "measured",
+      message: `${feature}: the diameters differ by ${Number((most - least).toFixed(2))} mm; ${Number(limit.toFixed(1))} mm is permitted`,
+      why: `${percent} % of ${Number(across.toFixed(1))} mm; from ${least} mm to ${most} mm`,
+      hint,
+    };
+  },
+  examples: [
+    { name: "on the limit", given: round("8 mm", "1175.12 mm", "1192.88 mm"), objections: [] },
+    {
+      name: "oval",
+      given: round("8 mm", "1165 mm", "1203 mm"),
+      objections: ["left edge: the diameters differ by 38 mm; 17.8 mm is permitted"],
+    },
+    {
+      name: "a thicker wall",
+      given: round("14 mm", "1177 mm", "1191 mm"),
+      objections: ["left edge: the diameters differ by 14 mm; 11.8 mm is permitted"],
+    },
+    {
+      name: "one reading",
+      given: round("8 mm", "1184 mm"),
+      objections: ["left edge has one reading; a section is measured across at two places or more"],
+    },
+    { name: "rejected", given: { ...round("8 mm", "1165 mm", "1203 mm"), result: "rejected" }, objections: [] },
+  ],
+});
+
+function round(wall: string, ...measured: readonly string[]) {
+  return { feature: "left edge", measured, part: { inside: "1184 mm", wall }, type: "air-receiver" };
+}
+
+/** Share of the diameter up to which a wall counts as thin, and the peaking permitted below and above it, in mm. */
+const [slender, ofSlender, ofStout] = [0.025, 5, 10];
+
+export const peakingPermitted = rule({
+  ...shared,
+  id: "peaking-permitted",
+  title: "A longitudinal seam peaks no more than the standard of the equipment permits",
+  basis: fromMemory(
+    "EN 13445-4",
+    undefined,
+    "peaking of longitudinal welds under loads that hardly cycle: 5 mm, 10 mm where the wall is above 2.5 % of the diameter",
+  ),
+  when: [
+    { path: "shape", exists: true },
+    { path: "shape", equals: "peaking" },
+    { path: "joint", exists: true },
+  ],
+  inputs: {
+    feature: text("feature"),
+    measured: list(quantity("measured[]", "mm")),
+    result: optional(text("result")),
+    joint: thing("joint", { parts: anyOf(things("parts[]", sizes)) }),
+  },
+  *check({ feature, measured, result, joint }) {
+    const stout = joint.parts.every(({ inside, outside, wall }) => {
+      const across = inside ?? outside;
+      return wall !== undefined && across !== undefined && wall.value > slender * across.value;
+    });
+    const limit = stout && joint.parts.length > 0 ? ofStout : ofSlender;
+    const worst = [...measured].sort((a, b) => b.value - a.value)[0];
+    if (worst === undefined || result === "rejected" || worst.value <= limit + 1e-9) return;
+    yield {
+      at: "measured",
+      message: `${feature} is ${worst.text}; ${limit} mm is permitted`,
+      why: `joint ${joint.$.name}`,
+      hint,
+    };
+  },
+  examples: [
+    { name: "on the limit", given: peaked("5.0 mm"), objections: [] },
+    { name: "above it", given: peaked("7.0 mm"), objections: ["peaking at L1 is 7.0 mm; 5 mm is permitted"] },
+    { name: "a stout wall", given: peaked("7.0 mm", "40 mm"), objections: [] },
+  ],
+});
+
+function peaked(measured: string, wall = "8 mm") {
+  return { feature: "peaking at L1", measured: [measured], joint: { $: "L1", parts: [{ inside: "1184 mm", wall }] } };
+}

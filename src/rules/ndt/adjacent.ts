@@ -1,0 +1,87 @@
+import { fromMemory } from "../../model/basis.ts";
+import { familiesOf, isoName } from "../../model/imperfections.ts";
+import { anyOf, list, optional, quantity, table, text, thing, things } from "../../model/input.ts";
+import { rule } from "../../model/rule.ts";
+
+const surface = ["ISO 23277", "ISO 23278"];
+
+export const indicationsAdjacent = rule({
+  id: "indications-adjacent",
+  title: "Linear indications of a surface test that lie close together are judged as one",
+  basis: fromMemory(
+    "EN ISO 23277, EN ISO 23278",
+    undefined,
+    "what lies nearer to its neighbour than the smaller of the two is long is one indication with it",
+  ),
+  kind: "ndt-report#rows",
+  when: [{ path: "indications[].at", exists: true }],
+  severity: "nonconformity",
+  owner: "testing",
+  inputs: {
+    report: thing("record", { standard: text("acceptance.standard"), level: text("acceptance.level") }),
+    thicknesses: list(quantity("joint.thicknesses[]", "mm")),
+    indications: anyOf(
+      things("indications[]", {
+        type: optional(text("type")),
+        at: optional(quantity("at", "mm")),
+        length: optional(quantity("length", "mm")),
+        verdict: optional(text("verdict")),
+      }),
+    ),
+    limits: table("imperfection-limits"),
+  },
+  *check({ report, thicknesses, indications, limits }, row) {
+    const standard = isoName(report.standard);
+    const thickness = [...thicknesses].sort((a, b) => a.value - b.value)[0];
+    if (!surface.includes(standard) || thickness === undefined) return;
+    const most = limits(standard, report.level, "linear", thickness).quantity("length");
+    if (most === undefined) return;
+    const placed = indications
+      .flatMap((one) => {
+        const { at, length, type, verdict } = one;
+        const linear = type !== undefined && familiesOf(type).includes("linear");
+        return linear && verdict === "accepted" && at !== undefined && length !== undefined
+          ? [{ one, from: at.value, to: at.value + length.value, length: length.value }]
+          : [];
+      })
+      .sort((a, b) => a.from - b.from);
+    for (const [index, second] of placed.entries()) {
+      const first = placed[index - 1];
+      if (first === undefined) continue;
+      const gap = second.from - first.to;
+      const together = second.to - first.from;
+      // What is too long by itself is said of itself.
+      if (gap >= Math.min(first.length, second.length) || together <= most.value) continue;
+      if (Math.max(first.length, second.length) > most.value) continue;
+      yield {
+        at: [second.one, "at"],
+        accuses: [],
+        name: second.one.$.id,
+        message: `two linear indications of ${row.name} lie ${Number(gap.toFixed(2))} mm apart and are ${Number(together.toFixed(2))} mm long together; ${most.text} is the most permitted`,
+        why: `from ${first.from} mm and from ${second.from} mm, ${first.length} mm and ${second.length} mm long`,
+        hint: "compare with the report; if it is so, have the place dressed or repaired and tested again",
+        related: [{ at: [first.one, "at"], message: "the other one" }],
+      };
+    }
+  },
+  examples: [
+    { name: "far apart", given: found(310, 314), objections: [] },
+    {
+      name: "close together",
+      given: found(310, 312),
+      objections: [
+        "two linear indications of X-01 lie 0.6 mm apart and are 3.4 mm long together; 1.5 mm is the most permitted",
+      ],
+    },
+    { name: "rejected", given: found(310, 312, "rejected"), objections: [] },
+  ],
+});
+
+function found(first: number, second: number, verdict = "accepted") {
+  const one = (at: number) => ({ type: "linear, at the toe", at: `${at} mm`, length: "1.4 mm", verdict });
+  return {
+    report: { standard: "EN ISO 23278", level: "2X" },
+    thicknesses: ["8.0 mm"],
+    indications: [one(first), one(second)],
+  };
+}
