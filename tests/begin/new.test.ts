@@ -20,7 +20,7 @@ describe("new", () => {
     const cwd = await freshFolder();
     const ran = await runReal(cwd, "new", "jobs/AV-300", "--register", "unfired-vessel", "--order-date", "2026-03-09");
     expect(ran).toMatchObject({ exit: 0, err: "" });
-    expect(ran.out).toContain("begun in jobs/AV-300: README.md, book.json, issue.json, and 41 schemas");
+    expect(ran.out).toContain("begun in jobs/AV-300: README.md, book.json, issue.json, and 45 schemas");
     expect(ran.out).toMatch(/found: no nonconformities, 5 gaps/);
     const files = await contents(join(cwd, "jobs/AV-300"));
     expect(Object.keys(files).filter((path) => !path.startsWith(".schemas/"))).toEqual([

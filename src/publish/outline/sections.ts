@@ -20,6 +20,7 @@ const standard: readonly BookSection[] = [
   { id: "heat-treatment", title: "Forming and heat treatment" },
   { id: "dimensions", title: "Dimensions" },
   { id: "pressure-test", title: "Pressure test" },
+  { id: "coating", title: "Coating" },
   { id: "safety", title: "Safety devices" },
   { id: "instruments", title: "Measuring equipment" },
   { id: "deviations", title: "Nonconformity reports and exceptions" },

@@ -25,13 +25,12 @@ export const sectionRound = rule({
   when: [
     { path: "shape", exists: true },
     { path: "shape", equals: "diameters of one section" },
-    { path: "part", exists: true },
   ],
   inputs: {
     feature: text("feature"),
     measured: list(quantity("measured[]", "mm")),
     result: optional(text("result")),
-    part: thing("part", sizes),
+    part: optional(thing("part", sizes)),
     type: optional(text("book.equipment.type")),
   },
   *check({ feature, measured, result, part, type }) {
@@ -48,8 +47,8 @@ export const sectionRound = rule({
       return;
     }
     const [least, most] = [Math.min(...all), Math.max(...all)];
-    const across = part.inside?.value ?? part.outside?.value ?? (least + most) / 2;
-    const isThin = part.wall !== undefined && part.wall.value <= thin * across;
+    const across = part?.inside?.value ?? part?.outside?.value ?? (least + most) / 2;
+    const isThin = part?.wall !== undefined && part.wall.value <= thin * across;
     const percent = isThin && type !== "steam-boiler" ? ofThin : ofOthers;
     const limit = (percent / 100) * across;
     if (result === "rejected" || most - least <= limit + 1e-9) return;
@@ -100,15 +99,26 @@ export const peakingPermitted = rule({
   when: [
     { path: "shape", exists: true },
     { path: "shape", equals: "peaking" },
-    { path: "joint", exists: true },
   ],
   inputs: {
     feature: text("feature"),
     measured: list(quantity("measured[]", "mm")),
     result: optional(text("result")),
-    joint: thing("joint", { parts: anyOf(things("parts[]", sizes)) }),
+    joint: optional(thing("joint", { parts: anyOf(things("parts[]", sizes)) })),
   },
   *check({ feature, measured, result, joint }) {
+    if (joint === undefined) {
+      yield {
+        at: "measured",
+        accuses: [],
+        name: "joint",
+        unsure: true,
+        message: `${feature} is peaking and names no joint`,
+        why: "a shell peaks at its longitudinal seams",
+        hint: "name the joint, or correct what the row is of",
+      };
+      return;
+    }
     const stout = joint.parts.every(({ inside, outside, wall }) => {
       const across = inside ?? outside;
       return wall !== undefined && across !== undefined && wall.value > slender * across.value;
@@ -126,6 +136,11 @@ export const peakingPermitted = rule({
   examples: [
     { name: "on the limit", given: peaked("5.0 mm"), objections: [] },
     { name: "above it", given: peaked("7.0 mm"), objections: ["peaking at L1 is 7.0 mm; 5 mm is permitted"] },
+    {
+      name: "of no joint",
+      given: { feature: "left edge", measured: ["1184 mm"] },
+      objections: ["left edge is peaking and names no joint"],
+    },
     { name: "a stout wall", given: peaked("7.0 mm", "40 mm"), objections: [] },
   ],
 });
