@@ -13,6 +13,7 @@ import { dimensionRows } from "./nominals.ts";
 import { openingJudged } from "./openings.ts";
 import { pressureCycles, vacuumAsked } from "./operation.ts";
 import { sectionRound, peakingPermitted } from "./shape.ts";
+import { seamsStaggered } from "./stagger.ts";
 import { measuredAtStations } from "./stations.ts";
 import { weldCoefficientExtent } from "./weld-coefficient.ts";
 
@@ -40,6 +41,7 @@ export const designRules: readonly Rule[] = [
   vacuumAsked,
   sectionRound,
   peakingPermitted,
+  seamsStaggered,
   measuredAtStations,
   weldCoefficientExtent,
 ];

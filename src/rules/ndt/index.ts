@@ -4,7 +4,7 @@ import { acceptanceLevel, citedEditions } from "./acceptance.ts";
 import { indicationsAdjacent } from "./adjacent.ts";
 import { testerAuthorised } from "./authorisation.ts";
 import { surfaceConditions } from "./conditions.ts";
-import { crossingsPlaced, radiographedCrossings, ultrasonicCrossings, seamsStaggered } from "./crossings.ts";
+import { crossingsPlaced, radiographedCrossings, ultrasonicCrossings } from "./crossings.ts";
 import { rejectionExtended } from "./extension.ts";
 import { extentFloor } from "./extent-floor.ts";
 import { visualExtent, magneticExtent, penetrantExtent, radiographicExtent, ultrasonicExtent } from "./extent.ts";
@@ -50,7 +50,6 @@ export const ndtRules: readonly Rule[] = [
   crossingsPlaced,
   radiographedCrossings,
   ultrasonicCrossings,
-  seamsStaggered,
   rejectionExtended,
   extentFloor,
   visualExtent,

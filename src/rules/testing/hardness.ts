@@ -1,6 +1,5 @@
-import { commonPractice, fromMemory, ownChoice } from "../../model/basis.ts";
-import { canPrecede } from "../../model/dates.ts";
-import { anyOf, date, list, optional, quantity, table, text, thing, things } from "../../model/input.ts";
+import { fromMemory } from "../../model/basis.ts";
+import { anyOf, list, optional, quantity, table, text, thing, things } from "../../model/input.ts";
 import { atMost } from "../../model/quantity.ts";
 import { rule } from "../../model/rule.ts";
 
@@ -82,116 +81,6 @@ export const jointHardness = rule({
 
 function indented(stage: string, ...values: readonly string[]) {
   return { place: "heat-affected zone", values, stage, parts: [{ group: "1.1" }, { group: "1.2" }] };
-}
-
-const places = ["weld metal", "heat-affected zone"];
-
-export const hardnessPlaces = rule({
-  ...shared,
-  id: "hardness-places",
-  title: "A joint is indented in its weld metal and in its heat-affected zone, at three points each",
-  basis: commonPractice("three points of each place; the zone beside the weld is where a joint hardens"),
-  kind: "hardness-report",
-  severity: "query",
-  inputs: {
-    rows: list(thing("rows[]", { joint: text("joint"), place: text("place"), values: anyOf(list(text("values[]"))) })),
-  },
-  *check({ rows }, report) {
-    for (const joint of [...new Set(rows.map((row) => row.joint))]) {
-      const own = rows.filter((row) => row.joint === joint);
-      const few = places.filter(
-        (place) => own.filter((row) => row.place === place).flatMap(({ values }) => values).length < 3,
-      );
-      const [first] = own;
-      if (few.length > 0 && first !== undefined)
-        yield {
-          at: [first, "place"],
-          accuses: [],
-          name: joint,
-          message: `report ${report.name} has fewer than three readings of the ${few.join(" and of the ")} of joint ${joint}`,
-          why: own.map((row) => `${row.place}: ${row.values.join(", ")}`).join("; "),
-          hint: "add the readings of the report, or answer this query",
-        };
-    }
-  },
-  examples: [
-    { name: "three of each", given: placed(3, 3), objections: [] },
-    {
-      name: "none beside the weld",
-      given: placed(3, 0),
-      objections: ["report X-01 has fewer than three readings of the heat-affected zone of joint L1"],
-    },
-    {
-      name: "two of each",
-      given: placed(2, 2),
-      objections: [
-        "report X-01 has fewer than three readings of the weld metal and of the heat-affected zone of joint L1",
-      ],
-    },
-  ],
-});
-
-function placed(...counts: readonly number[]) {
-  const values = (count: number) => Array.from({ length: count }, () => "200 HV");
-  return { rows: counts.map((count, index) => ({ joint: "L1", place: places[index] ?? "", values: values(count) })) };
-}
-
-export const hardnessAtStage = rule({
-  ...shared,
-  id: "hardness-at-stage",
-  title: "A hardness that is reported after heat treatment was measured after it",
-  basis: ownChoice("the report states the stage, the charge states the day"),
-  kind: "hardness-report",
-  when: [{ path: "stage", equals: "after heat treatment" }],
-  severity: "nonconformity",
-  inputs: {
-    day: date("date"),
-    rows: list(
-      thing("rows[]", {
-        joint: text("joint"),
-        charges: anyOf(things("joint.<heat-treatment:joints[]>", { end: date("finished") })),
-      }),
-    ),
-  },
-  *check({ day, rows }, report) {
-    for (const { joint, charges } of rows) {
-      const later = charges.find(({ end }) => canPrecede(end, day) === "no");
-      if (charges.length > 0 && later === undefined) continue;
-      yield {
-        at: "day",
-        accuses: [],
-        message:
-          later === undefined
-            ? `report ${report.name} states the hardness of joint ${joint} after heat treatment; no heat treatment of it is recorded`
-            : `report ${report.name} of ${day.text} states the hardness of joint ${joint} after heat treatment, which ended on ${later.end.text}`,
-        why: "heat treatment changes what was measured before it",
-        hint: "correct the stage or the day, add the heat treatment, or measure again",
-        ...(later !== undefined && { related: [{ at: later, message: `ended on ${later.end.text}` }] }),
-      };
-      return;
-    }
-  },
-  examples: [
-    { name: "the day after", given: treated("2026-06-09"), objections: [] },
-    {
-      name: "the day before",
-      given: treated("2026-06-07"),
-      objections: [
-        "report X-01 of 2026-06-07 states the hardness of joint C2 after heat treatment, which ended on 2026-06-08",
-      ],
-    },
-    {
-      name: "of a joint never treated",
-      given: { day: "2026-06-07", rows: [{ joint: "L1", charges: [] }] },
-      objections: [
-        "report X-01 states the hardness of joint L1 after heat treatment; no heat treatment of it is recorded",
-      ],
-    },
-  ],
-});
-
-function treated(day: string) {
-  return { day, rows: [{ joint: "C2", charges: [{ $: "HT-01", end: "2026-06-08" }] }] };
 }
 
 /** MPa of tensile strength for one HV, of unalloyed and low-alloy steel. */

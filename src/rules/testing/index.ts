@@ -1,7 +1,8 @@
 // Made from the files of this folder by `npm run types`; change them, not this one.
 import type { Rule } from "../../model/rule.ts";
 import { calibrationInterval } from "./calibration-interval.ts";
-import { jointHardness, hardnessPlaces, hardnessAtStage, parentMetalSoft } from "./hardness.ts";
+import { hardnessPlaces, hardnessAtStage } from "./hardness-course.ts";
+import { jointHardness, parentMetalSoft } from "./hardness.ts";
 import { indicationLength } from "./indication-length.ts";
 import { instrumentFigures } from "./instrument-figures.ts";
 import { instrumentSort } from "./instrument-sorts.ts";
@@ -25,9 +26,9 @@ import { testGauges } from "./test-gauges.ts";
 /** What rules/ has of testing. */
 export const testingRules: readonly Rule[] = [
   calibrationInterval,
-  jointHardness,
   hardnessPlaces,
   hardnessAtStage,
+  jointHardness,
   parentMetalSoft,
   indicationLength,
   ...instrumentFigures,

@@ -12,7 +12,8 @@ import { productionTestSet, productionTestRoom } from "./production-test-set.ts"
 import { productionTestStrength, productionTestImpact, productionTestHardness } from "./production-test-values.ts";
 import { productionTestMade, productionTestOfSeam } from "./production-tests.ts";
 import { repairCycle, repairDepth } from "./repairs.ts";
-import { runsInOrder, bothSidesWelded, runsHaveTime, runMeasured, everyWelderSigns } from "./run-course.ts";
+import { runsInOrder, bothSidesWelded, runsHaveTime } from "./run-course.ts";
+import { runMeasured, everyWelderSigns } from "./run-measured.ts";
 import { runTemperatures } from "./run-temperatures.ts";
 import { seamOrder } from "./seam-order.ts";
 import { weldLogComplete, weldLogProcedure, fillerCertified } from "./weld-log.ts";
