@@ -79,6 +79,13 @@ function fieldOfStep(world: World, owner: NonNullable<Gap["absence"]["owner"]>, 
   return fieldOfPointer(world.kinds.get(record.kind)?.fields, record.value, pointer + pointerStep(step));
 }
 
+/** A record that names what was designed, as a heat treatment its joints, is reached from there. */
+function speaksOfDesign({ graph, kinds }: World, record: BookRecord): boolean {
+  return [...(graph.out.get(record)?.values() ?? [])].some(
+    ({ to }) => to !== undefined && to !== record && kinds.get(to.kind)?.carry === "same-design",
+  );
+}
+
 /** A note for every record that nothing names, unless something of its kind is missing or named wrongly: then it waits. */
 export function noteOrphans(court: Court, waitingKinds: ReadonlySet<string>, readFrom: ReadonlySet<BookRecord>): void {
   const { world } = court;
@@ -90,7 +97,7 @@ export function noteOrphans(court: Court, waitingKinds: ReadonlySet<string>, rea
       const others = (world.graph.back.get(addressOf(record)) ?? []).filter(
         (link) => link.from !== record && world.kinds.get(link.from.kind)?.derived !== true,
       );
-      if (others.length === 0) unnamed.push(record);
+      if (others.length === 0 && !speaksOfDesign(world, record)) unnamed.push(record);
     }
     // Papers come by the folder: one list says which of them were never used.
     if (kind === "original" && unnamed.length > 1) {
