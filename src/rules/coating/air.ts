@@ -44,8 +44,8 @@ export const coatingDewPoint = rule({
           { at: "humidity", message: `${humidity.text} here` },
         ],
       };
-    // Where the figures contradict each other, that alone is said.
-    else if (steel.high + steel.halfUnit < dew + margin)
+    // Where the figures contradict each other, that alone is said; where they agree, the lower one counts.
+    else if (steel.high + steel.halfUnit < Math.min(dew, stated?.value ?? dew) + margin)
       yield {
         at: "steel",
         name: "margin",
@@ -65,6 +65,11 @@ export const coatingDewPoint = rule({
   },
   examples: [
     { name: "dry air", given: layerOf("19 °C", "21 °C", "46 %", "9 °C"), objections: [] },
+    {
+      name: "on the limit, by the dew point as read",
+      given: layerOf("12.0 °C", "20 °C", "50 %", "9.0 °C"),
+      objections: [],
+    },
     { name: "on the limit", given: layerOf("12.3 °C", "20 °C", "50 %"), objections: [] },
     {
       name: "damp steel",

@@ -1,5 +1,5 @@
 import { commonPractice, excerptSeen, fromMemory, ownChoice } from "../../model/basis.ts";
-import { canPrecede } from "../../model/dates.ts";
+import { canPrecede, type DateValue } from "../../model/dates.ts";
 import { anyOf, count, date, list, optional, quantity, text, things } from "../../model/input.ts";
 import { owedBy } from "../../model/owes.ts";
 import { rule } from "../../model/rule.ts";
@@ -24,7 +24,9 @@ export const coatingPrepared = rule({
   inputs: { found: text("preparation"), asked: text("preparationAsked") },
   *check({ found, asked }, report) {
     const way = grades.find((all) => all.includes(asked)) ?? [];
-    if (way.indexOf(found) < way.indexOf(asked))
+    // Steel that is blasted thoroughly is cleaner than by any tool.
+    const blasted = asked.startsWith("St") && found.startsWith("Sa") && found !== "Sa 1";
+    if (!blasted && way.indexOf(found) < way.indexOf(asked))
       yield {
         at: "found",
         message: `the steel under coat ${report.name} was prepared to ${found}; ${asked} is asked for`,
@@ -36,6 +38,7 @@ export const coatingPrepared = rule({
   examples: [
     { name: "as asked", given: { found: "Sa 2½", asked: "Sa 2½" }, objections: [] },
     { name: "better", given: { found: "Sa 3", asked: "Sa 2½" }, objections: [] },
+    { name: "blasted instead of brushed", given: { found: "Sa 2½", asked: "St 3" }, objections: [] },
     {
       name: "less",
       given: { found: "Sa 2", asked: "Sa 2½" },
@@ -138,13 +141,24 @@ export const coatedAfterTests = rule({
   inputs: {
     prepared: date("prepared"),
     layers: anyOf(list(date("layers[].applied"))),
-    reports: anyOf(things("parts[].<joint:parts[]>.<ndt-report:rows[].joint>", { day: date("record.date") })),
+    reports: anyOf(
+      things("parts[].<joint:parts[]>.<ndt-report:rows[].joint>", {
+        day: date("record.date"),
+        method: text("record.method"),
+        joint: text("joint"),
+      }),
+    ),
+    leaks: anyOf(things("book.leak-test", { day: date("date") })),
     tests: anyOf(things("book.pressure-test", { day: date("date") })),
   },
-  *check({ layers, reports, tests }, report) {
+  *check({ layers, reports, leaks, tests }, report) {
     const [first] = [...layers].sort((a, b) => a.from - b.from);
     if (first === undefined) return;
-    const late = [...tests, ...reports].filter(({ day }) => canPrecede(day, first) === "no");
+    const isLate = ({ day }: { readonly day: DateValue }) => canPrecede(day, first) === "no";
+    // What was tested in that way before may be looked at once more.
+    const again = ({ method, joint }: (typeof reports)[number]) =>
+      reports.some((other) => other.method === method && other.joint === joint && !isLate(other));
+    const late = [...tests, ...leaks, ...reports.filter((one) => !again(one))].filter(isLate);
     const [one] = late;
     if (one === undefined) return;
     const others = new Set(late.map(({ $ }) => $.name)).size - 1;
@@ -177,7 +191,7 @@ function coated(tested: string, pressed: string) {
   return {
     prepared: "2026-06-29",
     layers: ["2026-07-01", "2026-06-29"],
-    reports: [{ $: "RT-01", day: tested }],
+    reports: [{ $: "RT-01", day: tested, method: "RT", joint: "L1" }],
     tests: [{ $: "HYD-01", day: pressed }],
   };
 }
@@ -195,11 +209,12 @@ export const coatingPores = rule({
   inputs: {
     method: text("poreTest"),
     pores: count("pores"),
-    greatest: quantity("maximum", "µm"),
+    read: anyOf(list(quantity("zones[].readings[]", "µm"))),
     result: text("result"),
   },
   owes: [owedBy("quality", "final-inspection", "pores")],
-  *check({ method, pores, greatest, result }, report) {
+  *check({ method, pores, read, result }, report) {
+    const greatest = [...read].sort((a, b) => b.value - a.value)[0];
     if (pores > 0 && result === "accepted")
       yield {
         at: "pores",
@@ -208,12 +223,12 @@ export const coatingPores = rule({
         why: `looked for by ${method}`,
         hint: "have them mended and tested again, or raise a nonconformity report",
       };
-    if (method.startsWith("low voltage") && greatest.value > spongeReaches)
+    if (method.startsWith("low voltage") && greatest !== undefined && greatest.value > spongeReaches)
       yield {
         at: "method",
         name: "method",
         unsure: true,
-        message: `pores of coat ${report.name} were looked for by ${method}; the film may be up to ${greatest.text}`,
+        message: `pores of coat ${report.name} were looked for by ${method}; the film is up to ${greatest.text} thick`,
         why: "a low voltage does not reach through more than 500 µm",
         hint: "compare with the report, or test by high voltage",
       };
@@ -221,20 +236,20 @@ export const coatingPores = rule({
   examples: [
     {
       name: "none",
-      given: { method: "low voltage, wet sponge", pores: 0, greatest: "500 µm", result: "accepted" },
+      given: { method: "low voltage, wet sponge", pores: 0, read: ["500 µm"], result: "accepted" },
       objections: [],
     },
     {
       name: "rejected for them",
-      given: { method: "high voltage", pores: 3, greatest: "900 µm", result: "rejected" },
+      given: { method: "high voltage", pores: 3, read: ["900 µm"], result: "rejected" },
       objections: [],
     },
     {
       name: "three left in a thick film",
-      given: { method: "low voltage, wet sponge", pores: 3, greatest: "900 µm", result: "accepted" },
+      given: { method: "low voltage, wet sponge", pores: 3, read: ["900 µm"], result: "accepted" },
       objections: [
         "coat X-01 is accepted with 3 pores",
-        "pores of coat X-01 were looked for by low voltage, wet sponge; the film may be up to 900 µm",
+        "pores of coat X-01 were looked for by low voltage, wet sponge; the film is up to 900 µm thick",
       ],
     },
   ],

@@ -130,7 +130,7 @@ const [leastShare, fewShare] = [0.8, 0.2];
 export const coatingNominal = rule({
   id: "coating-nominal",
   title:
-    "The mean of a coat reaches its nominal thickness; no reading is below 80 % of it, and less than a fifth of them below it",
+    "The mean of each zone of a coat reaches its nominal thickness; no reading is below 80 % of it, and less than a fifth of them below it",
   basis: excerptSeen("ISO 19840", "acceptance of the dry film, as a summary of its criteria says", "2004"),
   kind: "coating-report",
   when: [{ path: "nominal", exists: true }],
@@ -139,7 +139,7 @@ export const coatingNominal = rule({
   inputs: {
     nominal: quantity("nominal", "µm"),
     permitted: optional(quantity("minimum", "µm")),
-    zones: anyOf(things("zones[]", { readings: anyOf(list(quantity("readings[]", "µm"))) })),
+    zones: anyOf(things("zones[]", { zone: text("zone"), readings: anyOf(list(quantity("readings[]", "µm"))) })),
   },
   *check({ nominal, permitted, zones }, report) {
     const all = zones.flatMap(({ readings }) => readings);
@@ -152,7 +152,9 @@ export const coatingNominal = rule({
       ...(permitted !== undefined && permitted.value < leastShare * nominal.value - guard
         ? [`the least permitted is ${permitted.text}, below 80 %`]
         : []),
-      ...(mean(all) < nominal.value - guard ? [`the mean is ${mean(all).toFixed(1)} µm`] : []),
+      ...zones
+        .filter(({ readings }) => readings.length > 0 && mean(readings) < nominal.value - guard)
+        .map(({ zone, readings }) => `the mean of ${zone} is ${mean(readings).toFixed(1)} µm`),
       ...(least < leastShare * nominal.value - guard && !said
         ? [`one reading is ${Number(least.toFixed(1))} µm, below 80 %`]
         : []),
@@ -182,7 +184,7 @@ export const coatingNominal = rule({
       name: "thin all over",
       given: system(199, 249, 250),
       objections: [
-        "the nominal thickness of coat X-01 is 250 µm: the mean is 232.7 µm, one reading is 199 µm, below 80 %, 2 of 3 readings are below it",
+        "the nominal thickness of coat X-01 is 250 µm: the mean of end 1 is 232.7 µm, one reading is 199 µm, below 80 %, 2 of 3 readings are below it",
       ],
     },
     {
@@ -194,5 +196,5 @@ export const coatingNominal = rule({
 });
 
 function system(...readings: readonly number[]) {
-  return { nominal: "250 µm", zones: [{ readings: readings.map((one) => `${one} µm`) }] };
+  return { nominal: "250 µm", zones: [{ zone: "end 1", readings: readings.map((one) => `${one} µm`) }] };
 }

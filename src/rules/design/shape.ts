@@ -1,4 +1,4 @@
-import { excerptSeen, fromMemory } from "../../model/basis.ts";
+import { fromMemory } from "../../model/basis.ts";
 import { anyOf, list, optional, quantity, text, thing, things } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
 
@@ -17,10 +17,10 @@ export const sectionRound = rule({
   ...shared,
   id: "section-round",
   title: "Diameters of one section differ by no more than the standard of the equipment permits",
-  basis: excerptSeen(
-    "Indian Boiler Regulations",
-    "regulation 544: 1 % of the inside diameter; for vessels with a wall up to a hundredth of the diameter 1.5 %, EN 13445-4, from memory",
-    "1950",
+  basis: fromMemory(
+    "EN 13445-4 and EN 12953-4",
+    undefined,
+    "1.5 % of the diameter for a vessel with a wall up to a hundredth of it, 1 % for others and for boilers; 1 % as well in regulation 544 of the Indian Boiler Regulations",
   ),
   when: [
     { path: "shape", exists: true },
@@ -54,6 +54,7 @@ export const sectionRound = rule({
     if (result === "rejected" || most - least <= limit + 1e-9) return;
     yield {
       at: "measured",
+      unsure: part === undefined,
       message: `${feature}: the diameters differ by ${Number((most - least).toFixed(2))} mm; ${Number(limit.toFixed(1))} mm is permitted`,
       why: `${percent} % of ${Number(across.toFixed(1))} mm; from ${least} mm to ${most} mm`,
       hint,

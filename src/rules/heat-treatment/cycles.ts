@@ -37,31 +37,47 @@ export const heatTreatmentPlanned = rule({
   ],
 });
 
+const planned = {
+  planned: optional(flag("postWeldHeatTreatment")),
+  procedure: thing("weldingProcedure", { treated: flag("postWeldHeatTreatment") }),
+};
+
 export const treatedAsPlanned = rule({
   id: "treated-as-planned",
   title: "A joint goes through a heat treatment only where it is planned with one",
   basis: fromMemory("EN ISO 15614-1", "2017", "heat treatment after welding is an essential variable"),
   kind: "heat-treatment",
-  when: [{ path: "joints", exists: true }],
   severity: "nonconformity",
   owner: "welding coordination",
   inputs: {
     type: text("type"),
-    named: list(text("joints[]")),
-    joints: list(
-      thing("joints[]", {
-        planned: optional(flag("postWeldHeatTreatment")),
-        procedure: thing("weldingProcedure", { treated: flag("postWeldHeatTreatment") }),
+    started: date("started"),
+    named: anyOf(list(text("joints[]"))),
+    parts: anyOf(list(text("parts[]"))),
+    joints: anyOf(things("joints[]", planned)),
+    // What is welded of parts that lie in the furnace lies there too.
+    ofParts: anyOf(
+      things("parts[].<joint:parts[]>", {
+        ...planned,
+        parts: anyOf(list(text("parts[]"))),
+        runs: anyOf(list(date("<weld-log:joint>.runs[].date"))),
       }),
     ),
   },
-  *check({ type, joints }, charge) {
+  *check({ type, started, parts, joints, ofParts }, charge) {
+    const inside = ofParts.filter(
+      (joint) =>
+        joint.runs.length > 0 &&
+        joint.parts.every((part) => parts.includes(part)) &&
+        joint.runs.every((day) => canPrecede(started, day) === "no"),
+    );
+    const all = new Map([...inside, ...joints].map((joint) => [joint.$.id, joint]));
     // A joint that is planned with it and welded to a procedure without is found by the plan.
-    const strange = joints.filter(({ planned, procedure }) => planned !== true && !procedure.treated);
+    const strange = [...all.values()].filter((joint) => joint.planned !== true && !joint.procedure.treated);
     const [first] = strange;
     if (first !== undefined)
       yield {
-        at: "named",
+        at: joints.length > 0 ? "named" : "parts",
         accuses: [],
         message: `${type} ${charge.name} was made on joint ${strange.map(({ $ }) => $.name).join(", ")}; ${first.procedure.$.name} is qualified without heat treatment after welding`,
         why: "a weld that was tested as welded is another one after heat treatment",
@@ -72,13 +88,13 @@ export const treatedAsPlanned = rule({
   examples: [
     {
       name: "planned with it",
-      given: { type: "stress relief", named: ["L1"], joints: [{ planned: true, procedure: { treated: true } }] },
+      given: { ...relieved(), named: ["L1"], joints: [{ planned: true, procedure: { treated: true } }] },
       objections: [],
     },
     {
       name: "planned without it",
       given: {
-        type: "stress relief",
+        ...relieved(),
         named: ["L1"],
         joints: [{ $: "L1", planned: false, procedure: { $: "WPS-03 revision 2", treated: false } }],
       },
@@ -86,8 +102,25 @@ export const treatedAsPlanned = rule({
         "stress relief X-01 was made on joint L1; WPS-03 revision 2 is qualified without heat treatment after welding",
       ],
     },
+    {
+      name: "with its parts",
+      given: relieved("2026-05-28"),
+      objections: [
+        "stress relief X-01 was made on joint C2; WPS-03 revision 2 is qualified without heat treatment after welding",
+      ],
+    },
+    { name: "its parts before they were welded", given: relieved("2026-06-09"), objections: [] },
   ],
 });
+
+function relieved(welded?: string) {
+  const joint = { $: "C2", procedure: { $: "WPS-03 revision 2", treated: false }, parts: ["P01", "P02"] };
+  return {
+    type: "stress relief",
+    started: "2026-06-08",
+    ...(welded !== undefined && { parts: ["P01", "P02"], ofParts: [{ ...joint, runs: [welded] }] }),
+  };
+}
 
 export const heatTreatmentAfterWelding = rule({
   id: "heat-treatment-after-welding",

@@ -1,5 +1,5 @@
 import { commonPractice, ownChoice } from "../../model/basis.ts";
-import { anyOf, list, optional, quantity, text, thing, things } from "../../model/input.ts";
+import { anyOf, list, optional, quantity, table, text, thing, things } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
 
 export const alloyAsPart = rule({
@@ -9,11 +9,13 @@ export const alloyAsPart = rule({
   kind: "alloy-report#rows",
   severity: "nonconformity",
   owner: "testing",
-  inputs: { found: text("grade"), asked: optional(text("part.material.grade")) },
-  *check({ found, asked }, row) {
+  inputs: { found: text("grade"), asked: optional(text("part.material.grade")), known: table("grade-yield") },
+  *check({ found, asked, known }, row) {
     if (asked === undefined || found === asked) return;
     yield {
       at: "found",
+      // A number or a family of steels is no other grade for certain.
+      unsure: known(found).quantity("tensile") === undefined,
       message: `${row.name} was found to be ${found}; the part is to be ${asked}`,
       why: `parts list: ${asked}`,
       hint: "compare with the report; if it says so, stop the part and raise a nonconformity report",
@@ -22,6 +24,11 @@ export const alloyAsPart = rule({
   },
   examples: [
     { name: "as asked", given: { found: "P265GH", asked: "P265GH" }, objections: [] },
+    {
+      name: "a family of steels",
+      given: { found: "unalloyed steel", asked: "P265GH" },
+      objections: ["X-01 was found to be unalloyed steel; the part is to be P265GH"],
+    },
     {
       name: "another steel",
       given: { found: "16Mo3", asked: "P265GH" },

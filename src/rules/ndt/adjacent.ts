@@ -45,22 +45,33 @@ export const indicationsAdjacent = rule({
           : [];
       })
       .sort((a, b) => a.from - b.from);
-    for (const [index, second] of placed.entries()) {
-      const first = placed[index - 1];
-      if (first === undefined) continue;
-      const gap = second.from - first.to;
-      const together = second.to - first.from;
+    const chains: (typeof placed)[] = [];
+    for (const one of placed) {
+      const chain = chains.at(-1);
+      const last = chain?.at(-1);
+      if (chain !== undefined && last !== undefined && one.from - last.to < Math.min(last.length, one.length))
+        chain.push(one);
+      else chains.push([one]);
+    }
+    for (const chain of chains) {
+      const [first] = chain;
+      const last = chain.at(-1);
+      if (first === undefined || last === undefined || chain.length < 2) continue;
       // What is too long by itself is said of itself.
-      if (gap >= Math.min(first.length, second.length) || together <= most.value) continue;
-      if (Math.max(first.length, second.length) > most.value) continue;
+      if (chain.some(({ length }) => length > most.value)) continue;
+      const together = last.to - first.from;
+      if (together <= most.value) continue;
+      // Side by side they may lie on both toes: their distance across is not recorded.
+      const beside = chain.some((one, index) => index > 0 && one.from < (chain[index - 1]?.to ?? 0));
       yield {
-        at: [second.one, "at"],
+        at: [last.one, "at"],
         accuses: [],
-        name: second.one.$.id,
-        message: `two linear indications of ${row.name} lie ${Number(gap.toFixed(2))} mm apart and are ${Number(together.toFixed(2))} mm long together; ${most.text} is the most permitted`,
-        why: `from ${first.from} mm and from ${second.from} mm, ${first.length} mm and ${second.length} mm long`,
+        name: last.one.$.id,
+        unsure: beside,
+        message: `${chain.length} linear indications of ${row.name} lie close together and are ${Number(together.toFixed(2))} mm long as one; ${most.text} is the most permitted`,
+        why: chain.map(({ from, length }) => `${length} mm from ${from} mm`).join(", "),
         hint: "compare with the report; if it is so, have the place dressed or repaired and tested again",
-        related: [{ at: [first.one, "at"], message: "the other one" }],
+        related: [{ at: [first.one, "at"], message: "the first of them" }],
       };
     }
   },
@@ -70,7 +81,7 @@ export const indicationsAdjacent = rule({
       name: "close together",
       given: found(310, 312),
       objections: [
-        "two linear indications of X-01 lie 0.6 mm apart and are 3.4 mm long together; 1.5 mm is the most permitted",
+        "2 linear indications of X-01 lie close together and are 3.4 mm long as one; 1.5 mm is the most permitted",
       ],
     },
     { name: "rejected", given: found(310, 312, "rejected"), objections: [] },

@@ -7,7 +7,7 @@ export const testerCertifiedByOthers = rule({
   title: "A tester is certified by a body that does not employ him",
   basis: fromMemory("EN ISO 9712", undefined, "a certification body is independent of the employer"),
   kind: "ndt-personnel",
-  severity: "nonconformity",
+  severity: "query",
   owner: "testing",
   inputs: { body: text("body"), employer: text("person.employer") },
   *check({ body, employer }, certificate) {
@@ -17,7 +17,7 @@ export const testerCertifiedByOthers = rule({
         accuses: [],
         message: `certificate ${certificate.name} is issued by ${body}, which employs its holder`,
         why: "the register of people names the same firm",
-        hint: "compare with the certificate and the register; a certificate of the employer is none of EN ISO 9712",
+        hint: "compare with the certificate and the register; a certificate of the employer is none of EN ISO 9712; where the body certifies apart from its testing, answer this query",
         related: [{ at: "employer", message: `${employer} here` }],
       };
   },

@@ -29,9 +29,19 @@ const papers: readonly Paper[] = [
   { kind: "heat-treatment", as: [["supplier", "shop", "laboratory"]], due: "testing-complete", owner: "quality" },
   { kind: "dimension-check", as: [["quality control"]], due: "pressure-test", owner: "quality" },
   { kind: "coating-report", as: [["quality control", "supplier"]], due: "final-inspection", owner: "quality" },
-  { kind: "hardness-report", as: [["testing", "laboratory"]], due: "testing-complete", owner: "testing" },
+  {
+    kind: "hardness-report",
+    as: [["testing", "laboratory", "quality control"]],
+    due: "testing-complete",
+    owner: "testing",
+  },
   { kind: "leak-test", as: [["testing", "quality control"]], due: "final-inspection", owner: "testing" },
-  { kind: "alloy-report", as: [["testing", "laboratory"]], due: "testing-complete", owner: "testing" },
+  {
+    kind: "alloy-report",
+    as: [["testing", "laboratory", "quality control"]],
+    due: "testing-complete",
+    owner: "testing",
+  },
   { kind: "tube-end-group", as: [["shop", "welder", "quality control"]], due: "testing-complete", owner: "quality" },
   { kind: "safety-valve", as: [["supplier", "laboratory"]], due: "final-inspection", owner: "supplier" },
 ];

@@ -59,34 +59,43 @@ function placed(...counts: readonly number[]) {
 export const hardnessAtStage = rule({
   ...shared,
   id: "hardness-at-stage",
-  title: "A hardness that is reported after heat treatment was measured after it",
+  title: "The stage at which a hardness is reported is that of the heat treatments recorded by that day",
   basis: ownChoice("the report states the stage, the charge states the day"),
   kind: "hardness-report",
-  when: [{ path: "stage", equals: "after heat treatment" }],
   severity: "nonconformity",
   inputs: {
     day: date("date"),
+    stage: text("stage"),
     rows: list(
       thing("rows[]", {
         joint: text("joint"),
         charges: anyOf(things("joint.<heat-treatment:joints[]>", { end: date("finished") })),
+        runs: anyOf(list(date("joint.<weld-log:joint>.runs[].date"))),
+        ofParts: anyOf(things("joint.parts[].<heat-treatment:parts[]>", { start: date("started") })),
       }),
     ),
   },
-  *check({ day, rows }, report) {
-    for (const { joint, charges } of rows) {
-      const later = charges.find(({ end }) => canPrecede(end, day) === "no");
-      if (charges.length > 0 && later === undefined) continue;
+  *check({ day, stage, rows }, report) {
+    const treated = stage === "after heat treatment";
+    for (const { joint, charges, runs, ofParts } of rows) {
+      const before = charges.find(({ end }) => canPrecede(end, day) !== "no");
+      const [later] = charges;
+      // A charge may name the parts alone; what was done to them before they were welded is another thing.
+      const withParts = ofParts.some(({ start }) => runs.every((run) => canPrecede(start, run) === "no"));
+      if (treated ? before !== undefined || (later === undefined && withParts) : before === undefined) continue;
+      const said = !treated
+        ? `states the hardness of joint ${joint} as welded; its heat treatment ended on ${before?.end.text ?? ""}`
+        : later === undefined
+          ? `states the hardness of joint ${joint} after heat treatment; no heat treatment of it is recorded`
+          : `states the hardness of joint ${joint} after heat treatment, which ended on ${later.end.text}`;
+      const charge = before ?? later;
       yield {
         at: "day",
         accuses: [],
-        message:
-          later === undefined
-            ? `report ${report.name} states the hardness of joint ${joint} after heat treatment; no heat treatment of it is recorded`
-            : `report ${report.name} of ${day.text} states the hardness of joint ${joint} after heat treatment, which ended on ${later.end.text}`,
-        why: "heat treatment changes what was measured before it",
+        message: `report ${report.name} of ${day.text} ${said}`,
+        why: "heat treatment changes what was measured before it, and the limit with it",
         hint: "correct the stage or the day, add the heat treatment, or measure again",
-        ...(later !== undefined && { related: [{ at: later, message: `ended on ${later.end.text}` }] }),
+        ...(charge !== undefined && { related: [{ at: charge, message: `ended on ${charge.end.text}` }] }),
       };
       return;
     }
@@ -102,14 +111,46 @@ export const hardnessAtStage = rule({
     },
     {
       name: "of a joint never treated",
-      given: { day: "2026-06-07", rows: [{ joint: "L1", charges: [] }] },
+      given: { day: "2026-06-07", stage: "after heat treatment", rows: [{ joint: "L1" }] },
       objections: [
-        "report X-01 states the hardness of joint L1 after heat treatment; no heat treatment of it is recorded",
+        "report X-01 of 2026-06-07 states the hardness of joint L1 after heat treatment; no heat treatment of it is recorded",
+      ],
+    },
+    {
+      name: "with its parts",
+      given: {
+        day: "2026-06-09",
+        stage: "after heat treatment",
+        rows: [{ joint: "C2", runs: ["2026-06-01"], ofParts: [{ start: "2026-06-08" }] }],
+      },
+      objections: [],
+    },
+    {
+      name: "its parts before they were welded",
+      given: {
+        day: "2026-06-09",
+        stage: "after heat treatment",
+        rows: [{ joint: "C2", runs: ["2026-06-01"], ofParts: [{ start: "2026-05-08" }] }],
+      },
+      objections: [
+        "report X-01 of 2026-06-09 states the hardness of joint C2 after heat treatment; no heat treatment of it is recorded",
+      ],
+    },
+    { name: "as welded, before it", given: { ...treated("2026-06-07"), stage: "as welded" }, objections: [] },
+    {
+      name: "as welded, after it",
+      given: { ...treated("2026-06-09"), stage: "as welded" },
+      objections: [
+        "report X-01 of 2026-06-09 states the hardness of joint C2 as welded; its heat treatment ended on 2026-06-08",
       ],
     },
   ],
 });
 
 function treated(day: string) {
-  return { day, rows: [{ joint: "C2", charges: [{ $: "HT-01", end: "2026-06-08" }] }] };
+  return {
+    day,
+    stage: "after heat treatment",
+    rows: [{ joint: "C2", charges: [{ $: "HT-01", end: "2026-06-08" }] }],
+  };
 }

@@ -1,4 +1,4 @@
-import { commonPractice, excerptSeen, ownChoice } from "../../model/basis.ts";
+import { commonPractice, excerptSeen, fromMemory, ownChoice } from "../../model/basis.ts";
 import { canPrecede } from "../../model/dates.ts";
 import { anyOf, count, date, list, optional, quantity, text, thing, things } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
@@ -128,14 +128,16 @@ export const leakTestSoak = rule({
 });
 
 /** bar, and share of the allowable pressure, from which gas under pressure is a test of strength and not of leaks. */
-const [low, share] = [0.5, 0.1];
+const [low, share] = [0.5, 0.25];
 
 export const leakTestPressure = rule({
   ...shared,
   id: "leak-test-pressure",
   title: "A leak test is made at a low pressure: gas under more is a pneumatic test of strength",
-  basis: commonPractice(
-    "up to 0.5 bar, or a tenth of the allowable pressure; more gas stores more energy, and such a test has precautions of its own",
+  basis: fromMemory(
+    "ASME BPVC Section V",
+    undefined,
+    "Article 10: not above a quarter of the design pressure; more gas stores more energy, and such a test has precautions of its own",
   ),
   severity: "query",
   inputs: {
@@ -154,11 +156,11 @@ export const leakTestPressure = rule({
   },
   examples: [
     { name: "low", given: { pressure: "0.5 bar" }, objections: [] },
-    { name: "a tenth of what it is made for", given: { pressure: "1.1 bar", allowable: "11 bar" }, objections: [] },
+    { name: "a quarter of what it is made for", given: { pressure: "2.75 bar", allowable: "11 bar" }, objections: [] },
     {
       name: "more",
-      given: { pressure: "3 bar", allowable: "11 bar" },
-      objections: ["leak test X-01 was made with gas at 3 bar; above 1.1 bar that is a pneumatic test of strength"],
+      given: { pressure: "5 bar", allowable: "11 bar" },
+      objections: ["leak test X-01 was made with gas at 5 bar; above 2.75 bar that is a pneumatic test of strength"],
     },
   ],
 });

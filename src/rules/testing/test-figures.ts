@@ -240,7 +240,8 @@ const lastingSet = rule({
   owner: "quality",
   inputs: { kept: quantity("permanentSet", "mm"), result: optional(text("result")) },
   *check({ kept, result }, test) {
-    const size = Math.abs(kept.value) - kept.halfUnit;
+    // A shell that has become colder is smaller, and no worse.
+    const size = kept.value - kept.halfUnit;
     if (size <= tapeTells || result === "rejected") return;
     yield {
       at: "kept",

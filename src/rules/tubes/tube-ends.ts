@@ -130,12 +130,13 @@ export const reductionAsked = rule({
     most: optional(quantity("record.reductionAsked.maximum", "%")),
     usualLeast: quantity("profile.wallReductionLeastWelded", "%"),
     usualMost: quantity("profile.wallReductionMost", "%"),
+    tolerance: quantity("profile.wallReductionTolerance", "%"),
   },
-  *check({ position, reduced, after, least, most, usualLeast, usualMost }) {
+  *check({ position, reduced, after, least, most, usualLeast, usualMost, tolerance }) {
     // What lies beyond the usual limits is found by its calculation.
     if (reduced.value < usualLeast.value || reduced.value > usualMost.value) return;
-    const low = least !== undefined && reduced.value < least.value - 1e-9;
-    const high = most !== undefined && reduced.value > most.value + 1e-9;
+    const low = least !== undefined && reduced.value < least.value - tolerance.value;
+    const high = most !== undefined && reduced.value > most.value + tolerance.value;
     if (low || high)
       yield {
         at: "after",
@@ -146,7 +147,7 @@ export const reductionAsked = rule({
       };
   },
   examples: [
-    { name: "within", given: expandedBy("8 %"), objections: [] },
+    { name: "within", given: expandedBy("8.4 %"), objections: [] },
     {
       name: "more",
       given: expandedBy("9 %"),
@@ -154,21 +155,14 @@ export const reductionAsked = rule({
     },
     {
       name: "less",
-      given: expandedBy("4.5 %"),
-      objections: ["the wall of row 7, tube 5 is reduced by 4.5 %; the procedure asks for 5 % to 8 %"],
+      given: expandedBy("4.4 %"),
+      objections: ["the wall of row 7, tube 5 is reduced by 4.4 %; the procedure asks for 5 % to 8 %"],
     },
     { name: "beyond all limits", given: expandedBy("30 %"), objections: [] },
   ],
 });
 
 function expandedBy(reduced: string) {
-  return {
-    position: "row 7, tube 5",
-    reduced,
-    after: "45.20 mm",
-    least: "5 %",
-    most: "8 %",
-    usualLeast: "2 %",
-    usualMost: "14 %",
-  };
+  const usual = { usualLeast: "2 %", usualMost: "14 %", tolerance: "0.5 %" };
+  return { position: "row 7, tube 5", reduced, after: "45.20 mm", least: "5 %", most: "8 %", ...usual };
 }

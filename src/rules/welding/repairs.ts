@@ -1,6 +1,15 @@
 import { commonPractice, derivedFrom } from "../../model/basis.ts";
-import { anyOf, count, list, optional, quantity, text, thing, things } from "../../model/input.ts";
+import { anyOf, count, list, optional, quantity, text, thing, things, type Values } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
+
+const placed = { from: optional(quantity("from", "mm")), to: optional(quantity("to", "mm")) };
+type Placed = Values<typeof placed>;
+
+/** Whether two repairs may be of one place: apart only where both places are stated. */
+const meets = (one: Placed, other: Placed) =>
+  one.from === undefined || one.to === undefined || other.from === undefined || other.to === undefined
+    ? true
+    : one.from.value <= other.to.value && other.from.value <= one.to.value;
 
 export const repairCycle = rule({
   id: "repair-cycle",
@@ -13,9 +22,10 @@ export const repairCycle = rule({
     cycle: count("cycle"),
     most: quantity("profile.repairCyclesMost", "1"),
     approval: optional(text("approval")),
-    others: anyOf(things("joint.<repair:joint>", { cycle: optional(count("cycle")) })),
+    ...placed,
+    others: anyOf(things("joint.<repair:joint>", { cycle: optional(count("cycle")), ...placed })),
   },
-  *check({ cycle, most, approval, others }, repair) {
+  *check({ cycle, most, approval, others, ...own }, repair) {
     if (cycle > most.value && approval === undefined)
       yield {
         at: "cycle",
@@ -23,11 +33,11 @@ export const repairCycle = rule({
         why: "each repair heats the steel again and widens the weld",
         hint: "add the consent of the welding coordinator and of the inspection body",
       };
-    else if (cycle > 1 && !others.some((one) => one.cycle === cycle - 1))
+    else if (cycle > 1 && !others.some((one) => one.cycle === cycle - 1 && meets(own, one)))
       yield {
         at: "cycle",
         name: "before",
-        message: `repair ${repair.name} is number ${cycle} of its place; number ${cycle - 1} of that joint is not recorded`,
+        message: `repair ${repair.name} is number ${cycle} of its place; number ${cycle - 1} there is not recorded`,
         why: others.map(({ $, cycle: number }) => `${$.name}: ${String(number ?? "not stated")}`).join(", "),
         hint: "add the repair that was made before, or correct the number",
       };
@@ -35,9 +45,20 @@ export const repairCycle = rule({
   examples: [
     { name: "the last permitted", given: { cycle: 2, most: "2", others: [{ cycle: 1 }] }, objections: [] },
     {
+      name: "a first at another place",
+      given: {
+        cycle: 2,
+        most: "2",
+        from: "300 mm",
+        to: "350 mm",
+        others: [{ $: "X-00", cycle: 1, from: "2140 mm", to: "2210 mm" }],
+      },
+      objections: ["repair X-01 is number 2 of its place; number 1 there is not recorded"],
+    },
+    {
       name: "a second without a first",
       given: { cycle: 2, most: "2", others: [{ $: "X-01", cycle: 2 }] },
-      objections: ["repair X-01 is number 2 of its place; number 1 of that joint is not recorded"],
+      objections: ["repair X-01 is number 2 of its place; number 1 there is not recorded"],
     },
     {
       name: "one more",
@@ -51,6 +72,9 @@ export const repairCycle = rule({
     },
   ],
 });
+
+/** mm; depth may be measured from the top of the cap. */
+const cap = 3;
 
 export const repairDepth = rule({
   id: "repair-depth",
@@ -72,24 +96,24 @@ export const repairDepth = rule({
     const most = Math.max(
       ...[...joint.thicknesses, ...(joint.throat === undefined ? [] : [joint.throat])].map(({ high }) => high),
     );
-    if (depth.low - depth.halfUnit <= most) return;
+    if (depth.low - depth.halfUnit <= most + cap) return;
     yield {
       at: "depth",
       message: `repair ${repair.name} is ${depth.text} deep; joint ${joint.$.name} is ${joint.thicknesses.map(({ text: one }) => one).join(" and ")} thick`,
-      why: "no part is as thick as that",
+      why: "no part with its weld reinforcement is as thick as that",
       hint: "compare with the repair sheet",
     };
   },
   examples: [
     {
       name: "through the wall",
-      given: { depth: "8 mm", joint: { thicknesses: ["8.0 mm", "8.0 mm"] } },
+      given: { depth: "9.5 mm", joint: { thicknesses: ["8.0 mm", "8.0 mm"] } },
       objections: [],
     },
     {
       name: "deeper",
-      given: { depth: "9.5 mm", joint: { $: "C2", thicknesses: ["8.0 mm", "8.0 mm"] } },
-      objections: ["repair X-01 is 9.5 mm deep; joint C2 is 8.0 mm and 8.0 mm thick"],
+      given: { depth: "12 mm", joint: { $: "C2", thicknesses: ["8.0 mm", "8.0 mm"] } },
+      objections: ["repair X-01 is 12 mm deep; joint C2 is 8.0 mm and 8.0 mm thick"],
     },
   ],
 });

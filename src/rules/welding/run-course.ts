@@ -1,6 +1,6 @@
 import { derivedFrom, fromMemory } from "../../model/basis.ts";
 import { canPrecede, type DateValue } from "../../model/dates.ts";
-import { anyOf, date, list, optional, quantity, text, thing } from "../../model/input.ts";
+import { anyOf, date, list, optional, quantity, text, thing, things } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
 
 const shared = { kind: "weld-log", owner: "welding coordination" } as const;
@@ -16,25 +16,25 @@ export const runsInOrder = rule({
     runs: list(thing("runs[]", { layer: text("layer"), day: date("date"), side: optional(text("side")) })),
   },
   *check({ runs }, log) {
-    for (const run of runs) {
-      const later = runs.find(
-        (one) =>
-          one.side === run.side &&
-          order.indexOf(one.layer) > order.indexOf(run.layer) &&
-          order.includes(run.layer) &&
-          canPrecede(run.day, one.day) === "no",
-      );
-      if (later === undefined) continue;
-      yield {
-        at: [later, "day"],
-        accuses: [],
-        message: `weld log ${log.name} has its ${later.layer} on ${later.day.text}, before its ${run.layer} on ${run.day.text}`,
-        why: runs.map((one) => `${one.layer} ${one.day.text}`).join(", "),
-        hint: "compare the times with the weld log sheet",
-        related: [{ at: [run, "day"], message: `${run.layer} here` }],
-      };
-      return;
-    }
+    const begins = (layer: string, side: string | undefined) =>
+      runs.filter((run) => run.layer === layer && run.side === side).sort((a, b) => a.day.from - b.day.from)[0];
+    for (const side of new Set(runs.map((run) => run.side)))
+      for (const [index, layer] of order.entries()) {
+        // A seam welded in lengths has its second root after the first cap: the begin of each layer counts.
+        const first = begins(layer, side);
+        const before = order.slice(index + 1).flatMap((other) => begins(other, side) ?? []);
+        const early = before.find((run) => first !== undefined && canPrecede(first.day, run.day) === "no");
+        if (first === undefined || early === undefined) continue;
+        yield {
+          at: [early, "day"],
+          accuses: [],
+          message: `weld log ${log.name} has its ${early.layer} on ${early.day.text}, before its ${layer} on ${first.day.text}`,
+          why: runs.map((one) => `${one.layer} ${one.day.text}`).join(", "),
+          hint: "compare the times with the weld log sheet",
+          related: [{ at: [first, "day"], message: `${layer} here` }],
+        };
+        return;
+      }
   },
   examples: [
     { name: "root, fill, cap", given: logged("06:40", "07:00", "07:40"), objections: [] },
@@ -42,6 +42,11 @@ export const runsInOrder = rule({
       name: "capped before it was filled",
       given: logged("06:40", "07:00", "06:10"),
       objections: ["weld log X-01 has its cap on 2026-06-08T06:10+02:00, before its root on 2026-06-08T06:40+02:00"],
+    },
+    {
+      name: "in two lengths",
+      given: { runs: [...logged("06:40", "07:00", "07:40").runs, { layer: "root", day: "2026-06-09T06:40+02:00" }] },
+      objections: [],
     },
     {
       name: "days alone",
@@ -61,36 +66,42 @@ function logged(...times: readonly string[]) {
 }
 
 export const bothSidesWelded = rule({
-  ...shared,
   id: "both-sides-welded",
   title: "A joint designed to be welded from both sides has runs of both",
   basis: fromMemory("EN ISO 9606-1", "2017", "detail bs: welded from both sides"),
+  kind: "joint",
+  owner: "welding coordination",
   when: [
-    { path: "joint.detail", equals: "bs" },
-    { path: "runs[].side", exists: true },
+    { path: "detail", equals: "bs" },
+    { path: "<weld-log:joint>.runs[].side", exists: true },
   ],
   severity: "nonconformity",
   inputs: {
-    sides: anyOf(list(text("runs[].side"))),
-    joint: thing("joint", { detail: text("detail") }),
+    detail: text("detail"),
+    runs: anyOf(things("<weld-log:joint>.runs[]", { side: optional(text("side")) })),
   },
-  *check({ sides, joint }, log) {
-    const [only, other] = [...new Set(sides)];
-    if (only === undefined || other !== undefined) return;
+  *check({ detail, runs }, joint) {
+    const sides = [...new Set(runs.flatMap(({ side }) => side ?? []))];
+    const [only] = sides;
+    const [run] = runs;
+    // A run that says no side may be of the other one.
+    if (only === undefined || run === undefined || sides.length > 1) return;
+    if (runs.some(({ side }) => side === undefined)) return;
     yield {
-      at: "sides",
+      at: [run, "side"],
       accuses: [],
-      message: `joint ${joint.$.name} is welded from both sides by its design; weld log ${log.name} has runs of the ${only} side alone`,
-      why: `detail ${joint.detail}; ${sides.length === 1 ? "1 run" : `${sides.length} runs`}`,
+      message: `joint ${joint.name} is welded from both sides by its design; its weld log has runs of the ${only} side alone`,
+      why: `detail ${detail}; ${runs.length === 1 ? "1 run" : `${runs.length} runs`}`,
       hint: "enter the runs of the other side from the weld log sheet; if it was not welded, raise a nonconformity report",
     };
   },
   examples: [
-    { name: "both", given: { sides: ["first", "second"], joint: { detail: "bs" } }, objections: [] },
+    { name: "both", given: { detail: "bs", runs: [{ side: "first" }, { side: "second" }] }, objections: [] },
+    { name: "one of them not said", given: { detail: "bs", runs: [{ side: "first" }, {}] }, objections: [] },
     {
       name: "one",
-      given: { sides: ["first", "first"], joint: { $: "L1", detail: "bs" } },
-      objections: ["joint L1 is welded from both sides by its design; weld log X-01 has runs of the first side alone"],
+      given: { detail: "bs", runs: [{ side: "first" }, { side: "first" }] },
+      objections: ["joint X-01 is welded from both sides by its design; its weld log has runs of the first side alone"],
     },
   ],
 });
@@ -122,6 +133,8 @@ export const runsHaveTime = rule({
     const last = runs.findLast(({ finished }) => finished !== undefined)?.finished;
     const first = [...moments].sort((a, b) => a.from - b.from)[0];
     if (first === undefined || last === undefined || !moments.every(hasTime)) return;
+    // The day of a run is its last: over several days no begin is known.
+    if (moments.some(({ day }) => day !== first.day)) return;
     const minutes = (last.from - first.from) / 60_000;
     const needed = runs.reduce(
       (sum, { speed, welders }) =>

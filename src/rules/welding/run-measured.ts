@@ -35,9 +35,10 @@ export const runMeasured = rule({
         at: "named",
         accuses: [],
         name: "thermometer",
+        unsure: true,
         message: `${run.name} states an interpass temperature and names no thermometer`,
         why: `it names ${named.join(", ")}`,
-        hint: "name the thermometer that was used",
+        hint: "name the thermometer that was used; of a temperature crayon answer this query with its make",
       };
   },
   examples: [

@@ -57,7 +57,7 @@ export const runTemperatures = rule({
       yield {
         at: [coldest, "interpass"],
         name: "fell",
-        message: `joint ${joint.name} fell to ${coldest.interpass.text} between runs, below the preheat of ${procedure.$.name}, ${procedure.preheat.text}`,
+        message: `joint ${joint.name} had ${coldest.interpass.text} at most between runs, below the preheat of ${procedure.$.name}, ${procedure.preheat.text}`,
         why: `logged for ${fell.map(({ $ }) => $.name).join(", ")}`,
         hint: "compare with the weld log sheet; if it is true, raise a nonconformity report and have it decided",
       };
@@ -93,7 +93,7 @@ export const runTemperatures = rule({
         procedure: { $: "WPS-17 revision 1", preheat: "50 °C", interpass: "220 °C" },
         logs: [{ runs: [{ preheat: "55 °C" }, { $: "WL-S12#2", preheat: "55 °C", interpass: "41 °C" }] }],
       },
-      objections: ["joint X-01 fell to 41 °C between runs, below the preheat of WPS-17 revision 1, 50 °C"],
+      objections: ["joint X-01 had 41 °C at most between runs, below the preheat of WPS-17 revision 1, 50 °C"],
     },
     {
       name: "parts too cold",
