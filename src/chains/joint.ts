@@ -122,7 +122,19 @@ export const joint: Chain = {
     {
       what: "Heat treatment",
       paths: ["<heat-treatment:joints[]>"],
-      judgedBy: ["heat-treatment-planned", "heat-treatment-after-welding"],
+      judgedBy: ["heat-treatment-planned", "treated-as-planned", "heat-treatment-after-welding"],
+    },
+    {
+      what: "Hardness and leak tests",
+      paths: ["<hardness-report:rows[].joint>", "<leak-test:joints[]>"],
+      judgedBy: [
+        "hardness-report-accepted",
+        "joint-hardness",
+        "hardness-at-stage",
+        "leak-test-accepted",
+        "leaks-left",
+        "leak-test-soak",
+      ],
     },
     {
       what: "Measuring equipment, on that day",

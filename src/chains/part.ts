@@ -126,7 +126,7 @@ export const part: Chain = {
     {
       what: "Coat",
       paths: ["<coating-report:parts[]>"],
-      judgedBy: ["coating-report-accepted", "coating-film", "coating-dew-point"],
+      judgedBy: ["coating-report-accepted", "coating-film", "coating-dew-point", "coated-after-tests"],
     },
   ],
 };

@@ -4,7 +4,8 @@ import { byItsRow, byItsRows } from "./carried.ts";
 import { conceded, decided } from "./decided.ts";
 import { groundDeeper } from "./excavation.ts";
 import { repaired } from "./repair.ts";
-import { measuredAgain, reportsRepeated, treatedAgain, testedAgain, triedAgain } from "./repeated.ts";
+import { measuredAgain, treatedAgain, testedAgain, triedAgain } from "./repeated.ts";
+import { reportsRepeated } from "./reported-again.ts";
 import { weldedAgain, partWeldedAgain } from "./welded-again.ts";
 
 /** What may close a rejected result; the `x-closed-by` of a schema names them. */
@@ -16,10 +17,10 @@ export const closers: readonly Closer[] = [
   groundDeeper,
   repaired,
   measuredAgain,
-  ...reportsRepeated,
   treatedAgain,
   testedAgain,
   triedAgain,
+  ...reportsRepeated,
   weldedAgain,
   partWeldedAgain,
 ];

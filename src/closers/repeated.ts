@@ -1,4 +1,4 @@
-import { closer, type Closer } from "../model/closer.ts";
+import { closer } from "../model/closer.ts";
 import { canPrecede, type DateValue } from "../model/dates.ts";
 import { anyOf, date, list, optional, text, things, type Handle } from "../model/input.ts";
 
@@ -76,52 +76,6 @@ export const measuredAgain = closer({
 function bore($: string, day: string) {
   return { $, feature: "bore", part: "P04", day, result: "accepted" };
 }
-
-/** A later report of one kind about the same joints or parts. */
-const reportedAgain = (id: string, kind: string, what: string, path: string) =>
-  closer({
-    id,
-    title: `a later ${what} of the same ${path.includes("joint") ? "joints" : "parts"} that is accepted`,
-    kinds: [kind],
-    owner: "quality",
-    inputs: {
-      about: anyOf(list(text(path))),
-      day: date("date"),
-      others: anyOf(
-        things(`book.${kind}`, {
-          about: anyOf(list(text(path))),
-          day: optional(date("date")),
-          result: optional(text("result")),
-        }),
-      ),
-    },
-    close({ about, day, others }, subject) {
-      // A report that names nothing is repeated by none.
-      const same = about.length > 0 ? others.filter((one) => holds(one.about, about)) : [];
-      return closed(
-        day,
-        same.map(({ $, day: on, result }) => ({ $, day: on, results: [result] })),
-        subject,
-      );
-    },
-    examples: [
-      { name: "again", given: again("2026-06-09", "C1", "C2"), expect: "repeated: X-02" },
-      { name: "only one of them", given: again("2026-06-09", "C1"), expect: lacks },
-      { name: "earlier", given: again("2026-06-07", "C1", "C2"), expect: lacks },
-    ],
-  });
-
-/** One of 2026-06-08 about C1 and C2, and another. */
-function again(day: string, ...about: readonly string[]) {
-  return { about: ["C1", "C2"], day: "2026-06-08", others: [{ $: "X-02", about, day, result: "accepted" }] };
-}
-
-export const reportsRepeated: readonly Closer[] = [
-  reportedAgain("later-coat", "coating-report", "report of a coat", "parts[]"),
-  reportedAgain("later-hardness", "hardness-report", "test of hardness", "rows[].joint"),
-  reportedAgain("later-leak-test", "leak-test", "leak test", "joints[]"),
-  reportedAgain("later-analysis", "alloy-report", "analysis", "rows[].part"),
-];
 
 export const treatedAgain = closer({
   id: "later-treatment",

@@ -15,7 +15,7 @@ export const coatingDewPoint = rule({
   title: "A layer is applied on steel at least 3 °C above the dew point, in air of at most 85 % humidity",
   basis: excerptSeen(
     "ISO 8502-4 and ISO 12944-7",
-    `steel at least 3 °C above the dew point, humidity below 85 %, as summaries of both say; dew point: ${magnus}`,
+    `steel at least 3 °C above the dew point, humidity below 85 %, as summaries of both say; dew point: ${magnus}; one that was read may differ by 1 °C`,
   ),
   kind: "coating-report#layers",
   severity: "nonconformity",
@@ -31,6 +31,7 @@ export const coatingDewPoint = rule({
     const dew = dewPoint(air.value, Math.min(100, humidity.value) / 100);
     const computed = `${dew.toFixed(1)} °C`;
     const why = `air ${air.text}, humidity ${humidity.text}: dew point ${computed}`;
+    const counts = Math.min(dew, stated?.value ?? dew);
     const apart = stated === undefined ? 0 : Math.abs(stated.value - dew) - stated.halfUnit;
     if (stated !== undefined && apart > asRead)
       yield {
@@ -45,11 +46,11 @@ export const coatingDewPoint = rule({
         ],
       };
     // Where the figures contradict each other, that alone is said; where they agree, the lower one counts.
-    else if (steel.high + steel.halfUnit < Math.min(dew, stated?.value ?? dew) + margin)
+    else if (steel.high + steel.halfUnit < counts + margin)
       yield {
         at: "steel",
         name: "margin",
-        message: `layer ${layer} was applied on steel of ${steel.text}; 3 °C above the dew point is ${(dew + margin).toFixed(1)} °C`,
+        message: `layer ${layer} was applied on steel of ${steel.text}; 3 °C above the dew point is ${(counts + margin).toFixed(1)} °C`,
         why,
         hint: "compare with the report; if it says so, raise a nonconformity report and have the coat judged",
       };

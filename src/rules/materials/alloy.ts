@@ -9,9 +9,9 @@ export const alloyAsPart = rule({
   kind: "alloy-report#rows",
   severity: "nonconformity",
   owner: "testing",
-  inputs: { found: text("grade"), asked: optional(text("part.material.grade")), known: table("grade-yield") },
+  inputs: { found: text("grade"), asked: text("part.material.grade"), known: table("grade-yield") },
   *check({ found, asked, known }, row) {
-    if (asked === undefined || found === asked) return;
+    if (found === asked) return;
     yield {
       at: "found",
       // A number or a family of steels is no other grade for certain.
@@ -49,6 +49,7 @@ export const alloyAsCertificate = rule({
     "a hand-held analysis of Cr, Mo, Ni, Cu, Mn, V, Nb, Ti, W, Co is off by 0.05 % and 15 % of the content at most; others it does not tell",
   ),
   kind: "alloy-report#rows",
+  when: [{ path: "part.<piece-mark:part>.certificateRow", exists: true }],
   severity: "query",
   owner: "testing",
   inputs: {
@@ -61,7 +62,22 @@ export const alloyAsCertificate = rule({
     ),
   },
   *check({ method, found, certified }, row) {
-    if (certified.length === 0) return;
+    const compared = found.filter(
+      ({ element }) =>
+        seen.includes(element) &&
+        certified.some(({ chemistry }) => chemistry.some((one) => one.element === element && one.value !== undefined)),
+    );
+    if (compared.length === 0 && certified.length > 0) {
+      yield {
+        at: "found",
+        accuses: [],
+        name: "nothing",
+        message: `${row.name} states no element that the certificate of its part states and such an analysis tells`,
+        why: `analysed: ${found.map(({ element }) => element).join(", ")}`,
+        hint: "enter the elements of the report, or answer this query",
+      };
+      return;
+    }
     // A part of several pieces is of one of its heats.
     const apart = certified.map(({ $, chemistry }) => ({
       name: $.name,
@@ -92,9 +108,9 @@ export const alloyAsCertificate = rule({
       objections: ["X-01 was analysed with Mn 0.60 %, certified 1.10 %; Cr 1.05 %, certified 0.05 %"],
     },
     {
-      name: "no certificate to compare with",
-      given: { ...analysed("0.60 %", "1.05 %"), certified: [] },
-      objections: [],
+      name: "nothing that can be compared",
+      given: { ...analysed("1.20 %", "0.09 %"), found: [{ element: "C", value: "0.15 %" }] },
+      objections: ["X-01 states no element that the certificate of its part states and such an analysis tells"],
     },
   ],
 });

@@ -14,7 +14,10 @@ export const indicationsAdjacent = rule({
     "what lies nearer to its neighbour than the smaller of the two is long is one indication with it",
   ),
   kind: "ndt-report#rows",
-  when: [{ path: "indications[].at", exists: true }],
+  when: [
+    { path: "record.method", equals: ["MT", "PT"] },
+    { path: "indications[].at", exists: true },
+  ],
   severity: "nonconformity",
   owner: "testing",
   inputs: {

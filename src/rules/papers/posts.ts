@@ -1,23 +1,7 @@
-import type { Condition } from "../../model/input.ts";
 import { weldedEnds } from "../../requirements/boiler-conditions.ts";
 import { weldedRepair } from "../../requirements/testing-conditions.ts";
 import { aKind } from "../shared/words.ts";
-
-/** A post that a field of a record names somebody for. */
-export interface Post {
-  readonly id: string;
-  readonly kind: string;
-  readonly when?: readonly Condition[];
-  /** Path of the link to the person, and of the day it was done. */
-  readonly path: string;
-  readonly day: string;
-  /** Of these the register of people must give one. */
-  readonly roles: readonly string[];
-  /** What he did there, before the name of the record. */
-  readonly did: string;
-  /** The schema does not say that somebody is named, or when: where nobody is, the rule does not apply. */
-  readonly open?: true;
-}
+import { postsOfTests, type Post } from "./posts-of-tests.ts";
 
 const maker = [
   "design",
@@ -72,22 +56,7 @@ export const posts: readonly Post[] = [
     roles: ["welder", "welding operator"],
     did: "welded",
   },
-  {
-    id: "tester-role",
-    kind: "ndt-report",
-    path: "operator",
-    day: "date",
-    roles: ["testing", "inspection body"],
-    did: "tested for",
-  },
-  {
-    id: "reviewer-role",
-    kind: "ndt-report",
-    path: "reviewer",
-    day: "date",
-    roles: ["testing", "inspection body"],
-    did: "reviewed",
-  },
+  ...postsOfTests,
   {
     id: "declaration-signatory",
     kind: "declaration",
@@ -103,64 +72,6 @@ export const posts: readonly Post[] = [
     day: "date",
     roles: ["inspection body"],
     did: "signed",
-  },
-  {
-    id: "dimension-check-role",
-    kind: "dimension-check",
-    path: "by",
-    day: "date",
-    roles: ["quality control", "shop", "testing", "checker", "inspection body", "laboratory"],
-    did: "measured for",
-    open: true,
-  },
-  {
-    id: "coating-role",
-    kind: "coating-report",
-    path: "by",
-    day: "date",
-    roles: ["quality control", "supplier", "testing", "inspection body"],
-    did: "measured for",
-  },
-  ...(
-    [
-      ["hardness-role", "hardness-report"],
-      ["leak-test-role", "leak-test"],
-      ["alloy-role", "alloy-report"],
-    ] as const
-  ).map(([id, kind]) => ({
-    id,
-    kind,
-    path: "by",
-    day: "date",
-    roles: ["testing", "laboratory", "quality control", "inspection body"],
-    did: "tested for",
-  })),
-  {
-    id: "visual-examination-role",
-    kind: "pressure-test",
-    path: "visualExamination.by",
-    day: "visualExamination.date",
-    roles: ["quality control", "testing", "inspection body"],
-    did: "looked over",
-    open: true,
-  },
-  {
-    id: "valve-bench-role",
-    kind: "safety-valve",
-    path: "bench.tester",
-    day: "bench.date",
-    roles: ["supplier", "laboratory", "testing", "quality control", "inspection body"],
-    did: "set and tested",
-    open: true,
-  },
-  {
-    id: "function-test-role",
-    kind: "fitting#functionTests",
-    path: "by",
-    day: "date",
-    roles: ["supplier", "shop", "quality control", "testing", "laboratory", "design", "inspection body"],
-    did: "tested the function of",
-    open: true,
   },
   {
     id: "mark-witness-role",

@@ -110,7 +110,17 @@ export const parentMetalSoft = rule({
     const least = grades
       .flatMap((grade) => strengths(grade).quantity("tensile") ?? [])
       .sort((a, b) => a.value - b.value)[0];
-    if (least === undefined) return;
+    if (least === undefined) {
+      yield {
+        at: "values",
+        accuses: [],
+        name: "strength",
+        message: `no tensile strength of ${grades.join(", ")} is at hand to hold the parent metal of ${row.name} against`,
+        why: "the table of strengths has no row of it",
+        hint: "add its row to the book as a reference table, or answer this query",
+      };
+      return;
+    }
     const mean = values.reduce((sum, { value }) => sum + value, 0) / values.length;
     if (mean * strengthOfHardness >= farBelow * least.value) return;
     yield {
@@ -131,7 +141,7 @@ export const parentMetalSoft = rule({
     {
       name: "a steel without a strength here",
       given: { ...soft("100 HV"), parts: [{ grade: "A 106 B" }] },
-      objections: [],
+      objections: ["no tensile strength of A 106 B is at hand to hold the parent metal of X-01 against"],
     },
   ],
 });

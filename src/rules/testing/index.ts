@@ -9,6 +9,7 @@ import { instrumentSort } from "./instrument-sorts.ts";
 import { instrumentUses } from "./instrument-uses.ts";
 import { calibrated, gaugeAsRegistered } from "./instruments.ts";
 import { calibrationSigned } from "./laboratory.ts";
+import { lastingSet } from "./lasting-set.ts";
 import {
   leaksLeft,
   leakTestJoints,
@@ -37,6 +38,7 @@ export const testingRules: readonly Rule[] = [
   calibrated,
   gaugeAsRegistered,
   calibrationSigned,
+  lastingSet,
   leaksLeft,
   leakTestJoints,
   leakTestMedium,

@@ -18,14 +18,17 @@ const heats = ["thermometer", "thermocouple", "recorder"];
 const gauges = ["pressure gauge", "pressure transmitter", "recorder"];
 const lights = ["light meter", "ultraviolet meter"];
 
-const tested = (method: string, what: string, ...types: readonly string[]): Use => ({
-  id: `instruments-of-${method.toLowerCase()}`,
-  kind: "ndt-report",
-  path: "instruments[]",
-  when: [{ path: "method", equals: method }],
-  what,
-  types,
-});
+/** Of a test by a method what it is called, and kinds of instrument that serve for it. */
+const methods: Readonly<Record<string, readonly [what: string, types: readonly string[]]>> = {
+  VT: ["visual testing", [...lights, ...lengths, ...heats]],
+  MT: ["magnetic particle testing", ["magnetic yoke", "field meter", ...lights, ...heats]],
+  PT: ["penetrant testing", [...lights, ...heats]],
+  RT: ["radiography", ["densitometer", "step tablet", "light meter", ...lengths, ...heats]],
+  UT: ["ultrasonic testing", ["ultrasonic set", ...lengths, ...heats]],
+};
+
+/** Kinds of instrument that serve for a test by a method. */
+export const serving = (method: string): readonly string[] => methods[method]?.[1] ?? [];
 
 const uses: readonly Use[] = [
   {
@@ -85,16 +88,15 @@ const uses: readonly Use[] = [
     types: [...gauges, ...heats],
   },
   { id: "gauge-of-bench", kind: "safety-valve", path: "bench.instrument", what: "a pressure", types: gauges },
-  tested("VT", "visual testing", ...lights, ...lengths, ...heats),
-  tested("MT", "magnetic particle testing", "magnetic yoke", "field meter", ...lights, ...heats),
-  tested("PT", "penetrant testing", ...lights, ...heats),
-  tested("RT", "radiography", "densitometer", "step tablet", "light meter", ...lengths, ...heats),
-  tested("UT", "ultrasonic testing", "ultrasonic set", ...lengths, ...heats),
+  ...Object.entries(methods).map(([method, [what, types]]): Use => ({
+    id: `instruments-of-${method.toLowerCase()}`,
+    kind: "ndt-report",
+    path: "instruments[]",
+    when: [{ path: "method", equals: method }],
+    what,
+    types,
+  })),
 ];
-
-/** Kinds of instrument that serve for a test by a method. */
-export const serving = (method: string): readonly string[] =>
-  uses.find(({ id }) => id === `instruments-of-${method.toLowerCase()}`)?.types ?? [];
 
 /** Whoever names an instrument names one that can measure what was measured. `other` says nothing, and fits all. */
 export const instrumentUses: readonly Rule[] = uses.map(({ id, kind, path, when = [], what, types }) =>

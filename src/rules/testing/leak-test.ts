@@ -137,7 +137,7 @@ export const leakTestPressure = rule({
   basis: fromMemory(
     "ASME BPVC Section V",
     undefined,
-    "Article 10: not above a quarter of the design pressure; more gas stores more energy, and such a test has precautions of its own",
+    "Article 10: not above a quarter of the design pressure; 0.5 bar is low by common practice; more gas stores more energy, and such a test has precautions of its own",
   ),
   severity: "query",
   inputs: {

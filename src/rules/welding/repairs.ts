@@ -1,4 +1,4 @@
-import { commonPractice, derivedFrom } from "../../model/basis.ts";
+import { commonPractice } from "../../model/basis.ts";
 import { anyOf, count, list, optional, quantity, text, thing, things, type Values } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
 
@@ -79,7 +79,9 @@ const cap = 3;
 export const repairDepth = rule({
   id: "repair-depth",
   title: "An excavation is no deeper than the weld it is in",
-  basis: derivedFrom("a weld is as deep as its parts are thick; beyond is a hole"),
+  basis: commonPractice(
+    "a weld is as deep as its parts are thick, and by up to 3 mm more where depth is measured from the top of the cap",
+  ),
   kind: "repair",
   when: [{ path: "depth", exists: true }],
   severity: "nonconformity",

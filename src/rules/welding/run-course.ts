@@ -114,7 +114,13 @@ export const runsHaveTime = rule({
   ...shared,
   id: "runs-have-time",
   title: "A weld log has time enough for a pass of each layer at its logged speed",
-  basis: derivedFrom("one pass takes the length over the travel speed; welders who share it divide it"),
+  basis: derivedFrom(
+    "one pass takes the length over the travel speed; welders who share it divide it; asked about below four fifths of that",
+  ),
+  when: [
+    { path: "runs[].finished", exists: true },
+    { path: "runs[].travelSpeed", exists: true },
+  ],
   severity: "query",
   inputs: {
     length: quantity("joint.length", "mm"),
