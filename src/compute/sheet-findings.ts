@@ -35,7 +35,15 @@ export const sheetRules: readonly BuiltIn[] = [
     reads: [
       {
         kinds: ["calculation-sheet"],
-        paths: ["calculation", "subject", "inputs[].symbol", "inputs[].value", "results[].symbol", "results[].value"],
+        paths: [
+          "calculation",
+          "subject",
+          "inputs[].symbol",
+          "inputs[].value",
+          "results[].symbol",
+          "results[].value",
+          "adopted",
+        ],
       },
     ],
     severity: "query",

@@ -85,7 +85,11 @@ export const restated: readonly Fact[] = [
     basis: marking,
     reading: { type: "date" },
     owner: "document control",
-    statements: ["book.pressure-test.date", ...restating.map((kind) => `book.${kind}.testDate`)],
+    statements: [
+      "book.pressure-test.date",
+      ...restating.map((kind) => `book.${kind}.testDate`),
+      "book.drawing.designData.testDate",
+    ],
   },
   {
     id: "body-number-agrees",
@@ -93,7 +97,11 @@ export const restated: readonly Fact[] = [
     basis: once,
     reading: { type: "text" },
     owner: "document control",
-    statements: ["book.book.inspectionBody.number", ...restating.map((kind) => `book.${kind}.bodyNumber`)],
+    statements: [
+      "book.book.inspectionBody.number",
+      ...restating.map((kind) => `book.${kind}.bodyNumber`),
+      "book.drawing.designData.bodyNumber",
+    ],
   },
   {
     id: "maker-agrees",

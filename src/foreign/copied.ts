@@ -37,6 +37,8 @@ export interface CopiedPage {
 export interface Copied {
   readonly objects: readonly CopiedObject[];
   readonly pages: readonly CopiedPage[];
+  /** Whether the file bears a digital signature, of a form that can. */
+  readonly signed?: boolean;
   /** Sorts of things that were left out. */
   readonly leftOut: readonly string[];
 }

@@ -68,11 +68,15 @@ async function examined({ shows, mediaType }: Form, file: Buffer, budget: () => 
           : null;
   const pages = copied?.pages.length ?? (mediaType === "image/tiff" ? tiffPages(file, budget()) : 1);
   const leftOut = copied?.leftOut ?? [];
-  return { nature: { mediaType, pages, shown: copied !== null, published: true, leftOut, fault: null }, copied };
+  const signed = copied?.signed ?? null;
+  return {
+    nature: { mediaType, pages, signed, shown: copied !== null, published: true, leftOut, fault: null },
+    copied,
+  };
 }
 
 const refused = (mediaType: string, fault: OriginalFault, published: boolean): Examined => ({
-  nature: { mediaType, pages: null, shown: false, published, leftOut: [], fault },
+  nature: { mediaType, pages: null, signed: null, shown: false, published, leftOut: [], fault },
   copied: null,
 });
 

@@ -40,7 +40,7 @@ export const originalRules: readonly BuiltIn[] = [
     title: "An original is recorded as what its file is",
     severity: "nonconformity",
     basis: ownChoice("whoever opens the file goes by what the record says of it"),
-    reads: [{ kinds: ["original"], paths: ["mediaType", "pages"] }],
+    reads: [{ kinds: ["original"], paths: ["mediaType", "pages", "signed"] }],
   },
   { id: "original-shown", title: "The pages of an original can be shown", severity: "query", basis: shownBasis },
 ];
@@ -91,9 +91,9 @@ export function originalsSound(court: Court, files: readonly BookFile[]): void {
   sayUnnamed(court, unnamed.sort(byCodePoint));
 }
 
-/** Form and number of pages as recorded against those of the file. */
-function describedAs(court: Court, record: BookRecord, { mediaType, pages }: OriginalNature): void {
-  const { mediaType: type, pages: count } = record.value;
+/** Form, number of pages and signature as recorded against those of the file. */
+function describedAs(court: Court, record: BookRecord, { mediaType, pages, signed }: OriginalNature): void {
+  const { mediaType: type, pages: count, signed: said } = record.value;
   const path = fileOf(record) ?? "";
   if (typeof type === "string" && type !== mediaType && type !== unknownForm)
     say(court, record, "original-described", "/mediaType", `${type} ${mediaType}`, {
@@ -107,6 +107,15 @@ function describedAs(court: Court, record: BookRecord, { mediaType, pages }: Ori
       message: `original ${record.id} is recorded with ${count} pages, and its file has ${pages}`,
       why: `pages of ${path} were counted`,
       hint: "correct the number; if pages are missing, scan them and record the new file",
+    });
+  // Another form may bear a signature beside it, which nobody sees here.
+  if (typeof said === "boolean" && signed !== null && said !== signed)
+    say(court, record, "original-described", "/signed", `${String(said)} ${String(signed)}`, {
+      message: `original ${record.id} is recorded as ${said ? "signed" : "not signed"}, and its file bears ${signed ? "a" : "no"} digital signature`,
+      why: `the fields of ${path} were looked through`,
+      hint: signed
+        ? "record that it is signed"
+        : "record that it is not; if it was signed when it came, put the file there as received",
     });
 }
 

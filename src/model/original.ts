@@ -16,6 +16,8 @@ export interface OriginalNature {
   readonly mediaType: string;
   /** Pages counted; null where they cannot be. */
   readonly pages: number | null;
+  /** Whether it bears a digital signature; null of what can bear none, or cannot be read. */
+  readonly signed: boolean | null;
   /** Whether its pages are printed in the book; the others can be opened beside it. */
   readonly shown: boolean;
   /** Whether the file may lie beside the book. */

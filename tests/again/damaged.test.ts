@@ -23,6 +23,16 @@ const thinner = (book: LoadedBook): LoadedBook => ({
   ),
 });
 
+/** A piece becomes another part, which the part it was finds by the link alone. */
+const otherPart = (book: LoadedBook): LoadedBook => ({
+  ...book,
+  records: book.records.map((record) =>
+    record.kind === "piece-mark" && record.value["part"] === "P01"
+      ? { ...record, value: { ...record.value, part: "P02" } }
+      : record,
+  ),
+});
+
 /** What may be left out of the notes, and an edit that then goes unnoticed somewhere. */
 const damages: readonly {
   readonly left: string;
@@ -31,7 +41,7 @@ const damages: readonly {
 }[] = [
   { left: "places", without: { notePlace: () => undefined }, edit: byChance(2) },
   { left: "kinds", without: { noteKind: () => undefined }, edit: byChance(148) },
-  { left: "links back", without: { noteBack: () => undefined }, edit: byChance(9) },
+  { left: "links back", without: { noteBack: () => undefined }, edit: otherPart },
   // A result is noted with the places it rests on, and either note mostly does for both.
   { left: "results", without: { noteResult: () => undefined, notePlaceAt: () => undefined }, edit: thinner },
   { left: "doubts", without: { doubtsAt: () => "" }, edit: byChance(105) },

@@ -8,7 +8,7 @@ import { copyPdf } from "../../src/foreign/pdf/copy.ts";
 import { Refused } from "../../src/foreign/refused.ts";
 import { demoBook } from "../support/demo-book.ts";
 import { archiveWith, corpus, pngOf } from "./hostile.ts";
-import { flate, onePage, stream, words } from "./raw-pdf.ts";
+import { flate, onePage, rawPdf, stream, words } from "./raw-pdf.ts";
 
 const sound = onePage(stream(words("sound")));
 
@@ -54,6 +54,27 @@ describe("honest files are read", () => {
   test("a stream whose length is wrong ends where it ends", async () => {
     const wrong = Buffer.from(sound.toString("latin1").replace(/\/Length \d+/, "/Length 9"), "latin1");
     expect((await examine("a.pdf", wrong)).nature).toMatchObject({ pages: 1, fault: null });
+  });
+
+  test("a signature is seen where a field, or a field below one, holds one (ISO 32000-1, 12.7.4.5 and 12.8.1)", async () => {
+    const withFields = (fields: string) =>
+      rawPdf({
+        objects: {
+          1: `<</Type/Catalog/Pages 2 0 R/AcroForm<</SigFlags 3/Fields[${fields}]>>>>`,
+          2: "<</Type/Pages/Count 1/Kids[3 0 R]>>",
+          3: "<</Type/Page/Parent 2 0 R/MediaBox[0 0 300 300]>>",
+          4: "<</Type/Sig/Filter/Adobe.PPKLite/ByteRange[0 10 20 10]/Contents<00>>>",
+          5: "<</FT/Sig/T(below)/V 4 0 R>>",
+          6: "<</T(above)/Kids[5 0 R 6 0 R]>>",
+        },
+      });
+    const signed = async (file: Buffer) => (await examine("a.pdf", file)).nature.signed;
+    expect(await signed(withFields("<</FT/Sig/T(s)/V 4 0 R>>"))).toBe(true);
+    expect(await signed(withFields("6 0 R"))).toBe(true);
+    // A place to sign is no signature, nor is a field that says the word.
+    expect(await signed(withFields("<</FT/Sig/T(s)>><</FT/Tx/T(ByteRange)/V(ByteRange)>>"))).toBe(false);
+    expect(await signed(sound)).toBe(false);
+    expect((await examine("a.txt", Buffer.from("signed"))).nature.signed).toBe(null);
   });
 
   test("LZW and predictors are undone (ISO 32000-1, 7.4.4.2, example: 45 45 45 45 45 65 45 45 45 66)", async () => {

@@ -14,9 +14,8 @@ const unread = kinds.flatMap((kind) =>
   unreadFields(kind, read).map(({ path, field }) => ({ at: `${kind.name} ${path}`, field })),
 );
 
-test("what nothing reads says why, but for a list that may only become shorter", async () => {
-  const open = unread.filter(({ field }) => field.unread === undefined).map(({ at }) => at);
-  await expect(`${open.join("\n")}\n`).toMatchFileSnapshot("unread.txt");
+test("what nothing reads says why", () => {
+  expect(unread.filter(({ field }) => field.unread === undefined).map(({ at }) => at)).toEqual([]);
 });
 
 test("what has no method here is a list that cannot grow unseen", async () => {

@@ -12,7 +12,7 @@ import { pagesOf, type PdfPage } from "./page-tree.ts";
 import { form, pageGroup, resources } from "./shapes.ts";
 import { numberSource, joined } from "./source.ts";
 import { repacked, streamSource } from "./streams.ts";
-import { surveyDocument, surveyPage } from "./survey.ts";
+import { isSigned, surveyDocument, surveyPage } from "./survey.ts";
 import { isList, isStream, type PdfStream } from "./values.ts";
 
 /**
@@ -30,6 +30,7 @@ export function copyPdf(bytes: Buffer, newBudget: () => Budget): Copied {
     return {
       objects: copier.objects,
       pages: copied,
+      signed: isSigned(file),
       leftOut: Object.values(sorts).filter((sort) => copier.leftOut.has(sort)),
     };
   });

@@ -23,6 +23,23 @@ export function surveyDocument(file: PdfFile, leftOut: Set<string>): void {
   if ((isList(off) && off.length > 0) || base === "OFF") leftOut.add(sorts.layers);
 }
 
+/** Whether somebody signed: a field for a signature holds one. Whose it is, and whether it is sound, is not looked at. */
+export function isSigned(file: PdfFile): boolean {
+  const listed = file.resolve(file.dict(file.root.get("AcroForm"))?.get("Fields"));
+  const waiting: (PdfValue | undefined)[] = isList(listed) ? [...listed] : [];
+  const seen = new Set<Entries>();
+  while (waiting.length > 0) {
+    const field = file.dict(waiting.pop());
+    if (field === undefined || seen.has(field)) continue;
+    seen.add(field);
+    const value = file.dict(field.get("V"));
+    if (value?.has("ByteRange") === true) return true;
+    const kids = file.resolve(field.get("Kids"));
+    if (isList(kids)) waiting.push(...kids);
+  }
+  return false;
+}
+
 /** Notes what a page holds besides its drawing and plain links. */
 export function surveyPage(file: PdfFile, { entries }: PdfPage, leftOut: Set<string>): void {
   surveyTriggers(file, entries.get("AA"), leftOut);

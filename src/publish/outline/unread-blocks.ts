@@ -43,7 +43,7 @@ export function unreadBlocks(context: Context, next: Numbering): Block[] {
     const none = because("none");
     const methodless = because("no method here");
     return [
-      ...(none.length === 0 ? [] : [rowOf(kind, none, "Nothing reads it yet.")]),
+      ...(none.length === 0 ? [] : [rowOf(kind, none, "No definition of this book reads it.")]),
       ...methodless.map((one) =>
         rowOf(kind, [one], one.field.unread?.reason === "no method here" ? one.field.unread.why : ""),
       ),

@@ -1,5 +1,5 @@
 import { ownChoice } from "../../model/basis.ts";
-import { anyOf, list, text, thing, things } from "../../model/input.ts";
+import { anyOf, list, optional, text, thing, things } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
 
 /** `EN 13445-3:2021, cylindrical shells` is of EN 13445; `EN 134451` is not. */
@@ -93,5 +93,73 @@ function sheetBy(basis: string) {
     basis,
     known: "EN 12953, EN 13445, Indian Boiler Regulations",
     equipment: [{ $: "B-01", standard: "EN 12953", rules: [{ standard: "Indian Boiler Regulations" }] }],
+  };
+}
+
+/** The year that stands right behind the name of a standard, its part and its clauses aside: `EN 13445-3:2021`. */
+const yearBehind = (basis: string, standard: string): string | undefined =>
+  /^(?:-\d+)*[:,]?\s?((?:19|20)\d\d)\b/u.exec(basis.slice(standard.length))?.[1];
+
+export const sheetEditionDeclared = rule({
+  id: "sheet-edition-declared",
+  title: "A sheet calculates by the edition of the standard that the design declares",
+  basis: ownChoice("editions differ: who calculates by one and declares another has said one of them wrongly"),
+  kind: "calculation-sheet",
+  when: [{ path: "adopts", exists: false }],
+  severity: "query",
+  owner: "design",
+  inputs: {
+    basis: text("basis"),
+    equipment: list(
+      thing("book.equipment", {
+        standard: text("designStandard.standard"),
+        edition: optional(text("designStandard.edition")),
+        rules: anyOf(things("designRules[]", { standard: text("standard"), edition: optional(text("edition")) })),
+      }),
+    ),
+  },
+  *check({ basis, equipment }, sheet) {
+    for (const one of equipment) {
+      const declared = [one, ...one.rules].find(({ standard }) => isOf(basis, standard));
+      if (declared?.edition === undefined) continue;
+      const { standard, edition } = declared;
+      const year = yearBehind(basis, standard);
+      if (year === undefined || edition.includes(year)) continue;
+      yield {
+        at: "basis",
+        accuses: ["basis"],
+        message: `sheet ${sheet.name} calculates by ${standard}:${year}; equipment ${one.$.name} is designed to the edition of ${edition}`,
+        why: `basis of the sheet: ${basis}`,
+        hint: "compare with the sheet: correct the edition here or there, or calculate by the one that is declared",
+        related: [{ at: declared, message: `${standard}, ${edition}` }],
+      };
+    }
+  },
+  examples: [
+    {
+      name: "the declared edition",
+      given: editionOf("Indian Boiler Regulations 1950, regulation 500"),
+      objections: [],
+    },
+    { name: "a sheet that names none", given: editionOf("EN 12953-3, calculation temperature"), objections: [] },
+    {
+      name: "an edition before",
+      given: editionOf("EN 12953-3:2002, calculation temperature"),
+      objections: ["sheet X-01 calculates by EN 12953:2002; equipment B-01 is designed to the edition of 2012"],
+    },
+  ],
+});
+
+function editionOf(basis: string) {
+  return {
+    basis,
+    equipment: [
+      {
+        $: "B-01",
+        standard: "EN 12953",
+        edition: "2012",
+        rules: [{ standard: "Indian Boiler Regulations", edition: "1950" }],
+      },
+    ],
   };
 }

@@ -2,7 +2,7 @@
 import type { Rule } from "../../model/rule.ts";
 import { calculationPressureCovers, calculationTemperatureCovers, allowanceOfPart } from "./calculation-figures.ts";
 import { moduleFitsCategory, declarationBodyNumber, declarationCertificates } from "./conformity-assessment.ts";
-import { designStandardServed, sheetStandardDeclared } from "./design-standards.ts";
+import { designStandardServed, sheetStandardDeclared, sheetEditionDeclared } from "./design-standards.ts";
 import { dimensionWithin } from "./dimensions.ts";
 import { emptyMass } from "./empty-mass.ts";
 import { fluidGroup } from "./fluid-group.ts";
@@ -27,6 +27,7 @@ export const designRules: readonly Rule[] = [
   declarationCertificates,
   designStandardServed,
   sheetStandardDeclared,
+  sheetEditionDeclared,
   dimensionWithin,
   emptyMass,
   fluidGroup,

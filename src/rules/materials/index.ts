@@ -10,13 +10,17 @@ import { documentsOfMaterial } from "./documents.ts";
 import { certificateFigures } from "./figures.ts";
 import { markMaterial, certificateType, certificateThickness, millApproved } from "./identity.ts";
 import { printedMean, impactEnergy } from "./impact.ts";
+import { documentStandard, testUnitOfHeat } from "./inspection-document.ts";
 import { millApprovals } from "./mills.ts";
 import { plateCut, lengthCut } from "./pieces-cut.ts";
 import { piecesOfPart, piecesDelivered, lengthsOfParts, lengthOfPart } from "./pieces.ts";
+import { productAnalysis } from "./product-analysis.ts";
 import { rowMass } from "./row-mass.ts";
 import { certifiedSizes } from "./sizes.ts";
 import { tensileLimits } from "./strength.ts";
+import { yieldKind, gaugeLengthProportional, hardnessAsStrength } from "./tensile-figures.ts";
 import { impactTested } from "./tests-owed.ts";
+import { transferFrom, markInFurnace } from "./transfers.ts";
 import { tubeTightness } from "./tube-tests.ts";
 
 /** What rules/ has of materials. */
@@ -36,6 +40,8 @@ export const materialsRules: readonly Rule[] = [
   millApproved,
   printedMean,
   impactEnergy,
+  documentStandard,
+  testUnitOfHeat,
   ...millApprovals,
   plateCut,
   lengthCut,
@@ -43,9 +49,15 @@ export const materialsRules: readonly Rule[] = [
   piecesDelivered,
   lengthsOfParts,
   lengthOfPart,
+  productAnalysis,
   ...rowMass,
   ...certifiedSizes,
   tensileLimits,
+  yieldKind,
+  gaugeLengthProportional,
+  hardnessAsStrength,
   impactTested,
+  transferFrom,
+  markInFurnace,
   tubeTightness,
 ];

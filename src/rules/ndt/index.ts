@@ -1,6 +1,6 @@
 // Made from the files of this folder by `npm run types`; change them, not this one.
 import type { Rule } from "../../model/rule.ts";
-import { acceptanceLevel, citedEditions } from "./acceptance.ts";
+import { acceptanceLevel } from "./acceptance.ts";
 import { indicationsAdjacent } from "./adjacent.ts";
 import { testerAuthorised } from "./authorisation.ts";
 import { surfaceConditions } from "./conditions.ts";
@@ -43,7 +43,6 @@ import { visualFirst } from "./visual-first.ts";
 /** What rules/ has of ndt. */
 export const ndtRules: readonly Rule[] = [
   acceptanceLevel,
-  ...citedEditions,
   indicationsAdjacent,
   testerAuthorised,
   ...surfaceConditions,

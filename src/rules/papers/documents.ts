@@ -2,7 +2,7 @@ import { fromMemory, ownChoice } from "../../model/basis.ts";
 import { canPrecede, type DateValue } from "../../model/dates.ts";
 import { anyOf, date, list, text, thing, things, type Condition, type Handle, type Thing } from "../../model/input.ts";
 import { rule, type Objection, type Rule } from "../../model/rule.ts";
-import { usesOfDrawing, usesOfProcedure } from "../shared/reports.ts";
+import { stepsTo, usesOfDrawing, usesOfProcedure } from "../shared/reports.ts";
 import { AKind, kindName } from "../shared/words.ts";
 import { kindIn, rowsOfKind } from "../../model/kind-text.ts";
 
@@ -100,22 +100,35 @@ export const testProcedureInForce = rule({
   examples: examples("procedure"),
 });
 
+export const documentInForce = rule({
+  ...shared,
+  id: "document-in-force",
+  title: "A revision of a document was approved before a step was done to it, and not replaced",
+  kind: "document#revisions",
+  inputs: { ...revision, tests: stepsTo },
+  *check({ tests, ...own }, subject) {
+    yield* notInForce(own, tests, "document", subject);
+  },
+  examples: examples("document"),
+});
+
 export const repairProcedureInForce = rule({
   ...shared,
   // The same of what a weld log says: one revision that was not in force is one finding, whatever was welded to it.
   fault: "welding-procedure-in-force",
   id: "repair-procedure-in-force",
   title:
-    "A revision of a welding procedure was approved before a repair, a test piece or tube ends were welded to it, and not replaced",
+    "A revision of a welding procedure was approved before a repair, a test piece, tube ends or a step was done to it, and not replaced",
   kind: "welding-procedure#revisions",
   inputs: {
     ...revision,
     tests: anyOf(things("<production-test:weldingProcedure>", { day: date("welded") })),
     repairs: anyOf(things("<repair:weldingProcedure>", used)),
     tubeEnds: anyOf(things("<tube-end-group:weldingProcedure>", used)),
+    steps: stepsTo,
   },
-  *check({ tests, repairs, tubeEnds, ...own }, subject) {
-    yield* notInForce(own, [...tests, ...repairs, ...tubeEnds], "welding procedure", subject);
+  *check({ tests, repairs, tubeEnds, steps, ...own }, subject) {
+    yield* notInForce(own, [...tests, ...repairs, ...tubeEnds, ...steps], "welding procedure", subject);
   },
   examples: examples("welding procedure"),
 });

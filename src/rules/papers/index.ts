@@ -3,7 +3,15 @@ import type { Rule } from "../../model/rule.ts";
 import { comparedByAnother } from "./comparison.ts";
 import { dateOrders, afterOrder } from "./dates.ts";
 import { declarationLast, declarationStandard, certificateValid } from "./declaration.ts";
-import { drawingInForce, testProcedureInForce, repairProcedureInForce, checkedByAnother } from "./documents.ts";
+import {
+  drawingInForce,
+  testProcedureInForce,
+  documentInForce,
+  repairProcedureInForce,
+  checkedByAnother,
+} from "./documents.ts";
+import { partDrawn } from "./drawn-parts.ts";
+import { citedEditions } from "./editions.ts";
 import { roleOfFirm } from "./employers.ts";
 import { firmsRegistered } from "./firms.ts";
 import { milestonesInOrder, orderReached, finalReached, historyDays } from "./issue-days.ts";
@@ -12,6 +20,7 @@ import { closedBeforeTest, nonconformityState, closedByAnother, concessionHeld }
 import { cancelledWithout, agreedBeforeClosed, bodyAgreed, correctorNamed } from "./nonconformity-course.ts";
 import { repairDecided, pressureConcerned, raisedAfterFound, deviationReported } from "./nonconformity-subject.ts";
 import { verifiedByTest } from "./nonconformity-verified.ts";
+import { numbersTell } from "./numbers.ts";
 import { certificatePages } from "./pages.ts";
 import { postsHeld, stepSignatories } from "./people.ts";
 import { bodyHolds, afterSteps } from "./plan-evidence.ts";
@@ -20,6 +29,7 @@ import { soleResponsibility, standardParts, typeYears, signedByNamed, plateAfter
 import { approvedAfterDated, revisionsInOrder, approvedByAnother, sheetsScanned } from "./revision-course.ts";
 import { signaturesAuthorised } from "./signatures.ts";
 import { signedAs, signedByDoer, signedByAttending } from "./signed-as.ts";
+import { stepRejected } from "./step-rejected.ts";
 import { stepOrder, stepTimes, stepSigned, holdReleased } from "./steps.ts";
 
 /** What rules/ has of papers. */
@@ -32,8 +42,11 @@ export const papersRules: readonly Rule[] = [
   certificateValid,
   drawingInForce,
   testProcedureInForce,
+  documentInForce,
   repairProcedureInForce,
   ...checkedByAnother,
+  partDrawn,
+  ...citedEditions,
   roleOfFirm,
   ...firmsRegistered,
   milestonesInOrder,
@@ -55,6 +68,7 @@ export const papersRules: readonly Rule[] = [
   ...raisedAfterFound,
   deviationReported,
   verifiedByTest,
+  ...numbersTell,
   certificatePages,
   ...postsHeld,
   stepSignatories,
@@ -77,6 +91,7 @@ export const papersRules: readonly Rule[] = [
   ...signedAs,
   ...signedByDoer,
   signedByAttending,
+  stepRejected,
   stepOrder,
   stepTimes,
   stepSigned,

@@ -20,6 +20,15 @@ const approved = (kind: string): Post => ({
   did: "approved",
   open: true,
 });
+const decided = (kind: string): Post => ({
+  id: `${kind}-decided-role`,
+  kind,
+  path: "by",
+  day: "date",
+  roles: [...maker, "inspection body", "client"],
+  did: "decided",
+  open: true,
+});
 /** The posts, in the order in which a book is made. */
 export const posts: readonly Post[] = [
   {
@@ -146,13 +155,23 @@ export const posts: readonly Post[] = [
     open: true,
   },
   ...["document", "drawing", "procedure", "welding-procedure"].map(approved),
+  ...["deviation", "waiver", "order-exception", "answered-query"].map(decided),
   {
-    id: "deviation-decided-role",
-    kind: "deviation",
+    id: "override-role",
+    kind: "book#overrides",
     path: "by",
     day: "date",
     roles: [...maker, "inspection body", "client"],
     did: "decided",
+    open: true,
+  },
+  {
+    id: "reference-table-checker-role",
+    kind: "reference-table",
+    path: "checkedBy",
+    day: "date",
+    roles: [...maker, "inspection body"],
+    did: "compared",
     open: true,
   },
 ];
@@ -160,6 +179,7 @@ export const posts: readonly Post[] = [
 /** Rows as they are said in a title. */
 const rowWords: Readonly<Record<string, string>> = {
   "weld-log#runs": "a run",
+  "book#overrides": "a parameter of the book's own",
   "fitting#functionTests": "a fitting",
   "piece-mark#transfers": "a piece",
   "document#revisions": "a revision of a document",

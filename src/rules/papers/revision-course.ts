@@ -7,7 +7,7 @@ import { aKind, AKind, kindName } from "../shared/words.ts";
 
 const steps = commonPractice("a revision is drawn up, checked, approved and then used, until the next one replaces it");
 const owner = "document control";
-const kinds = ["drawing", "document", "procedure"];
+const kinds = ["drawing", "document", "procedure", "welding-procedure"];
 
 /** Nothing is approved before it is written. */
 export const approvedAfterDated: readonly Rule[] = kinds.map((kind) =>
@@ -45,6 +45,7 @@ const usable: Readonly<Record<string, readonly string[]>> = {
   drawing: ["for-construction", "as-built"],
   document: ["for-construction", "for-record"],
   procedure: ["for-construction"],
+  "welding-procedure": ["for-construction"],
 };
 const over = ["superseded", "withdrawn"];
 

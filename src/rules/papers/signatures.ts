@@ -6,6 +6,7 @@ import { aKind } from "../shared/words.ts";
 /** Kinds whose records are signed, and lists of theirs that are signed in the same way. */
 const signed: readonly string[] = [
   "alloy-report",
+  "answered-query",
   "body-certificate",
   "book",
   "calculation-sheet",
@@ -31,6 +32,7 @@ const signed: readonly string[] = [
   "ndt-personnel",
   "ndt-report",
   "nonconformity-report",
+  "order-exception",
   "organisation",
   "original",
   "part",
@@ -40,9 +42,11 @@ const signed: readonly string[] = [
   "procedure",
   "procedure-qualification",
   "production-test",
+  "reference-table",
   "repair",
   "safety-valve",
   "tube-end-group",
+  "waiver",
   "weld-log",
   "welder-qualification",
   "welding-procedure",
@@ -51,6 +55,7 @@ const signed: readonly string[] = [
 const lists: readonly (readonly [kind: string, list: string])[] = [
   ...signed.map((kind) => [kind, "signatures"] as const),
   ["deviation", "agreement"],
+  ["waiver", "agreement"],
   ["nonconformity-report", "approvals"],
 ];
 

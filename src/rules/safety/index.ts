@@ -3,6 +3,7 @@ import type { Rule } from "../../model/rule.ts";
 import { controlSpans } from "./control-spans.ts";
 import { pumpCurve } from "./feed-pump-curve.ts";
 import { feedPumpDuty } from "./feed-pump.ts";
+import { fittingCertified, fittingCertifiedFirst, fittingDeclared, limiterTemperature } from "./fitting-papers.ts";
 import { fittingSize, fittingRating } from "./fitting-sizes.ts";
 import { fittingPressure, fittingTemperature, limiterLocks, limiterFailsSafe, burnerHeatInput } from "./fittings.ts";
 import { gaugeFromNothing, gaugeClass } from "./gauge-dial.ts";
@@ -16,6 +17,7 @@ import { valveBench, valveReseat, valveReseatStated, valveReadings } from "./saf
 import { valvePapers } from "./safety-valve-papers.ts";
 import { valveSetPressure, valvePlate, valveArea, valveCategory } from "./safety-valve.ts";
 import { valveInletLoss, valveLift } from "./valve-passage.ts";
+import { valveSize, valveBody, valveMedium, benchMedium } from "./valve-plate.ts";
 import { waterLevels } from "./water-levels.ts";
 
 /** What rules/ has of safety. */
@@ -23,6 +25,10 @@ export const safetyRules: readonly Rule[] = [
   ...controlSpans,
   pumpCurve,
   feedPumpDuty,
+  fittingCertified,
+  fittingCertifiedFirst,
+  fittingDeclared,
+  limiterTemperature,
   fittingSize,
   fittingRating,
   fittingPressure,
@@ -55,5 +61,9 @@ export const safetyRules: readonly Rule[] = [
   valveCategory,
   valveInletLoss,
   valveLift,
+  valveSize,
+  valveBody,
+  valveMedium,
+  benchMedium,
   waterLevels,
 ];

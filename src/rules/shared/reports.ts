@@ -2,12 +2,16 @@ import { anyOf, date, things } from "../../model/input.ts";
 
 const on = (path: string) => anyOf(things(path, { day: date("date") }));
 
+/** Steps of the plan that are done to a revision of a paper. */
+export const stepsTo = anyOf(things("<inspection-step:procedure>", { day: date("done") }));
+
 /** What names a revision of a drawing, with the day it was worked to. */
 export const usesOfDrawing = {
   tests: on("<ndt-report:drawing>"),
   dimensions: on("<dimension-check:drawing>"),
   pressureTests: on("<pressure-test:drawing>"),
   certificates: on("<body-certificate:drawings[]>"),
+  steps: stepsTo,
 } as const;
 
 /** What names a revision of a procedure, with the day it was worked to. */
@@ -21,6 +25,7 @@ export const usesOfProcedure = {
   hardness: on("<hardness-report:procedure>"),
   leakTests: on("<leak-test:procedure>"),
   analyses: on("<alloy-report:procedure>"),
+  steps: stepsTo,
 } as const;
 
 /** What names an instrument, with the day it was used; of these a later calibration says whether they can be believed. */

@@ -1,6 +1,7 @@
 // Made from the files of this folder by `npm run types`; change them, not this one.
 import type { Rule } from "../../model/rule.ts";
 import { tubeEndInProcedure, tubeEndProcedureQualified } from "./procedures.ts";
+import { tubeEndProjection } from "./projection.ts";
 import { tubeEndsCounted, stayTubesWelded, reductionAsked } from "./tube-ends.ts";
 import { tubeEndWelderQualified } from "./welders.ts";
 
@@ -8,6 +9,7 @@ import { tubeEndWelderQualified } from "./welders.ts";
 export const tubesRules: readonly Rule[] = [
   tubeEndInProcedure,
   tubeEndProcedureQualified,
+  tubeEndProjection,
   tubeEndsCounted,
   stayTubesWelded,
   reductionAsked,

@@ -9,6 +9,7 @@ import { signedByWelder } from "./log-signed.ts";
 import { fitUpOffset, fitUpBy, jointOnDrawing } from "./making.ts";
 import { markBeforeCut, fitUpAfterCut, weldAfterFitUp, batchUsable } from "./manufacture-order.ts";
 import { productionTestSet, productionTestRoom } from "./production-test-set.ts";
+import { productionTestTreated } from "./production-test-treated.ts";
 import { productionTestStrength, productionTestImpact, productionTestHardness } from "./production-test-values.ts";
 import { productionTestMade, productionTestOfSeam } from "./production-tests.ts";
 import { repairCycle, repairDepth } from "./repairs.ts";
@@ -47,6 +48,7 @@ export const weldingRules: readonly Rule[] = [
   batchUsable,
   productionTestSet,
   productionTestRoom,
+  productionTestTreated,
   productionTestStrength,
   productionTestImpact,
   productionTestHardness,
