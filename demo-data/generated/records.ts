@@ -2115,6 +2115,10 @@ export interface Instrument extends RecordProperties {
    */
   liftingForce?: string;
   /**
+   * Current of a magnetic yoke: alternating or direct.
+   */
+  yokeCurrent?: "AC" | "DC";
+  /**
    * Spread of repeated readings of the same value.
    */
   repeatability?: string;
@@ -5495,6 +5499,19 @@ export interface WeldingProcedure extends RecordProperties {
      * Weld details: side, backing, number of runs.
      */
     details?: ("ss nb" | "ss mb" | "ss gb" | "ss fb" | "bs" | "sl" | "ml")[];
+    /**
+     * Root gap of the joint as prepared.
+     */
+    gap?: {
+      /**
+       * Lowest value allowed.
+       */
+      minimum?: string;
+      /**
+       * Highest value allowed.
+       */
+      maximum?: string;
+    };
     /**
      * Designations of the filler metals.
      *

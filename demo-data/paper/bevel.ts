@@ -19,7 +19,7 @@ const oneSide: Preparation = {
     ["2", 10.8],
     ["1", 13.4],
   ],
-  words: ["60°, gap 2.5 mm, land 1 mm", "1 root, 2 fill, 3 cap"],
+  words: ["60°, land 1 mm", "1 root, 2 fill, 3 cap"],
   wordsAt: [66, 9],
 };
 
@@ -30,14 +30,14 @@ const bothSides: Preparation = {
     ["2", 4.6],
     ["1", 12.4],
   ],
-  words: ["60°, land 6 mm, no gap", "1 first side, 2 second side", "root of the second side ground clean"],
+  words: ["60°, land 6 mm", "1 first side, 2 second side", "root of the second side ground clean"],
   wordsAt: [66, 6],
 };
 
 const branch: Preparation = {
   plates: ["0 6, 24 6, 28.4 14, 0 14", "30.4 0, 36 0, 36 18, 30.4 18"],
   runs: ["22.5 6, 26 3.4, 30.4 1.6"],
-  words: ["nozzle set in, root gap 2 mm,", "bevel 30° in the shell"],
+  words: ["nozzle set in,", "bevel 30° in the shell"],
   wordsAt: [46, 7],
 };
 
@@ -48,14 +48,14 @@ const corner: Preparation = {
     ["1", 5.4],
     ["2", 12],
   ],
-  words: ["plate set in, 50°, gap 1.5 mm", "1 water side, 2 outside, capped"],
+  words: ["plate set in, 50°", "1 water side, 2 outside, capped"],
   wordsAt: [48, 7],
 };
 
 const fillet: Preparation = {
   plates: ["0 10, 52 10, 52 16, 0 16", "22 -2, 32 -2, 32 9.8, 22 9.8"],
   runs: ["14.6 10, 18 5, 22 2.6", "32 2.6, 36 5, 39.4 10", "18.6 10, 20.2 7.6, 22 6.6", "32 6.6, 33.8 7.6, 35.4 10"],
-  words: ["fillet all round, several runs", "no gap over 1 mm"],
+  words: ["fillet all round, several runs"],
   wordsAt: [60, 7],
 };
 
@@ -82,13 +82,14 @@ function preparationOf(type: Weld | undefined, detail: Joint["detail"]): Prepara
 }
 
 /** A weld preparation with its runs. */
-export function bevel(sheet: Sheet, type: Weld | undefined, detail: Joint["detail"]): void {
+export function bevel(sheet: Sheet, type: Weld | undefined, detail: Joint["detail"], gap?: string): void {
   const frame: Frame = { sheet, x: left + 60, y: sheet.y + 12, scale: 5 };
   const { plates, runs, numbers = [], words, wordsAt } = preparationOf(type, detail);
   const [x, y] = wordsAt;
   for (const plate of plates) outline(frame, `${plate}, ${plate.split(", ")[0] ?? ""}`, 0.9);
   for (const run of runs) outline(frame, run, 0.5);
   for (const [text, at] of numbers) label(frame, text, [29.6, at], 7);
-  words.forEach((line, index) => label(frame, line, [x, y + 3 * index], 8, false));
+  const lines = gap === undefined ? words : [...words, `root gap ${gap}`];
+  lines.forEach((line, index) => label(frame, line, [x, y + 3 * index], 8, false));
   sheet.y += 112;
 }

@@ -38,7 +38,7 @@ export function drawWeldingProcedure(paper: Paper, facts: Facts, procedure: Weld
     ["Heat treatment after welding", last.postWeldHeatTreatment === true ? "yes" : "none"],
   ]);
   heading(sheet, "Preparation and run sequence");
-  bevel(sheet, last.jointTypes?.[0], last.details?.[0]);
+  bevel(sheet, last.jointTypes?.[0], last.details?.[0], last.gap === undefined ? undefined : span(last.gap));
   heading(sheet, "Runs");
   sheet = table(
     sheet,

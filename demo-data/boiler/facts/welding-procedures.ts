@@ -36,6 +36,7 @@ const arc: Own = {
   outsideDiameter: { minimum: "800 mm" },
   positions: ["PA"],
   details: ["bs"],
+  gap: thickness("0", "1"),
   fillers: [arcWire, arcFlux],
   current: "DC+",
   heatInput: heat("1.60", "2.60"),
@@ -106,6 +107,7 @@ export const weldingProcedures: readonly WeldingProcedure[] = [
     thickness: thickness("12.0", "20.0"),
     positions: ["PA"],
     details: ["bs"],
+    gap: thickness("1.5", "3"),
     heatInput: heat("0.80", "1.30"),
   }),
   procedure("WPS-13", "Repairs of shell seams and branch welds, MAG or TIG", {
@@ -130,11 +132,13 @@ export const weldingProcedures: readonly WeldingProcedure[] = [
     outsideDiameter: { minimum: "75 mm" },
     positions: ["PA"],
     details: ["ss nb"],
+    gap: thickness("1.5", "3"),
     heatInput: heat("0.80", "1.30"),
   }),
   procedure("WPS-15", "Branch welds up to DN 40, TIG", {
     ...tungsten,
     jointTypes: ["branch"],
+    gap: thickness("1.5", "3"),
     thickness: thickness("5.0", "12.0"),
     outsideDiameter: { minimum: "20 mm", maximum: "60 mm" },
     heatInput: heat("0.60", "1.25"),
@@ -142,6 +146,7 @@ export const weldingProcedures: readonly WeldingProcedure[] = [
   procedure("WPS-16", "Butt welds of necks and flanges, TIG", {
     ...tungsten,
     jointTypes: ["butt"],
+    gap: thickness("1.5", "3"),
     thickness: thickness("5.0", "11.0"),
     outsideDiameter: { minimum: "20 mm" },
     heatInput: heat("0.45", "1.10"),
@@ -155,6 +160,7 @@ export const weldingProcedures: readonly WeldingProcedure[] = [
     throat: thickness("8", "12"),
     positions: ["PB"],
     details: ["ml"],
+    gap: thickness("0", "1"),
     heatInput: heat("0.65", "1.20"),
   }),
   procedure("WPS-18", "Fillet welds of attachments, MAG", {
@@ -165,6 +171,7 @@ export const weldingProcedures: readonly WeldingProcedure[] = [
     throat: thickness("3", "10"),
     positions: ["PB"],
     details: ["sl", "ml"],
+    gap: thickness("0", "1"),
     heatInput: heat("0.35", "1.20"),
   }),
   procedure("WPS-19", "Stay tubes in tube plates, expanded lightly and welded, TIG", {

@@ -25,6 +25,7 @@ export const welding: readonly WeldingProcedure[] = [
         outsideDiameter: { minimum: "500 mm" },
         positions: ["PA"],
         details: ["ss nb"],
+        gap: { minimum: "2 mm", maximum: "3 mm" },
         fillers: [wire],
         shieldingGas: "EN ISO 14175 - M21",
         current: "DC+",
@@ -53,6 +54,7 @@ export const welding: readonly WeldingProcedure[] = [
         outsideDiameter: { minimum: "500 mm" },
         positions: ["PA"],
         details: ["ss nb"],
+        gap: { minimum: "2 mm", maximum: "3 mm" },
         fillers: [wire],
         shieldingGas: "EN ISO 14175 - M21",
         current: "DC+",
@@ -100,6 +102,11 @@ function run(
   };
 }
 
+/** Seams stand open for their root; a nozzle that is welded by TIG is set in a little closer. */
+function gapOf(joint: "branch" | "butt") {
+  return joint === "butt" ? { minimum: "2 mm", maximum: "3 mm" } : { minimum: "1.5 mm", maximum: "2.5 mm" };
+}
+
 function tig(
   id: string,
   title: string,
@@ -132,6 +139,7 @@ function tig(
         outsideDiameter: { minimum: diameter },
         positions: ["PA"],
         details,
+        gap: gapOf(joint),
         fillers: [rod],
         shieldingGas: "EN ISO 14175 - I1",
         current: "DC-",
@@ -174,6 +182,7 @@ function mag(id: string, title: string, joint: "branch" | "butt", least: string)
         outsideDiameter: { minimum: "150 mm" },
         positions: ["PA"],
         details: ["ss nb"],
+        gap: { minimum: "2 mm", maximum: "3 mm" },
         fillers: [wire],
         shieldingGas: "EN ISO 14175 - M21",
         current: "DC+",

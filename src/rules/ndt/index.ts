@@ -26,6 +26,7 @@ import { testAfterWelding, testDelay, rowLength } from "./order.ts";
 import { testedWithinWeld } from "./place.ts";
 import { procedureApproved, visualProcedureApproved } from "./procedure-approved.ts";
 import { procedureUses } from "./procedures.ts";
+import { qualityLevelFloor } from "./quality-level.ts";
 import { rejectedFor } from "./rejected-for.ts";
 import { repairTakesOut } from "./repair-place.ts";
 import { reviewerCertified } from "./reviewers.ts";
@@ -80,6 +81,7 @@ export const ndtRules: readonly Rule[] = [
   procedureApproved,
   visualProcedureApproved,
   ...procedureUses,
+  qualityLevelFloor,
   rejectedFor,
   repairTakesOut,
   reviewerCertified,

@@ -1,5 +1,5 @@
 import { fromMemory } from "../../model/basis.ts";
-import { anyOf, count, quantity, things } from "../../model/input.ts";
+import { anyOf, count, optional, quantity, text, things } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
 
 export const magnetised = rule({
@@ -37,13 +37,17 @@ export const magnetised = rule({
   ],
 });
 
-/** N; a yoke of alternating current that lifts less makes too weak a field. */
-const liftLeast = 44;
+/** N, by the current of a yoke; one that lifts less makes too weak a field. What is not stated is taken as alternating. */
+const liftLeast = { AC: 44, DC: 177 } as const;
 
 export const yokeLifts = rule({
   id: "yoke-lifts",
-  title: "A magnetic yoke lifts 44 N",
-  basis: fromMemory("ASME BPVC Section V and EN ISO 9934-3", undefined, "alternating current: 4.5 kg, 44 N"),
+  title: "A magnetic yoke lifts 44 N, one of direct current 177 N",
+  basis: fromMemory(
+    "ASME BPVC Section V and EN ISO 9934-3",
+    undefined,
+    "alternating current: 4.5 kg, 44 N; direct current: 18 kg, 177 N",
+  ),
   kind: "instrument",
   when: [
     { path: "type", equals: "magnetic yoke" },
@@ -53,19 +57,26 @@ export const yokeLifts = rule({
   owner: "testing",
   inputs: {
     lift: quantity("liftingForce", "N"),
+    current: optional(text("yokeCurrent")),
     reports: anyOf(things("<ndt-report:instruments[]>", {})),
   },
-  *check({ lift, reports }, yoke) {
-    if (lift.high + lift.halfUnit >= liftLeast) return;
+  *check({ lift, current, reports }, yoke) {
+    const least = liftLeast[current === "DC" ? "DC" : "AC"];
+    if (lift.high + lift.halfUnit >= least) return;
     yield {
       at: "lift",
-      message: `yoke ${yoke.name} lifts ${lift.text}; 44 N is the least`,
+      message: `yoke ${yoke.name} lifts ${lift.text}; ${least} N is the least${current === "DC" ? " of one of direct current" : ""}`,
       why: reports.length === 0 ? "no report names it" : `named in ${reports.map(({ $ }) => $.name).join(", ")}`,
       hint: "compare with its check; if it is true, have what was tested with it tested again",
     };
   },
   examples: [
     { name: "enough", given: { lift: "44 N" }, objections: [] },
+    {
+      name: "weak for direct current",
+      given: { lift: "60 N", current: "DC" },
+      objections: ["yoke X-01 lifts 60 N; 177 N is the least of one of direct current"],
+    },
     {
       name: "weak",
       given: { lift: "36 N", reports: [{ $: "MT-01" }] },

@@ -10,6 +10,7 @@ import { qualificationLevel } from "./qualification-level.ts";
 import { qualificationTests } from "./qualification-tests.ts";
 import { qualificationStrength, qualificationImpact, qualificationHardness } from "./qualification-values.ts";
 import { repairQualified } from "./repair-qualified.ts";
+import { rootGap } from "./root-gap.ts";
 import { runFillerSize } from "./run-filler-size.ts";
 import { runLayers } from "./run-layers.ts";
 import { runsInWindow } from "./run-window.ts";
@@ -31,6 +32,7 @@ export const weldingRangeRules: readonly Rule[] = [
   qualificationImpact,
   qualificationHardness,
   repairQualified,
+  rootGap,
   runFillerSize,
   runLayers,
   ...runsInWindow,

@@ -1,0 +1,75 @@
+import { fromMemory } from "../../model/basis.ts";
+import { optional, quantity, thing } from "../../model/input.ts";
+import { atLeast, atMost } from "../../model/quantity.ts";
+import { rule } from "../../model/rule.ts";
+import { span } from "../welding/thickness-range.ts";
+
+export const rootGap = rule({
+  id: "fit-up-gap",
+  title: "A joint is fitted with a root gap that its procedure permits",
+  basis: fromMemory("EN ISO 15609-1", "2019", "joint design, with its dimensions"),
+  kind: "weld-log",
+  when: [{ path: "fitUp.gap", exists: true }],
+  severity: "nonconformity",
+  owner: "welding coordination",
+  inputs: {
+    gap: optional(quantity("fitUp.gap", "mm")),
+    procedure: thing("weldingProcedure", {
+      least: optional(quantity("gap.minimum", "mm")),
+      most: optional(quantity("gap.maximum", "mm")),
+    }),
+  },
+  *check({ gap, procedure }, log) {
+    if (gap === undefined) return;
+    const { least, most } = procedure;
+    if (least === undefined && most === undefined) {
+      yield {
+        at: procedure,
+        on: procedure,
+        accuses: [],
+        name: "silent",
+        unsure: true,
+        message: `${procedure.$.name} states no root gap`,
+        why: `${gap.text} was measured in weld log ${log.name}`,
+        hint: "enter the gap from the procedure; if it states none, have it revised",
+      };
+      return;
+    }
+    const answers = [
+      ...(least === undefined ? [] : [atLeast(gap, least)]),
+      ...(most === undefined ? [] : [atMost(gap, most)]),
+    ];
+    if (answers.every((answer) => answer === "yes")) return;
+    yield {
+      at: "gap",
+      accuses: ["gap"],
+      message: `weld log ${log.name} has the joint fitted with a root gap of ${gap.text}; ${procedure.$.name} permits ${span(least, most)}`,
+      why: "too narrow a gap is not welded through, too wide a one falls through or is filled with weld",
+      hint: "compare with the weld log sheet; if it is true, have the weld judged by the welding coordinator and raise a nonconformity report",
+      unsure: !answers.includes("no"),
+      related: [{ at: procedure, message: "procedure" }],
+    };
+  },
+  examples: [
+    { name: "at an end", given: { gap: "3 mm", procedure: { least: "2 mm", most: "3 mm" } }, objections: [] },
+    {
+      name: "too wide",
+      given: { gap: "4 mm", procedure: { $: "WPS-03 revision 2", least: "2 mm", most: "3 mm" } },
+      objections: [
+        "weld log X-01 has the joint fitted with a root gap of 4 mm; WPS-03 revision 2 permits 2 mm to 3 mm",
+      ],
+    },
+    {
+      name: "closed",
+      given: { gap: "0 mm", procedure: { $: "WPS-03 revision 2", least: "2 mm", most: "3 mm" } },
+      objections: [
+        "weld log X-01 has the joint fitted with a root gap of 0 mm; WPS-03 revision 2 permits 2 mm to 3 mm",
+      ],
+    },
+    {
+      name: "of which the procedure says nothing",
+      given: { gap: "2 mm", procedure: { $: "WPS-03 revision 2" } },
+      objections: ["WPS-03 revision 2 states no root gap"],
+    },
+  ],
+});
