@@ -5142,7 +5142,7 @@ export interface WeldLog extends RecordProperties {
      */
     welders?: string[];
     /**
-     * Day it was welded; the last day if several.
+     * Day it was welded, the last day if several; with the time, when the layer was begun.
      */
     date?: string;
     /**

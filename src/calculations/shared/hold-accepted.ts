@@ -75,7 +75,7 @@ export const driftExplained: readonly Acceptance[] = [
     right: "-2*u",
     means: "every drop of pressure is explained by the temperature of the water",
     wrong:
-      "a drop of pressure of {|left|} is left unexplained by the temperature of the water; twice its uncertainty is {|right|}",
+      "the pressure stands {|left|} below what the temperature of the water would give it; twice its uncertainty is {|right|}: something leaked, or the thermometer does not tell the temperature of the water",
     accuses: "readings",
   },
   {

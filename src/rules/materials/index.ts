@@ -8,6 +8,7 @@ import { materialDates } from "./dates.ts";
 import { deliveryCondition } from "./delivery.ts";
 import { documentsOfMaterial } from "./documents.ts";
 import { certificateFigures } from "./figures.ts";
+import { oneHeatOneAnalysis } from "./heats.ts";
 import { markMaterial, certificateType, certificateThickness, millApproved } from "./identity.ts";
 import { printedMean, impactEnergy } from "./impact.ts";
 import { documentStandard, testUnitOfHeat } from "./inspection-document.ts";
@@ -21,6 +22,7 @@ import { tensileLimits } from "./strength.ts";
 import { yieldKind, gaugeLengthProportional, hardnessAsStrength } from "./tensile-figures.ts";
 import { impactTested } from "./tests-owed.ts";
 import { transferFrom, markInFurnace } from "./transfers.ts";
+import { certifiedAfterTreatment, validatedIndependently } from "./treated-after.ts";
 import { tubeTightness } from "./tube-tests.ts";
 
 /** What rules/ has of materials. */
@@ -34,6 +36,7 @@ export const materialsRules: readonly Rule[] = [
   deliveryCondition,
   ...documentsOfMaterial,
   ...certificateFigures,
+  oneHeatOneAnalysis,
   markMaterial,
   certificateType,
   certificateThickness,
@@ -59,5 +62,7 @@ export const materialsRules: readonly Rule[] = [
   impactTested,
   transferFrom,
   markInFurnace,
+  certifiedAfterTreatment,
+  validatedIndependently,
   tubeTightness,
 ];

@@ -28,7 +28,7 @@ import { procedureApproved, visualProcedureApproved } from "./procedure-approved
 import { procedureUses } from "./procedures.ts";
 import { qualityLevelFloor } from "./quality-level.ts";
 import { rejectedFor } from "./rejected-for.ts";
-import { repairTakesOut } from "./repair-place.ts";
+import { repairTakesOut, excavationTestedWhole } from "./repair-place.ts";
 import { reviewerCertified } from "./reviewers.ts";
 import { rowRepair } from "./row-repair.ts";
 import { testerSector } from "./sector.ts";
@@ -84,6 +84,7 @@ export const ndtRules: readonly Rule[] = [
   qualityLevelFloor,
   rejectedFor,
   repairTakesOut,
+  excavationTestedWhole,
   reviewerCertified,
   rowRepair,
   testerSector,

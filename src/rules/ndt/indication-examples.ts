@@ -69,7 +69,9 @@ export const indicationExamples = [
   {
     name: "a round one that is long",
     given: tested([{ type: "rounded", length: "2 mm", size: "0.5 mm" }], magnetic),
-    objections: ["indication (rounded) of joint C2 is accepted and has a length of 2 mm; 1.5 mm is the most permitted"],
+    objections: [
+      "indication (rounded) of joint C2 is accepted and has a length of 2 mm; 1.5 mm is the most permitted: it is longer than three times its width, and so linear",
+    ],
   },
   {
     name: "an echo at its limit",

@@ -83,24 +83,26 @@ function faultOf(found: Found, { report, joint, limits, echoes }: Given): Fault 
   const faults = familiesOf(found.type)
     // What a mark of the film hides is asked about by itself.
     .filter((family) => family !== artefact)
-    .map((family) => asShaped(family, found, standard))
-    .map((family): Fault | undefined => {
+    .map((named): Fault | undefined => {
+      const family = asShaped(named, found, standard);
+      const isShaped = family !== named;
       const row = limits(standard, report.level, family, thickness);
       switch (row.text("permitted")) {
         case "never":
           return { at: "type", said: `is a ${family}; none is permitted`, unsure: false };
         case "limited":
-          return (
+          return shaped(
+            isShaped,
             overLimit(
               "length",
               found.length ?? (row.quantity("size") === undefined ? undefined : found.size),
               lengthOf(row, found),
             ) ??
-            overLimit(
-              "size",
-              found.size ?? (surface.includes(standard) ? found.length : undefined),
-              row.quantity("size"),
-            )
+              overLimit(
+                "size",
+                found.size ?? (surface.includes(standard) ? found.length : undefined),
+                row.quantity("size"),
+              ),
           );
         case "by echo":
           return echoFault(found, echoes, report.level, thickness);
@@ -126,6 +128,12 @@ function faultOf(found: Found, { report, joint, limits, echoes }: Given): Fault 
     .filter((one) => one !== undefined);
   return faults.find(({ unsure }) => !unsure) ?? faults[0];
 }
+
+/** What is wrong with an indication that is taken as another sort by its shape says so. */
+const shaped = (isShaped: boolean, fault: Fault | undefined): Fault | undefined =>
+  fault === undefined || !isShaped
+    ? fault
+    : { ...fault, said: `${fault.said}: it is longer than three times its width, and so linear` };
 
 /** A length is asked for where it is all the row limits, or where one is stated: a round pore has but one size. */
 function lengthOf(row: Row, { length }: Found): Measure | undefined {

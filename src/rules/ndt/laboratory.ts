@@ -1,5 +1,5 @@
 import { commonPractice } from "../../model/basis.ts";
-import { anyOf, text, thing, things } from "../../model/input.ts";
+import { anyOf, text, thing, things, optional } from "../../model/input.ts";
 import { rule, type Rule } from "../../model/rule.ts";
 import { holds, person } from "../shared/roles.ts";
 import { aKind } from "../shared/words.ts";
@@ -58,7 +58,7 @@ const employed = laboratories.map(([id, kind, tester]) =>
 
 const signing = rule({
   id: "report-signed-by-tester",
-  title: "A report of tests is signed as tester by who tested or reviewed",
+  title: "A report of tests is signed as tester by who tested, supervised or reviewed",
   basis: commonPractice("who signs as tester vouches for what he saw"),
   kind: "ndt-report",
   when: [{ path: 'signatures[role="testing"].person', exists: true }],
@@ -67,12 +67,29 @@ const signing = rule({
   inputs: {
     operator: thing("operator", {}),
     reviewer: thing("reviewer", {}),
+    supervisor: optional(thing("supervisor", {})),
     signers: anyOf(things('signatures[role="testing"]', { person: thing("person", person) })),
   },
-  *check({ operator, reviewer: other, signers }, report) {
+  *check({ operator, reviewer: other, supervisor, signers }, report) {
+    const known = [operator.$.id, other.$.id, ...(supervisor === undefined ? [] : [supervisor.$.id])];
+    const [first] = signers;
+    if (
+      supervisor !== undefined &&
+      first !== undefined &&
+      signers.every(({ person: one }) => one.$.id === operator.$.id)
+    )
+      yield {
+        at: [first, "person"],
+        on: operator,
+        accuses: [],
+        name: "supervised",
+        message: `report ${report.name} is signed by ${operator.$.name} alone, who tested under the eyes of ${supervisor.$.name}`,
+        why: "who tests under supervision does not judge what he finds",
+        hint: "have it signed by who supervised or reviewed, or take the supervisor out if he needed none",
+      };
     for (const signer of signers)
       // Who is no tester at all is found by the role.
-      if (![operator.$.id, other.$.id].includes(signer.person.$.id) && holds(signer.person, ["testing"], undefined))
+      if (!known.includes(signer.person.$.id) && holds(signer.person, ["testing"], undefined))
         yield {
           at: [signer, "person"],
           accuses: [],
@@ -84,6 +101,12 @@ const signing = rule({
   },
   examples: [
     { name: "the operator", given: signedBy("N1"), objections: [] },
+    { name: "the supervisor", given: { ...signedBy("N5"), supervisor: { $: "N5" } }, objections: [] },
+    {
+      name: "who was supervised, alone",
+      given: { ...signedBy("N1"), supervisor: { $: "N5" } },
+      objections: ["report X-01 is signed by N1 alone, who tested under the eyes of N5"],
+    },
     {
       name: "somebody else",
       given: signedBy("N2"),

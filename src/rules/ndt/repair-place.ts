@@ -112,3 +112,75 @@ function repaired(from: string, to: string, at: string, length?: string, verdict
     },
   };
 }
+
+export const excavationTestedWhole = rule({
+  id: "excavation-tested-whole",
+  title: "An excavation is tested over its whole length",
+  basis: ownChoice("what is left of a flaw lies at the ends of its excavation"),
+  kind: "repair",
+  when: [
+    { path: "from", exists: true },
+    { path: "to", exists: true },
+    { path: "excavationTest.rows[].from", exists: true },
+  ],
+  severity: "nonconformity",
+  owner: "testing",
+  inputs: {
+    from: quantity("from", "mm"),
+    to: quantity("to", "mm"),
+    joint: text("joint"),
+    seam: thing("joint", { role: text("role"), length: quantity("length", "mm") }),
+    report: optional(
+      thing("excavationTest", {
+        rows: anyOf(
+          things("rows[]", {
+            joint: text("joint"),
+            from: optional(quantity("from", "mm")),
+            to: optional(quantity("to", "mm")),
+          }),
+        ),
+      }),
+    ),
+  },
+  *check({ from, to, joint, seam, report }, repair) {
+    if (report === undefined) return;
+    const closed = isClosed(seam.role);
+    const place = (one: { readonly from: Measure | undefined; readonly to: Measure | undefined }) =>
+      spansOf({ ...one, length: seam.length }, seam.length, closed);
+    const rows = report.rows.filter((row) => row.joint === joint);
+    const tested = rows.map(place);
+    // A row without its place is of the whole excavation.
+    if (rows.length === 0 || tested.includes(undefined)) return;
+    const dug = place({ from, to }) ?? [];
+    const all = tested.flatMap((spans) => spans ?? []);
+    if (union([...all, ...dug]) <= union(all) + slack) return;
+    const [first] = rows;
+    yield {
+      at: "from",
+      accuses: [],
+      message: `repair ${repair.name} was excavated from ${from.text} to ${to.text}; report ${report.$.name} tested ${rows.map((row) => `${row.from?.text ?? ""} to ${row.to?.text ?? ""}`).join(", ")}`,
+      why: "nothing shows that the defect was out where it was not tested",
+      hint: "compare both lengths with the report and the repair sheet; if they are right, have the repair judged",
+      related: first === undefined ? [] : [{ at: first, message: "tested here" }],
+    };
+  },
+  examples: [
+    { name: "a little more", given: dug(["305 mm", "385 mm"]), objections: [] },
+    { name: "in two lengths", given: dug(["305 mm", "350 mm"], ["345 mm", "385 mm"]), objections: [] },
+    {
+      name: "a part of it",
+      given: dug(["320 mm", "385 mm"]),
+      objections: ["repair X-01 was excavated from 310 mm to 380 mm; report PT-01 tested 320 mm to 385 mm"],
+    },
+  ],
+});
+
+function dug(...rows: readonly (readonly [from: string, to: string])[]) {
+  return {
+    from: "310 mm",
+    to: "380 mm",
+    joint: "C2",
+    seam: { role: "circumferential", length: "1000 mm" },
+    report: { $: "PT-01", rows: rows.map(([from, to]) => ({ joint: "C2", from, to })) },
+  };
+}

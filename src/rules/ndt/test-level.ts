@@ -60,8 +60,8 @@ export const radiographicClass = rule({
     if (made < asked)
       yield {
         at: "made",
-        message: `the films of report ${report.name} are of class ${made}; class ${asked} is asked for`,
-        why: "class B shows finer flaws than class A",
+        message: `the films of report ${report.name} are of class ${made}; class ${asked} is asked for by the design standard`,
+        why: `the profile of this book names class ${asked} for its design standard`,
         hint: "compare with the report; have the films made again, or have the class decided by who designed it",
       };
   },
@@ -71,7 +71,7 @@ export const radiographicClass = rule({
     {
       name: "the lesser class",
       given: { made: "A", asked: "B" },
-      objections: ["the films of report X-01 are of class A; class B is asked for"],
+      objections: ["the films of report X-01 are of class A; class B is asked for by the design standard"],
     },
   ],
 });

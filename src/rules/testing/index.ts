@@ -10,6 +10,7 @@ import { instrumentUses } from "./instrument-uses.ts";
 import { calibrated, gaugeAsRegistered } from "./instruments.ts";
 import { calibrationSigned } from "./laboratory.ts";
 import { lastingSet } from "./lasting-set.ts";
+import { leakGaugeFits } from "./leak-gauge.ts";
 import {
   leaksLeft,
   leakTestJoints,
@@ -20,6 +21,7 @@ import {
 } from "./leak-test.ts";
 import { examinationPressure, mediumOfTest } from "./pressure-test-judged.ts";
 import { testAfterWork, testBeforeCoating, testWitnessed } from "./pressure-test.ts";
+import { pumpedVolume } from "./pumped-volume.ts";
 import { recordedHold } from "./recorded-hold.ts";
 import { pressureTestFigures } from "./test-figures.ts";
 import { testGauges } from "./test-gauges.ts";
@@ -39,6 +41,7 @@ export const testingRules: readonly Rule[] = [
   gaugeAsRegistered,
   calibrationSigned,
   lastingSet,
+  leakGaugeFits,
   leaksLeft,
   leakTestJoints,
   leakTestMedium,
@@ -50,6 +53,7 @@ export const testingRules: readonly Rule[] = [
   testAfterWork,
   testBeforeCoating,
   testWitnessed,
+  pumpedVolume,
   recordedHold,
   ...pressureTestFigures,
   testGauges,

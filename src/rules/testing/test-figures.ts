@@ -3,7 +3,6 @@ import { canPrecede } from "../../model/dates.ts";
 import { date, list, optional, quantity, text, thing } from "../../model/input.ts";
 import { holds } from "../../model/quantity.ts";
 import { rule, type Rule } from "../../model/rule.ts";
-import { compressibilityOfWater, kell } from "../../model/water.ts";
 
 /** As the calculation prints it. */
 const roundedUp = (pressure: number) => (Math.ceil(pressure * 100 - 1e-6) / 100).toFixed(2);
@@ -163,67 +162,5 @@ const examined = rule({
   ],
 });
 
-/** Under pressure water is stiffer than at none, at 100 bar by less than this share. */
-const stiffer = 0.05;
-/** Of the volume: what water and shell give way to at the stresses of a test, and as much again for air left in. */
-const muchAir = 0.01;
-
-const pumped = rule({
-  id: "pumped-volume",
-  title: "The water pumped in is what water, vessel and little air give way to",
-  basis: derivedFrom(
-    `water alone is compressed by pressure times its compressibility (${kell}); a hundredth of the volume is beyond what water and a shell within its yield strength give way to`,
-  ),
-  kind: "pressure-test",
-  when: [
-    { path: "medium", equals: ["water", "water with additive"] },
-    { path: "pumpedVolume", exists: true },
-  ],
-  severity: "query",
-  owner: "quality",
-  inputs: {
-    pumped: quantity("pumpedVolume", "l"),
-    pressure: quantity("testPressure", "bar"),
-    volume: quantity("equipment.volume", "l"),
-    water: list(quantity("readings[].waterTemperature", "°C")),
-  },
-  *check({ pumped: stated, pressure, volume, water }, test) {
-    const softness = Math.min(...water.map(({ value }) => compressibilityOfWater(value)));
-    const least = volume.value * pressure.value * softness * (1 - stiffer);
-    const most = volume.value * muchAir;
-    const little = stated.high + stated.halfUnit < least;
-    if (!little && stated.low - stated.halfUnit <= most) return;
-    yield {
-      at: "pumped",
-      accuses: [],
-      message: little
-        ? `${stated.text} were pumped in pressure test ${test.name}; water alone takes ${least.toPrecision(2)} l`
-        : `${stated.text} were pumped in pressure test ${test.name}, more than a hundredth of ${volume.text}`,
-      why: `volume ${volume.text}, test pressure ${pressure.text}`,
-      hint: little
-        ? "compare volume, pressure and what was pumped with the report: at such a pressure more must have gone in"
-        : "compare with the report; so much goes in where much air was left, or where something gave way",
-      related: [{ at: "volume", message: `${volume.text} here` }],
-    };
-  },
-  examples: [
-    {
-      name: "water, shell and some air",
-      given: { pumped: "7.1 l", pressure: "15.8 bar", volume: "3000 l", water: ["15 °C"] },
-      objections: [],
-    },
-    {
-      name: "a tenth",
-      given: { pumped: "0.71 l", pressure: "15.8 bar", volume: "3000 l", water: ["15 °C"] },
-      objections: ["0.71 l were pumped in pressure test X-01; water alone takes 2.1 l"],
-    },
-    {
-      name: "ten times",
-      given: { pumped: "71 l", pressure: "15.8 bar", volume: "3000 l", water: ["15 °C"] },
-      objections: ["71 l were pumped in pressure test X-01, more than a hundredth of 3000 l"],
-    },
-  ],
-});
-
 /** Figures of a pressure test held against the design and against each other. */
-export const pressureTestFigures: readonly Rule[] = [required, temperatures, examined, pumped];
+export const pressureTestFigures: readonly Rule[] = [required, temperatures, examined];

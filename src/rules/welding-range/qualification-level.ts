@@ -28,7 +28,7 @@ export const qualificationLevel = rule({
         accuses: [],
         name: "level",
         message: `procedure qualification ${subject.name} is of level 1`,
-        why: "the ranges at hand are those of level 2, which needs more tests",
+        why: "pressure equipment to EN 13445-4 and EN 12953-4 asks for level 2 (from memory), which needs more tests; the ranges at hand are those of level 2",
         hint: "add the qualification at level 2, or answer this query with what the design standard permits",
       };
     if (jointType !== "butt" || impact) return;

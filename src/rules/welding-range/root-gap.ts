@@ -4,6 +4,8 @@ import { atLeast, atMost } from "../../model/quantity.ts";
 import { rule } from "../../model/rule.ts";
 import { span } from "../welding/thickness-range.ts";
 
+const wps = { $: "WPS-03 revision 2" };
+
 export const rootGap = rule({
   id: "fit-up-gap",
   title: "A joint is fitted with a root gap that its procedure permits",
@@ -14,13 +16,15 @@ export const rootGap = rule({
   owner: "welding coordination",
   inputs: {
     gap: optional(quantity("fitUp.gap", "mm")),
+    planned: thing("joint.weldingProcedure", {}),
     procedure: thing("weldingProcedure", {
       least: optional(quantity("gap.minimum", "mm")),
       most: optional(quantity("gap.maximum", "mm")),
     }),
   },
-  *check({ gap, procedure }, log) {
-    if (gap === undefined) return;
+  *check({ gap, planned, procedure }, log) {
+    // That it was welded to another procedure is found by that.
+    if (gap === undefined || planned.$.id !== procedure.$.id) return;
     const { least, most } = procedure;
     if (least === undefined && most === undefined) {
       yield {
@@ -51,24 +55,28 @@ export const rootGap = rule({
     };
   },
   examples: [
-    { name: "at an end", given: { gap: "3 mm", procedure: { least: "2 mm", most: "3 mm" } }, objections: [] },
+    {
+      name: "at an end",
+      given: { gap: "3 mm", planned: wps, procedure: { ...wps, least: "2 mm", most: "3 mm" } },
+      objections: [],
+    },
     {
       name: "too wide",
-      given: { gap: "4 mm", procedure: { $: "WPS-03 revision 2", least: "2 mm", most: "3 mm" } },
+      given: { gap: "4 mm", planned: wps, procedure: { ...wps, least: "2 mm", most: "3 mm" } },
       objections: [
         "weld log X-01 has the joint fitted with a root gap of 4 mm; WPS-03 revision 2 permits 2 mm to 3 mm",
       ],
     },
     {
       name: "closed",
-      given: { gap: "0 mm", procedure: { $: "WPS-03 revision 2", least: "2 mm", most: "3 mm" } },
+      given: { gap: "0 mm", planned: wps, procedure: { ...wps, least: "2 mm", most: "3 mm" } },
       objections: [
         "weld log X-01 has the joint fitted with a root gap of 0 mm; WPS-03 revision 2 permits 2 mm to 3 mm",
       ],
     },
     {
       name: "of which the procedure says nothing",
-      given: { gap: "2 mm", procedure: { $: "WPS-03 revision 2" } },
+      given: { gap: "2 mm", planned: wps, procedure: wps },
       objections: ["WPS-03 revision 2 states no root gap"],
     },
   ],

@@ -39,7 +39,7 @@ export const runFillerSize = rule({
           accuses: [],
           name: "no size",
           unsure: true,
-          message: `${procedure.$.name} names no size of filler for layer "${layer}" by process ${process}; batch ${batch.$.name} is ${diameter.text} thick`,
+          message: `${procedure.$.name} names no size of filler for layer "${layer}" by process ${process}; batch ${batch.$.name} has a diameter of ${diameter.text}`,
           why: "it names sizes for its other runs",
           hint: "enter the size from the procedure, or have it approved for this layer",
         };
@@ -50,7 +50,7 @@ export const runFillerSize = rule({
         on: batch,
         accuses: [[batch, "diameter"]],
         name: "size",
-        message: `batch ${batch.$.name} is ${diameter.text} thick; ${procedure.$.name} names ${[...new Set(sizes.map((one) => one.text))].join(", ")} for this layer`,
+        message: `batch ${batch.$.name} has a diameter of ${diameter.text}; ${procedure.$.name} names ${[...new Set(sizes.map((one) => one.text))].join(", ")} for this layer`,
         why: `used in ${run.name}`,
         hint: "correct the batch in the weld log, or have the other size approved",
       };
@@ -65,13 +65,13 @@ export const runFillerSize = rule({
         procedure: { $: "WPS-03 revision 2", windows: [{ name: "root" }] },
       },
       objections: [
-        'WPS-03 revision 2 names no size of filler for layer "root" by process 135; batch B-1 is 1.0 mm thick',
+        'WPS-03 revision 2 names no size of filler for layer "root" by process 135; batch B-1 has a diameter of 1.0 mm',
       ],
     },
     {
       name: "a wire of another size",
       given: laid({ $: "B-1", diameter: "1.0 mm" }),
-      objections: ["batch B-1 is 1.0 mm thick; WPS-03 revision 2 names 1.2 mm for this layer"],
+      objections: ["batch B-1 has a diameter of 1.0 mm; WPS-03 revision 2 names 1.2 mm for this layer"],
     },
   ],
 });

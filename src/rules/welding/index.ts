@@ -1,6 +1,7 @@
 // Made from the files of this folder by `npm run types`; change them, not this one.
 import type { Rule } from "../../model/rule.ts";
 import { consumablesComplete, batchCertificate, batchDried } from "./consumables.ts";
+import { readingsCopied, welderAtOneJoint } from "./copied-readings.ts";
 import { depositedFits, depositedStated } from "./deposited-thickness.ts";
 import { dressedWall, dressedTested } from "./dressing.ts";
 import { repairExcavationNamed, repairExcavated, repairNonconformity } from "./excavations.ts";
@@ -29,6 +30,8 @@ export const weldingRules: readonly Rule[] = [
   consumablesComplete,
   batchCertificate,
   batchDried,
+  readingsCopied,
+  welderAtOneJoint,
   depositedFits,
   depositedStated,
   dressedWall,

@@ -23,6 +23,7 @@ export const productionTestMade = rule({
     }),
   },
   *check({ procedure, welders, grades, treated, joints }, test) {
+    const alike = new Map<string, (typeof joints)[number][]>();
     for (const joint of joints) {
       const problems = [
         ...(joint.procedure.$.id === procedure.$.id
@@ -36,17 +37,21 @@ export const productionTestMade = rule({
           : [`of ${grades.join(", ")}, not of ${joint.grades.join(", ")}`]),
         ...(joint.treated === treated ? [] : [joint.treated ? "without heat treatment" : "with heat treatment"]),
       ];
-      if (problems.length > 0)
-        yield {
-          at: "welders",
-          accuses: [],
-          name: joint.$.id,
-          message: `production test ${test.name} was welded ${problems.join("; ")}; it stands for joint ${joint.$.name}`,
-          why: "a test plate welded otherwise says nothing of the joint",
-          hint: "correct the slip; else have the joint judged without the test",
-          related: [{ at: joint, message: "joint it stands for" }],
-        };
+      if (problems.length === 0) continue;
+      const said = problems.join("; ");
+      alike.set(said, [...(alike.get(said) ?? []), joint]);
     }
+    // Joints that differ from the plate in the same way are one thing to say.
+    for (const [said, own] of alike)
+      yield {
+        at: "welders",
+        accuses: [],
+        name: own.map((joint) => joint.$.id).join(", "),
+        message: `production test ${test.name} was welded ${said}; it stands for joint ${own.map((joint) => joint.$.name).join(", ")}`,
+        why: "a test plate welded otherwise says nothing of the joint",
+        hint: "correct the slip; else have the joint judged without the test",
+        related: own.map((joint) => ({ at: joint, message: "joint it stands for" })),
+      };
   },
   examples: [
     { name: "as its joint", given: made({}), objections: [] },

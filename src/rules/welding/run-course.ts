@@ -1,6 +1,7 @@
 import { derivedFrom, fromMemory } from "../../model/basis.ts";
 import { canPrecede, type DateValue } from "../../model/dates.ts";
 import { anyOf, date, list, optional, quantity, text, thing, things } from "../../model/input.ts";
+import type { Measure } from "../../model/quantity.ts";
 import { rule } from "../../model/rule.ts";
 
 const shared = { kind: "weld-log", owner: "welding coordination" } as const;
@@ -110,6 +111,27 @@ export const bothSidesWelded = rule({
 const inTime = 0.8;
 const hasTime = ({ text: said }: DateValue) => said.includes("T");
 
+interface Timed {
+  readonly layer: string;
+  readonly day: DateValue;
+  readonly finished: DateValue | undefined;
+  readonly speed: Measure | undefined;
+}
+
+/** A layer that one welder began so shortly before the next, or its end, that a pass at its speed does not fit between. */
+function tooFast(length: number, runs: readonly Timed[]) {
+  const inOrder = [...runs].sort((a, b) => a.day.from - b.day.from);
+  for (const [index, { layer, day, finished, speed }] of inOrder.entries()) {
+    const then = [finished, inOrder[index + 1]?.day].flatMap((one) => one ?? []).sort((a, b) => a.from - b.from)[0];
+    if (speed === undefined || then === undefined) continue;
+    const minutes = (then.from - day.from) / 60_000;
+    const needed = length / speed.value;
+    // Two layers of one moment are one entry of the log, which says nothing of each.
+    if (minutes > 0 && minutes < inTime * needed) return { layer, day, speed, minutes, needed };
+  }
+  return undefined;
+}
+
 export const runsHaveTime = rule({
   ...shared,
   id: "runs-have-time",
@@ -147,6 +169,18 @@ export const runsHaveTime = rule({
         sum + (speed === undefined ? 0 : length.value / speed.value / Math.max(1, welders.length)),
       0,
     );
+    const alone = runs.every(({ welders }) => welders.length === 1 && welders[0] === runs[0]?.welders[0]);
+    const hasty = alone ? tooFast(length.value, runs) : undefined;
+    if (hasty !== undefined && minutes >= inTime * needed) {
+      yield {
+        at: "runs",
+        accuses: [],
+        message: `weld log ${log.name} has its ${hasty.layer} begun at ${hasty.day.text}, and what follows ${hasty.minutes.toFixed(0)} min later; at ${hasty.speed.text} one pass along ${length.text} takes ${hasty.needed.toFixed(0)} min`,
+        why: runs.map(({ layer, day, speed }) => `${layer} ${day.text}, ${speed?.text ?? "not stated"}`).join("; "),
+        hint: "compare times, speeds and length with the weld log sheet, or answer this query",
+      };
+      return;
+    }
     if (minutes <= 0 || minutes >= inTime * needed) return;
     yield {
       at: "runs",
@@ -163,6 +197,16 @@ export const runsHaveTime = rule({
       given: timed("07:40", "07:50"),
       objections: [
         "weld log X-01 takes 10 min from begin to end; at its speeds one pass of each layer along 3770 mm takes 22 min",
+      ],
+    },
+    {
+      name: "the root alone too little",
+      given: {
+        ...timed("07:40", "08:40"),
+        runs: [...timed("07:40", "08:40").runs.slice(0, 1), ...timed("07:45", "08:40").runs.slice(1)],
+      },
+      objections: [
+        "weld log X-01 has its root begun at 2026-06-08T07:40+02:00, and what follows 5 min later; at 350 mm/min one pass along 3770 mm takes 11 min",
       ],
     },
     {
