@@ -2,6 +2,8 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { calculations } from "../../src/calculations/index.ts";
+import { closers } from "../../src/closers/index.ts";
+import { facts } from "../../src/facts/index.ts";
 import { builtInRules } from "../../src/judge/built-in.ts";
 import { registers } from "../../src/requirements/index.ts";
 import { rules } from "../../src/rules/index.ts";
@@ -18,13 +20,22 @@ interface Matrix {
 }
 
 const rows = registers.flatMap(({ requirements }) => requirements);
-const ids = new Set([...rules, ...calculations, ...builtInRules, ...rows].map(({ id }) => id));
+const ids = new Set([...rules, ...calculations, ...facts, ...closers, ...builtInRules, ...rows].map(({ id }) => id));
 
 describe.each([
   ["fittings", { judged: 48, none: 57 }],
   ["openings", { judged: 30, none: 30 }],
+["consumables", { judged: 14, none: 14 }],
+  ["welders", { judged: 33, none: 15 }],
+  ["testing", { judged: 46, none: 14 }],
+  ["heat-treatment", { judged: 20, none: 8 }],
+  ["materials", { judged: 41, none: 27 }],
+  ["making", { judged: 43, none: 5 }],
+  ["papers", { judged: 40, none: 8 }],
 ])("matrix of %s", (name, counted) => {
-  const { pairs, cells } = JSON.parse(readFileSync(join(import.meta.dirname, `${name}.json`), "utf8")) as Matrix;
+  const { pairs, cells } = JSON.parse(
+    readFileSync(join(import.meta.dirname, "matrices", `${name}.json`), "utf8"),
+  ) as Matrix;
 
   test.each(cells)("$variable, $pair: something judges it, or why there is no method here", ({ rule, none }) => {
     // There is no third state, and none of both.
