@@ -74,7 +74,7 @@ export const restated: readonly Fact[] = [
     unit: "m²",
   }),
   figure("test-pressure-agrees", "the test pressure", "testPressure", "testPressure", bar, [
-    "book.pressure-test.testPressure",
+    'book.pressure-test[result="accepted"].testPressure',
   ]),
   figure("fluid-group-agrees", "the fluid group", "fluid.group", "fluidGroup", { type: "text" }),
   figure("category-agrees", "the category", "directive.category", "category", { type: "text" }),
@@ -86,7 +86,7 @@ export const restated: readonly Fact[] = [
     reading: { type: "date" },
     owner: "document control",
     statements: [
-      "book.pressure-test.date",
+      'book.pressure-test[result="accepted"].date',
       ...restating.map((kind) => `book.${kind}.testDate`),
       "book.drawing.designData.testDate",
     ],

@@ -3,8 +3,13 @@ import { join } from "node:path";
 import { isList, isObject, type Json, type JsonObject } from "../../src/model/json.ts";
 import type { BookRecord } from "../../src/model/record.ts";
 
-/** What grows with the parts of the equipment. */
-const sizes = ["volume", "emptyMass", "heatingSurface"] as const;
+/** What grows with the parts of the equipment, and the kind that states it first. */
+const sizes = [
+  ["equipment", "volume"],
+  ["equipment", "emptyMass"],
+  ["equipment", "heatingSurface"],
+  ["pressure-test", "pumpedVolume"],
+] as const;
 
 /** The records that state such a size of the equipment, each as `valueOf` gives it with sizes so many times as large. */
 export function enlarged(
@@ -12,14 +17,13 @@ export function enlarged(
   valueOf: (record: BookRecord) => JsonObject,
   times: number,
 ): readonly (readonly [record: BookRecord, value: JsonObject])[] {
-  const equipment = records.find(({ kind }) => kind === "equipment")?.value ?? {};
   const larger = new Map(
-    sizes.flatMap((size) => {
-      const stated = equipment[size];
+    sizes.flatMap(([of, size]) => {
+      const stated = records.find(({ kind }) => kind === of)?.value[size];
       if (typeof stated !== "string") return [];
       const [, number = "", unit = ""] = /^([0-9.]+) (.+)$/.exec(stated) ?? [];
       if (number === "")
-        throw new Error(`${size} of the equipment is ${JSON.stringify(stated)}; expected a number and a unit`);
+        throw new Error(`${size} of the ${of} is ${JSON.stringify(stated)}; expected a number and a unit`);
       return [[stated, `${Number(number) * times} ${unit}`] as const];
     }),
   );

@@ -93,6 +93,18 @@ function scanOf(name: string): Scan {
   return { path, bytes, record: { id: `ORG-${name.replaceAll(".", "-")}`, path, sha256, ...shown } };
 }
 
+/** A copied weld log: of no hour, since nobody welds two joints at once, and with a reading of its own in each run. */
+function weldedApart(value: Json, kind: string, tail: string): Json {
+  if (kind !== "weld-log" || !isObject(value) || !isList(value["runs"])) return value;
+  const runs = value["runs"].filter(isObject).map(({ finished, date, preheat, ...run }) => ({
+    ...run,
+    ...(typeof date === "string" && { date: date.slice(0, 10) }),
+    ...(typeof finished === "string" && { finished: finished.slice(0, 10) }),
+    ...(typeof preheat === "string" && { preheat: preheat.replace(/^\d+/, (whole) => whole + tail) }),
+  }));
+  return { ...value, runs };
+}
+
 /** Papers without a number of their own. */
 const shared = scanOf("COPIES");
 
@@ -151,6 +163,9 @@ export function generateBook(from: string, to: string, joints: number, growth: G
       );
     const link = linkAt(record, pointer);
     if (link !== undefined) return linked(link, tail);
+    // A mark of the mill begins with the heat.
+    if (typeof value === "string" && /^\/transfers\/\d+\/from$/.test(pointer) && changes(record, pointer))
+      return value.replace(/^[^-/]+/, (heat) => heat + tail);
     return typeof value === "string" && (pointer === "/id" || changes(record, pointer)) ? value + tail : value;
   };
 
@@ -161,7 +176,7 @@ export function generateBook(from: string, to: string, joints: number, growth: G
     mkdirSync(join(to, "copies", kind), { recursive: true });
     for (let copy = 1; own.length > 0 && copy <= copies; copy++) {
       const tail = tailOf(copy);
-      const records = own.map((record) => copyOf(record, record.value, "", tail));
+      const records = own.map((record) => weldedApart(copyOf(record, record.value, "", tail), kind, tail));
       writeFileSync(
         join(to, "copies", kind, `${tail.slice(1)}.json`),
         `${JSON.stringify({ kind, records }, null, 2)}\n`,

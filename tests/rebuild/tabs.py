@@ -431,6 +431,7 @@ wps = Tab(
         Col("D min [mm]", "revisions[].outsideDiameter.minimum", NUM),
         Col("Pos.", "revisions[].positions", split=","),
         Col("Detail", "revisions[].details", split=","),
+        *span("Gap", "revisions[].gap", "mm"),
         Col("Filler", "revisions[].fillers", split=";"),
         Col("Gas", "revisions[].shieldingGas"),
         Col("Pol.", "revisions[].current"),

@@ -5,6 +5,7 @@ import { heatTreatmentPlanned, treatedAsPlanned, heatTreatmentAfterWelding, heat
 import { formedEndTreated, rolledPartTreated } from "./formed.ts";
 import { heatTreatmentHeld } from "./held.ts";
 import { heatTreatmentLoad } from "./load.ts";
+import { normalisedInAir } from "./normalised.ts";
 import { heatTreatmentRates } from "./rates.ts";
 import { heatTreatmentSpan } from "./span.ts";
 
@@ -19,6 +20,7 @@ export const heatTreatmentRules: readonly Rule[] = [
   rolledPartTreated,
   heatTreatmentHeld,
   heatTreatmentLoad,
+  normalisedInAir,
   heatTreatmentRates,
   heatTreatmentSpan,
 ];

@@ -15,6 +15,7 @@ import { documentStandard, testUnitOfHeat } from "./inspection-document.ts";
 import { millApprovals } from "./mills.ts";
 import { plateCut, lengthCut } from "./pieces-cut.ts";
 import { piecesOfPart, piecesDelivered, lengthsOfParts, lengthOfPart } from "./pieces.ts";
+import { plateRoom, barWithinProduct } from "./plate-room.ts";
 import { productAnalysis } from "./product-analysis.ts";
 import { rowMass } from "./row-mass.ts";
 import { certifiedSizes } from "./sizes.ts";
@@ -52,6 +53,8 @@ export const materialsRules: readonly Rule[] = [
   piecesDelivered,
   lengthsOfParts,
   lengthOfPart,
+  plateRoom,
+  barWithinProduct,
   productAnalysis,
   ...rowMass,
   ...certifiedSizes,

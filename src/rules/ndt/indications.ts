@@ -46,6 +46,8 @@ interface Fault {
 }
 
 const surface = ["ISO 23277", "ISO 23278"];
+/** Acceptance levels of ultrasonic testing, by echo and length. */
+const echoed = "ISO 11666";
 
 /** What a limit of two figures says of one: nothing where it has none, a question where the figure is not stated. */
 function overLimit(at: "length" | "size", value: Measure | undefined, most: Measure | undefined): Fault | undefined {
@@ -80,6 +82,10 @@ function faultOf(found: Found, { report, joint, limits, echoes }: Given): Fault 
   const wall = joint.thicknesses.toSorted((one, other) => one.value - other.value)[0];
   const thickness = joint.type === "fillet" ? (joint.throat ?? wall) : wall;
   if (thickness === undefined) return undefined;
+  // An echo is judged by its height and length, whatever the tester calls it.
+  const byEcho =
+    standard === echoed && found.echo !== undefined ? echoFault(found, echoes, report.level, thickness) : undefined;
+  if (byEcho !== undefined && !byEcho.unsure) return byEcho;
   const faults = familiesOf(found.type)
     // What a mark of the film hides is asked about by itself.
     .filter((family) => family !== artefact)

@@ -92,6 +92,9 @@ export const agreedBeforeClosed = rule({
   ],
 });
 
+/** Dispositions after which the item is not used. */
+const gone = ["scrap", "return"];
+
 export const bodyAgreed = rule({
   ...basis,
   id: "nonconformity-body-agreed",
@@ -104,8 +107,14 @@ export const bodyAgreed = rule({
     { path: "book.book.inspectionBody", exists: true },
   ],
   severity: "query",
-  inputs: { state: text("state"), roles: anyOf(list(text("approvals[].role"))) },
-  *check({ state, roles }, report) {
+  inputs: {
+    state: text("state"),
+    disposition: optional(text("disposition")),
+    roles: anyOf(list(text("approvals[].role"))),
+  },
+  *check({ state, disposition = "", roles }, report) {
+    // What is scrapped or sent back goes into no equipment.
+    if (gone.includes(disposition)) return;
     if (state !== "cancelled" && !roles.includes("inspection body"))
       yield {
         at: "roles",
@@ -118,6 +127,7 @@ export const bodyAgreed = rule({
   examples: [
     { name: "agreed", given: { state: "closed", roles: ["welding coordinator", "inspection body"] }, objections: [] },
     { name: "cancelled", given: { state: "cancelled", roles: ["quality control"] }, objections: [] },
+    { name: "scrapped", given: { state: "closed", disposition: "scrap", roles: ["quality control"] }, objections: [] },
     {
       name: "not agreed",
       given: { state: "closed", roles: ["welding coordinator"] },

@@ -192,11 +192,11 @@ export const instrumentFigures: readonly Rule[] = pairs.map(
         yield {
           at: "figure",
           accuses: [],
-          message: `the ${figure.called} of ${kind === "instrument" ? "instrument " : ""}${instrument.name} is ${stated}, ${ratio === undefined ? "of another sort than" : ratio < least ? "far below" : "far above"} its ${other.called}, ${said}`,
+          message: `the ${figure.called} of ${kind === "instrument" ? "instrument " : ""}${instrument.name} is ${stated}, ${ratio === undefined ? "of another sort than" : ratio < least ? "far below what goes with" : "far above what goes with"} its ${other.called}, ${said}`,
           why:
             ratio === undefined
               ? "the two cannot be compared"
-              : `the one is ${Number(ratio.toPrecision(2))} of the other`,
+              : `the one is ${Number(ratio.toPrecision(2))} of the other; ${least > 0 ? `from ${least} ` : ""}${Number.isFinite(most) ? `up to ${Number(most.toPrecision(2))}` : "on"} is usual`,
           hint: "compare both with the instrument and its calibration certificate; if both are so, answer this query with that",
           related: [{ at: "other", message: `${beside} here` }],
         };
@@ -209,7 +209,7 @@ export const instrumentFigures: readonly Rule[] = pairs.map(
                 name: "far above",
                 given: exampleOf(most * 1.2),
                 objections: [
-                  `the ${figure.called} of ${kind === "instrument" ? "instrument " : ""}X-01 is ${exampleOf(most * 1.2).figure}, far above its ${other.called}, ${byClass ? "0.25 bar" : "25 bar"}`,
+                  `the ${figure.called} of ${kind === "instrument" ? "instrument " : ""}X-01 is ${exampleOf(most * 1.2).figure}, far above what goes with its ${other.called}, ${byClass ? "0.25 bar" : "25 bar"}`,
                 ],
               },
             ]
@@ -220,7 +220,7 @@ export const instrumentFigures: readonly Rule[] = pairs.map(
                 name: "far below",
                 given: exampleOf(least * 0.8),
                 objections: [
-                  `the ${figure.called} of ${kind === "instrument" ? "instrument " : ""}X-01 is ${exampleOf(least * 0.8).figure}, far below its ${other.called}, ${byClass ? "0.25 bar" : "25 bar"}`,
+                  `the ${figure.called} of ${kind === "instrument" ? "instrument " : ""}X-01 is ${exampleOf(least * 0.8).figure}, far below what goes with its ${other.called}, ${byClass ? "0.25 bar" : "25 bar"}`,
                 ],
               },
             ]

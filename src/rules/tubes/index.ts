@@ -3,6 +3,7 @@ import type { Rule } from "../../model/rule.ts";
 import { tubeEndInProcedure, tubeEndProcedureQualified } from "./procedures.ts";
 import { tubeEndProjection } from "./projection.ts";
 import { tubeEndsCounted, stayTubesWelded, reductionAsked } from "./tube-ends.ts";
+import { tubesLast } from "./tubes-last.ts";
 import { tubeEndWelderQualified } from "./welders.ts";
 
 /** What rules/ has of tubes. */
@@ -13,5 +14,6 @@ export const tubesRules: readonly Rule[] = [
   tubeEndsCounted,
   stayTubesWelded,
   reductionAsked,
+  tubesLast,
   tubeEndWelderQualified,
 ];

@@ -42,7 +42,7 @@ export const readingsCopied = rule({
         speed,
       ]);
       if (readings.filter((one) => one !== undefined).length < tooMany) continue;
-      const all = readings.map((one) => one?.text ?? "").join("|");
+      const all = readings.map((one) => one?.text ?? "").join(" / ");
       alike.set(all, [...(alike.get(all) ?? []), log]);
     }
     for (const [first, ...others] of alike.values()) {

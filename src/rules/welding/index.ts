@@ -1,5 +1,7 @@
 // Made from the files of this folder by `npm run types`; change them, not this one.
 import type { Rule } from "../../model/rule.ts";
+import { batchEnough } from "./batch-enough.ts";
+import { confirmedByWork } from "./confirmed-by-work.ts";
 import { consumablesComplete, batchCertificate, batchDried } from "./consumables.ts";
 import { readingsCopied, welderAtOneJoint } from "./copied-readings.ts";
 import { depositedFits, depositedStated } from "./deposited-thickness.ts";
@@ -13,6 +15,7 @@ import { productionTestSet, productionTestRoom } from "./production-test-set.ts"
 import { productionTestTreated } from "./production-test-treated.ts";
 import { productionTestStrength, productionTestImpact, productionTestHardness } from "./production-test-values.ts";
 import { productionTestMade, productionTestOfSeam } from "./production-tests.ts";
+import { repairAfterAgreement } from "./repair-agreed.ts";
 import { repairCycle, repairDepth } from "./repairs.ts";
 import { runsInOrder, bothSidesWelded, runsHaveTime } from "./run-course.ts";
 import { runMeasured, everyWelderSigns } from "./run-measured.ts";
@@ -27,6 +30,8 @@ import { procedureInForce, procedureQualified } from "./welding-procedures.ts";
 
 /** What rules/ has of welding. */
 export const weldingRules: readonly Rule[] = [
+  batchEnough,
+  confirmedByWork,
   consumablesComplete,
   batchCertificate,
   batchDried,
@@ -57,6 +62,7 @@ export const weldingRules: readonly Rule[] = [
   productionTestHardness,
   productionTestMade,
   productionTestOfSeam,
+  repairAfterAgreement,
   repairCycle,
   repairDepth,
   runsInOrder,
