@@ -18,6 +18,7 @@ export const confirmedByWork = rule({
     welder: text("person"),
     confirmations: anyOf(things("confirmations[]", { evidence: optional(text("evidence")) })),
     serials: anyOf(list(text("book.equipment.serial"))),
+    logged: anyOf(list(text("book.weld-log.joint"))),
     joints: anyOf(
       things("book.joint", {
         welders: anyOf(list(text("<weld-log:joint>.runs[].welders[]"))),
@@ -25,7 +26,7 @@ export const confirmedByWork = rule({
       }),
     ),
   },
-  *check({ welder, confirmations, serials, joints }, qualification) {
+  *check({ welder, confirmations, serials, logged, joints }, qualification) {
     for (const confirmation of confirmations) {
       const { evidence } = confirmation;
       const number = evidence === undefined ? undefined : named.exec(evidence)?.[1];
@@ -35,6 +36,8 @@ export const confirmedByWork = rule({
       );
       if (!here) continue;
       const joint = joints.find(({ $ }) => $.id === number);
+      // A joint that others name and nobody recorded is missed by itself.
+      if (joint === undefined && (joints.length === 0 || logged.includes(number))) continue;
       const makers = joint === undefined ? [] : [...new Set([...joint.welders, ...joint.repairers])];
       // What nobody has logged yet may be his.
       if (joint !== undefined && (makers.length === 0 || makers.includes(welder))) continue;
@@ -56,6 +59,11 @@ export const confirmedByWork = rule({
       name: "of another welder",
       given: confirmed("job TQ417, joint K3"),
       objections: ["X-01 is confirmed by job TQ417, joint K3; K3 was welded by W03, not by W12"],
+    },
+    {
+      name: "of a joint that is missed",
+      given: { ...confirmed("job TQ417, joint K9"), logged: ["K9"] },
+      objections: [],
     },
     {
       name: "of nobody",
