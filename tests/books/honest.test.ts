@@ -99,3 +99,22 @@ describe.each([
     expect(found.map(({ key, message }) => `${key}: ${message}`)).toEqual([]);
   });
 });
+
+test("a pressure test that was stopped and rejected is none of those that plate and papers speak of", () => {
+  const value = sound.graph.byKind.get("pressure-test")?.get("HYD-01")?.value;
+  const stopped = {
+    ...value,
+    kind: "pressure-test",
+    id: "HYD-00",
+    date: "2026-06-22",
+    testPressure: "11 bar",
+    result: "rejected",
+  };
+  const add = (result: string): Change => ({ file: "testing/more.json", add: { ...stopped, result } });
+  const foundOf = (change: Change) =>
+    new Set(newRoots(judgeChanged(demoBook, [change]).judged ?? sound, sound).map(({ rule }) => rule));
+  const spoken = ["test-date-agrees", "test-pressure-agrees", "required-test-pressure"];
+  expect(spoken.filter((rule) => foundOf(add("rejected")).has(rule))).toEqual([]);
+  // Had it been accepted, the plate would state another pressure than it.
+  expect([...foundOf(add("accepted"))]).toContain("test-pressure-agrees");
+});

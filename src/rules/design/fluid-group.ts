@@ -1,45 +1,21 @@
 import { fromMemory } from "../../model/basis.ts";
 import { text } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
+import { fluidNames, fluidOf } from "../shared/fluids.ts";
 
 const basis = fromMemory("Directive 2014/68/EU", undefined, "Article 13: fluids of group 1, and all others");
-
-/** Fluids whose group nobody argues about; of others nothing is judged. */
-const groups: Readonly<Record<string, readonly string[]>> = {
-  "1": ["acetylene", "ammonia", "butane", "chlorine", "hydrogen", "methane", "natural gas", "oxygen", "propane"],
-  "2": [
-    "air",
-    "argon",
-    "carbon dioxide",
-    "compressed air",
-    "helium",
-    "hot water",
-    "nitrogen",
-    "saturated steam",
-    "steam",
-    "water",
-    "water and steam",
-  ],
-};
-const groupOf = new Map(
-  Object.entries(groups).flatMap(([group, names]) =>
-    names.flatMap((name) =>
-      [name, name.replace(/^./u, (first) => first.toUpperCase())].map((one) => [one, group] as const),
-    ),
-  ),
-);
 
 export const fluidGroup = rule({
   id: "fluid-group",
   title: "A fluid that everybody knows is of the group that its dangers give it",
   basis,
   kind: "equipment",
-  when: [{ path: "fluid.name", equals: [...groupOf.keys()] }],
+  when: [{ path: "fluid.name", equals: fluidNames }],
   severity: "nonconformity",
   owner: "design",
   inputs: { name: text("fluid.name"), group: text("fluid.group") },
   *check({ name, group }, equipment) {
-    const known = groupOf.get(name);
+    const known = fluidOf(name)?.group;
     if (known !== undefined && known !== group)
       yield {
         at: "group",

@@ -2,14 +2,14 @@ import { commonPractice } from "../../model/basis.ts";
 import { optional, quantity, text } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
 
-/** K/h; still air cools the thickest plates of boilers faster. */
+/** K/h; still air cools the thickest plates of boilers faster, a closed furnace slower. */
 const slow = 150;
 
 export const normalisedInAir = rule({
   id: "normalised-in-air",
   title: "What is normalised cools in air",
   basis: commonPractice(
-    "normalising ends in still air, some hundred kelvin an hour and more; cooled in the furnace it is annealed, and softer",
+    "normalising ends in still air, at some hundred kelvin an hour and more; below 150 K/h it cooled in the furnace, is annealed, and softer",
   ),
   kind: "heat-treatment",
   when: [

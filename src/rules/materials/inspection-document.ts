@@ -23,7 +23,8 @@ export const documentStandard = rule({
   *check({ type, standard, edition }, certificate) {
     const of = defining.find(([number]) => new RegExp(String.raw`(?<!\d)${number}(?!\d)`, "u").test(standard));
     const year = Number(/\b(?:19|20|21)\d\d\b/u.exec(edition)?.[0]);
-    if (of !== undefined && year >= of[1]) return;
+    // An edition without a year is found by itself.
+    if (of !== undefined && (Number.isNaN(year) || year >= of[1])) return;
     const wrong = of === undefined ? "standard" : "edition";
     yield {
       at: wrong,
@@ -39,6 +40,7 @@ export const documentStandard = rule({
       given: { type: "3.1", standard: "EN 10204", edition: "1991" },
       objections: ["certificate X-01 is of type 3.1 to EN 10204:1991, which names no type 3.1"],
     },
+    { name: "no year", given: { type: "3.1", standard: "EN 10204", edition: "latest" }, objections: [] },
     {
       name: "the standard of the steel",
       given: { type: "3.1", standard: "EN 10028-2", edition: "2017" },

@@ -9,7 +9,7 @@ export const plateRoom = rule({
   id: "plate-room",
   title: "A part that is cut in one piece has room on its plate",
   basis: derivedFrom(
-    "a disc lies within the width of its plate, a course with its girth at mid-wall along one side and its length along the other",
+    "a disc lies within the width of its plate, a course with its girth at mid-wall along one side and its length along the other; a plate is rolled a little larger than it is bought, counted with one hundredth",
   ),
   kind: "part",
   when: [

@@ -124,7 +124,19 @@ export const hardnessAsStrength = rule({
     );
     for (const reading of readings) {
       const { value } = reading;
-      if (value === undefined || strengths.length === 0) continue;
+      if (value === undefined) continue;
+      if (strengths.length === 0) {
+        yield {
+          at: [reading, "value"],
+          accuses: [],
+          name: reading.name,
+          unsure: true,
+          message: `${row.name} has ${value.text}, and no tensile strength at room temperature to hold it against`,
+          why: "hot tests tell of another strength",
+          hint: "enter the tensile test at room temperature from the certificate, or ask the mill for it",
+        };
+        continue;
+      }
       const told = perPoint * value.value;
       if (strengths.some((strength) => Math.abs(told - strength.value) <= spread * strength.value)) continue;
       yield {
@@ -146,9 +158,9 @@ export const hardnessAsStrength = rule({
       objections: ["X-01 has 230 HV, and a tensile strength of 452 MPa"],
     },
     {
-      name: "a hot test tells nothing",
+      name: "hot tests alone",
       given: { readings: [{ name: "1", value: "230 HV" }], tests: [{ temperature: "300 °C", strength: "452 MPa" }] },
-      objections: [],
+      objections: ["X-01 has 230 HV, and no tensile strength at room temperature to hold it against"],
     },
   ],
 });

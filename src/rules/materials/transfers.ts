@@ -15,13 +15,22 @@ export const transferFrom = rule({
   severity: "query",
   owner: "shop",
   inputs: {
-    row: thing("certificateRow", { heat: text("heat"), grade: text("grade"), form: text("form") }),
-    part: thing("part", { grade: text("material.grade"), form: text("material.form") }),
+    row: thing("certificateRow", {
+      heat: text("heat"),
+      standard: text("standard"),
+      grade: text("grade"),
+      form: text("form"),
+    }),
+    part: thing("part", {
+      standard: text("material.standard"),
+      grade: text("material.grade"),
+      form: text("material.form"),
+    }),
     transfers: anyOf(things("transfers[]", { from: optional(text("from")), to: text("to") })),
   },
   *check({ row, part, transfers }, mark) {
     // A certificate of another material is found by that.
-    if (row.grade !== part.grade || row.form !== part.form) return;
+    if ((["standard", "grade", "form"] as const).some((name) => row[name] !== part[name])) return;
     const { heat } = row;
     for (const [index, transfer] of transfers.entries()) {
       const { from, to } = transfer;
@@ -59,7 +68,7 @@ export const transferFrom = rule({
 });
 
 function carried(...rows: readonly (readonly [from: string, to: string])[]) {
-  const material = { grade: "P265GH", form: "plate" };
+  const material = { standard: "EN 10028-2", grade: "P265GH", form: "plate" };
   return {
     row: { heat: "84713", ...material },
     part: material,

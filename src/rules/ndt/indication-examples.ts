@@ -92,6 +92,13 @@ export const indicationExamples = [
     objections: ["indication (planar) of joint C2 is accepted and of 9 mm gives -5 dB; -6 dB is the most permitted"],
   },
   {
+    name: "above it, at a place whose name is that of a flaw",
+    given: tested([{ type: "reflector at the fusion face", length: "9 mm", echo: "-5 dB" }], ultrasonic),
+    objections: [
+      "indication (reflector at the fusion face) of joint C2 is accepted and of 9 mm gives -5 dB; -6 dB is the most permitted",
+    ],
+  },
+  {
     name: "a planar one within it",
     given: tested([{ type: "planar", length: "9 mm", echo: "-6 dB" }], ultrasonic),
     objections: [

@@ -82,7 +82,7 @@ function faultOf(found: Found, { report, joint, limits, echoes }: Given): Fault 
   const wall = joint.thicknesses.toSorted((one, other) => one.value - other.value)[0];
   const thickness = joint.type === "fillet" ? (joint.throat ?? wall) : wall;
   if (thickness === undefined) return undefined;
-  // An echo is judged by its height and length, whatever the tester calls it.
+  // An echo beyond its level is refused by that, whatever the tester calls what gave it.
   const byEcho =
     standard === echoed && found.echo !== undefined ? echoFault(found, echoes, report.level, thickness) : undefined;
   if (byEcho !== undefined && !byEcho.unsure) return byEcho;

@@ -1,5 +1,5 @@
 import { commonPractice } from "../../model/basis.ts";
-import { anyOf, text, thing, things, optional } from "../../model/input.ts";
+import { anyOf, optional, text, thing, things } from "../../model/input.ts";
 import { rule, type Rule } from "../../model/rule.ts";
 import { holds, person } from "../shared/roles.ts";
 import { aKind } from "../shared/words.ts";

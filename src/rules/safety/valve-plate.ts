@@ -1,6 +1,7 @@
 import { commonPractice, ownChoice } from "../../model/basis.ts";
 import { optional, quantity, text, thing } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
+import { fluidNamesOfState, fluidOf } from "../shared/fluids.ts";
 
 /** Nominal sizes in the order in which they stand: "DN 50 / DN 65, d0 20 mm". */
 const sizesIn = (text: string) => [...text.matchAll(/\bDN\s*(\d+)/gu)].map(([, size]) => Number(size));
@@ -85,24 +86,17 @@ export const valveBody = rule({
   ],
 });
 
-/** What a medium is, by a word of its name; of others nobody knows. */
-const states: readonly (readonly [word: RegExp, state: string])[] = [
-  [/\bsteam\b/iu, "steam"],
-  [/\b(?:water|oil|condensate|brine)\b/iu, "liquid"],
-  [/\b(?:air|nitrogen|gas|argon|helium|oxygen|hydrogen|carbon dioxide|methane|propane)\b/iu, "gas"],
-];
-const stateOf = (name: string) => states.find(([word]) => word.test(name))?.[1];
-
 export const valveMedium = rule({
   id: "valve-medium",
   title: "A safety valve discharges its medium in the state that the name of the medium tells",
   basis: ownChoice("steam, gas and liquid are calculated each in its own way"),
   kind: "safety-valve",
+  when: [{ path: "medium.name", equals: fluidNamesOfState }],
   severity: "nonconformity",
   owner: "design",
   inputs: { name: text("medium.name"), state: text("medium.state") },
   *check({ name, state }, valve) {
-    const told = stateOf(name);
+    const told = fluidOf(name)?.state;
     if (told === undefined || told === state) return;
     yield {
       at: "state",
@@ -114,7 +108,6 @@ export const valveMedium = rule({
   },
   examples: [
     { name: "steam", given: { name: "saturated steam", state: "steam" }, objections: [] },
-    { name: "nobody knows", given: { name: "R-134a", state: "liquid" }, objections: [] },
     {
       name: "air as steam",
       given: { name: "compressed air", state: "steam" },
@@ -130,11 +123,12 @@ export const benchMedium = rule({
     "a valve for gas or steam pops, one for liquid lifts with the pressure: each is set with its own",
   ),
   kind: "safety-valve",
+  when: [{ path: "bench.medium", equals: fluidNamesOfState }],
   severity: "query",
   owner: "supplier",
   inputs: { used: text("bench.medium"), state: text("medium.state"), name: text("medium.name") },
   *check({ used, state, name }, valve) {
-    const told = stateOf(used);
+    const told = fluidOf(used)?.state;
     if (told === undefined || (told === "liquid") === (state === "liquid")) return;
     yield {
       at: "used",

@@ -26,21 +26,21 @@ export const leakGaugeFits = rule({
     ),
   },
   *check({ pressure, named }, test) {
-    // One that fits is enough: a coarse one may stand beside it for the pump.
-    const ranged = named.filter(({ type, end }) => gauges.includes(type) && end !== undefined);
-    const fits = ({ end = "" }: (typeof ranged)[number]) => {
-      const most = sizeOf(end);
-      const times = most === undefined ? undefined : ratioOf(most, { ...most, number: pressure.value, unit: "bar" });
-      return times === undefined || (times >= narrow && times <= wide);
-    };
-    const [first] = ranged;
-    if (first === undefined || ranged.some(fits)) return;
+    const own = named.filter(({ type }) => gauges.includes(type));
+    const times = own.map(({ end }) => {
+      const most = end === undefined ? undefined : sizeOf(end);
+      return most === undefined ? undefined : ratioOf(most, { ...most, number: pressure.value, unit: "bar" });
+    });
+    const [first] = own;
+    // One that fits is enough: a coarse one may stand beside it for the pump. That no gauge is named is found by itself.
+    if (first === undefined || times.some((one) => one !== undefined && one >= narrow && one <= wide)) return;
     yield {
       at: "pressure",
       accuses: [],
-      message: `leak test ${test.name} was made at ${pressure.text}, read on ${ranged.map(({ $, end = "" }) => `${$.name} up to ${end}`).join(", ")}`,
+      message: `leak test ${test.name} was made at ${pressure.text}, read on ${own.map(({ $, end }) => `${$.name}${end === undefined ? ", whose range is not stated" : ` up to ${end}`}`).join(", ")}`,
       why: "on a scale that is far too long so small a pressure is within the error of the gauge; on one too short nobody sees what is beyond",
       hint: "compare both with the report: correct the pressure or the gauge; else test again with a gauge that fits",
+      unsure: times.includes(undefined),
       related: [{ at: first, message: "read on it" }],
     };
   },
@@ -58,6 +58,11 @@ export const leakGaugeFits = rule({
         named: [...read("0.3 bar", "25 bar").named, ...read("0.3 bar", "1 bar").named],
       },
       objections: [],
+    },
+    {
+      name: "a gauge without its range",
+      given: { pressure: "0.3 bar", named: [{ $: "PG-03", type: "pressure gauge" }] },
+      objections: ["leak test X-01 was made at 0.3 bar, read on PG-03, whose range is not stated"],
     },
     { name: "no gauge named", given: { pressure: "0.3 bar", named: [] }, objections: [] },
   ],

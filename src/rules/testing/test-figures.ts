@@ -20,8 +20,9 @@ const required = rule({
     required: quantity("requiredPressure", "bar"),
     reached: quantity("testPressure", "bar"),
     computed: quantity("equipment.calculation(test-pressure).PT", "bar"),
+    result: optional(text("result")),
   },
-  *check({ required: asked, reached, computed }, test) {
+  *check({ required: asked, reached, computed, result }, test) {
     const hint =
       "compare with the report and the drawing; correct the figure, or repeat the test at the pressure required";
     // Half a unit of the last digit: 15.7 bar may stand for 15.73.
@@ -33,7 +34,8 @@ const required = rule({
         why: "recomputed from the allowable pressure and the design stresses",
         hint,
       };
-    else if (holds(reached, ">=", asked) === "no")
+    // A test that was stopped and rejected reached what it reached.
+    else if (result !== "rejected" && holds(reached, ">=", asked) === "no")
       yield {
         at: "required",
         name: "reached",
@@ -58,6 +60,11 @@ const required = rule({
       name: "more is asked for than was reached",
       given: { required: "157.3 bar", reached: "15.8 bar", computed: "15.73 bar" },
       objections: ["pressure test X-01 requires 157.3 bar and reached 15.8 bar"],
+    },
+    {
+      name: "stopped before",
+      given: { required: "15.73 bar", reached: "11 bar", computed: "15.73 bar", result: "rejected" },
+      objections: [],
     },
   ],
 });
