@@ -3997,6 +3997,10 @@ export interface PressureTest extends RecordProperties {
    */
   coated?: boolean;
   /**
+   * Why the test was broken off before its hold was over; left out of a test that was not. A test that was broken off is rejected, and made again.
+   */
+  stopped?: string;
+  /**
    * Result of the test.
    */
   result?: "accepted" | "rejected";

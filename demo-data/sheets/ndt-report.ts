@@ -22,6 +22,9 @@ export const testOf = (method: NdtReport["method"]): string => methods[method];
 const stated = (all: readonly (readonly [string, string | number | undefined])[]) =>
   all.flatMap(([name, value]) => (value === undefined ? [] : [[name, printed(value)] as const]));
 
+const both = (first: string | undefined, second: string | undefined) =>
+  first === undefined || second === undefined ? (first ?? second) : `${first}, ${second}`;
+
 /** The report of a non-destructive test; a radiographic one with its films. */
 export function drawReport(paper: Paper, facts: Facts, report: NdtReport): void {
   let sheet = newSheet(paper, `${methods[report.method]}, report ${report.id}`);
@@ -48,7 +51,13 @@ export function drawReport(paper: Paper, facts: Facts, report: NdtReport): void 
         ] as const)),
     ...stated([
       ["Magnetised in directions", report.directions],
+      ["Tangential field", report.fieldStrength],
       ["Surface", report.surfaceTemperature],
+      ["Penetrant, developer", both(report.penetrationTime, report.developmentTime)],
+      ["Testing level", report.ultrasonic?.testingLevel],
+      ["Probes", report.ultrasonic?.frequencies?.join(", ")],
+      ["Transfer correction", report.ultrasonic?.transferCorrection],
+      ["Check after the test", report.ultrasonic?.drift],
       ["Lighting", report.illuminance],
       ["Ultraviolet", report.irradiance],
     ]),

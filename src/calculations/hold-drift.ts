@@ -37,7 +37,13 @@ export const holdDrift = calculation({
   basis: balance,
   covers:
     "Whether the change of pressure during the hold is explained by the change of water temperature in a full vessel without air. The shell courses stand for the whole vessel; furnaces, chambers and tubes in the water count with their own share, flat plates and bars do not. Temperature never excuses a leak that was seen, and this never replaces the look at every joint.",
-  appliesTo: { kind: "pressure-test", when: [{ path: "medium", equals: ["water", "water with additive"] }] },
+  appliesTo: {
+    kind: "pressure-test",
+    when: [
+      { path: "stopped", exists: false },
+      { path: "medium", equals: ["water", "water with additive"] },
+    ],
+  },
   inputs: {
     readings: { path: "readings[]", unit: "rows", means: "time-stamped readings of both gauges", rows: reading },
     courses: {

@@ -23,7 +23,10 @@ export const pressureHold = calculation({
     "Whether both gauges stood at or above the pressure needed for the time required, after the pump was shut off and within the hold of the report, without a gap between readings, without exceeding the highest pressure, and in agreement with each other once each is carried to the top by its height. Of a test with gas no more is judged than this: neither the energy stored nor the other pressure that a test with gas may have. It never replaces the look at every joint.",
   appliesTo: {
     kind: "pressure-test",
-    when: [{ path: "medium", equals: ["water", "water with additive", "air", "nitrogen"] }],
+    when: [
+      { path: "stopped", exists: false },
+      { path: "medium", equals: ["water", "water with additive", "air", "nitrogen"] },
+    ],
   },
   inputs: {
     medium: { path: "medium", unit: "1", means: "test medium", options: testMedia },

@@ -23,8 +23,8 @@ function undecided(text: string, { decimal, grouping }: Reading): ReadNumber {
  */
 export function readNumber(text: string, reading: Reading): ReadNumber {
   const { decimal, grouping } = reading;
-  const [, minus = "", digits = ""] = /^([-−]?)(.*)$/u.exec(text) ?? [];
-  const sign = minus === "" ? "" : "-";
+  const [, written = "", digits = ""] = /^([-−+]?)(.*)$/u.exec(text) ?? [];
+  const sign = written === "−" ? "-" : written;
   if (/^\d+$/.test(digits)) return { figure: sign + digits };
   if (/^\d+([.,]\d+)?[eE][+-]?\d+$/.test(digits))
     return {

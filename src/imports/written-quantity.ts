@@ -5,7 +5,7 @@ import type { Cell } from "../sheets/cells.ts";
 import { fault, value, type CellValue, type ColumnReading } from "./read-cell.ts";
 import { readNumber } from "./written-number.ts";
 
-const quantityForm = /^([<>]?)\s*([-−]?\d(?:[\d.,'’\s]*\d)?)(?:\s*([\p{L}%°µ].*))?$/u;
+const quantityForm = /^([<>]?)\s*([-−+]?\d(?:[\d.,'’\s]*\d)?)(?:\s*([\p{L}%°µ].*))?$/u;
 
 /** A number with a unit: its own, that of the heading or of the map. */
 export function quantity(cell: Cell, shown: string, field: Field, reading: ColumnReading): CellValue {
@@ -36,7 +36,7 @@ const withUnit = (number: string, unit: string | undefined) =>
 /** A quantity in our form, if it is one of the field. */
 export function checkedQuantity(said: string, field: Field, stated?: string): CellValue {
   const unit = field.unit ?? "any";
-  const bare = /^[<>]?-?\d+(\.\d+)?$/.test(said) && unit !== "1" && stated !== "1";
+  const bare = /^[<>]?[+-]?\d+(\.\d+)?$/.test(said) && unit !== "1" && stated !== "1";
   if (bare)
     return fault(
       `"${said}" has no unit`,

@@ -1,12 +1,14 @@
 import type { JudgedBook } from "../model/book.ts";
 import type { Chain, ChainStep } from "../model/chain.ts";
 import type { Outcome } from "../model/finding.ts";
+import type { Kind } from "../model/kind.ts";
 import { addTo } from "../model/grouped.ts";
 import { atPointer, stepsOf } from "../model/json.ts";
 import { markOf, worst, type Mark } from "../model/mark.ts";
 import { parsePath } from "../model/path.ts";
 import { addressOf, type Address, type BookRecord } from "../model/record.ts";
 import { rowName } from "../model/stable.ts";
+import { lowerTitle } from "../model/titles.ts";
 import { ownChain } from "./own-chain.ts";
 import { walkEvidence } from "../reading/walk-path.ts";
 import { recordOfSubject, rowOfSubject } from "../model/subject.ts";
@@ -49,15 +51,32 @@ export function chainLinks(judged: JudgedBook, chains: readonly Chain[], record:
   const before = last.get(judged);
   if (before?.record === record) return before.links;
   const kind = judged.definitions.kinds.get(record.kind);
+  const named = chains.find((one) => one.kind === record.kind);
   const chain =
-    chains.find((one) => one.kind === record.kind) ??
+    named ??
     (kind === undefined ? { kind: record.kind, links: [] } : ownChain(judged, kind, record, outcomesOf(judged)));
-  const links = withRefusals(
+  const links = withObjections(
     judged,
     chain.links.map((step) => walked(judged, record, step)),
   );
-  last.set(judged, { record, links });
-  return links;
+  const all =
+    named === undefined || kind === undefined ? links : [...links, ...furtherChecks(judged, kind, record, links)];
+  last.set(judged, { record, links: all });
+  return all;
+}
+
+/** What is judged of the record itself and by no link of its chain: a rule is shown before anybody gives it a link. */
+function furtherChecks(
+  judged: JudgedBook,
+  kind: Kind,
+  record: BookRecord,
+  links: readonly WalkedLink[],
+): readonly WalkedLink[] {
+  const shown = new Set(links.flatMap(({ outcomes }) => outcomes));
+  const own = about(judged, [{ record, pointer: "" }], (outcome) => !shown.has(outcome));
+  if (own.length === 0) return [];
+  const judgedBy = [...new Set(own.map(({ definition }) => definition))];
+  return [walked(judged, record, { what: `Further checks of this ${lowerTitle(kind.title)}`, paths: [], judgedBy })];
 }
 
 const indexes = new WeakMap<JudgedBook, ReadonlyMap<Address, readonly Outcome[]>>();
@@ -158,11 +177,13 @@ function rowIn({ definitions }: JudgedBook, { record, pointer }: Hit): string | 
   return rowName(field, atPointer(record.value, `/${list}/${index}`));
 }
 
-/** An open refusal that the chain reaches shows in it, whether or not a link names the check that found it. */
-function withRefusals(judged: JudgedBook, links: readonly WalkedLink[]): readonly WalkedLink[] {
-  const shown = new Set(links.flatMap(({ outcomes }) => outcomes).filter(({ refused }) => refused === true));
+const objections: ReadonlySet<Mark> = new Set(["rejected", "failed", "not judged", "answered"]);
+
+/** What did not pass of anything a link reaches shows in it, whether or not the link names who judged it. */
+function withObjections(judged: JudgedBook, links: readonly WalkedLink[]): readonly WalkedLink[] {
+  const shown = new Set(links.flatMap(({ outcomes }) => outcomes));
   return links.map((link) => {
-    const more = about(judged, link.reached, (one) => one.refused === true && !shown.has(one));
+    const more = about(judged, link.reached, (one) => objections.has(markOf(one)) && !shown.has(one));
     if (more.length === 0) return link;
     for (const one of more) shown.add(one);
     const full = { ...link, outcomes: [...link.outcomes, ...more] };

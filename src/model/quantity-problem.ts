@@ -14,7 +14,7 @@ export interface ValueProblem {
 
 /** Units a message names at most, beside the one that is wanted. */
 const mostNamed = 6;
-const number = String.raw`[<>]?-?\d+(?:\.\d+)?`;
+const number = String.raw`[<>]?[+-]?\d+(?:\.\d+)?`;
 
 /** What each wrong form asks for; the first that fits is said. */
 const hints: readonly (readonly [form: RegExp, hint: string])[] = [
@@ -24,7 +24,6 @@ const hints: readonly (readonly [form: RegExp, hint: string])[] = [
   [/^[≤≥]|^[<>]=|^max|^min/i, 'a bound is written "<" or ">" before the number; limits have their own fields'],
   [/[±~≈]|\+\/?-/, "state the value alone: tolerances have their own fields"],
   [/^[<>]?[−–—]\d/, 'write the minus sign as "-"'],
-  [/^\+/, "leave out the plus sign"],
   [/\d\s*(?:-|–|—|\.{2,3}|…|to|bis)\s*\d/, "state one value, not a range"],
   [/\d[ '’\u00a0\u202f]\d/, "write the digits of the number without spaces or marks between them"],
   [/^[<>]\s/, 'leave no space after "<" or ">"'],

@@ -26,7 +26,7 @@ export interface Expected {
 export type ParsedQuantity =
   { readonly ok: true; readonly quantity: Quantity } | { readonly ok: false; readonly problem: ValueProblem };
 
-const form = /^([<>]?)(-?\d+(?:\.(\d+))?)(?: (\S+))?$/;
+const form = /^([<>]?)([+-]?\d+(?:\.(\d+))?)(?: (\S+))?$/;
 /** More digits than this a number cannot keep. */
 const mostDigits = 15;
 const longest = 60;

@@ -44,7 +44,8 @@ interface At {
 
 function checksIn(kind: Kind, fields: ReadonlyMap<string, Field>, at: At): ResultCheck[] {
   return [...fields.values()].flatMap((field): ResultCheck[] => {
-    const owed = at.owed && (field.required || field.due !== undefined);
+    // What another field frees from being owed the schema asks for where it is due.
+    const owed = at.owed && (field.required || (field.due !== undefined && field.unless === undefined));
     if (field.closedBy !== undefined) return [checkOf(kind, field, { ...at, owed })];
     if (field.type === "object" && field.fields !== undefined)
       return checksIn(kind, field.fields, { ...at, steps: [...at.steps, field], owed });

@@ -134,6 +134,12 @@ export function ofRecord({ anchors }: Standing): readonly Condition[] {
   );
 }
 
+/** What is known of a row in a list of the record itself: what is known of the record, as the row reads it. */
+function ofRow({ field, anchors }: Standing): readonly Condition[] {
+  const [record] = anchors.slice(-1);
+  return field !== null && record?.text === field.name ? behind("record", record.conditions) : [];
+}
+
 /** What is known of what a link of the record or row itself names: its own conditions that read that through the link. */
 export const ofTarget = ({ anchors }: Standing): readonly Condition[] =>
   anchors.flatMap(({ text, conditions }) => (isName(text) ? through(text, conditions) : []));
@@ -158,7 +164,7 @@ export function inItem(definitions: Pick<Definitions, "kinds">, at: Standing, te
   const item = at.field?.item ?? null;
   const before = text === "" ? at.anchors : stepOn(at, text);
   const list = rowsOfKind(at.kind ?? "", at.field?.name ?? "");
-  const row = item?.type === "object" ? standAt(definitions, list, [], before) : null;
+  const row = item?.type === "object" ? standAt(definitions, list, ofRow(at), before) : null;
   // Only a list of the record itself: the same name deeper down is another list.
   if (row !== null && row.field === item) return row;
   return { ...at, field: item, fields: item?.fields ?? null, anchors: before };

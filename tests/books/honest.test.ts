@@ -118,3 +118,28 @@ test("a pressure test that was stopped and rejected is none of those that plate 
   // Had it been accepted, the plate would state another pressure than it.
   expect([...foundOf(add("accepted"))]).toContain("test-pressure-agrees");
 });
+
+test("a pressure test that was broken off owes neither times nor an examination, and is to be rejected", () => {
+  const value = sound.graph.byKind.get("pressure-test")?.get("HYD-01")?.value;
+  const { pumpIsolated, holdStart, holdEnd, permanentSet, visualExamination, pumpedVolume, ...begun } = value ?? {};
+  expect([pumpIsolated, holdStart, holdEnd, permanentSet, visualExamination, pumpedVolume]).not.toContain(undefined);
+  const stopped = {
+    ...begun,
+    kind: "pressure-test",
+    id: "HYD-00",
+    date: "2026-06-22",
+    testPressure: "11 bar",
+    stopped: "gasket of the manhole leaked at 11 bar",
+  };
+  const foundOf = (result: string) => {
+    const add: Change = { file: "testing/more.json", add: { ...stopped, result } };
+    return newRoots(judgeChanged(demoBook, [add]).judged ?? sound, sound).map(({ rule, message }) => [rule, message]);
+  };
+  const asked = ["recorded-hold", "pressure-hold", "hold-drift", "examination-during-test", "examination-pressure"];
+  const rejected = foundOf("rejected");
+  expect(rejected.filter(([rule = ""]) => ["missing", "stopped-test-rejected", ...asked].includes(rule))).toEqual([]);
+  expect(foundOf("accepted")).toContainEqual([
+    "stopped-test-rejected",
+    "pressure test HYD-00 was broken off, and its result is accepted",
+  ]);
+});

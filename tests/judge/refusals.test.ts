@@ -4,6 +4,7 @@ import { describe, expect, test } from "vitest";
 import { chains } from "../../src/definitions.ts";
 import { chainLinks } from "../../src/judge/chain-links.ts";
 import type { JudgedBook } from "../../src/model/book.ts";
+import { addressOf } from "../../src/model/record.ts";
 import type { Change } from "../support/changes.ts";
 import { demoBook, judgeChanged, newRoots, sound } from "../support/demo-book.ts";
 
@@ -84,13 +85,37 @@ describe("a link of a chain", () => {
     }
   });
 
-  test("whose rules are taken away is on record, and blocks nothing", () => {
+  test("whose rules are taken away is on record, and blocks nothing; what is judged of the record stands behind them", () => {
     const bare = chains.map((chain) => ({ ...chain, links: chain.links.map((link) => ({ ...link, judgedBy: [] })) }));
     // Judged anew, since the links of a book are walked once.
     const judged = judgedWith();
     const record = judged.graph.byKind.get("joint")?.get("C2");
-    const marks = record === undefined ? [] : chainLinks(judged, bare, record).map(({ mark }) => mark);
-    expect(new Set(marks)).toEqual(new Set(["on record", "not applicable"]));
+    const links = record === undefined ? [] : chainLinks(judged, bare, record);
+    expect(new Set(links.slice(0, -1).map(({ mark }) => mark))).toEqual(new Set(["on record", "not applicable"]));
+    expect(links.at(-1)).toMatchObject({ step: { what: "Further checks of this joint" }, mark: "passed" });
+  });
+
+  test("shows what did not pass of anything it reaches, whoever judged it", () => {
+    // A root gap wider than the procedure allows: no link names the rule.
+    const judged = judgedWith({ set: "weld-log:WL-C1", at: "/fitUp/gap", to: "9.0 mm" });
+    const failed = judged.outcomes.filter(
+      ({ definition, verdict }) => definition === "fit-up-gap" && verdict === "failed",
+    );
+    expect(failed).toHaveLength(1);
+    const link = linksOf(judged, "joint", "C1").get("Weld log");
+    expect(link?.mark).toBe("failed");
+    expect(link?.outcomes).toEqual(expect.arrayContaining(failed));
+  });
+
+  test("together they show every outcome about their record", () => {
+    for (const { kind } of chains)
+      for (const record of sound.graph.byKind.get(kind)?.values() ?? []) {
+        const shown = new Set(chainLinks(sound, chains, record).flatMap(({ outcomes }) => outcomes));
+        const own = sound.outcomes.filter(
+          ({ subject }) => subject !== null && recordOfSubject(subject) === addressOf(record),
+        );
+        expect(own.filter((outcome) => !shown.has(outcome)).map(({ definition }) => definition)).toEqual([]);
+      }
   });
 
   test("every passed outcome keeps the record it is about among those it read", () => {

@@ -101,7 +101,7 @@ describe("what is refused", () => {
     ["< 14 mm", /no space after/],
     ["14 ±0.5 mm", /tolerances/],
     ["−5 mm", /minus sign/],
-    ["+5 mm", /plus sign/],
+    ["++5 mm", /a number of at most 15 digits, one space/],
     ["10-14 mm", /not a range/],
     ["10 to 14 mm", /not a range/],
     [".5 mm", /both sides/],

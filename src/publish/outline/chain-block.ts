@@ -34,9 +34,12 @@ export function chainBlock(context: Context, record: BookRecord): Extract<Block,
   };
 }
 
-/** Outcomes of each link of a record's chain. */
-export function linkOutcomes({ judged, chains }: Context, record: BookRecord): readonly (readonly Outcome[])[] {
-  return chainLinks(judged, chains, record).map(({ outcomes }) => outcomes);
+/** Outcomes of a record's chain, each list with what its link proves. */
+export function linkOutcomes(
+  { judged, chains }: Context,
+  record: BookRecord,
+): readonly (readonly [what: string, outcomes: readonly Outcome[]])[] {
+  return chainLinks(judged, chains, record).map(({ step, outcomes }) => [step.what, outcomes]);
 }
 
 function chainLink(context: Context, record: BookRecord, link: WalkedLink): ChainLink {

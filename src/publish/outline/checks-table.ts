@@ -6,7 +6,7 @@ import { countWords, tally } from "../../model/mark.ts";
 import type { Block, Row, Text } from "../blocks.ts";
 import { linkOutcomes } from "./chain-block.ts";
 import { markOf, titleOfOutcome, worst, type Context } from "./context.ts";
-import { grouped } from "../../model/grouped.ts";
+import { addTo, grouped } from "../../model/grouped.ts";
 import { shownOutcomes } from "./judged-block.ts";
 import { checksAnchor } from "./opening.ts";
 import { plainTable, wordsCell, type Heads } from "./plain-table.ts";
@@ -30,16 +30,26 @@ export function checksTable(
   const rows =
     chain === undefined
       ? rulesOf(context, records).map((outcomes) => rowOf(context, [], outcomes))
-      : chain.links.flatMap((step, index) => {
-          const outcomes = applying(records.flatMap((record) => linkOutcomes(context, record)[index] ?? []));
-          return outcomes.length === 0 ? [] : [rowOf(context, [{ type: "strong", text: step.what }, ": "], outcomes)];
-        });
+      : linksOf(context, records).map(([what, outcomes]) =>
+          rowOf(context, [{ type: "strong", text: what }, ": "], outcomes),
+        );
   if (rows.length === 0) return [];
   const title = `What is checked of each ${lowerTitle(kind.title)}${chain === undefined ? "" : ", link by link of its chain"}`;
   return [{ type: "anchor", anchor: checksAnchor(kind.name) }, plainTable(next(), title, heads, rows)];
 }
 
 const applying = (outcomes: readonly Outcome[]) => outcomes.filter(({ verdict }) => verdict !== "not applicable");
+
+/** Outcomes of the records by the links of their chain, in its order; links of which nothing is judged are left out. */
+function linksOf(context: Context, records: readonly BookRecord[]): readonly (readonly [string, readonly Outcome[]])[] {
+  const by = new Map<string, Outcome[]>();
+  for (const [what, outcomes] of records.flatMap((record) => linkOutcomes(context, record))) {
+    // In the order of the chain, also where the first record has nothing under a link.
+    if (!by.has(what)) by.set(what, []);
+    for (const outcome of applying(outcomes)) addTo(by, what, outcome);
+  }
+  return [...by].filter(([, outcomes]) => outcomes.length > 0);
+}
 
 /** Outcomes of the records, one list for each sentence that is judged. */
 function rulesOf(context: Context, records: readonly BookRecord[]): readonly (readonly Outcome[])[] {

@@ -6,7 +6,7 @@ import { countSentence, tallyOf, type Tally } from "../../model/mark.ts";
 import type { Block, Cell, Column, Mark, Row, TableBlock, Text } from "../blocks.ts";
 import type { Page } from "../publication.ts";
 import { adoptingBlocks } from "./adoption.ts";
-import { chainBlock, linkOutcomes } from "./chain-block.ts";
+import { chainBlock } from "./chain-block.ts";
 import { extraBlocks } from "./extras.ts";
 import { kindOf, labelOf, linkTo, markOf, targetOf, worst, type Context } from "./context.ts";
 import { computedBlocks } from "./computed-blocks.ts";
@@ -217,18 +217,17 @@ function recordPageBlocks(context: Context, record: BookRecord, next: Numbering)
     ...announcedBlocks(context, record, next),
     ...limitsTable(context, record, next),
     ...computedBlocks(context, record),
-    ...(chained || judged ? besides(context, record, chained) : judgedBlock(context, record)),
+    // A chain shows whatever is judged of its record.
+    ...(chained ? [] : judged ? besides(context, record) : judgedBlock(context, record)),
     ...signatureBlock(context, record),
     ...scanBlocks(context, record),
     ...namedBy(context, record),
   ];
 }
 
-/** What did not pass and stands in no link of the chain: a page never hides a verdict of its record. */
-function besides(context: Context, record: BookRecord, chained: boolean): Block[] {
-  const linked = new Set(chained ? linkOutcomes(context, record).flat() : []);
-  return judgedBlock(context, record, "Also judged", (outcome) => !linked.has(outcome) && markOf(outcome) !== "passed");
-}
+/** What did not pass, beside what the page shows of its record already: it never hides a verdict. */
+const besides = (context: Context, record: BookRecord): Block[] =>
+  judgedBlock(context, record, "Also judged", (outcome) => markOf(outcome) !== "passed");
 
 function underOf(context: Context, record: BookRecord): Text {
   const marks = (context.outcomes.get(addressOf(record)) ?? []).map(markOf);

@@ -107,7 +107,7 @@ export function cellOf(
   if (typeof value === "string" && field.type === "quantity" && unit !== undefined) {
     const number =
       unit === "1" || unit === "" ? value : value.endsWith(` ${unit}`) ? value.slice(0, -unit.length - 1) : null;
-    if (number !== null && /^[<>]?-?\d/.test(number) && !number.includes(" "))
+    if (number !== null && /^[<>]?[+-]?\d/.test(number) && !number.includes(" "))
       return { type: "number", text: printed(number) };
   }
   if (typeof value === "number") return { type: "number", text: printed(String(value)) };
@@ -120,7 +120,7 @@ export function cellOf(
 export function commonUnit(values: readonly (Json | undefined)[]): string | undefined {
   const units = new Set(
     values.flatMap((value) =>
-      typeof value === "string" ? [/^[<>]?-?\d+(?:\.\d+)?(?: (.+))?$/.exec(value)?.[1] ?? ""] : [],
+      typeof value === "string" ? [/^[<>]?[+-]?\d+(?:\.\d+)?(?: (.+))?$/.exec(value)?.[1] ?? ""] : [],
     ),
   );
   return units.size === 1 ? [...units][0] : undefined;

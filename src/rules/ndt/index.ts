@@ -16,6 +16,7 @@ import { filmNumbers } from "./film-numbers.ts";
 import { wireSeen } from "./image-quality.ts";
 import { testerIndependent } from "./independence.ts";
 import { indicationPermitted } from "./indications.ts";
+import { instrumentRead } from "./instrument-read.ts";
 import { jointCoefficient } from "./joint-coefficient.ts";
 import { jointClosesPart, jointGoesRound } from "./joint-course.ts";
 import { reportPeople } from "./laboratory.ts";
@@ -66,6 +67,7 @@ export const ndtRules: readonly Rule[] = [
   wireSeen,
   testerIndependent,
   indicationPermitted,
+  instrumentRead,
   jointCoefficient,
   jointClosesPart,
   jointGoesRound,

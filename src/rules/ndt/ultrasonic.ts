@@ -1,5 +1,6 @@
 import { fromMemory } from "../../model/basis.ts";
 import { anyOf, list, optional, quantity, text } from "../../model/input.ts";
+import { owedBy } from "../../model/owes.ts";
 import { rule } from "../../model/rule.ts";
 
 /** Testing level that a quality level asks for, by the correlation of EN ISO 17635. */
@@ -14,10 +15,7 @@ export const ultrasonicTechnique = rule({
     "testing level by quality level; 2 MHz to 5 MHz; what was set is checked at the end, 4 dB less and the test is made again",
   ),
   kind: "ndt-report",
-  when: [
-    { path: "method", equals: "UT" },
-    { path: "ultrasonic", exists: true },
-  ],
+  when: [{ path: "method", equals: "UT" }],
   severity: "nonconformity",
   owner: "testing",
   inputs: {
@@ -27,6 +25,8 @@ export const ultrasonicTechnique = rule({
     transfer: optional(quantity("ultrasonic.transferCorrection", "dB")),
     drift: optional(quantity("ultrasonic.drift", "dB")),
   },
+  // The ground of a correction is not: where the surface is as the block, there is none.
+  owes: [owedBy("testing", "testing-complete", "level", "frequencies", "drift")],
   *check({ quality, level, frequencies, transfer, drift }, report) {
     const least = asked[quality] ?? "B";
     if (level !== undefined && level < least)

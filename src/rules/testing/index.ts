@@ -19,7 +19,7 @@ import {
   leakTestPressure,
   leakTestBeforeWater,
 } from "./leak-test.ts";
-import { examinationPressure, mediumOfTest } from "./pressure-test-judged.ts";
+import { examinationPressure, stoppedTest, mediumOfTest } from "./pressure-test-judged.ts";
 import { testAfterWork, testBeforeCoating, testWitnessed } from "./pressure-test.ts";
 import { pumpedVolume } from "./pumped-volume.ts";
 import { recordedHold } from "./recorded-hold.ts";
@@ -49,6 +49,7 @@ export const testingRules: readonly Rule[] = [
   leakTestPressure,
   leakTestBeforeWater,
   examinationPressure,
+  stoppedTest,
   mediumOfTest,
   testAfterWork,
   testBeforeCoating,

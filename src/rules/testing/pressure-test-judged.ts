@@ -1,6 +1,7 @@
 import { commonPractice, ownChoice } from "../../model/basis.ts";
 import { quantity, text } from "../../model/input.ts";
 import { atLeast } from "../../model/quantity.ts";
+import { heldThrough } from "../../requirements/testing-conditions.ts";
 import { rule } from "../../model/rule.ts";
 
 const water: readonly string[] = ["water", "water with additive"];
@@ -11,6 +12,7 @@ export const examinationPressure = rule({
   title: "Joints are examined at no less than the maximum allowable pressure",
   basis: commonPractice("the look at the joints is made at the allowable pressure or above, after the hold"),
   kind: "pressure-test",
+  when: [heldThrough],
   severity: "nonconformity",
   owner: "quality",
   inputs: {
@@ -43,6 +45,35 @@ export const examinationPressure = rule({
       objections: [
         "the joints were examined at <12 bar in pressure test X-01; at least 11 bar is required, the maximum allowable pressure",
       ],
+    },
+  ],
+});
+
+export const stoppedTest = rule({
+  id: "stopped-test-rejected",
+  title: "A pressure test that was broken off is rejected",
+  basis: ownChoice("what was not held to its end has shown nothing; times and examination of it are not asked for"),
+  kind: "pressure-test",
+  when: [{ path: "stopped", exists: true }],
+  severity: "nonconformity",
+  owner: "quality",
+  inputs: { ground: text("stopped"), result: text("result") },
+  *check({ ground, result }, test) {
+    if (result !== "rejected")
+      yield {
+        at: "result",
+        message: `pressure test ${test.name} was broken off, and its result is ${result}`,
+        why: `broken off: ${ground}`,
+        hint: "compare with the report; enter it as rejected with the test that followed, or take away why it was broken off",
+        related: [{ at: "ground", message: "broken off" }],
+      };
+  },
+  examples: [
+    { name: "rejected", given: { ground: "gasket leaked", result: "rejected" }, objections: [] },
+    {
+      name: "accepted",
+      given: { ground: "gasket leaked", result: "accepted" },
+      objections: ["pressure test X-01 was broken off, and its result is accepted"],
     },
   ],
 });

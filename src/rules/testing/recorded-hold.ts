@@ -1,6 +1,7 @@
 import { ownChoice } from "../../model/basis.ts";
 import { canPrecede, type DateValue } from "../../model/dates.ts";
 import { date, list } from "../../model/input.ts";
+import { heldThrough } from "../../requirements/testing-conditions.ts";
 import { rule } from "../../model/rule.ts";
 
 /** The times of a hold in their order, with the day of the test. */
@@ -9,6 +10,7 @@ export const recordedHold = rule({
   title: "The recorded hold lies within the readings and after the pump was isolated",
   basis: ownChoice("a hold that nobody read is not evidenced"),
   kind: "pressure-test",
+  when: [heldThrough],
   severity: "nonconformity",
   owner: "quality",
   inputs: {

@@ -2,6 +2,7 @@ import { commonPractice, derivedFrom } from "../../model/basis.ts";
 import { canPrecede } from "../../model/dates.ts";
 import { date, list, optional, quantity, text, thing } from "../../model/input.ts";
 import { holds } from "../../model/quantity.ts";
+import { heldThrough } from "../../requirements/testing-conditions.ts";
 import { rule, type Rule } from "../../model/rule.ts";
 
 /** As the calculation prints it. */
@@ -123,6 +124,7 @@ const examined = rule({
   title: "The joints are examined while the equipment stands under pressure",
   basis: derivedFrom("the look at the joints lies between the begin of the hold and the last reading"),
   kind: "pressure-test",
+  when: [heldThrough],
   severity: "nonconformity",
   owner: "quality",
   inputs: {
