@@ -60,7 +60,8 @@ const certificates: readonly NdtPersonnel[] = rosters.flatMap(
       level,
       sector: "welds, pressure equipment",
       certificate: `PQ-9712-${number}`,
-      standard: { standard: "EN ISO 9712", edition: "2022" },
+      // The edition that was in force when it was issued.
+      standard: { standard: "EN ISO 9712", edition: issued < "2022-09" ? "2012" : "2022" },
       body: "PENQUILLITH",
       issued,
       validTo,

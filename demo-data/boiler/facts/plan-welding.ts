@@ -100,9 +100,9 @@ export const stepsOfWelding: readonly Step[] = [
     procedure: "welding-procedure:WPS-12@1",
     body: "witness",
     by: "M1",
-    done: "2026-04-01",
+    done: "2026-04-07",
     notice: "2026-03-20",
-    records: [...numbered(/^(E\d|K[16])$/), ...of("ndt-report", "VT-08 UT-02")],
+    records: [...numbered(/^(E\d|K[16])$/), ...of("ndt-report", "VT-08 UT-02 VT-09 UT-03")],
   },
   {
     step: 220,

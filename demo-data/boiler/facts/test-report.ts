@@ -50,8 +50,8 @@ const done: Readonly<Record<Method, Partial<NdtReport>>> = {
     acceptance: { standard: "EN ISO 11666", edition: "2018", level: "3" },
     technique: "EN ISO 17640, 45°, 60° and 70°, 3 mm side-drilled hole",
     ultrasonic: { testingLevel: "A", frequencies: ["4 MHz"], transferCorrection: "2 dB", drift: "-1 dB" },
-    operator: "N3",
-    reviewer: "N2",
+    operator: "N2",
+    reviewer: "N3",
     instruments: ["UT-02"],
   },
 };

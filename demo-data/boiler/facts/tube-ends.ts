@@ -21,16 +21,38 @@ const tubes: Readonly<Record<string, readonly [plain: Tube, stays: Tube]>> = {
   ],
 };
 
-/** Place, bore of the hole, outside diameter of the tube, and share of the wall that expanding took, in mm and percent. */
-const places: readonly (readonly [place: string, hole: number, outside: number, taken: number])[] = [
-  ["row 2, tube 3", 51.52, 51.04, 6.4],
-  ["row 4, tube 7", 51.56, 51.02, 6.9],
-  ["row 6, tube 1", 51.5, 51.06, 6.1],
-  ["row 7, tube 5", 51.58, 51.03, 7.2],
+/** Ends that were measured in each field, counted from the top and from the left as the plate is drawn; the stay tubes apart. */
+const places: Readonly<Record<"2" | "3", readonly [plain: readonly string[], stays: readonly string[]]>> = {
+  "2": [
+    ["row 2, tube 3", "row 4, tube 7", "row 6, tube 1", "row 7, tube 5"],
+    ["row 3, tube 2", "row 5, tube 10"],
+  ],
+  "3": [
+    ["row 2, tube 4", "row 5, tube 8", "row 9, tube 1", "row 13, tube 3"],
+    ["row 4, tube 7", "row 12, tube 2"],
+  ],
+};
+
+/** Bore of the hole, outside diameter of the tube, and share of the wall that expanding took, in mm and percent, as they came. */
+const ends: readonly (readonly [hole: number, outside: number, taken: number])[] = [
+  [51.52, 51.04, 6.4],
+  [51.56, 51.02, 6.9],
+  [51.5, 51.06, 6.1],
+  [51.58, 51.03, 7.2],
+  [51.54, 51.05, 6.6],
+  [51.57, 51.01, 6.8],
+  [51.53, 51.03, 6.2],
+  [51.55, 51.06, 7.0],
+  [51.51, 51.02, 6.5],
+  [51.56, 51.05, 7.1],
+  [51.52, 51.01, 6.3],
 ];
 
-function measured({ wall, stays }: Tube): Measured[] {
-  return places.slice(0, stays ? 2 : 4).map(([position, hole, outside, taken]) => {
+/** Each group takes them from another place on, and its field is as hard to roll as it is. */
+function measured({ wall, stays }: Tube, pass: "2" | "3", group: number): Measured[] {
+  return places[pass][stays ? 1 : 0].map((position, index) => {
+    const [hole, outside, given] = ends[(3 * group + index) % ends.length] ?? [51.5, 51, 6.5];
+    const taken = given + (group % 3) * 0.1;
     // A welded end is rolled lightly, only to close the gap behind its weld.
     const share = stays ? taken / 2 : taken;
     const before = outside - 2 * wall;
@@ -74,7 +96,7 @@ export const tubeEndGroups: readonly TubeEndGroup[] = parts
         operators: ["S1"],
         date,
         instruments: ["BG-01"],
-        measured: measured(tube),
+        measured: measured(tube, field.field.endsWith("2") ? "2" : "3", 2 * place + sort),
         reductionAsked: tube.stays ? { minimum: "2 %", maximum: "4 %" } : { minimum: "5 %", maximum: "8 %" },
         projection: end === "gas-inlet" ? "3 mm" : "5 mm",
         result: "accepted",

@@ -40,6 +40,7 @@ import { testerCertifiedByOthers } from "./tester-certificates.ts";
 import { testerPeriod } from "./tester-period.ts";
 import { testerCertified, visualTesterCertified, testerApproved } from "./testers.ts";
 import { ultrasonicTechnique } from "./ultrasonic.ts";
+import { testerSees } from "./vision.ts";
 import { visualFirst } from "./visual-first.ts";
 
 /** What rules/ has of ndt. */
@@ -100,5 +101,6 @@ export const ndtRules: readonly Rule[] = [
   visualTesterCertified,
   testerApproved,
   ultrasonicTechnique,
+  testerSees,
   visualFirst,
 ];
