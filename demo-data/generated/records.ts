@@ -1073,7 +1073,7 @@ export interface DimensionCheck extends RecordProperties {
     /**
      * What of the shape it is, where the standard of the equipment has a limit for it.
      */
-    shape?: "peaking" | "diameters of one section";
+    shape?: "peaking" | "diameters of one section" | "offset of edges";
     /**
      * Nominal value on the drawing.
      */
@@ -3011,6 +3011,10 @@ export interface NdtReport extends RecordProperties {
    * Stage of manufacture, where it matters.
    */
   stage?: "before heat treatment" | "after heat treatment" | "after pressure test";
+  /**
+   * How indications of a penetrant or magnetic particle test are seen: by their colour in white light, or by fluorescence in the dark.
+   */
+  seenBy?: "colour contrast" | "fluorescence";
   /**
    * Temperature of the surface, for penetrant tests.
    */

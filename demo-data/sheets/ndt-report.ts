@@ -50,6 +50,7 @@ export function drawReport(paper: Paper, facts: Facts, report: NdtReport): void 
           ["Film class, focus", `${printed(report.radiography.filmClass)}, ${printed(report.radiography.sourceSize)}`],
         ] as const)),
     ...stated([
+      ["Indications seen by", report.seenBy],
       ["Magnetised in directions", report.directions],
       ["Tangential field", report.fieldStrength],
       ["Surface", report.surfaceTemperature],

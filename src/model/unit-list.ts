@@ -68,7 +68,7 @@ export const unitGroups: readonly UnitGroup[] = [
   { quantity: "illuminance", of: "cd m-2", example: "500 lx", units: { lx: [1, 1] } },
   { quantity: "irradiance", of: "kg s-3", example: "10 W/m²", units: { "W/m²": [1, 1] } },
   { quantity: "angle", of: "rad", example: "30 °", units: { "°": degree, rad: [1, 1] } },
-  { quantity: "Vickers hardness", of: "HV", example: "210 HV", units: { HV: [1, 1] } },
+  { quantity: "Vickers hardness", of: "HV", example: "210 HV", units: { HV: [1, 1], HV10: [1, 1], HV30: [1, 1], HV5: [1, 1], HV1: [1, 1] } },
   { quantity: "Brinell hardness", of: "HBW", example: "180 HBW", units: { HBW: [1, 1] } },
   { quantity: "Rockwell hardness", of: "HRC", example: "20 HRC", units: { HRC: [1, 1] } },
   { quantity: "sound level difference", of: "dB", example: "4 dB", units: { dB: [1, 1] } },
@@ -114,8 +114,5 @@ export const refused: ReadonlyMap<string, string> = new Map([
   ["inches", 'an inch is written "in"'],
   ['"', 'an inch is written "in"'],
   ["Nm3/h", 'a flow at standard conditions has no unit here: state the mass flow in "kg/h"'],
-  ["HV10", 'write "HV" alone: no limit at hand depends on the test load'],
-  ["HV5", 'write "HV" alone: no limit at hand depends on the test load'],
-  ["HV1", 'write "HV" alone: no limit at hand depends on the test load'],
   ["HB", 'write "HBW" if it was measured with a hard metal ball'],
 ]);

@@ -637,6 +637,7 @@ ndt = Tab(
         Col("Accept. ed.", "acceptance.edition"),
         Col("AL", "acceptance.level"),
         Col("How", "technique"),
+        Col("Seen by", "seenBy"),
         Col("T surf. [°C]", "surfaceTemperature", NUM),
         Col("Light [lx]", "illuminance", NUM),
         Col("Field ways", "directions", fn=lambda r, w: r.get("directions")),

@@ -54,9 +54,9 @@ export const dimensionChecks: readonly DimensionCheck[] = [
     drawing: "DRG-01@B",
     instruments: ["TAPE-03", "CA-05", "WG-01"],
     rows: [
-      atMost("offset of edges, C1", "C1", "1.8 mm", "0.7 mm"),
-      atMost("offset of edges, C2", "C2", "1.8 mm", "0.8 mm"),
-      atMost("offset of edges, C3", "C3", "1.8 mm", "0.6 mm"),
+      { ...atMost("offset of edges, C1", "C1", "1.8 mm", "0.7 mm"), shape: "offset of edges" },
+      { ...atMost("offset of edges, C2", "C2", "1.8 mm", "0.8 mm"), shape: "offset of edges" },
+      { ...atMost("offset of edges, C3", "C3", "1.8 mm", "0.6 mm"), shape: "offset of edges" },
       between("length over ends", 2947, 10, 2950),
       place("N1 from the left tangent line", "P05", 400, 401),
       place("N2 from the left tangent line", "P06", 1950, 1949),

@@ -163,9 +163,9 @@ export const dimensionChecks: readonly DimensionCheck[] = [
     "DRG-01@C",
     ["TAPE-03", "CA-05", "WG-01"],
     [
-      atMost("offset of edges, C1", "1.8 mm", ["0.8 mm"], { joint: "C1" }),
-      atMost("offset of edges, FC1", "2.4 mm", ["0.9 mm"], { joint: "FC1" }),
-      atMost("offset of edges, FC2", "2.4 mm", ["1.1 mm"], { joint: "FC2" }),
+      atMost("offset of edges, C1", "1.8 mm", ["0.8 mm"], { joint: "C1", shape: "offset of edges" }),
+      atMost("offset of edges, FC1", "2.4 mm", ["0.9 mm"], { joint: "FC1", shape: "offset of edges" }),
+      atMost("offset of edges, FC2", "2.4 mm", ["1.1 mm"], { joint: "FC2", shape: "offset of edges" }),
       between("length over tube plates", 3990, 10, [3993]),
       ...nozzles.map(({ mark, part, along }, index) =>
         between(`${mark} from the front tube plate`, along, 5, [along + (off[index] ?? 0)], { part }),

@@ -28,6 +28,7 @@ const done: Readonly<Record<Method, Partial<NdtReport>>> = {
   MT: {
     acceptance: { standard: "EN ISO 23278", edition: "2015", level: "2X" },
     technique: "yoke, alternating current, wet black on white",
+    seenBy: "colour contrast",
     directions: 2,
     fieldStrength: "3.2 kA/m",
     illuminance: "780 lx",
@@ -38,6 +39,7 @@ const done: Readonly<Record<Method, Partial<NdtReport>>> = {
   PT: {
     acceptance: { standard: "EN ISO 23277", edition: "2015", level: "2X" },
     technique: "red dye, solvent removable, type II C e",
+    seenBy: "colour contrast",
     operator: "N1",
     reviewer: "N3",
     instruments: ["TH-05", "LM-01"],

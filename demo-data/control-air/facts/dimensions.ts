@@ -50,8 +50,8 @@ export const dimensionChecks: readonly DimensionCheck[] = [
     drawing: "DRG-01@B",
     instruments: ["TAPE-03", "CA-05", "WG-01"],
     rows: [
-      atMost("offset of edges, C1", "C1", "1.8 mm", "0.5 mm"),
-      atMost("offset of edges, C2", "C2", "1.8 mm", "0.4 mm"),
+      { ...atMost("offset of edges, C1", "C1", "1.8 mm", "0.5 mm"), shape: "offset of edges" },
+      { ...atMost("offset of edges, C2", "C2", "1.8 mm", "0.4 mm"), shape: "offset of edges" },
       between("length over ends", 488, 4, 490),
       place("N1 from the left tangent line", "P04", 150, 151),
       place("N2 from the left tangent line", "P05", 150, 150),

@@ -12,7 +12,7 @@ import { measuredAlike } from "./measured-thickness.ts";
 import { dimensionRows } from "./nominals.ts";
 import { openingJudged } from "./openings.ts";
 import { pressureCycles, vacuumAsked } from "./operation.ts";
-import { sectionRound, peakingPermitted } from "./shape.ts";
+import { sectionRound, peakingPermitted, offsetMeasured } from "./shape.ts";
 import { seamsStaggered } from "./stagger.ts";
 import { measuredAtStations } from "./stations.ts";
 import { weldCoefficientExtent } from "./weld-coefficient.ts";
@@ -42,6 +42,7 @@ export const designRules: readonly Rule[] = [
   vacuumAsked,
   sectionRound,
   peakingPermitted,
+  offsetMeasured,
   seamsStaggered,
   measuredAtStations,
   weldCoefficientExtent,

@@ -1,6 +1,7 @@
 import { fromMemory } from "../../model/basis.ts";
 import { anyOf, list, optional, quantity, text, thing, things } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
+import { offsetInputs, offsetJoint, offsetRefused } from "../shared/offset.ts";
 
 const shared = { kind: "dimension-check#rows", severity: "nonconformity", owner: "quality" } as const;
 const hint = "compare with the sheet; if it is so, have it rounded, or raise a nonconformity report and have it judged";
@@ -148,4 +149,73 @@ export const peakingPermitted = rule({
 
 function peaked(measured: string, wall = "8 mm") {
   return { feature: "peaking at L1", measured: [measured], joint: { $: "L1", parts: [{ inside: "1184 mm", wall }] } };
+}
+
+export const offsetMeasured = rule({
+  ...shared,
+  id: "offset-measured",
+  title: "Edges that were measured are no farther apart than quality level and standard of the vessel permit",
+  basis: fromMemory(
+    "EN ISO 5817 and EN 13445-4",
+    undefined,
+    "linear misalignment; the thinner part, the stricter of both",
+  ),
+  when: [
+    { path: "shape", exists: true },
+    { path: "shape", equals: "offset of edges" },
+  ],
+  inputs: {
+    feature: text("feature"),
+    measured: list(quantity("measured[]", "mm")),
+    result: optional(text("result")),
+    joint: optional(thing("joint", offsetJoint)),
+    ...offsetInputs,
+  },
+  *check({ feature, measured, result, joint, ...given }) {
+    const worst = [...measured].sort((a, b) => b.value - a.value)[0];
+    if (worst === undefined || result === "rejected") return;
+    if (joint?.type !== "butt") {
+      yield {
+        at: "measured",
+        accuses: [],
+        name: "joint",
+        unsure: true,
+        message: `${feature} is an offset of edges and names ${joint === undefined ? "no joint" : `joint ${joint.$.name}, no butt joint`}`,
+        why: "the limit is that of a butt joint",
+        hint: "name the joint, or correct what the row is of",
+      };
+      return;
+    }
+    const refused = offsetRefused(worst, joint, given);
+    if (refused !== undefined)
+      yield { at: "measured", message: `${feature} is ${worst.text}; ${refused}`, why: `a ${joint.role} joint`, hint };
+  },
+  examples: [
+    { name: "on the limit", given: apart("1.8 mm"), objections: [] },
+    {
+      name: "farther",
+      given: apart("2.6 mm"),
+      objections: ["offset of edges, C1 is 2.6 mm; EN 13445-4 permits 1.8 mm at 8.0 mm"],
+    },
+    {
+      name: "of no joint",
+      given: { feature: "offset of edges, C1", measured: ["0.5 mm"], family: "EN 13445" },
+      objections: ["offset of edges, C1 is an offset of edges and names no joint"],
+    },
+    {
+      name: "of a corner",
+      given: apart("0.5 mm", "corner"),
+      objections: ["offset of edges, C1 is an offset of edges and names joint C1, no butt joint"],
+    },
+    { name: "rejected", given: { ...apart("2.6 mm"), result: "rejected" }, objections: [] },
+  ],
+});
+
+function apart(measured: string, type = "butt") {
+  return {
+    feature: "offset of edges, C1",
+    measured: [measured],
+    family: "EN 13445",
+    joint: { $: "C1", type, role: "circumferential", level: "C", thicknesses: ["8.0 mm", "8.0 mm"] },
+  };
 }

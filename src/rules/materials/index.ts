@@ -1,6 +1,6 @@
 // Made from the files of this folder by `npm run types`; change them, not this one.
 import type { Rule } from "../../model/rule.ts";
-import { alloyAsPart, alloyAsCertificate } from "./alloy.ts";
+import { alloyAsPart, alloyAsNamed, alloyAsCertificate } from "./alloy.ts";
 import { developedAreas } from "./areas.ts";
 import { boltSection } from "./bolting.ts";
 import { chemistryLimits } from "./chemistry.ts";
@@ -29,6 +29,7 @@ import { tubeTightness } from "./tube-tests.ts";
 /** What rules/ has of materials. */
 export const materialsRules: readonly Rule[] = [
   alloyAsPart,
+  alloyAsNamed,
   alloyAsCertificate,
   ...developedAreas,
   boltSection,

@@ -87,6 +87,7 @@ const figures: readonly Figure[] = [
     condition: "light of PT",
     from: "lightFrom",
     called: "light",
+    owed: true,
     good: "500 lx",
     low: "499 lx",
     hint: again,
@@ -114,6 +115,7 @@ const figures: readonly Figure[] = [
     condition: "light of MT",
     from: "lightFrom",
     called: "light",
+    owed: true,
     good: "500 lx",
     low: "499 lx",
     hint: again,
@@ -142,6 +144,7 @@ const figures: readonly Figure[] = [
     condition: "darkness",
     to: "lightTo",
     called: "light",
+    owed: true,
     good: "20 lx",
     high: "21 lx",
     hint: again,
@@ -154,6 +157,8 @@ const figures: readonly Figure[] = [
     condition: "ultraviolet",
     from: "irradianceFrom",
     called: "ultraviolet light",
+    fluorescent: true,
+    owed: true,
     good: "10 W/m²",
     low: "9 W/m²",
     hint: again,
@@ -173,15 +178,22 @@ const limitsOf: Readonly<Record<string, string>> = {
   "magnetic-field": "2 kA/m to 6 kA/m is permitted",
 };
 
+/** Where the light depends on how indications are seen, which is owed of the methods that may be seen in both ways. */
+const seenBy = (fluorescent: boolean): readonly Condition[] => [
+  { path: "method", equals: ["MT", "PT"] },
+  { path: "seenBy", equals: fluorescent ? "fluorescence" : "colour contrast" },
+];
+
 /** Figures of surface tests against their limits: one rule for each. */
 export const surfaceConditions: readonly Rule[] = figures.map((figure) => {
   const { id, title, method, path, unit, condition, from, to, called, fluorescent, owed, hint } = figure;
   const when: readonly Condition[] = [
     ...(method === undefined ? [] : [{ path: "method", equals: method }]),
-    ...(fluorescent === undefined ? [] : [{ path: "irradiance", exists: fluorescent }]),
+    ...(fluorescent === undefined ? [] : seenBy(fluorescent)),
     ...(owed ? [] : [{ path, exists: true }]),
   ];
-  const owes: readonly Owes[] = owed ? [owedBy("testing", "testing-complete", "value")] : [];
+  const read = [...(owed ? ["value"] : []), ...(fluorescent === undefined ? [] : ["seenBy"])];
+  const owes: readonly Owes[] = read.length === 0 ? [] : [owedBy("testing", "testing-complete", ...read)];
   return rule({
     id,
     title,

@@ -60,7 +60,7 @@ export const ultrasonicTechnique = rule({
       yield {
         at: "drift",
         name: "drift",
-        message: `report ${report.name} found its sensitivity ${drift.text} off at the end; all tested since the last check is to be tested again`,
+        message: `report ${report.name} found itself ${Number((-drift.value).toFixed(1))} dB less sensitive at the end than it was set; all tested since the last check is to be tested again`,
         why: "what was too weak to be seen was not seen",
         hint: "add the report of the repeated test, or correct the figure",
       };
@@ -83,7 +83,7 @@ export const ultrasonicTechnique = rule({
       objections: [
         "report X-01 states a probe of 10 MHz; 2 MHz to 5 MHz are usual for welds",
         "report X-01 corrects by 13 dB for the surface; above 12 dB the ground is to be found",
-        "report X-01 found its sensitivity -5 dB off at the end; all tested since the last check is to be tested again",
+        "report X-01 found itself 5 dB less sensitive at the end than it was set; all tested since the last check is to be tested again",
       ],
     },
   ],

@@ -1,14 +1,17 @@
 import { commonPractice } from "../../model/basis.ts";
-import { anyOf, list, optional, table, text, thing, things } from "../../model/input.ts";
+import { anyOf, list, optional, table, text, thing, things, type Condition } from "../../model/input.ts";
 import { owedBy } from "../../model/owes.ts";
 import { rule, type Rule } from "../../model/rule.ts";
 import type { Milestone, Owner } from "../../model/vocabulary.ts";
+import { weldedRepair } from "../../requirements/testing-conditions.ts";
 import { holds, person } from "../shared/roles.ts";
 import { AKind, aKind, kindName } from "../shared/words.ts";
 import { posts } from "./posts.ts";
 
 interface Paper {
   readonly kind: string;
+  /** Where one kind is signed in two ways: which records, and what tells their rule apart. */
+  readonly only?: { readonly id: string; readonly called: string; readonly when: Condition };
   /** As what it is signed; of several in one row any will do. */
   readonly as: readonly (readonly string[])[];
   readonly due: Milestone;
@@ -23,7 +26,14 @@ const welded: Omit<Paper, "kind"> = {
 
 const papers: readonly Paper[] = [
   { kind: "weld-log", ...welded },
-  { kind: "repair", ...welded },
+  { kind: "repair", ...welded, only: { id: "repair", called: "A repair by welding", when: weldedRepair } },
+  {
+    kind: "repair",
+    ...welded,
+    only: { id: "dressing", called: "A dressing", when: { path: "dressing", exists: true } },
+    // Who grinds need be no welder.
+    as: [["shop", "welder", "welding operator"], ["welding coordinator"]],
+  },
   { kind: "ndt-report", as: [["testing"]], due: "testing-complete", owner: "testing" },
   { kind: "production-test", as: [["laboratory", "testing"]], due: "testing-complete", owner: "testing" },
   { kind: "heat-treatment", as: [["supplier", "shop", "laboratory"]], due: "testing-complete", owner: "quality" },
@@ -47,12 +57,13 @@ const papers: readonly Paper[] = [
 ];
 
 /** A report bears the names of those who answer for it. */
-export const signedAs: readonly Rule[] = papers.map(({ kind, as, due, owner }) =>
+export const signedAs: readonly Rule[] = papers.map(({ kind, only, as, due, owner }) =>
   rule({
-    id: `${kind}-signed-as`,
-    title: `${AKind(kind)} is signed as ${wordsOf(as)}`,
+    id: `${only?.id ?? kind}-signed-as`,
+    title: `${only?.called ?? AKind(kind)} is signed as ${wordsOf(as)}`,
     basis: commonPractice("a report is signed by who answers for what it says"),
     kind,
+    ...(only !== undefined && { when: [only.when] }),
     severity: "gap",
     fault: "signed-as",
     owner,

@@ -1,6 +1,7 @@
 import { derivedFrom } from "../../model/basis.ts";
 import { anyOf, list, optional, quantity, things } from "../../model/input.ts";
 import type { Measure } from "../../model/quantity.ts";
+import { heldThrough } from "../../requirements/testing-conditions.ts";
 import { rule } from "../../model/rule.ts";
 import { compressibilityOfWater, kell } from "../../model/water.ts";
 
@@ -37,6 +38,7 @@ export const pumpedVolume = rule({
   ),
   kind: "pressure-test",
   when: [
+    heldThrough,
     { path: "medium", equals: ["water", "water with additive"] },
     { path: "pumpedVolume", exists: true },
   ],

@@ -19,7 +19,7 @@ const required = rule({
   owner: "quality",
   inputs: {
     required: quantity("requiredPressure", "bar"),
-    reached: quantity("testPressure", "bar"),
+    reached: optional(quantity("testPressure", "bar")),
     computed: quantity("equipment.calculation(test-pressure).PT", "bar"),
     result: optional(text("result")),
   },
@@ -36,7 +36,7 @@ const required = rule({
         hint,
       };
     // A test that was stopped and rejected reached what it reached.
-    else if (result !== "rejected" && holds(reached, ">=", asked) === "no")
+    else if (reached !== undefined && result !== "rejected" && holds(reached, ">=", asked) === "no")
       yield {
         at: "required",
         name: "reached",

@@ -36,7 +36,7 @@ export const tubesLast = rule({
       at: "made",
       on: plate,
       accuses: ["made"],
-      message: `the tube ends of group ${group.name} were made on ${made.text}; joint ${late.map(({ $ }) => $.name).join(", ")} of their plate was welded after that`,
+      message: `the tube ends of group ${group.name} were made on ${made.text}; joint ${late.map(({ $ }) => $.name).join(", ")} of their plate ${late.length === 1 ? "was" : "were"} welded after that`,
       why: "the heat of a weld loosens tubes that were expanded before it",
       hint: "compare the days with both logs; if it was so, answer this query with when the tubes were expanded again",
       related: [{ at: first, message: "welded later" }],

@@ -10,7 +10,7 @@ export const qualificationLevel = rule({
   basis: fromMemory("EN ISO 15614-1", "2017", "levels: a test at level 2 stands for level 1, never the reverse"),
   kind: "procedure-qualification",
   when: [{ path: "standard.standard", equals: recomputed }],
-  severity: "query",
+  severity: "nonconformity",
   owner: "welding coordination",
   inputs: {
     level: optional(text("level")),
@@ -29,7 +29,7 @@ export const qualificationLevel = rule({
         name: "level",
         message: `procedure qualification ${subject.name} is of level 1`,
         why: "pressure equipment to EN 13445-4 and EN 12953-4 asks for level 2 (from memory), which needs more tests; the ranges at hand are those of level 2",
-        hint: "add the qualification at level 2, or answer this query with what the design standard permits",
+        hint: "add the qualification at level 2; where the design standard permits level 1, record the exception with its ground",
       };
     if (jointType !== "butt" || impact) return;
     const cap = thicknesses(edition, "butt", "multi", thickness).quantity("untested");
@@ -38,6 +38,7 @@ export const qualificationLevel = rule({
         at: most === undefined ? "thickness" : "most",
         accuses: [],
         name: "impact",
+        unsure: true,
         message: `procedure qualification ${subject.name} covers ${most === undefined ? "any thickness" : `up to ${most.text}`} without impact tests`,
         why: `tested at ${thickness.text}; where impact values are required it ends at ${cap.text} without them`,
         hint: "narrow the range, or answer this query with why no impact values are required",

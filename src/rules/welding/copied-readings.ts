@@ -84,10 +84,15 @@ function log(id: string, current: string) {
   return { $: id, runs: [run, { ...run, interpass: "140 °C" }] };
 }
 
+/** mm. */
+const inTurn = 500;
+
 export const welderAtOneJoint = rule({
   id: "welder-at-one-joint",
   title: "A welder is not logged at two joints at the same time",
-  basis: commonPractice("who welds two joints in turn logs each of them when he is at it"),
+  basis: commonPractice(
+    "who welds two joints in turn logs each of them when he is at it; welds up to 500 mm long are welded in turn to keep cool",
+  ),
   kind: "person",
   when: [{ path: "<weld-log:runs[].welders[]>.finished", exists: true }],
   severity: "query",
@@ -97,12 +102,15 @@ export const welderAtOneJoint = rule({
       things("<weld-log:runs[].welders[]>", {
         log: text("record.id"),
         joint: text("record.joint"),
+        length: optional(quantity("record.joint.length", "mm")),
         day: date("date"),
         finished: optional(date("finished")),
       }),
     ),
   },
   *check({ runs }, welder) {
+    // Short welds are welded in turn to keep them cool.
+    const short = (run: (typeof runs)[number]) => run.length !== undefined && run.length.value <= inTurn;
     const logs = new Map<string, (typeof runs)[number][]>();
     for (const run of runs) if (run.day.text.includes("T")) logs.set(run.log, [...(logs.get(run.log) ?? []), run]);
     const spans = [...logs.values()].flatMap((own) => {
@@ -119,6 +127,7 @@ export const welderAtOneJoint = rule({
       const before = spans[index - 1];
       return before !== undefined &&
         before.first.joint !== one.first.joint &&
+        !(short(before.first) && short(one.first)) &&
         canPrecede(before.last, one.first.day) === "no"
         ? [{ before, one }]
         : [];
@@ -150,6 +159,13 @@ export const welderAtOneJoint = rule({
     {
       name: "two logs of one joint",
       given: { runs: [...at("A", "07:50", "11:10"), ...at("A", "08:00", "09:40", "WL-2")] },
+      objections: [],
+    },
+    {
+      name: "two short welds in turn",
+      given: {
+        runs: [...at("A", "07:50", "11:10"), ...at("B", "08:00", "09:40")].map((one) => ({ ...one, length: "67 mm" })),
+      },
       objections: [],
     },
     { name: "days alone", given: { runs: [{ log: "A", joint: "A", day: "2026-06-12" }] }, objections: [] },

@@ -1,13 +1,17 @@
 import { commonPractice, fromMemory, ownChoice } from "../../model/basis.ts";
-import { anyOf, date, list, optional, quantity, table, text, thing } from "../../model/input.ts";
-import { atMost } from "../../model/quantity.ts";
+import { anyOf, date, list, optional, quantity, text, thing } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
+import { offsetInputs, offsetJoint, offsetRefused } from "../shared/offset.ts";
 import { holds, person, said } from "../shared/roles.ts";
 
 export const fitUpOffset = rule({
   id: "fit-up-offset",
-  title: "The edges of a butt joint are fitted within the offset its quality level permits, by the thinner part",
-  basis: fromMemory("EN ISO 5817", "2014", "linear misalignment of plates and of circumferential seams"),
+  title: "The edges of a butt joint are fitted within the offset that quality level and standard of the vessel permit",
+  basis: fromMemory(
+    "EN ISO 5817 and EN 13445-4",
+    undefined,
+    "linear misalignment; the thinner part, the stricter of both",
+  ),
   kind: "weld-log",
   when: [
     { path: "fitUp.offset", exists: true },
@@ -15,27 +19,16 @@ export const fitUpOffset = rule({
   ],
   severity: "nonconformity",
   owner: "shop",
-  inputs: {
-    offset: optional(quantity("fitUp.offset", "mm")),
-    limits: table("weld-misalignment"),
-    joint: thing("joint", {
-      role: text("role"),
-      level: text("qualityLevel"),
-      thicknesses: list(quantity("thicknesses[]", "mm")),
-    }),
-  },
-  *check({ offset, limits, joint }, log) {
-    const { role, level, thicknesses } = joint;
-    const [thinnest] = [...thicknesses].sort((a, b) => a.low - b.low);
-    if (offset === undefined || thinnest === undefined) return;
-    const most = limits(role === "circumferential" ? "circumferential" : "plate", level, thinnest).quantity("most");
-    if (most !== undefined && atMost(offset, most) !== "yes")
+  inputs: { offset: optional(quantity("fitUp.offset", "mm")), joint: thing("joint", offsetJoint), ...offsetInputs },
+  *check({ offset, joint, ...given }, log) {
+    const refused = offset === undefined ? undefined : offsetRefused(offset, joint, given);
+    if (offset !== undefined && refused !== undefined)
       yield {
         at: "offset",
-        message: `weld log ${log.name} has the edges of joint ${joint.$.name} ${offset.text} apart; quality level ${level} permits ${most.text} at ${thinnest.text}`,
-        why: `a ${role} joint`,
+        message: `weld log ${log.name} has the edges of joint ${joint.$.name} ${offset.text} apart; ${refused}`,
+        why: `a ${joint.role} joint`,
         hint: "compare with the weld log sheet; if it is true, raise a nonconformity report and have it decided",
-        related: [{ at: [joint, "level"], message: `quality level ${level}` }],
+        related: [{ at: [joint, "level"], message: `quality level ${joint.level}` }],
       };
   },
   examples: [
@@ -46,11 +39,21 @@ export const fitUpOffset = rule({
       given: fitted("1.3 mm", "longitudinal"),
       objections: ["weld log X-01 has the edges of joint L1 1.3 mm apart; quality level C permits 1.2 mm at 8.0 mm"],
     },
+    {
+      name: "of a vessel whose standard is stricter",
+      given: fitted("1.1 mm", "longitudinal", "EN 13445"),
+      objections: ["weld log X-01 has the edges of joint L1 1.1 mm apart; EN 13445-4 permits 1 mm at 8.0 mm"],
+    },
+    {
+      name: "a round seam of such a vessel",
+      given: fitted("1.9 mm", "circumferential", "EN 13445"),
+      objections: ["weld log X-01 has the edges of joint L1 1.9 mm apart; EN 13445-4 permits 1.8 mm at 8.0 mm"],
+    },
   ],
 });
 
-function fitted(offset: string, role: string) {
-  return { offset, joint: { $: "L1", role, level: "C", thicknesses: ["8.0 mm", "9.0 mm"] } };
+function fitted(offset: string, role: string, family = "EN 12953") {
+  return { offset, family, joint: { $: "L1", type: "butt", role, level: "C", thicknesses: ["8.0 mm", "9.0 mm"] } };
 }
 
 const checkers = ["welding coordinator", "quality control", "shop", "inspection body"] as const;
@@ -67,6 +70,7 @@ export const fitUpBy = rule({
     if (!holds(by, checkers, day))
       yield {
         at: "named",
+        on: by,
         accuses: [],
         message: `the fit-up of weld log ${log.name} is checked by ${by.$.id}, who was not registered as ${checkers.join(" or ")} on ${day.text}`,
         why: said(by),

@@ -1,26 +1,25 @@
 import { commonPractice } from "../../model/basis.ts";
 import { canPrecede } from "../../model/dates.ts";
-import { anyOf, date, list, optional, thing, things } from "../../model/input.ts";
+import { anyOf, date, list, optional, text, thing, things } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
 
 const runs = anyOf(things("<weld-log:joint>.runs[]", { day: date("date"), finished: optional(date("finished")) }));
 
 export const seamOrder = rule({
   id: "seam-order",
-  title: "A seam round a shell is welded after the seams that close its courses",
+  title: "A seam round a shell, or a plate set into it, is welded after the seams that close its courses",
   basis: commonPractice("a course is closed before it is joined to the next: its ends are round only then"),
   kind: "joint",
-  when: [
-    { path: "role", equals: "circumferential" },
-    { path: "type", equals: "butt" },
-  ],
+  when: [{ path: "type", equals: ["butt", "corner"] }],
   severity: "query",
   owner: "welding coordination",
   inputs: {
+    role: text("role"),
     runs,
     parts: list(thing("parts[]", { seams: anyOf(things('<joint:parts[]>[role="longitudinal"]', { runs })) })),
   },
-  *check({ runs: own, parts }, joint) {
+  *check({ role, runs: own, parts }, joint) {
+    if (role === "longitudinal") return;
     const begun = own.toSorted((one, other) => one.day.from - other.day.from)[0];
     if (begun === undefined) return;
     for (const part of parts)
@@ -49,6 +48,11 @@ export const seamOrder = rule({
       objections: [],
     },
     {
+      name: "a seam that itself closes a course",
+      given: { ...welded("2026-05-26", "2026-05-27"), role: "longitudinal" },
+      objections: [],
+    },
+    {
       name: "before it",
       given: welded("2026-05-26", "2026-05-27"),
       objections: ["joint X-01 was welded on 2026-05-26, before joint L1, which closes its part P01, on 2026-05-27"],
@@ -58,6 +62,7 @@ export const seamOrder = rule({
 
 function welded(round: string, along: string) {
   return {
+    role: "circumferential",
     runs: [{ day: round }],
     parts: [{ $: "P01", seams: [{ $: "L1", runs: [{ day: along }] }] }],
   };

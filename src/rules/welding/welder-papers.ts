@@ -24,7 +24,8 @@ export const confirmationBy = rule({
       if (!himself && holds(one.by, confirming, one.date)) continue;
       yield {
         at: [one, "named"],
-        name: one.date.text,
+        on: one.by,
+        name: himself ? "own work" : "",
         message: `the confirmation of certificate ${certificate.name} on ${one.date.text} is by ${one.by.$.id}, ${himself ? "the welder himself" : "who was no welding coordinator then"}`,
         why: himself ? "nobody confirms his own work" : said(one.by),
         hint: "correct the register of people, or have the work confirmed by who had the authority; a confirmation that fails ends the certificate",
