@@ -1,5 +1,6 @@
 import type { LinkTarget } from "../model/graph.ts";
 import { kindIn, kindText, type KindText } from "../model/kind-text.ts";
+import { nearestName } from "../model/nearest.ts";
 
 const idPattern = /^[A-Z0-9][A-Z0-9.-]{0,39}$/;
 
@@ -16,18 +17,33 @@ export function parseTarget(text: string, targets: readonly string[]): LinkTarge
   // A kind may be named whole and by rows of several lists: what is written tells which is meant.
   const written = kindText(rest).sign;
   const allowed = ofKind.find((target) => kindText(target).sign === written) ?? ofKind[0];
-  const form = () => [...new Set(targets.map((target) => example(target, several)))].join(", ");
-  if (allowed === undefined || (several && colon < 0)) return { expected: `a link such as ${form()}` };
+  const form = (of: string | undefined) => formsOf(of === undefined ? targets : [of], several);
+  if (allowed === undefined || (several && colon < 0)) {
+    const near = nearestName(named, targets.map(kindIn));
+    const first = near === undefined ? undefined : targets.find((target) => kindIn(target) === near);
+    return { expected: `a link such as ${form(first)}` };
+  }
 
   const { kind, sign } = kindText(allowed);
   const cut = sign === "" ? -1 : rest.indexOf(sign);
   const id = cut < 0 ? rest : rest.slice(0, cut);
   const inner = cut < 0 ? undefined : rest.slice(cut + 1);
-  if (!idPattern.test(id)) return { expected: `an id of capital letters, digits, "." and "-", such as ${form()}` };
-  if (sign === "" && /[#@]/.test(rest)) return { expected: `the id alone, such as ${form()}` };
+  if (!idPattern.test(id))
+    return { expected: `an id of capital letters, digits, "." and "-", such as ${form(allowed)}` };
+  if (sign === "" && /[#@]/.test(rest)) return { expected: `the id alone, such as ${form(allowed)}` };
   if (sign !== "" && (inner === undefined || inner === ""))
-    return { expected: `the ${sign === "#" ? "row" : "revision"} as well, such as ${form()}` };
+    return { expected: `the ${sign === "#" ? "row" : "revision"} as well, such as ${form(allowed)}` };
   return { kind, id, ...(sign === "#" && { row: inner ?? "" }), ...(sign === "@" && { revision: inner ?? "" }) };
+}
+
+/** Kinds that a message names at most. */
+const mostNamed = 5;
+
+/** Examples of what a link may be, as a sentence goes on; of many kinds the first, and how many more there are. */
+function formsOf(targets: readonly string[], several: boolean): string {
+  const all = [...new Set(targets.map((target) => example(target, several)))];
+  const more = all.length - mostNamed;
+  return more <= 0 ? all.join(", ") : `${all.slice(0, mostNamed).join(", ")} or one of ${more} more`;
 }
 
 function example(target: string, several: boolean): string {
