@@ -777,9 +777,13 @@ export interface ConsumableBatch extends RecordProperties {
     batch?: string;
   };
   /**
-   * Drying of electrodes or flux before use.
+   * Dryings of electrodes or flux before use, one row each.
    */
-  drying?: {
+  dryings?: {
+    /**
+     * When it was dried.
+     */
+    date: string;
     /**
      * Drying temperature.
      */
@@ -788,11 +792,7 @@ export interface ConsumableBatch extends RecordProperties {
      * Drying time.
      */
     time?: string;
-    /**
-     * When it was dried.
-     */
-    date?: string;
-  };
+  }[];
 }
 
 /**

@@ -94,11 +94,8 @@ export function drawBatch(paper: Paper, facts: Facts, batch: ConsumableBatch): v
           ["Processes", listed(batch.processes)],
         ] as const)),
   ]);
-  if (batch.drying !== undefined)
-    paragraph(
-      sheet,
-      `Dried again by the maker: ${printed(batch.drying.temperature)}, ${printed(batch.drying.time)}, ${printed(batch.drying.date)}.`,
-    );
+  for (const { temperature, time, date } of batch.dryings ?? [])
+    paragraph(sheet, `Dried again by the maker: ${printed(temperature)}, ${printed(time)}, ${printed(date)}.`);
   paragraph(
     sheet,
     "The product complies with its standard. The figures of the batch are held by the maker and shown on request.",

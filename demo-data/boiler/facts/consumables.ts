@@ -45,7 +45,7 @@ export const batches: readonly ConsumableBatch[] = [
     tradeName: "Sorrelarc Flux 67",
     quantity: "250 kg",
     usableUntil: "2027-01-31",
-    drying: { temperature: "350 °C", time: "2 h", date: "2026-02-27" },
+    dryings: [{ date: "2026-02-27", temperature: "350 °C", time: "2 h" }],
   }),
   batch("B-2133", "S3-26-0052", "2026-02-16", ["SA-74426", "3.1", "2026-01-28"], {
     ...metalActive,

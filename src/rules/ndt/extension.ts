@@ -21,7 +21,7 @@ export const rejectionExtended = rule({
   ),
   kind: "ndt-report#rows",
   when: [{ path: "result", equals: "rejected" }],
-  severity: "query",
+  severity: "gap",
   owner: "testing",
   inputs: {
     method: text("record.method"),

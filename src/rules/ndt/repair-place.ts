@@ -38,6 +38,7 @@ export const repairTakesOut = rule({
   when: [
     { path: "from", exists: true },
     { path: "to", exists: true },
+    { path: "rejected", exists: true },
     { path: "rejected.indications[].at", exists: true },
   ],
   severity: "nonconformity",

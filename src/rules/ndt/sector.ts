@@ -11,7 +11,7 @@ export const testerSector = rule({
   title: "A tester is certified to ISO 9712, in a sector that covers welds",
   basis: personnel,
   kind: "ndt-personnel",
-  severity: "query",
+  severity: "nonconformity",
   owner: "testing",
   inputs: { sector: text("sector"), standard: text("standard.standard") },
   *check({ sector, standard }, certificate) {
@@ -21,12 +21,13 @@ export const testerSector = rule({
         name: "sector",
         message: `tester's certificate ${certificate.name} is of the sector "${sector}", which does not say that it covers welds`,
         why: "a certificate holds for the sectors it names",
-        hint: "compare with the certificate; add the one that covers welds, or answer this query",
+        hint: "compare with the certificate; add the one that covers welds, or have the tests made again by who holds one",
       };
     if (!standardOf.test(standard))
       yield {
         at: "standard",
         name: "standard",
+        unsure: true,
         message: `tester's certificate ${certificate.name} is issued to ${standard}, not to ISO 9712`,
         why: "testers of permanent joints are certified to ISO 9712; other schemes are to be recognised",
         hint: "compare with the certificate; answer this query with the ground on which it is recognised",

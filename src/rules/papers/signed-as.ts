@@ -36,7 +36,12 @@ const papers: readonly Paper[] = [
   },
   { kind: "ndt-report", as: [["testing"]], due: "testing-complete", owner: "testing" },
   { kind: "production-test", as: [["laboratory", "testing"]], due: "testing-complete", owner: "testing" },
-  { kind: "heat-treatment", as: [["supplier", "shop", "laboratory"]], due: "testing-complete", owner: "quality" },
+  {
+    kind: "heat-treatment",
+    as: [["supplier", "shop", "laboratory", "welding coordinator"]],
+    due: "testing-complete",
+    owner: "quality",
+  },
   { kind: "dimension-check", as: [["quality control"]], due: "pressure-test", owner: "quality" },
   { kind: "coating-report", as: [["quality control", "supplier"]], due: "final-inspection", owner: "quality" },
   {

@@ -1,5 +1,6 @@
 // Made from the files of this folder by `npm run types`; change them, not this one.
 import type { Rule } from "../../model/rule.ts";
+import { qualificationApprovedByBody } from "./approved-by.ts";
 import { jointsInProcedure, runsInProcedure } from "./in-procedure.ts";
 import { jointQualified } from "./joint-qualified.ts";
 import { qualificationRanges } from "./printed-range.ts";
@@ -18,6 +19,7 @@ import { windowWidth, windowProcess } from "./window-width.ts";
 
 /** What rules/ has of welding range. */
 export const weldingRangeRules: readonly Rule[] = [
+  qualificationApprovedByBody,
   ...jointsInProcedure,
   ...runsInProcedure,
   jointQualified,

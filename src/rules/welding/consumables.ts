@@ -3,85 +3,95 @@ import { canPrecede } from "../../model/dates.ts";
 import { anyOf, date, list, optional, quantity, table, text, thing, things } from "../../model/input.ts";
 import { atLeast } from "../../model/quantity.ts";
 import { exactly } from "../../model/quantity.ts";
-import { rule } from "../../model/rule.ts";
+import { rule, type Rule } from "../../model/rule.ts";
+import { weldedRepair } from "../../requirements/testing-conditions.ts";
 
 const records = fromMemory("EN ISO 3834-2", "2021", "welding consumables: batch testing, storage and handling");
 
-export const consumablesComplete = rule({
-  id: "consumables-complete",
-  title:
-    "A run names a batch of everything its process consumes, each for that process, its certificate issued before use",
-  basis: records,
-  kind: "weld-log#runs",
-  severity: "nonconformity",
-  owner: "welding coordination",
-  inputs: {
-    process: text("process"),
-    day: date("date"),
-    consumed: table("process-consumables"),
-    named: anyOf(list(text("batches[]"))),
-    batches: list(
-      thing("batches[]", {
-        type: text("type"),
-        processes: list(text("processes[]")),
-        issued: date("certificate.issued"),
-      }),
-    ),
-  },
-  *check({ process, day, consumed, batches }, run) {
-    const row = consumed(process);
-    const wanted = [row.texts("filler"), row.texts("beside")].filter((one) => one.length > 0);
-    const lacking = wanted.filter((one) => !batches.some(({ type }) => one.includes(type)));
-    if (lacking.length > 0)
-      yield {
-        at: "named",
-        accuses: [],
-        name: "missing",
-        message: `${run.name} names no batch of ${lacking.map((one) => one.join(" or ")).join(", no batch of ")}`,
-        why: `welded by ${process}; batches: ${batches.map(({ $, type }) => `${$.name} (${type})`).join(", ")}`,
-        hint: "enter the batch from the weld log sheet; if nobody knows it, raise a nonconformity report",
-      };
-    for (const batch of batches) {
-      if (!batch.processes.includes(process))
+/** What is welded with batches: the runs of a log, and a repair. */
+const welded = [
+  { id: "consumables-complete", kind: "weld-log#runs", called: "run", when: [] },
+  { id: "repair-consumables-complete", kind: "repair", called: "repair", when: [weldedRepair] },
+] as const;
+
+export const consumablesComplete: readonly Rule[] = welded.map(({ id, kind, called, when }) =>
+  rule({
+    id,
+    title: `A ${called} names a batch of everything its process consumes, each for that process, its certificate issued before use`,
+    basis: records,
+    kind,
+    when,
+    fault: "consumables-complete",
+    severity: "nonconformity",
+    owner: "welding coordination",
+    inputs: {
+      process: text("process"),
+      day: date("date"),
+      consumed: table("process-consumables"),
+      named: anyOf(list(text("batches[]"))),
+      batches: list(
+        thing("batches[]", {
+          type: text("type"),
+          processes: list(text("processes[]")),
+          issued: date("certificate.issued"),
+        }),
+      ),
+    },
+    *check({ process, day, consumed, batches }, run) {
+      const row = consumed(process);
+      const wanted = [row.texts("filler"), row.texts("beside")].filter((one) => one.length > 0);
+      const lacking = wanted.filter((one) => !batches.some(({ type }) => one.includes(type)));
+      if (lacking.length > 0)
         yield {
-          at: [batch, "processes"],
-          on: batch,
+          at: "named",
           accuses: [],
-          name: `process ${process}`,
-          message: `batch ${batch.$.name} is for process ${batch.processes.join(", ")}, and was used with ${process}`,
-          why: `used in ${run.name}`,
-          hint: "correct the batch or the process; else have the weld judged by the welding coordinator",
+          name: "missing",
+          message: `${run.name} names no batch of ${lacking.map((one) => one.join(" or ")).join(", no batch of ")}`,
+          why: `welded by ${process}; batches: ${batches.map(({ $, type }) => `${$.name} (${type})`).join(", ")}`,
+          hint: "enter the batch from the weld log sheet; if nobody knows it, raise a nonconformity report",
         };
-      if (canPrecede(batch.issued, day) === "no")
-        yield {
-          at: [batch, "issued"],
-          on: batch,
-          name: "issued",
-          message: `the certificate of batch ${batch.$.name} was issued on ${batch.issued.text}, after it was used on ${day.text}`,
-          why: `used in ${run.name}`,
-          hint: "correct the batch or the date; else have the weld judged by the welding coordinator",
-        };
-    }
-  },
-  examples: [
-    { name: "wire and gas", given: fed(["wire", "135"], ["shielding gas", "135"]), objections: [] },
-    { name: "nothing but gas", given: fed(["shielding gas", "135"]), objections: ["X-01 names no batch of wire"] },
-    { name: "no gas", given: fed(["wire", "135"]), objections: ["X-01 names no batch of shielding gas"] },
-    {
-      name: "a wire for another process",
-      given: fed(["wire", "121"], ["shielding gas", "135"]),
-      objections: ["batch B-1 is for process 121, and was used with 135"],
+      for (const batch of batches) {
+        if (!batch.processes.includes(process))
+          yield {
+            at: [batch, "processes"],
+            on: batch,
+            accuses: [],
+            name: `process ${process}`,
+            message: `batch ${batch.$.name} is for process ${batch.processes.join(", ")}, and was used with ${process}`,
+            why: `used in ${run.name}`,
+            hint: "correct the batch or the process; else have the weld judged by the welding coordinator",
+          };
+        if (canPrecede(batch.issued, day) === "no")
+          yield {
+            at: [batch, "issued"],
+            on: batch,
+            name: "issued",
+            message: `the certificate of batch ${batch.$.name} was issued on ${batch.issued.text}, after it was used on ${day.text}`,
+            why: `used in ${run.name}`,
+            hint: "correct the batch or the date; else have the weld judged by the welding coordinator",
+          };
+      }
     },
-    {
-      name: "certified a day later",
-      given: { ...fed(["wire", "135"], ["shielding gas", "135"]), day: "2026-04-28" },
-      objections: [
-        "the certificate of batch B-1 was issued on 2026-04-29, after it was used on 2026-04-28",
-        "the certificate of batch B-2 was issued on 2026-04-29, after it was used on 2026-04-28",
-      ],
-    },
-  ],
-});
+    examples: [
+      { name: "wire and gas", given: fed(["wire", "135"], ["shielding gas", "135"]), objections: [] },
+      { name: "nothing but gas", given: fed(["shielding gas", "135"]), objections: ["X-01 names no batch of wire"] },
+      { name: "no gas", given: fed(["wire", "135"]), objections: ["X-01 names no batch of shielding gas"] },
+      {
+        name: "a wire for another process",
+        given: fed(["wire", "121"], ["shielding gas", "135"]),
+        objections: ["batch B-1 is for process 121, and was used with 135"],
+      },
+      {
+        name: "certified a day later",
+        given: { ...fed(["wire", "135"], ["shielding gas", "135"]), day: "2026-04-28" },
+        objections: [
+          "the certificate of batch B-1 was issued on 2026-04-29, after it was used on 2026-04-28",
+          "the certificate of batch B-2 was issued on 2026-04-29, after it was used on 2026-04-28",
+        ],
+      },
+    ],
+  }),
+);
 
 function fed(...batches: readonly (readonly [type: string, process: string])[]) {
   return {
@@ -138,7 +148,7 @@ export const batchDried = rule({
   kind: "consumable-batch",
   // What else is dried takes no harm from moisture, and is not judged.
   when: [
-    { path: "drying", exists: true },
+    { path: "dryings", exists: true },
     { path: "type", equals: ["flux", "covered electrode"] },
   ],
   severity: "query",
@@ -146,29 +156,35 @@ export const batchDried = rule({
   inputs: {
     type: text("type"),
     designation: text("designation"),
-    temperature: optional(quantity("drying.temperature", "°C")),
-    time: optional(quantity("drying.time", "h")),
-    dried: optional(date("drying.date")),
+    dryings: things("dryings[]", {
+      day: date("date"),
+      temperature: optional(quantity("temperature", "°C")),
+      time: optional(quantity("time", "h")),
+    }),
     runs: anyOf(things("<weld-log:runs[].batches[]>", { day: date("date") })),
   },
-  *check({ type, designation, temperature, time, dried, runs }, batch) {
+  *check({ type, designation, dryings, runs }, batch) {
     const basic = type === "flux" || (type === "covered electrode" && /\bB\b/u.test(designation));
-    const cool = basic && temperature !== undefined && atLeast(temperature, least.temperature) !== "yes";
-    const short = basic && time !== undefined && atLeast(time, least.time) !== "yes";
-    if (cool || short)
+    for (const drying of dryings) {
+      const { temperature, time, day } = drying;
+      const cool = basic && temperature !== undefined && atLeast(temperature, least.temperature) !== "yes";
+      const short = basic && time !== undefined && atLeast(time, least.time) !== "yes";
+      if (cool || short)
+        yield {
+          at: [drying, cool ? "temperature" : "time"],
+          name: `drying ${day.text}`,
+          message: `batch ${batch.name} was dried at ${temperature?.text ?? "no stated temperature"} for ${time?.text ?? "no stated time"}`,
+          why: `${type} ${designation}: at least ${least.temperature.text} for ${least.time.text}`,
+          hint: "compare with the drying record and the maker's advice",
+        };
+    }
+    const [first] = [...dryings].sort((a, b) => a.day.from - b.day.from);
+    const early = first === undefined ? [] : runs.filter(({ day }) => canPrecede(first.day, day) === "no");
+    if (first !== undefined && early.length > 0)
       yield {
-        at: cool ? "temperature" : "time",
-        name: "drying",
-        message: `batch ${batch.name} was dried at ${temperature?.text ?? "no stated temperature"} for ${time?.text ?? "no stated time"}`,
-        why: `${type} ${designation}: at least ${least.temperature.text} for ${least.time.text}`,
-        hint: "compare with the drying record and the maker's advice",
-      };
-    const early = dried === undefined ? [] : runs.filter(({ day }) => canPrecede(dried, day) === "no");
-    if (early.length > 0)
-      yield {
-        at: "dried",
+        at: [first, "day"],
         name: "order",
-        message: `batch ${batch.name} was dried on ${dried?.text ?? ""}, after it was used`,
+        message: `batch ${batch.name} was first dried on ${first.day.text}, after it was used`,
         why: early.map(({ $, day }) => `${$.name} on ${day.text}`).join("; "),
         hint: "enter the drying before that use, or have the welds judged",
       };
@@ -179,16 +195,18 @@ export const batchDried = rule({
       given: {
         type: "flux",
         designation: "S A AB 1",
-        temperature: "300 °C",
-        time: "2 h",
-        dried: "2026-03-01",
+        dryings: [{ temperature: "300 °C", time: "2 h", day: "2026-03-01" }, { day: "2026-03-09" }],
         runs: [{ day: "2026-03-02" }],
       },
       objections: [],
     },
     {
       name: "rutile electrodes, only warmed",
-      given: { type: "covered electrode", designation: "E 42 0 RR 12", temperature: "100 °C", time: "1 h" },
+      given: {
+        type: "covered electrode",
+        designation: "E 42 0 RR 12",
+        dryings: [{ temperature: "100 °C", time: "1 h", day: "2026-03-01" }],
+      },
       objections: [],
     },
     {
@@ -196,12 +214,13 @@ export const batchDried = rule({
       given: {
         type: "flux",
         designation: "S A AB 1",
-        temperature: "80 °C",
-        time: "0.5 h",
-        dried: "2026-03-03",
+        dryings: [{ temperature: "80 °C", time: "0.5 h", day: "2026-03-03" }],
         runs: [{ $: "WL-1", day: "2026-03-02" }],
       },
-      objections: ["batch X-01 was dried at 80 °C for 0.5 h", "batch X-01 was dried on 2026-03-03, after it was used"],
+      objections: [
+        "batch X-01 was dried at 80 °C for 0.5 h",
+        "batch X-01 was first dried on 2026-03-03, after it was used",
+      ],
     },
   ],
 });

@@ -1,6 +1,6 @@
 import { commonPractice } from "../../model/basis.ts";
 import { canPrecede } from "../../model/dates.ts";
-import { date, list, optional, quantity, text, thing } from "../../model/input.ts";
+import { date, exists, list, optional, quantity, text, thing } from "../../model/input.ts";
 import { owedBy } from "../../model/owes.ts";
 import { roundUp } from "../../model/print-number.ts";
 import { atLeast, type Measure } from "../../model/quantity.ts";
@@ -99,14 +99,21 @@ function ground(left: string, more: Readonly<Record<string, string>> = {}) {
 
 const surface: readonly string[] = ["MT", "PT"];
 
+/** mm. */
+const undercut = 0.5;
+
 export const dressedTested = rule({
   ...shared,
   id: "dressed-tested",
   title: "A place that was dressed is tested on its surface afterwards",
-  basis: commonPractice("magnetic particles or penetrant show that nothing is left of a flaw that was ground out"),
+  basis: commonPractice(
+    "magnetic particles or penetrant show that nothing is left of a flaw that was ground out; an undercut up to 0.5 mm deep that no report rejected is seen to be gone",
+  ),
   owner: "testing",
   inputs: {
     day: date("date"),
+    depth: optional(quantity("depth", "mm")),
+    rejected: exists("rejected"),
     retests: list(
       thing("<ndt-report:rows[].repair>", {
         method: text("record.method"),
@@ -116,9 +123,12 @@ export const dressedTested = rule({
     ),
   },
   owes: [owedBy("testing", "testing-complete", "retests")],
-  *check({ day, retests }, repair) {
+  *check({ day, depth, rejected, retests }, repair) {
+    // An undercut that nobody rejected is seen to be gone; a crack is not.
+    const shallow = !rejected && depth !== undefined && depth.high <= undercut;
+    const methods = shallow ? [...surface, "VT"] : surface;
     const clear = retests.some(
-      (test) => surface.includes(test.method) && test.result === "accepted" && canPrecede(day, test.day) === "yes",
+      (test) => methods.includes(test.method) && test.result === "accepted" && canPrecede(day, test.day) === "yes",
     );
     if (clear) return;
     yield {
@@ -131,6 +141,16 @@ export const dressedTested = rule({
   },
   examples: [
     { name: "the same day", given: tested("MT", "2026-06-12"), objections: [] },
+    {
+      name: "an undercut that was dressed before anybody rejected it, looked at",
+      given: { ...tested("VT", "2026-06-12"), depth: "0.3 mm" },
+      objections: [],
+    },
+    {
+      name: "a rejected one, looked at",
+      given: { ...tested("VT", "2026-06-12"), depth: "0.3 mm", rejected: true },
+      objections: ["repair X-01 was dressed on 2026-06-12, and no surface test afterwards shows the place clear"],
+    },
     {
       name: "a radiograph alone",
       given: tested("RT", "2026-06-13"),

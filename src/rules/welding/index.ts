@@ -32,7 +32,7 @@ import { procedureInForce, procedureQualified } from "./welding-procedures.ts";
 export const weldingRules: readonly Rule[] = [
   batchEnough,
   confirmedByWork,
-  consumablesComplete,
+  ...consumablesComplete,
   batchCertificate,
   batchDried,
   readingsCopied,

@@ -2,7 +2,7 @@ import { fromMemory } from "../../model/basis.ts";
 import { addMonths, compareDays } from "../../model/dates.ts";
 import { date, optional, table, text, thing, things } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
-import { holds, person, said } from "../shared/roles.ts";
+import { holds, person, said as rolesOf } from "../shared/roles.ts";
 
 const confirming = ["welding coordinator", "quality control", "authorised signatory", "inspection body"] as const;
 
@@ -19,15 +19,18 @@ export const confirmationBy = rule({
     confirmations: things("confirmations[]", { date: date("date"), named: text("by"), by: thing("by", person) }),
   },
   *check({ holder, confirmations }, certificate) {
+    const said = new Set<string>();
     for (const one of confirmations) {
       const himself = one.by.$.id === holder.$.id;
-      if (!himself && holds(one.by, confirming, one.date)) continue;
+      // One person without the authority is one finding, however often he confirmed.
+      if ((!himself && holds(one.by, confirming, one.date)) || said.has(one.by.$.id)) continue;
+      said.add(one.by.$.id);
       yield {
         at: [one, "named"],
         on: one.by,
         name: himself ? "own work" : "",
         message: `the confirmation of certificate ${certificate.name} on ${one.date.text} is by ${one.by.$.id}, ${himself ? "the welder himself" : "who was no welding coordinator then"}`,
-        why: himself ? "nobody confirms his own work" : said(one.by),
+        why: himself ? "nobody confirms his own work" : rolesOf(one.by),
         hint: "correct the register of people, or have the work confirmed by who had the authority; a confirmation that fails ends the certificate",
       };
     }
@@ -39,6 +42,14 @@ export const confirmationBy = rule({
       name: "by another welder",
       given: confirmed("W03", "welder"),
       objections: ["the confirmation of certificate X-01 on 2026-05-20 is by W03, who was no welding coordinator then"],
+    },
+    {
+      name: "by himself, twice",
+      given: {
+        holder: { $: "W07" },
+        confirmations: ["2025-11-20", "2026-05-20"].map((day) => ({ date: day, by: { $: "W07" } })),
+      },
+      objections: ["the confirmation of certificate X-01 on 2025-11-20 is by W07, the welder himself"],
     },
     {
       name: "by himself",
