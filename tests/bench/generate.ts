@@ -29,7 +29,7 @@ export interface Growth {
 /** The welds with their logs, tests and inspection; the material stays. */
 export const welds: Growth = {
   roots: ["joint"],
-  followers: ["weld-log", "ndt-report", "repair", "nonconformity-report", "inspection-step"],
+  followers: ["weld-log", "ndt-report", "dimension-check", "repair", "nonconformity-report", "inspection-step"],
   listing: ["drawing"],
 };
 
