@@ -1,3 +1,4 @@
+import { heldWith } from "./shared/held-through.ts";
 import { holdDriftExamples } from "./hold-drift-examples.ts";
 import { slenderness, wallOfCourse } from "./functions/parts.ts";
 import { coarsest, thermometer } from "./functions/instruments.ts";
@@ -37,13 +38,7 @@ export const holdDrift = calculation({
   basis: balance,
   covers:
     "Whether the change of pressure during the hold is explained by the change of water temperature in a full vessel without air. The shell courses stand for the whole vessel; furnaces, chambers and tubes in the water count with their own share, flat plates and bars do not. Temperature never excuses a leak that was seen, and this never replaces the look at every joint.",
-  appliesTo: {
-    kind: "pressure-test",
-    when: [
-      { path: "stopped", exists: false },
-      { path: "medium", equals: ["water", "water with additive"] },
-    ],
-  },
+  appliesTo: heldWith("water", "water with additive"),
   inputs: {
     readings: { path: "readings[]", unit: "rows", means: "time-stamped readings of both gauges", rows: reading },
     courses: {

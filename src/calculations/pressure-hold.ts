@@ -1,3 +1,4 @@
+import { heldWith } from "./shared/held-through.ts";
 import { pressureHoldExamples } from "./pressure-hold-examples.ts";
 import { gapOfHold, holdMinutes, lowestHeld, reading } from "./functions/hold.ts";
 import {
@@ -21,13 +22,7 @@ export const pressureHold = calculation({
   basis: ownChoice("the hold is found in the raw readings of two gauges, within the times of the report"),
   covers:
     "Whether both gauges stood at or above the pressure needed for the time required, after the pump was shut off and within the hold of the report, without a gap between readings, without exceeding the highest pressure, and in agreement with each other once each is carried to the top by its height. Of a test with gas no more is judged than this: neither the energy stored nor the other pressure that a test with gas may have. It never replaces the look at every joint.",
-  appliesTo: {
-    kind: "pressure-test",
-    when: [
-      { path: "stopped", exists: false },
-      { path: "medium", equals: ["water", "water with additive", "air", "nitrogen"] },
-    ],
-  },
+  appliesTo: heldWith("water", "water with additive", "air", "nitrogen"),
   inputs: {
     medium: { path: "medium", unit: "1", means: "test medium", options: testMedia },
     readings: { path: "readings[]", unit: "rows", means: "time-stamped readings of both gauges", rows: reading },

@@ -6,9 +6,6 @@ export const asksFor = (method: string): Condition => ({ path: "requiredTests[].
 /** A repair that was welded, and not dressed alone. */
 export const weldedRepair: Condition = { path: "dressing", exists: false };
 
-/** A pressure test that was not broken off before its hold was over. */
-export const heldThrough: Condition = { path: "stopped", exists: false };
-
 /** A joint whose welding procedure ends with a heat treatment. */
 export const treated: Condition = { path: "weldingProcedure.postWeldHeatTreatment", equals: true };
 
@@ -20,3 +17,5 @@ export const visualCertified: readonly Condition[] = [
   { path: "method", equals: "VT" },
   { path: "profile.visualTesterCertificate", equals: "required" },
 ];
+
+export { heldThrough } from "../calculations/shared/held-through.ts";

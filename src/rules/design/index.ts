@@ -12,7 +12,7 @@ import { measuredAlike } from "./measured-thickness.ts";
 import { dimensionRows } from "./nominals.ts";
 import { openingJudged } from "./openings.ts";
 import { pressureCycles, vacuumAsked } from "./operation.ts";
-import { seamMeasured, courseMeasured } from "./shape-measured.ts";
+import { shapeMeasured } from "./shape-measured.ts";
 import { sectionRound, peakingPermitted, offsetMeasured } from "./shape.ts";
 import { seamsStaggered } from "./stagger.ts";
 import { measuredAtStations } from "./stations.ts";
@@ -41,8 +41,7 @@ export const designRules: readonly Rule[] = [
   openingJudged,
   pressureCycles,
   vacuumAsked,
-  seamMeasured,
-  courseMeasured,
+  ...shapeMeasured,
   sectionRound,
   peakingPermitted,
   offsetMeasured,

@@ -1,96 +1,98 @@
 import { fromMemory } from "../../model/basis.ts";
-import { anyOf, exists, optional, text, things } from "../../model/input.ts";
-import { rule } from "../../model/rule.ts";
+import { anyOf, exists, optional, text, things, type Condition } from "../../model/input.ts";
+import { rule, type Rule } from "../../model/rule.ts";
+import { kindName } from "../shared/words.ts";
 
-const shared = {
-  basis: fromMemory(
-    "EN 13445-4",
-    undefined,
-    "tolerances of the shell: peaking of longitudinal welds, offset of circumferential welds, roundness of courses are measured",
-  ),
-  severity: "gap",
-  owner: "quality",
-} as const;
-/** Of the standard that asks for it. */
-const asked = { path: "profile.designStandards", equals: "EN 13445" } as const;
-/** Before the test nothing is late. */
-const tested = exists("book.pressure-test");
-const measured = { shape: optional(text("shape")) };
-const hint = "add the row of the dimensional report, or say in its row what of the shape it is; else have it measured";
+interface Shape {
+  readonly id: string;
+  readonly title: string;
+  readonly kind: "joint" | "part";
+  readonly when: readonly Condition[];
+  /** As rows of a dimensional report say it. */
+  readonly shape: string;
+}
 
-/** What of the shape is measured at a seam. */
-const wantedOf = (role: string) => (role === "longitudinal" ? "peaking" : "offset of edges");
+const seam = (role: string): readonly Condition[] => [
+  { path: "role", equals: role },
+  { path: "type", equals: "butt" },
+];
 
-export const seamMeasured = rule({
-  ...shared,
-  id: "seam-shape-measured",
-  title:
-    "The peaking of each longitudinal seam of a vessel, and the offset of each round one, is measured before its test",
-  kind: "joint",
-  when: [{ path: "role", equals: ["longitudinal", "circumferential"] }, { path: "type", equals: "butt" }, asked],
-  inputs: { tested, role: text("role"), rows: anyOf(things("<dimension-check:rows[].joint>", measured)) },
-  *check({ tested: late, role, rows }, joint) {
-    const wanted = wantedOf(role);
-    // Only a longitudinal seam peaks: of one that is entered as another its role is found.
-    const settled = rows.some(({ shape }) => shape === wanted || shape === "peaking");
-    if (!late || rows.length === 0 || settled) return;
-    yield {
-      at: "subject",
-      accuses: [],
-      message: `no dimensional report measures the ${wanted} of joint ${joint.name}`,
-      why: `rows that name it: ${rows.map(({ $ }) => $.name).join(", ")}`,
-      hint,
-    };
+const shapes: readonly Shape[] = [
+  {
+    id: "peaking-measured",
+    title: "The peaking of each longitudinal seam of a vessel is measured",
+    kind: "joint",
+    when: seam("longitudinal"),
+    shape: "peaking",
   },
-  *lacks({ role, rows }) {
-    if (rows.length === 0)
-      yield { at: "subject", path: "<dimension-check:rows[].joint>", why: `its ${wantedOf(role)} is measured` };
+  {
+    id: "seam-offset-measured",
+    title: "The offset of each round seam of a vessel is measured",
+    kind: "joint",
+    when: seam("circumferential"),
+    shape: "offset of edges",
   },
-  lacksDue: "pressure-test",
-  examples: [
-    { name: "measured", given: { tested: true, role: "longitudinal", rows: [{ shape: "peaking" }] }, objections: [] },
-    {
-      name: "something else measured",
-      given: { tested: true, role: "longitudinal", rows: [{ $: "DIM-02, length", shape: "offset of edges" }] },
-      objections: ["no dimensional report measures the peaking of joint X-01"],
+  {
+    id: "roundness-measured",
+    title: "The roundness of each shell course of a vessel is measured",
+    kind: "part",
+    when: [{ path: "role", equals: "shell-course" }],
+    shape: "diameters of one section",
+  },
+];
+
+/** What the shape of a vessel is known by, before its test. */
+export const shapeMeasured: readonly Rule[] = shapes.map(({ id, title, kind, when, shape }) => {
+  const rows = `<dimension-check:rows[].${kind}>`;
+  return rule({
+    id,
+    title,
+    basis: fromMemory(
+      "EN 13445-4",
+      undefined,
+      "tolerances of the shell: peaking of longitudinal welds, offset of circumferential welds, roundness of courses",
+    ),
+    kind,
+    when: [...when, { path: "profile.designStandards", equals: "EN 13445" }],
+    severity: "gap",
+    fault: "shape-measured",
+    owner: "quality",
+    inputs: { rows: anyOf(things(rows, { shape: optional(text("shape")) })), tested: exists("book.pressure-test") },
+    *check({ rows: named, tested }, subject) {
+      // What no row names at all, or is still to be measured, lacks.
+      if (!tested || named.length === 0 || isMeasured(named, shape)) return;
+      yield {
+        at: "subject",
+        accuses: [],
+        message: `no dimensional report measures ${shape} of ${kindName(kind)} ${subject.name}`,
+        why: `rows that name it: ${named.map(({ $ }) => $.name).join(", ")}`,
+        hint: "add the row of the report, or say in its row what of the shape it is; else have it measured",
+      };
     },
-    {
-      name: "nothing measured",
-      given: { tested: true, role: "circumferential" },
-      objections: [],
-      lacks: ["<dimension-check:rows[].joint>"],
+    *lacks({ rows: named, tested }) {
+      const why = `${shape}: measured before the pressure test`;
+      if (named.length === 0) yield { at: "subject", path: rows, why };
+      else if (!tested && !isMeasured(named, shape)) yield { at: "subject", path: `${rows}[shape="${shape}"]`, why };
     },
-  ],
+    lacksDue: "pressure-test",
+    examples: [
+      { name: "measured", given: { rows: [{ shape }], tested: true }, objections: [] },
+      { name: "named by no row", given: { tested: true }, objections: [], lacks: [rows] },
+      {
+        name: "something else measured, before the test",
+        given: { rows: [{ $: "DIM-02, length" }] },
+        objections: [],
+        lacks: [`${rows}[shape="${shape}"]`],
+      },
+      {
+        name: "something else measured",
+        given: { rows: [{ $: "DIM-02, length" }], tested: true },
+        objections: [`no dimensional report measures ${shape} of ${kindName(kind)} X-01`],
+      },
+    ],
+  });
 });
 
-export const courseMeasured = rule({
-  ...shared,
-  id: "course-roundness-measured",
-  title: "The roundness of each shell course of a vessel is measured before its test",
-  kind: "part",
-  when: [{ path: "role", equals: "shell-course" }, asked],
-  inputs: { tested, rows: anyOf(things("<dimension-check:rows[].part>", measured)) },
-  *check({ tested: late, rows }, part) {
-    if (!late || rows.length === 0 || rows.some(({ shape }) => shape === "diameters of one section")) return;
-    yield {
-      at: "subject",
-      accuses: [],
-      message: `no dimensional report measures the diameters of one section of part ${part.name}`,
-      why: `rows that name it: ${rows.map(({ $ }) => $.name).join(", ")}`,
-      hint,
-    };
-  },
-  *lacks({ rows }) {
-    if (rows.length === 0)
-      yield { at: "subject", path: "<dimension-check:rows[].part>", why: "the diameters of one section are measured" };
-  },
-  lacksDue: "pressure-test",
-  examples: [
-    { name: "measured", given: { tested: true, rows: [{ shape: "diameters of one section" }] }, objections: [] },
-    {
-      name: "not measured",
-      given: { tested: true, rows: [{ $: "DIM-02, length" }] },
-      objections: ["no dimensional report measures the diameters of one section of part X-01"],
-    },
-  ],
-});
+const isMeasured = (rows: readonly { readonly shape: string | undefined }[], shape: string) =>
+  // Only a longitudinal seam peaks: of one that is entered as another its role is found.
+  rows.some((row) => row.shape === shape || row.shape === "peaking");

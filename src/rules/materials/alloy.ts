@@ -1,4 +1,4 @@
-import { commonPractice, fromMemory, ownChoice } from "../../model/basis.ts";
+import { commonPractice, ownChoice } from "../../model/basis.ts";
 import { anyOf, list, optional, quantity, table, text, thing, things } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
 
@@ -38,118 +38,9 @@ export const alloyAsPart = rule({
 });
 
 /** Elements that a hand-held instrument tells apart well enough. */
-const seen = ["Cr", "Mo", "Ni", "Cu", "Mn", "V", "Nb", "Ti", "W", "Co"];
+export const seen = ["Cr", "Mo", "Ni", "Cu", "Mn", "V", "Nb", "Ti", "W", "Co"];
 /** Spread of such a reading: percent of content, and share of it. */
-const [spread, share] = [0.05, 0.15];
-
-/** What a figure in the name of an alloyed steel is divided by; elements without a figure are there and no more. */
-const factors: ReadonlyMap<string, number> = new Map([
-  ...["Cr", "Co", "Mn", "Ni", "Si", "W"].map((element) => [element, 4] as const),
-  ...["Al", "Be", "Cu", "Mo", "Nb", "Pb", "Ta", "Ti", "V", "Zr"].map((element) => [element, 10] as const),
-]);
-
-/** Elements of a name such as 13CrMo4-5 or X5CrNi18-10, with their content in percent where the name has one. */
-function namedIn(grade: string): readonly { readonly element: string; readonly content?: number }[] {
-  const match = /^(X?)\d+((?:[A-Z][a-z]?)+)(\d+(?:-\d+)*)(?:\+.*)?$/.exec(grade.replaceAll(" ", ""));
-  if (match === null) return [];
-  const [, high, symbols = "", figures = ""] = match;
-  const contents = figures.split("-").map(Number);
-  return [...symbols.matchAll(/[A-Z][a-z]?/g)].map(([element], index) => {
-    const figure = contents[index];
-    const factor = high === "X" ? 1 : factors.get(element);
-    return { element, ...(figure !== undefined && factor !== undefined && { content: figure / factor }) };
-  });
-}
-
-/** Percent from which a steel is alloyed with an element; a steel that is not called by it has less. */
-const alloyedFrom: Readonly<Record<string, number>> = {
-  Cr: 0.3,
-  Mo: 0.08,
-  Ni: 0.3,
-  V: 0.1,
-  Nb: 0.06,
-  Ti: 0.05,
-  W: 0.3,
-  Co: 0.3,
-};
-
-/** How far a content may lie from what the name says: a third of it. What is named without a figure is there with this. */
-const [around, trace] = [1 / 3, 0.08];
-
-export const alloyAsNamed = rule({
-  id: "alloy-as-named",
-  title: "What a part was analysed with is what the name of its steel says",
-  basis: fromMemory(
-    "EN 10027-1 and EN 10020",
-    undefined,
-    "EN 10027-1: figures behind the symbols are four times the percentage of Cr, Co, Mn, Ni, Si, W and ten times that of Al, Be, Cu, Mo, Nb, Pb, Ta, Ti, V, Zr, percentages behind an X; EN 10020: from which content a steel is alloyed. A third of the content apart is our choice",
-  ),
-  kind: "alloy-report#rows",
-  severity: "nonconformity",
-  owner: "testing",
-  inputs: {
-    grade: text("grade"),
-    found: list(thing("elements[]", { element: text("element"), value: quantity("value", "%") })),
-  },
-  *check({ grade, found }, row) {
-    const named = namedIn(grade);
-    const stranger = (element: string) =>
-      grade.startsWith("X") || named.some((one) => one.element === element) ? undefined : alloyedFrom[element];
-    const alloyed = found.flatMap(({ element, value }) => {
-      const from = stranger(element);
-      return from === undefined || value.low <= from * (1 + share) + spread
-        ? []
-        : [`${element} ${value.text}, by its name less than ${from} %`];
-    });
-    const other = named.flatMap(({ element, content }) => {
-      const own = found.find((one) => one.element === element)?.value;
-      if (own === undefined) return [];
-      const [least, most] =
-        content === undefined ? [trace, Infinity] : [content * (1 - around), content * (1 + around)];
-      if (own.high + own.halfUnit >= least && own.low - own.halfUnit <= most) return [];
-      const about = content === undefined ? "alloyed with it" : `about ${Number(content.toFixed(2))} %`;
-      return [`${element} ${own.text}, by its name ${about}`];
-    });
-    const wrong = [...other, ...alloyed];
-    if (wrong.length > 0)
-      yield {
-        at: "found",
-        message: `${row.name} is called ${grade} and was analysed with ${wrong.join("; ")}`,
-        why: `analysed: ${found.map(({ element, value }) => `${element} ${value.text}`).join(", ")}`,
-        hint: "compare with the report; if it says so, the part is of another steel: stop it and raise a nonconformity report",
-      };
-  },
-  examples: [
-    { name: "as named", given: identified("25CrMo4", "1.04 %", "0.21 %"), objections: [] },
-    { name: "two figures", given: identified("13CrMo4-5", "0.92 %", "0.49 %"), objections: [] },
-    { name: "high-alloyed", given: identified("X5CrNiMo17-12-2", "17.1 %", "2.1 %"), objections: [] },
-    { name: "no alloyed steel", given: identified("P265GH", "0.05 %", "0.01 %"), objections: [] },
-    {
-      name: "an alloyed steel in the place of one that is not",
-      given: identified("P265GH", "0.98 %", "0.21 %"),
-      objections: [
-        "X-01 is called P265GH and was analysed with Cr 0.98 %, by its name less than 0.3 %; Mo 0.21 %, by its name less than 0.08 %",
-      ],
-    },
-    {
-      name: "another steel",
-      given: identified("25CrMo4", "0.12 %", "0.02 %"),
-      objections: [
-        "X-01 is called 25CrMo4 and was analysed with Cr 0.12 %, by its name about 1 %; Mo 0.02 %, by its name alloyed with it",
-      ],
-    },
-  ],
-});
-
-function identified(grade: string, chromium: string, molybdenum: string) {
-  return {
-    grade,
-    found: [
-      { element: "Cr", value: chromium },
-      { element: "Mo", value: molybdenum },
-    ],
-  };
-}
+export const [spread, share] = [0.05, 0.15];
 
 export const alloyAsCertificate = rule({
   id: "alloy-as-certificate",

@@ -1,6 +1,7 @@
 // Made from the files of this folder by `npm run types`; change them, not this one.
 import type { Rule } from "../../model/rule.ts";
-import { alloyAsPart, alloyAsNamed, alloyAsCertificate } from "./alloy.ts";
+import { alloyAsNamed } from "./alloy-name.ts";
+import { alloyAsPart, alloyAsCertificate } from "./alloy.ts";
 import { developedAreas } from "./areas.ts";
 import { boltSection } from "./bolting.ts";
 import { chemistryLimits } from "./chemistry.ts";
@@ -28,8 +29,8 @@ import { tubeTightness } from "./tube-tests.ts";
 
 /** What rules/ has of materials. */
 export const materialsRules: readonly Rule[] = [
-  alloyAsPart,
   alloyAsNamed,
+  alloyAsPart,
   alloyAsCertificate,
   ...developedAreas,
   boltSection,

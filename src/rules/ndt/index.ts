@@ -100,7 +100,7 @@ export const ndtRules: readonly Rule[] = [
   testerCertified,
   visualTesterCertified,
   testerApproved,
-  ultrasonicTechnique,
+  ...ultrasonicTechnique,
   testerSees,
   visualFirst,
 ];
