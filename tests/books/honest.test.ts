@@ -122,7 +122,7 @@ test("a pressure test that was stopped and rejected is none of those that plate 
   const add = (result: string): Change => ({ file: "testing/more.json", add: { ...stopped, result } });
   const foundOf = (change: Change) =>
     new Set(newRoots(judgeChanged(demoBook, [change]).judged ?? sound, sound).map(({ rule }) => rule));
-  const spoken = ["test-date-agrees", "test-pressure-agrees", "required-test-pressure"];
+  const spoken = ["test-date-agrees", "test-pressure-agrees", "test-pressure-reached"];
   expect(spoken.filter((rule) => foundOf(add("rejected")).has(rule))).toEqual([]);
   // Had it been accepted, the plate would state another pressure than it.
   expect([...foundOf(add("accepted"))]).toContain("test-pressure-agrees");

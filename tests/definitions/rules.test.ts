@@ -37,6 +37,11 @@ describe.each(written.map((rule) => [rule.id, rule] as const))("%s", (_id, rule)
     if (said !== "waiting") expect(lackedIn(rule, example, definitions.tables)).toEqual(example.lacks ?? []);
   });
 
+  it("is not passed without what it is owed", () => {
+    const owed = (rule.owes ?? []).flatMap(({ inputs }) => inputs);
+    expect(owed.filter((name) => rule.inputs[name]?.need === "optional")).toEqual([]);
+  });
+
   it("has an example that passes and one that is objected to, each with its own name", () => {
     expect(rule.examples.some(({ objections }) => objections.length === 0)).toBe(true);
     expect(rule.examples.some(({ objections }) => objections.length > 0)).toBe(true);

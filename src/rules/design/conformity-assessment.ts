@@ -10,27 +10,26 @@ export const moduleFitsCategory = rule({
   title: "The conformity assessment procedure is one of the category, or of a higher one",
   basis: directive("Annex II: procedures of each category; one of a higher category may be chosen"),
   kind: "equipment",
-  when: [{ path: "directive.inScope", equals: true }],
+  when: [
+    { path: "directive.inScope", equals: true },
+    { path: "directive.category", equals: ["I", "II", "III", "IV"] },
+  ],
   severity: "nonconformity",
   owner: "design",
   inputs: {
-    category: optional(text("directive.category")),
-    module: optional(text("directive.module")),
+    category: text("directive.category"),
+    module: text("directive.module"),
     procedures: table("module-of-category"),
   },
-  owes: [owedBy("design", "design-approved", "category")],
+  owes: [owedBy("design", "design-approved", "directive.category", "module")],
   *check({ category, module, procedures }, equipment) {
-    if (category === undefined || module === undefined) return;
     const allowed = procedures(category).texts("modules");
     if (!allowed.includes(module))
       yield {
         at: "module",
         accuses: ["category", "module"],
         message: `module ${module} is no procedure for equipment ${equipment.name} of category ${category}`,
-        why:
-          allowed.length === 0
-            ? "equipment of sound engineering practice has no procedure"
-            : `permitted: ${allowed.join(", ")}`,
+        why: `permitted: ${allowed.join(", ")}`,
         hint: "correct category or module; the inspection body confirms the procedure",
       };
   },
@@ -42,10 +41,37 @@ export const moduleFitsCategory = rule({
       given: { category: "IV", module: "B+C2" },
       objections: ["module B+C2 is no procedure for equipment X-01 of category IV"],
     },
+  ],
+});
+
+export const noModuleWithoutCategory = rule({
+  id: "no-module-without-category",
+  title: "Equipment of sound engineering practice has no conformity assessment procedure",
+  basis: directive("Article 4(3): sound engineering practice, no CE marking"),
+  kind: "equipment",
+  when: [
+    { path: "directive.inScope", equals: true },
+    { path: "directive.category", equals: "sound engineering practice" },
+  ],
+  severity: "nonconformity",
+  owner: "design",
+  inputs: { module: optional(text("directive.module")) },
+  *check({ module }, equipment) {
+    if (module !== undefined)
+      yield {
+        at: "module",
+        accuses: ["module"],
+        message: `equipment ${equipment.name} is of sound engineering practice and names module ${module}`,
+        why: "equipment of sound engineering practice has no procedure",
+        hint: "correct the category or take the module out; the inspection body confirms it",
+      };
+  },
+  examples: [
+    { name: "none named", given: {}, objections: [] },
     {
-      name: "sound engineering practice has none",
-      given: { category: "sound engineering practice", module: "A" },
-      objections: ["module A is no procedure for equipment X-01 of category sound engineering practice"],
+      name: "one named",
+      given: { module: "A" },
+      objections: ["equipment X-01 is of sound engineering practice and names module A"],
     },
   ],
 });

@@ -1,7 +1,12 @@
 // Made from the files of this folder by `npm run types`; change them, not this one.
 import type { Rule } from "../../model/rule.ts";
 import { calculationPressureCovers, calculationTemperatureCovers, allowanceOfPart } from "./calculation-figures.ts";
-import { moduleFitsCategory, declarationBodyNumber, declarationCertificates } from "./conformity-assessment.ts";
+import {
+  moduleFitsCategory,
+  noModuleWithoutCategory,
+  declarationBodyNumber,
+  declarationCertificates,
+} from "./conformity-assessment.ts";
 import { designStandardServed, sheetStandardDeclared, sheetEditionDeclared } from "./design-standards.ts";
 import { dimensionWithin } from "./dimensions.ts";
 import { emptyMass } from "./empty-mass.ts";
@@ -24,6 +29,7 @@ export const designRules: readonly Rule[] = [
   calculationTemperatureCovers,
   allowanceOfPart,
   moduleFitsCategory,
+  noModuleWithoutCategory,
   declarationBodyNumber,
   declarationCertificates,
   designStandardServed,
