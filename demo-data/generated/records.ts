@@ -4214,9 +4214,9 @@ export interface ProcedureQualification extends RecordProperties {
    */
   current?: "DC+" | "DC-" | "AC";
   /**
-   * Transfer mode of gas metal arc processes.
+   * Transfer modes that the test piece was welded with, of gas metal arc processes.
    */
-  transferMode?: "dip" | "globular" | "spray" | "pulsed";
+  transferModes?: ("dip" | "globular" | "spray" | "pulsed")[];
   /**
    * Heat input of the test piece.
    */
@@ -5239,9 +5239,9 @@ export interface WelderQualification extends RecordProperties {
   process?:
     "111" | "114" | "121" | "125" | "131" | "135" | "136" | "138" | "141" | "142" | "143" | "145" | "15" | "311";
   /**
-   * Transfer mode of gas metal arc processes.
+   * Transfer modes that the test piece was welded with, of gas metal arc processes.
    */
-  transferMode?: "dip" | "globular" | "spray" | "pulsed";
+  transferModes?: ("dip" | "globular" | "spray" | "pulsed")[];
   /**
    * Product of the test piece.
    */
@@ -5535,9 +5535,9 @@ export interface WeldingProcedure extends RecordProperties {
      */
     current?: "DC+" | "DC-" | "AC";
     /**
-     * Transfer mode of gas metal arc processes.
+     * Transfer modes of gas metal arc processes.
      */
-    transferMode?: "dip" | "globular" | "spray" | "pulsed";
+    transferModes?: ("dip" | "globular" | "spray" | "pulsed")[];
     /**
      * Heat input.
      */
@@ -5580,6 +5580,10 @@ export interface WeldingProcedure extends RecordProperties {
        * Kind of current and polarity of these runs, where the procedure has several.
        */
       polarity?: "DC+" | "DC-" | "AC";
+      /**
+       * Transfer mode of these runs, where the procedure has several.
+       */
+      transferMode?: "dip" | "globular" | "spray" | "pulsed";
       /**
        * Diameter of the filler.
        */

@@ -15,6 +15,9 @@ const span = (range: Span) => {
   return maximum === undefined ? `from ${minimum}` : `${minimum} to ${maximum}`;
 };
 
+const modes = ({ current, transferModes }: Pick<ProcedureQualification, "current" | "transferModes">) =>
+  [printed(current), ...(transferModes ?? [])].join(", ");
+
 /** A welding procedure specification. */
 export function drawWeldingProcedure(paper: Paper, facts: Facts, procedure: WeldingProcedure): void {
   const last = procedure.revisions?.at(-1);
@@ -32,7 +35,7 @@ export function drawWeldingProcedure(paper: Paper, facts: Facts, procedure: Weld
     ["Position", listed(last.positions)],
     ["Filler", listed(last.fillers)],
     ["Shielding gas", printed(last.shieldingGas)],
-    ["Current, transfer", `${printed(last.current)} ${last.transferMode ?? ""}`],
+    ["Current, transfer", modes(last)],
     ["Heat input", span(last.heatInput)],
     ["Preheat, interpass", `at least ${printed(last.preheat)}, at most ${printed(last.interpass)}`],
     ["Heat treatment after welding", last.postWeldHeatTreatment === true ? "yes" : "none"],
@@ -45,7 +48,7 @@ export function drawWeldingProcedure(paper: Paper, facts: Facts, procedure: Weld
     columns(["Run", "Process", "Filler Ø", "Current", "Voltage", "Travel speed"]),
     (last.runs ?? []).map((run) => [
       run.run,
-      run.polarity === undefined ? printed(run.process) : `${printed(run.process)}, ${run.polarity}`,
+      [printed(run.process), run.transferMode, run.polarity].filter((one) => one !== undefined).join(", "),
       printed(run.fillerDiameter),
       span(run.current),
       span(run.voltage),
@@ -92,7 +95,7 @@ export function drawQualification(paper: Paper, facts: Facts, record: ProcedureQ
     ["Position, detail", `${listed(record.positions)}, ${printed(record.detail)}`],
     ["Filler", listed(record.fillers)],
     ["Shielding gas", printed(record.shieldingGas)],
-    ["Current, transfer", `${printed(record.current)} ${record.transferMode ?? ""}`],
+    ["Current, transfer", modes(record)],
     ["Heat input", printed(record.heatInput)],
     ["Preheat, interpass", `${printed(record.preheat)}, ${printed(record.interpass)}`],
     ["Heat treatment after welding", record.postWeldHeatTreatment === true ? "yes" : "none"],
@@ -148,6 +151,7 @@ export function drawWelder(paper: Paper, facts: Facts, record: WelderQualificati
       "Test piece",
       [record.thickness, record.outsideDiameter, record.fillerGroup].filter((one) => one !== undefined).join(", "),
     ],
+    ...(record.transferModes === undefined ? [] : [["Transfer", listed(record.transferModes)] as const]),
     ["Test date", printed(record.testDate)],
     ["Valid to", `${printed(record.validTo)}, prolongation by ${printed(record.route)}`],
   ]);

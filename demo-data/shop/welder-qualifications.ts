@@ -21,7 +21,7 @@ const plate = (process: "135" | "141", size: string): Partial<Qualification> => 
   return {
     designation: `EN ISO 9606-1 ${process} P BW FM1 S s${Number.parseFloat(size)} ${flat ? "PA" : "PF"} ss nb`,
     process,
-    ...(flat && { transferMode: "spray" }),
+    ...(flat && { transferModes: ["dip", "spray"] }),
     product: "plate",
     weldType: "butt",
     thickness: size,
@@ -48,7 +48,7 @@ const pipe = (
 ): Partial<Qualification> => ({
   designation: `EN ISO 9606-1 ${process} T BW FM1 S s${Number.parseFloat(size)} D${Number.parseFloat(diameter)} H-L045 ss nb`,
   process,
-  ...(process === "135" && { transferMode: "dip" }),
+  ...(process === "135" && { transferModes: ["dip"] }),
   product: "pipe",
   weldType: "butt",
   thickness: size,
@@ -69,7 +69,7 @@ const pipe = (
 const fillet = (size: string): Partial<Qualification> => ({
   designation: `EN ISO 9606-1 135 P FW FM1 S t${Number.parseFloat(size)} PB ml`,
   process: "135",
-  transferMode: "spray",
+  transferModes: ["spray"],
   product: "plate",
   weldType: "fillet",
   thickness: size,

@@ -15,7 +15,6 @@ const active = {
   fillers: [wire],
   shieldingGas: mixedGas,
   current: "DC+",
-  transferMode: "spray",
   interpass: "220 °C",
 } satisfies Partial<ProcedureQualification>;
 const tungsten = {
@@ -73,6 +72,7 @@ export const procedureQualifications: readonly ProcedureQualification[] = [
     {
       ...plate,
       ...active,
+      transferModes: ["dip", "spray"],
       testThickness: "15.0 mm",
       detail: "ss nb",
       heatInput: "1.05 kJ/mm",
@@ -93,6 +93,7 @@ export const procedureQualifications: readonly ProcedureQualification[] = [
     {
       ...tube,
       ...active,
+      transferModes: ["dip", "pulsed"],
       testThickness: "12.5 mm",
       testDiameter: "139.7 mm",
       heatInput: "1.05 kJ/mm",
@@ -134,6 +135,7 @@ export const procedureQualifications: readonly ProcedureQualification[] = [
   ),
   fillet("WPQR-16", ["PQ-WPQR-3502", "2025-02-11", "2025-03-04"], {
     ...active,
+    transferModes: ["spray"],
     testThickness: "30.0 mm",
     positions: ["PB"],
     detail: "ml",
@@ -147,6 +149,7 @@ export const procedureQualifications: readonly ProcedureQualification[] = [
   }),
   fillet("WPQR-17", ["PQ-WPQR-3503", "2025-02-12", "2025-03-04"], {
     ...active,
+    transferModes: ["spray"],
     testThickness: "15.0 mm",
     positions: ["PB"],
     detail: "sl",

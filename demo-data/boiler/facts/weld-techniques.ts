@@ -8,6 +8,8 @@ export type Range = readonly [minimum: number, maximum: number];
 export interface Window {
   readonly layer: Layer;
   readonly process: Process;
+  /** How drops go over, of gas metal arc processes. */
+  readonly transferMode?: "dip" | "spray";
   readonly filler: "4.0 mm" | "1.2 mm" | "2.4 mm";
   readonly current: Range;
   readonly voltage: Range;
@@ -15,10 +17,11 @@ export interface Window {
 }
 
 const window =
-  (process: Process, filler: Window["filler"]) =>
+  (process: Process, filler: Window["filler"], transferMode?: Window["transferMode"]) =>
   (layer: Layer, current: Range, voltage: Range, speed: Range): Window => ({
     layer,
     process,
+    ...(transferMode !== undefined && { transferMode }),
     filler,
     current,
     voltage,
@@ -26,7 +29,8 @@ const window =
   });
 
 const arc = window("121", "4.0 mm");
-const active = window("135", "1.2 mm");
+const short = window("135", "1.2 mm", "dip");
+const spray = window("135", "1.2 mm", "spray");
 const tungsten = window("141", "2.4 mm");
 
 /** Runs of each procedure: what its sheet permits is what the log is kept to. */
@@ -37,19 +41,19 @@ export const windows: Readonly<Record<string, readonly Window[]>> = {
     arc("cap", [580, 660], [31, 34], [480, 560]),
   ],
   "WPS-12": [
-    active("root", [140, 170], [19, 21], [140, 180]),
-    active("fill", [220, 260], [26, 29], [260, 340]),
-    active("cap", [220, 260], [26, 29], [260, 340]),
+    short("root", [140, 170], [19, 21], [140, 180]),
+    spray("fill", [220, 260], [26, 29], [260, 340]),
+    spray("cap", [220, 260], [26, 29], [260, 340]),
   ],
   "WPS-13": [
-    active("root", [140, 170], [19, 21], [140, 180]),
-    active("cap", [200, 240], [25, 28], [240, 320]),
+    short("root", [140, 170], [19, 21], [140, 180]),
+    spray("cap", [220, 260], [25, 28], [260, 340]),
     tungsten("full", [110, 150], [11, 15], [55, 90]),
   ],
   "WPS-14": [
-    active("root", [140, 170], [19, 21], [140, 180]),
-    active("fill", [200, 240], [25, 28], [240, 320]),
-    active("cap", [200, 240], [25, 28], [240, 320]),
+    short("root", [140, 170], [19, 21], [140, 180]),
+    spray("fill", [220, 260], [25, 28], [260, 340]),
+    spray("cap", [220, 260], [25, 28], [260, 340]),
   ],
   "WPS-15": [
     tungsten("root", [110, 140], [11, 14], [55, 80]),
@@ -62,14 +66,14 @@ export const windows: Readonly<Record<string, readonly Window[]>> = {
     tungsten("cap", [100, 140], [11, 14], [60, 90]),
   ],
   "WPS-17": [
-    active("root", [220, 260], [25, 29], [300, 400]),
-    active("fill", [220, 260], [25, 29], [300, 400]),
-    active("cap", [220, 260], [25, 29], [300, 400]),
+    spray("root", [220, 260], [25, 29], [300, 400]),
+    spray("fill", [220, 260], [25, 29], [300, 400]),
+    spray("cap", [220, 260], [25, 29], [300, 400]),
   ],
   "WPS-18": [
-    active("full", [160, 200], [20, 24], [380, 480]),
-    active("root", [220, 260], [25, 29], [300, 400]),
-    active("cap", [220, 260], [25, 29], [300, 400]),
+    spray("full", [220, 250], [25, 28], [480, 620]),
+    spray("root", [220, 260], [25, 29], [300, 400]),
+    spray("cap", [220, 260], [25, 29], [300, 400]),
   ],
   "WPS-19": [tungsten("root", [90, 120], [10, 13], [55, 80]), tungsten("cap", [100, 135], [11, 14], [60, 90])],
 };

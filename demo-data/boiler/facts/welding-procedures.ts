@@ -12,9 +12,10 @@ const range = ([minimum, maximum]: Range, unit: string) => ({
 const thickness = (minimum: string, maximum: string) => ({ minimum: `${minimum} mm`, maximum: `${maximum} mm` });
 const heat = (minimum: string, maximum: string) => ({ minimum: `${minimum} kJ/mm`, maximum: `${maximum} kJ/mm` });
 
-const run = ({ layer, process, filler, current, voltage, speed }: Window) => ({
+const run = ({ layer, process, transferMode, filler, current, voltage, speed }: Window) => ({
   run: `${layer === "full" ? "single run" : layer}, ${process}`,
   process,
+  ...(transferMode !== undefined && { transferMode }),
   fillerDiameter: filler,
   current: range(current, "A"),
   voltage: range(voltage, "V"),
@@ -50,7 +51,6 @@ const active = {
   fillers: [wire],
   shieldingGas: mixedGas,
   current: "DC+",
-  transferMode: "spray",
   interpass: "220 °C",
 } satisfies Own;
 const tungsten = {
@@ -67,11 +67,19 @@ const tungsten = {
   interpass: "200 °C",
 } satisfies Own;
 
+/** Each transfer mode that its runs have. */
+const modesOf = (id: string): Pick<Own, "transferModes"> => {
+  const modes = windowsOf(id).flatMap(({ transferMode }) => transferMode ?? []);
+  return modes.length === 0 ? {} : { transferModes: [...new Set(modes)] };
+};
+
 /** A procedure with one revision, written for this order. */
 const procedure = (id: string, title: string, own: Own): WeldingProcedure => ({
   id,
   title,
-  revisions: [{ revision: "1", date: "2026-01-26", runs: windowsOf(id).map(run), ...own, approved: "2026-02-02" }],
+  revisions: [
+    { revision: "1", date: "2026-01-26", ...modesOf(id), runs: windowsOf(id).map(run), ...own, approved: "2026-02-02" },
+  ],
 });
 
 /** The procedures the joints are planned to. */

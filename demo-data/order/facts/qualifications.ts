@@ -29,7 +29,7 @@ export const qualifications: readonly ProcedureQualification[] = [
     fillers: [wire],
     shieldingGas: "EN ISO 14175 - M21",
     current: "DC+",
-    transferMode: "spray",
+    transferModes: ["dip", "spray"],
     heatInput: "1.05 kJ/mm",
     preheat: "10 °C",
     interpass: "220 °C",

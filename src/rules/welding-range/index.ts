@@ -15,6 +15,7 @@ import { rootGap } from "./root-gap.ts";
 import { runFillerSize } from "./run-filler-size.ts";
 import { runLayers } from "./run-layers.ts";
 import { runsInWindow } from "./run-window.ts";
+import { runTransfer, runTransferSaid, transferFigures } from "./transfer.ts";
 import { windowWidth, windowProcess } from "./window-width.ts";
 
 /** What rules/ has of welding range. */
@@ -38,6 +39,9 @@ export const weldingRangeRules: readonly Rule[] = [
   runFillerSize,
   runLayers,
   ...runsInWindow,
+  runTransfer,
+  runTransferSaid,
+  transferFigures,
   windowWidth,
   windowProcess,
 ];

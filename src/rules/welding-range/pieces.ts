@@ -48,7 +48,7 @@ export const piece = {
   diameter: optional(quantity("testDiameter", "mm")),
   positions: list(text("positions[]")),
   detail: text("detail"),
-  transferMode: optional(text("transferMode")),
+  transferModes: anyOf(list(text("transferModes[]"))),
   fillers: list(text("fillers[]")),
   gas: optional(text("shieldingGas")),
   current: optional(text("current")),
@@ -149,11 +149,11 @@ export const fromPiece = {
     ({ detail }) => oneName(detail),
   ),
   transfer: from(
-    ["edition", "transferMode"],
+    ["edition", "transferModes"],
     ["transferRange"],
-    ({ edition, transferMode }, { transferRange }) =>
-      transferMode === undefined ? undefined : namesOf(transferRange(edition, transferMode).texts("covers")),
-    ({ transferMode }) => oneName(transferMode),
+    ({ edition, transferModes }, { transferRange }) =>
+      namesOf([...new Set(transferModes.flatMap((mode) => transferRange(edition, mode).texts("covers")))]),
+    ({ transferModes }) => namesOf(transferModes),
   ),
   filler: same(["fillers"], ({ fillers }) => namesOf(fillers)),
   gas: same(["gas"], ({ gas }) => namesOf(gas === undefined ? [] : gasesIn(gas))),

@@ -83,20 +83,27 @@ export const methodVariables: readonly Variable[] = [
     id: "transfer-mode",
     title: "transfer mode",
     piece: fromPiece.transfer,
-    procedure: name("transferMode"),
-    mustState: "transferMode",
+    procedure: names("transferModes[]"),
+    mustState: "transferModes",
     cells: {
       "test piece to range": unprinted,
       "procedure to joint": noJoint,
       "procedure to run": none("a weld log does not record the transfer mode: current and voltage lie in the window"),
     },
     examples: {
-      piece: { ...inTest, transferMode: "spray" },
+      piece: { ...inTest, transferModes: ["spray"] },
       held: ["globular", "spray", "pulsed"],
       inside: ["pulsed"],
-      outside: ["dip"],
+      outside: ["dip", "spray"],
       said: "dip",
       range: "globular, spray, pulsed",
+      also: [
+        {
+          name: "a root by dip and a cap by spray cover each its own",
+          piece: { ...inTest, transferModes: ["dip", "spray"] },
+          printed: ["dip", "pulsed"],
+        },
+      ],
     },
   },
   {

@@ -22,10 +22,14 @@ const words: Readonly<Record<string, RegExp>> = {
   full: /single|full/iu,
 };
 
-/** Windows of a procedure for a layer: those that name it, else all of the process. */
-export function windowsFor(all: readonly Window[], process: string, layer: string): readonly Window[] {
+/** Runs of a procedure for a layer: those that name it, else all of the process. */
+export function windowsFor<Run extends Pick<Window, "name" | "process">>(
+  all: readonly Run[],
+  process: string,
+  layer?: string,
+): readonly Run[] {
   const own = all.filter((one) => one.process === undefined || one.process === process);
-  const word = words[layer];
+  const word = layer === undefined ? undefined : words[layer];
   const layered = own.filter(({ name }) => word?.test(name) === true);
   return layered.length > 0 ? layered : own;
 }

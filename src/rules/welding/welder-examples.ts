@@ -13,6 +13,12 @@ export function run(
   };
 }
 
+/** A procedure whose root goes over by short circuits and whose other runs spray. */
+export function twoModes() {
+  const run = (name: string, mode: string) => ({ name, process: "135", mode });
+  return { transferModes: ["dip", "spray"], windows: [run("root", "dip"), run("fill", "spray"), run("cap", "spray")] };
+}
+
 /** A joint of pipes of 8 mm. */
 export function pipes(diameter: string) {
   return { $: "L1", detail: "bs", positions: ["PA"], thicknesses: ["8.0 mm", "8.0 mm"], diameter };

@@ -2,6 +2,7 @@ import type { DateValue } from "../../model/dates.ts";
 import { anyOf, date, list, optional, quantity, text, thing, type Thing } from "../../model/input.ts";
 import type { Measure } from "../../model/quantity.ts";
 import type { Objection } from "../../model/rule.ts";
+import { gasMetalArc } from "../welding-range/transfer.ts";
 import { testPiece, uncovered, type WelderRanges, type WeldMade } from "./welder-range.ts";
 import { notInForce, type Periods } from "./welder-validity.ts";
 
@@ -9,7 +10,7 @@ const qualification = {
   standard: text("standard.standard"),
   ...testPiece,
   fillerType: optional(text("fillerType")),
-  transferMode: optional(text("transferMode")),
+  transferModes: anyOf(list(text("transferModes[]"))),
   printedProducts: anyOf(list(text("range.products[]"))),
   printedGroups: anyOf(list(text("range.fillerGroups[]"))),
   printedDetails: anyOf(list(text("range.details[]"))),
@@ -39,13 +40,12 @@ type Welder = Thing<typeof welder>;
 type Joint = Thing<typeof joint>;
 type Weld = Omit<WeldMade, "position">;
 
-/** Batches of a weld, of which a filler has a kind, and the transfer mode of its procedure. */
+/** Batches of a weld, of which a filler has a kind, and the transfer modes that its procedure names for it. */
 export const fillerBatch = { type: text("type"), designation: text("designation") };
 export interface FillersUsed {
   readonly batches?: readonly Thing<typeof fillerBatch>[];
-  readonly transferMode?: string | undefined;
+  readonly transferModes?: readonly string[];
 }
-const gasMetalArc: readonly string[] = ["131", "135", "136", "138"];
 
 /** Symbol of a filler: solid, or as the designation says of its covering or core; undefined of flux and gas. */
 function kindOfFiller({ type, designation }: Thing<typeof fillerBatch>): string | undefined {
@@ -89,7 +89,7 @@ export function weldAt(
     fillerGroups: fillers,
     fillerTypes: (used.batches ?? []).flatMap((one) => kindOfFiller(one) ?? []),
     // Only processes whose transfer is told apart have one; a procedure may be for others too.
-    transferMode: gasMetalArc.includes(process) ? used.transferMode : undefined,
+    transferModes: gasMetalArc.includes(process) ? (used.transferModes ?? []) : [],
   };
 }
 

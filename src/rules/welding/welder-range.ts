@@ -13,9 +13,9 @@ export interface WelderTest {
   readonly positions: readonly string[];
   readonly detail: string;
   readonly supplementaryFillet: boolean | undefined;
-  /** Symbol of the filler, and transfer mode of gas metal arc processes, where the certificate states them. */
+  /** Symbol of the filler, and transfer modes of gas metal arc processes, where the certificate states them. */
   readonly fillerType?: string | undefined;
-  readonly transferMode?: string | undefined;
+  readonly transferModes?: readonly string[];
   readonly printedProducts?: readonly string[];
   readonly printedGroups?: readonly string[];
   readonly printedDetails?: readonly string[];
@@ -52,8 +52,8 @@ export interface WeldMade {
   readonly fillerGroups: readonly string[];
   /** Symbols of the fillers that were used, as far as they are known. */
   readonly fillerTypes?: readonly string[];
-  /** Transfer mode of the procedure. */
-  readonly transferMode?: string | undefined;
+  /** Transfer modes that the procedure names for it. */
+  readonly transferModes?: readonly string[];
 }
 
 /** What tests cover, as the tables of the standard say. */
@@ -149,12 +149,12 @@ const narrowed = (covered: readonly string[], printed: readonly string[] = []): 
 function fillerProblems(test: WelderTest, weld: WeldMade, ranges: WelderRanges): readonly string[] {
   const types = test.fillerType === undefined ? [] : ranges.fillerTypeRange(test.fillerType).texts("covers");
   const other = (weld.fillerTypes ?? []).some((one) => !types.includes(one));
-  const modes = test.transferMode === undefined ? [] : ranges.transferRange(test.transferMode).texts("covers");
+  const tested = test.transferModes ?? [];
+  const modes = [...new Set(tested.flatMap((mode) => ranges.transferRange(mode).texts("covers")))];
   // Every mode covers all but the short arc, so a certificate that states none covers those.
-  const short =
-    weld.transferMode !== undefined &&
-    !modes.includes(weld.transferMode) &&
-    (test.transferMode !== undefined || weld.transferMode === "dip");
+  const short = (weld.transferModes ?? []).some(
+    (mode) => !modes.includes(mode) && (tested.length > 0 || mode === "dip"),
+  );
   return [
     ...(other ? [types.length === 0 ? "no stated kind of filler" : `filler kinds ${types.join(", ")}`] : []),
     ...(short ? [modes.length === 0 ? "no stated transfer mode" : `transfer modes ${modes.join(", ")}`] : []),

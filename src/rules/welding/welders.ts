@@ -1,8 +1,9 @@
 import { fromMemory } from "../../model/basis.ts";
 import { anyOf, date, list, optional, quantity, text, thing, things } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
+import { modesOf, transferOfRun } from "../welding-range/transfer.ts";
 import { depositedBy, runOfLog } from "./deposited.ts";
-import { laid, pipes, repair, run } from "./welder-examples.ts";
+import { laid, pipes, repair, run, twoModes } from "./welder-examples.ts";
 import { fillerBatch, joint, months, objectionsTo, weldAt, welder } from "./welder-fault.ts";
 import { welderRanges } from "./welder-range.ts";
 import { periodsOf } from "./welder-validity.ts";
@@ -28,7 +29,8 @@ export const welderQualified = rule({
     runs: list(thing("record.runs[]", runOfLog)),
     fillers: anyOf(list(text("batches[].fillerGroup"))),
     batches: anyOf(things("batches[]", fillerBatch)),
-    transferMode: optional(text("record.weldingProcedure.transferMode")),
+    transferModes: anyOf(list(text("record.weldingProcedure.transferModes[]"))),
+    windows: anyOf(things("record.weldingProcedure.runs[]", transferOfRun)),
     welders: list(thing("welders[]", welder)),
     joint: thing("record.joint", joint),
   },
@@ -36,8 +38,9 @@ export const welderQualified = rule({
   *check(values) {
     const { day, process, layer, position, side, runs, fillers, welders, joint: at } = values;
     const over = layer === "fill" || layer === "cap";
+    const used = { batches: values.batches, transferModes: modesOf(values) };
     const weldOf = (welder: string) =>
-      weldAt(at, process, depositedBy(runs, welder, process, side), over, fillers, values);
+      weldAt(at, process, depositedBy(runs, welder, process, side), over, fillers, used);
     for (const objection of objectionsTo(
       welders,
       (who) => weldOf(who.$.id),
@@ -156,17 +159,27 @@ export const welderQualified = rule({
     },
     {
       name: "a short arc, tested with spray",
-      given: { ...run({}, { transferMode: "spray" }), transferMode: "dip" },
+      given: { ...run({}, { transferModes: ["spray"] }), transferModes: ["dip"] },
       objections: ["welder W07 holds no qualification for process 135, butt weld, 8.0 mm, position PA"],
     },
     {
       name: "spray, tested with short arcs",
-      given: { ...run({}, { transferMode: "dip" }), transferMode: "spray" },
+      given: { ...run({}, { transferModes: ["dip"] }), transferModes: ["spray"] },
+      objections: [],
+    },
+    {
+      name: "a root by a short arc in a procedure that fills by spray, tested with spray",
+      given: { ...run({}, { transferModes: ["spray"] }), ...twoModes() },
+      objections: ["welder W07 holds no qualification for process 135, butt weld, 8.0 mm, position PA"],
+    },
+    {
+      name: "a cap by spray over it, tested with spray",
+      given: { ...run({}, { transferModes: ["spray"] }), ...twoModes(), layer: "cap" },
       objections: [],
     },
     {
       name: "spray, of which the certificate says nothing",
-      given: { ...run({}), transferMode: "spray" },
+      given: { ...run({}), transferModes: ["spray"] },
       objections: [],
     },
     {
@@ -217,7 +230,8 @@ export const repairWelderQualified = rule({
     depth: optional(quantity("depth", "mm")),
     fillers: anyOf(list(text("batches[].fillerGroup"))),
     batches: anyOf(things("batches[]", fillerBatch)),
-    transferMode: optional(text("weldingProcedure.transferMode")),
+    transferModes: anyOf(list(text("weldingProcedure.transferModes[]"))),
+    windows: anyOf(things("weldingProcedure.runs[]", transferOfRun)),
     welders: list(thing("welders[]", welder)),
     joint: thing("joint", joint),
   },
@@ -225,7 +239,8 @@ export const repairWelderQualified = rule({
   *check(values) {
     const { day, process, depth, fillers, welders, joint: at } = values;
     // How far the excavation goes decides the thickness; whether it breaks through is not recorded, so the detail counts.
-    const weld = weldAt(at, process, depth, false, fillers, values);
+    const used = { batches: values.batches, transferModes: modesOf(values) };
+    const weld = weldAt(at, process, depth, false, fillers, used);
     for (const objection of objectionsTo(welders, () => weld, at.positions, day, periodsOf(values), values))
       yield { ...objection, at: "day", related: [{ at: "welders", message: `repair of joint ${at.$.name}` }] };
   },
