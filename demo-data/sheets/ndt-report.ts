@@ -25,6 +25,9 @@ const stated = (all: readonly (readonly [string, string | number | undefined])[]
 const both = (first: string | undefined, second: string | undefined) =>
   first === undefined || second === undefined ? (first ?? second) : `${first}, ${second}`;
 
+const sourceOf = ({ source, distance, sourcePlace }: NonNullable<NdtReport["radiography"]>) =>
+  [printed(source), printed(distance), sourcePlace].filter((one) => one !== undefined).join(", ");
+
 /** The report of a non-destructive test; a radiographic one with its films. */
 export function drawReport(paper: Paper, facts: Facts, report: NdtReport): void {
   let sheet = newSheet(paper, `${methods[report.method]}, report ${report.id}`);
@@ -43,7 +46,7 @@ export function drawReport(paper: Paper, facts: Facts, report: NdtReport): void 
     ...(report.radiography === undefined
       ? []
       : ([
-          ["Source, distance", `${printed(report.radiography.source)}, ${printed(report.radiography.distance)}`],
+          ["Source, distance", sourceOf(report.radiography)],
           ...(report.radiography.arrangement === undefined
             ? []
             : ([["Arrangement", report.radiography.arrangement]] as const)),

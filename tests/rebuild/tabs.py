@@ -654,6 +654,7 @@ ndt = Tab(
         Col("Tube", "radiography.source"),
         Col("Focus [mm]", "radiography.sourceSize", COMMA),
         Col("FFD [mm]", "radiography.distance", NUM),
+        Col("Source at", "radiography.sourcePlace"),
         Col("Film", "radiography.filmClass"),
         Col("Tester", "operator"),
         Col("Level 3", "reviewer"),

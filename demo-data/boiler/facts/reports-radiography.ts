@@ -56,12 +56,13 @@ function crossings(id: string, second: Partial<Row> = {}): Rows {
 const exposed = (id: string): Row => film(id, 1, 0, Math.min(80, Math.floor(lengthOf(id) / 3)));
 
 const single = (kilovolts: number): Partial<NdtReport> => ({
-  technique: "EN ISO 17636-1 class B, single wall, film outside",
+  technique: "EN ISO 17636-1 class B, single wall, source inside, film outside",
   radiography: {
     techniqueClass: "B",
     source: `X-ray ${kilovolts} kV, 5 mA`,
     sourceSize: "2.3 mm",
     distance: "700 mm",
+    sourcePlace: "inside, off the centre",
     filmClass: "C4",
   },
 });
@@ -69,6 +70,7 @@ const double = (kilovolts: number, image: "single" | "double"): Partial<NdtRepor
   technique: `EN ISO 17636-1 class B, double wall, ${image} image, indicator on the film side`,
   radiography: {
     ...single(kilovolts).radiography,
+    sourcePlace: "outside the part",
     arrangement: `double wall, ${image} image, indicator on film side`,
   },
 });

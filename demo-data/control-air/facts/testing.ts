@@ -25,6 +25,7 @@ const onAxis: NonNullable<NdtReport["radiography"]> = {
   source: "X-ray 180 kV, 4 mA, rod anode",
   sourceSize: "2.3 mm",
   distance: "170 mm",
+  sourcePlace: "at the centre",
   filmClass: "C4",
 };
 

@@ -15,13 +15,14 @@ const done: Readonly<Record<Method, Partial<NdtReport>>> = {
   RT: {
     procedure: "PRC-RT@3",
     acceptance: { standard: "EN ISO 10675-1", edition: "2021", level: "2" },
-    technique: "EN ISO 17636-1 class B, single wall, film outside",
+    technique: "EN ISO 17636-1 class B, single wall, source inside, film outside",
     instruments: ["DM-01"],
     radiography: {
       techniqueClass: "B",
       source: "X-ray 180 kV, 4 mA",
       sourceSize: "2.3 mm",
       distance: "700 mm",
+      sourcePlace: "inside, off the centre",
       filmClass: "C4",
     },
   },

@@ -119,6 +119,46 @@ export const alloyAsCertificate = rule({
   ],
 });
 
+/** Too light for rays that a hand-held instrument excites and that come through air. */
+const light: readonly string[] = ["C", "N", "B", "H", "O"];
+
+export const alloyBeyondMethod = rule({
+  id: "alloy-beyond-method",
+  title: "An analysis states no element that its method does not show",
+  basis: commonPractice(
+    "X-ray fluorescence shows no carbon, nitrogen, boron, hydrogen or oxygen: their rays do not leave steel and air",
+  ),
+  kind: "alloy-report#rows",
+  when: [{ path: "record.method", equals: "X-ray fluorescence" }],
+  severity: "query",
+  owner: "testing",
+  inputs: { found: list(thing("elements[]", { element: text("element"), value: quantity("value", "%") })) },
+  *check({ found }, row) {
+    const beyond = found.filter(({ element }) => light.includes(element));
+    if (beyond.length > 0)
+      yield {
+        at: "found",
+        accuses: [],
+        message: `${row.name} states ${beyond.map(({ element, value }) => `${element} ${value.text}`).join(", ")} by X-ray fluorescence, which does not show ${beyond.length === 1 ? "it" : "them"}`,
+        why: "such values are entered by hand, or taken from a library of grades",
+        hint: "compare with the report: enter the method that was used, or leave out what was not measured",
+      };
+  },
+  examples: [
+    { name: "what it shows", given: { found: [{ element: "Cr", value: "0.05 %" }] }, objections: [] },
+    {
+      name: "carbon",
+      given: {
+        found: [
+          { element: "Mn", value: "1.10 %" },
+          { element: "C", value: "0.15 %" },
+        ],
+      },
+      objections: ["X-01 states C 0.15 % by X-ray fluorescence, which does not show it"],
+    },
+  ],
+});
+
 function analysed(manganese: string, chromium: string) {
   return {
     method: "X-ray fluorescence",

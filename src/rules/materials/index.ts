@@ -1,7 +1,7 @@
 // Made from the files of this folder by `npm run types`; change them, not this one.
 import type { Rule } from "../../model/rule.ts";
 import { alloyAsNamed } from "./alloy-name.ts";
-import { alloyAsPart, alloyAsCertificate } from "./alloy.ts";
+import { alloyAsPart, alloyAsCertificate, alloyBeyondMethod } from "./alloy.ts";
 import { developedAreas } from "./areas.ts";
 import { boltSection } from "./bolting.ts";
 import { chemistryLimits } from "./chemistry.ts";
@@ -32,6 +32,7 @@ export const materialsRules: readonly Rule[] = [
   alloyAsNamed,
   alloyAsPart,
   alloyAsCertificate,
+  alloyBeyondMethod,
   ...developedAreas,
   boltSection,
   chemistryLimits,

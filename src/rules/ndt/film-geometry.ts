@@ -1,4 +1,4 @@
-import { fromMemory } from "../../model/basis.ts";
+import { derivedFrom, fromMemory } from "../../model/basis.ts";
 import { quantity, text, thing, list } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
 import { document, exposure, radiographs } from "./exposure.ts";
@@ -60,6 +60,84 @@ export const filmLength = rule({
 
 function filmed(length: string, distance: string, made = "B") {
   return { length, report: { $: "RT-01", made, distance }, thicknesses: ["8.0 mm"] };
+}
+
+/** How far the source may stand from the middle, and still show all round alike. */
+const aside = 0.1;
+
+export const sourceInside = rule({
+  id: "source-inside",
+  title: "A source that stood inside a part, or at its centre, stood as far from the wall as the part is wide",
+  basis: derivedFrom(
+    "a source at the centre is half the inside diameter away, one inside no more than the inside diameter",
+  ),
+  kind: "ndt-report#rows",
+  when: [
+    ...radiographs,
+    { path: "record.radiography.sourcePlace", exists: true },
+    { path: "record.radiography.sourcePlace", equals: ["at the centre", "inside, off the centre"] },
+    { path: "record.radiography.distance", exists: true },
+    { path: "joint.outsideDiameter", exists: true },
+  ],
+  severity: "nonconformity",
+  owner: "testing",
+  inputs: {
+    report: thing("record", {
+      place: text("radiography.sourcePlace"),
+      distance: quantity("radiography.distance", "mm"),
+    }),
+    joint: thing("joint", {
+      diameter: quantity("outsideDiameter", "mm"),
+      thicknesses: list(quantity("thicknesses[]", "mm")),
+    }),
+  },
+  *check({ report, joint }, row) {
+    const { place, distance } = report;
+    const wide = joint.diameter.value - 2 * Math.min(...joint.thicknesses.map(({ value }) => value));
+    const centre = place === "at the centre";
+    const off = centre
+      ? Math.abs(distance.value - wide / 2) > distance.halfUnit + (aside * wide) / 2
+      : distance.low > wide;
+    if (!off) return;
+    yield {
+      at: [report, "distance"],
+      on: report,
+      name: joint.diameter.text,
+      accuses: [
+        [report, "place"],
+        [report, "distance"],
+      ],
+      message: `${row.name} shows joint ${joint.$.name} from ${distance.text} away with the source ${place}; ${centre ? `half its inside diameter is ${Math.round(wide / 2)}` : `its inside diameter is ${Math.round(wide)}`} mm`,
+      why: `outside diameter ${joint.diameter.text}, thicknesses ${joint.thicknesses.map((one) => one.text).join(" and ")}`,
+      hint: "compare place and distance with the report; correct the wrong one, else have it exposed again",
+    };
+  },
+  examples: [
+    { name: "at the centre", given: inside("at the centre", "592 mm"), objections: [] },
+    { name: "a little aside", given: inside("at the centre", "560 mm"), objections: [] },
+    {
+      name: "at the centre, by a distance from outside",
+      given: inside("at the centre", "700 mm"),
+      objections: [
+        "X-01 shows joint C1 from 700 mm away with the source at the centre; half its inside diameter is 592 mm",
+      ],
+    },
+    { name: "inside", given: inside("inside, off the centre", "900 mm"), objections: [] },
+    {
+      name: "farther than it is wide",
+      given: inside("inside, off the centre", "1300 mm"),
+      objections: [
+        "X-01 shows joint C1 from 1300 mm away with the source inside, off the centre; its inside diameter is 1184 mm",
+      ],
+    },
+  ],
+});
+
+function inside(place: string, distance: string) {
+  return {
+    report: { $: "RT-01", place, distance },
+    joint: { $: "C1", diameter: "1200 mm", thicknesses: ["8.0 mm", "8.0 mm"] },
+  };
 }
 
 const widest = 100;

@@ -11,7 +11,7 @@ import { visualExtent, magneticExtent, penetrantExtent, radiographicExtent, ultr
 import { filmArtefact } from "./film-artefact.ts";
 import { filmClass } from "./film-class.ts";
 import { filmDensity } from "./film-density.ts";
-import { filmLength, doubleImage } from "./film-geometry.ts";
+import { filmLength, sourceInside, doubleImage } from "./film-geometry.ts";
 import { filmNumbers } from "./film-numbers.ts";
 import { wireSeen } from "./image-quality.ts";
 import { testerIndependent } from "./independence.ts";
@@ -63,6 +63,7 @@ export const ndtRules: readonly Rule[] = [
   filmClass,
   filmDensity,
   filmLength,
+  sourceInside,
   doubleImage,
   filmNumbers,
   wireSeen,

@@ -1,6 +1,6 @@
 import { commonPractice, ownChoice } from "../../model/basis.ts";
 import { compareDays } from "../../model/dates.ts";
-import { date, list, optional, quantity, text, thing, type Thing } from "../../model/input.ts";
+import { anyOf, date, list, optional, quantity, text, thing, things, type Thing } from "../../model/input.ts";
 import { holds } from "../../model/quantity.ts";
 import { rule } from "../../model/rule.ts";
 import { usesOfInstrument } from "../shared/reports.ts";
@@ -12,6 +12,9 @@ const calibration = {
   asFound: text("asFound"),
   asLeft: text("asLeft"),
 };
+
+/** A report on the instrument: closed, it has decided on what was read with it. */
+const report = { state: text("state"), raised: date("raised") };
 
 /** Whether a calibration holds on a day, by which the instrument left the laboratory within its limits. */
 const holdsOn = (one: Thing<typeof calibration>, day: string) =>
@@ -28,9 +31,10 @@ export const calibrated = rule({
   owner: "quality",
   inputs: {
     calibrations: list(thing("calibrations[]", calibration)),
+    nonconformities: anyOf(things("<nonconformity-report:affected[]>", report)),
     ...usesOfInstrument,
   },
-  *check({ calibrations, ...used }, instrument) {
+  *check({ calibrations, nonconformities, ...used }, instrument) {
     const uses = Object.values(used).flat();
     const said = calibrations
       .map((one) => `${one.certificate}: ${one.from.day} to ${one.to.day}, left ${one.asLeft}`)
@@ -57,13 +61,16 @@ export const calibrated = rule({
         ({ day }) =>
           compareDays(day.day, bad.from.day) < 0 && (since === undefined || compareDays(since, day.day) <= 0),
       );
-      if (doubtful.length > 0)
+      const decided = nonconformities.some(
+        (one) => one.state === "closed" && compareDays(bad.from.day, one.raised.day) <= 0,
+      );
+      if (doubtful.length > 0 && !decided)
         yield {
           at: [bad, "asFound"],
           name: bad.certificate,
           message: `instrument ${instrument.name} was found outside its limits on ${bad.from.day}, after it was used on ${days(doubtful)}`,
           why: said,
-          hint: "raise a nonconformity report that decides on every reading since the calibration before",
+          hint: "raise a nonconformity report that names the instrument, decides on every reading since the calibration before, and have it closed; else repeat what was measured",
           related: related(doubtful),
         };
     }
@@ -93,29 +100,39 @@ export const calibrated = rule({
     },
     {
       name: "used, then found wrong",
-      given: {
-        ...gauge(["2026-03-01"]),
-        calibrations: [
-          {
-            certificate: "C-1",
-            from: "2026-01-10",
-            to: "2026-07-10",
-            asFound: "within limits",
-            asLeft: "within limits",
-          },
-          {
-            certificate: "C-2",
-            from: "2026-07-08",
-            to: "2027-01-08",
-            asFound: "outside limits",
-            asLeft: "within limits",
-          },
-        ],
-      },
+      given: foundWrong(),
+      objections: ["instrument X-01 was found outside its limits on 2026-07-08, after it was used on 2026-03-01"],
+    },
+    {
+      name: "used, then found wrong, and decided on",
+      given: foundWrong({ $: "NCR-04", state: "closed", raised: "2026-07-09" }),
+      objections: [],
+    },
+    {
+      name: "used, then found wrong, and reported only",
+      given: foundWrong({ $: "NCR-04", state: "raised", raised: "2026-07-09" }),
+      objections: ["instrument X-01 was found outside its limits on 2026-07-08, after it was used on 2026-03-01"],
+    },
+    {
+      name: "used, then found wrong; what was decided is older",
+      given: foundWrong({ $: "NCR-01", state: "closed", raised: "2026-03-02" }),
       objections: ["instrument X-01 was found outside its limits on 2026-07-08, after it was used on 2026-03-01"],
     },
   ],
 });
+
+/** Used under a first calibration, and found outside its limits by the second. */
+function foundWrong(...reports: readonly Readonly<Record<string, string>>[]) {
+  const used = gauge(["2026-03-01"]);
+  const second = {
+    certificate: "C-2",
+    from: "2026-07-08",
+    to: "2027-01-08",
+    asFound: "outside limits",
+    asLeft: "within limits",
+  };
+  return { ...used, calibrations: [...used.calibrations, second], nonconformities: reports };
+}
 
 function gauge(days: readonly string[], changes: Readonly<Record<string, string>> = {}) {
   return {

@@ -36,7 +36,7 @@ export const recordedHold = rule({
         at: broken[3],
         message: `pressure test ${test.name}: ${broken[2]}`,
         why: `${readings.length} readings, ${first.text} to ${last.text}; pump isolated at ${isolated.text}`,
-        hint: "compare with the chart and the reading sheet; correct the wrong time",
+        hint: "compare with the chart and the reading sheet; correct the wrong time, else repeat the test",
       };
     else if (!readings.some((one) => one.day === day.day))
       yield {
