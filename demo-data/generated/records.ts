@@ -3147,6 +3147,14 @@ export interface NdtReport extends RecordProperties {
      */
     density?: string[];
     /**
+     * Least normalised signal-to-noise ratio measured in a digital image.
+     */
+    signalToNoise?: string;
+    /**
+     * Pair of the duplex wire indicator that a digital image no longer shows as two.
+     */
+    duplexWire?: "D1" | "D2" | "D3" | "D4" | "D5" | "D6" | "D7" | "D8" | "D9" | "D10" | "D11" | "D12" | "D13";
+    /**
      * Result of the row.
      */
     result?: "accepted" | "rejected";
@@ -5112,13 +5120,30 @@ export interface WeldLog extends RecordProperties {
      */
     accepted?: boolean;
     /**
-     * Root gap measured.
+     * Root gap measured; of several places, one of them.
      */
     gap?: string;
     /**
      * Greatest offset of the edges measured.
      */
     offset?: string;
+    /**
+     * Places along the joint where gap and offset were measured.
+     */
+    stations?: {
+      /**
+       * Name or place of the measurement.
+       */
+      station: string;
+      /**
+       * Root gap there.
+       */
+      gap?: string;
+      /**
+       * Offset of the edges there.
+       */
+      offset?: string;
+    }[];
   };
   /**
    * One row per group of runs made alike: what would fill more than 1000 rows is written by groups.

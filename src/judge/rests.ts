@@ -54,7 +54,8 @@ function thereBy(court: Court, record: BookRecord, daysOf: (record: BookRecord) 
 
 /**
  * Days of a record that had come when something was done that rests on it. What goes on from job to job (an instrument, a
- * qualification) and what is revised was there with its first row; later rows do not count.
+ * qualification) and what is revised was there with its first row; later rows do not count. Nor do rows that are told apart by
+ * their day, as dryings of a batch: they are what becomes of a thing that was there.
  */
 function needed(court: Court, record: BookRecord, events: readonly Event[]): readonly Event[] {
   const kind = court.world.kinds.get(record.kind);
@@ -65,6 +66,7 @@ function needed(court: Court, record: BookRecord, events: readonly Event[]): rea
   const all: Event[] = [];
   for (const event of events) {
     const [, list = "", rest] = /^\/([^/]+)\/\d+(\/.*)?$/.exec(event.pointer) ?? [];
+    if (own.length > 0 && kind?.fields.get(list)?.rowKey === "date") continue;
     const earliestOnly = rest !== undefined && (goesOn || kind.fields.get(list)?.rowKey === "revision");
     if (!earliestOnly) {
       all.push(event);

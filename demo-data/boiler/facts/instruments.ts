@@ -60,11 +60,11 @@ const own: readonly Instrument[] = [
   },
   {
     id: "BG-01",
-    name: "bore gauge, three points, 50 mm to 63 mm",
+    name: "bore gauge, three points, heads for 35 mm to 65 mm",
     type: "micrometer",
     manufacturer: "Brasswhittle",
     serial: "TM-512",
-    range: { minimum: "50 mm", maximum: "63 mm" },
+    range: { minimum: "35 mm", maximum: "65 mm" },
     resolution: "0.01 mm",
     calibrations: [calibration("2205", "2026-02-09", "2027-02-08", "0.005 mm")],
   },

@@ -58,7 +58,7 @@ export const holdAccepted: readonly Acceptance[] = [
     relation: ">=",
     right: "Tw",
     means: "the test medium was warm enough",
-    wrong: "the test medium was {left} at its coldest, below the {right} that the test permits",
+    wrong: "the test medium was {left} at its coldest, below the {right} that the profile asks for",
     accuses: "readings",
   },
   ...rangeFits("A"),

@@ -113,7 +113,7 @@ export const rangeFits = (gauge: Gauge): readonly Acceptance[] => [
     left: `S${gauge}`,
     relation: "<=",
     right: "Sm",
-    means: `the range of gauge ${gauge} is fine enough`,
+    means: `the range of gauge ${gauge} is not too wide for the pressure`,
     wrong: `the span of gauge ${gauge} is {left}, above the {right} that the pressure needed allows`,
     accuses: `FS${gauge}`,
     basis: range,

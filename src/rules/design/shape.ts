@@ -5,6 +5,7 @@ import { offsetInputs, offsetJoint, offsetRefused } from "../shared/offset.ts";
 
 const shared = { kind: "dimension-check#rows", severity: "nonconformity", owner: "quality" } as const;
 const hint = "compare with the sheet; if it is so, have it rounded, or raise a nonconformity report and have it judged";
+const offsetHint = "compare with the sheet; if it is so, raise a nonconformity report and have it judged";
 const sizes = {
   inside: optional(quantity("insideDiameter", "mm")),
   outside: optional(quantity("outsideDiameter", "mm")),
@@ -188,7 +189,12 @@ export const offsetMeasured = rule({
     }
     const refused = offsetRefused(worst, joint, given);
     if (refused !== undefined)
-      yield { at: "measured", message: `${feature} is ${worst.text}; ${refused}`, why: `a ${joint.role} joint`, hint };
+      yield {
+        at: "measured",
+        message: `${feature} is ${worst.text}; ${refused}`,
+        why: `a ${joint.role} joint`,
+        hint: offsetHint,
+      };
   },
   examples: [
     { name: "on the limit", given: apart("1.8 mm"), objections: [] },

@@ -22,7 +22,9 @@ export const heatTreatmentPlanned = rule({
         at: "planned",
         message: `joint ${joint.name} is planned ${planned ? "with" : "without"} heat treatment; ${procedure.$.name} is qualified ${procedure.treated ? "with" : "without"} it`,
         why: "a procedure tested without heat treatment does not cover a weld with it, nor the reverse",
-        hint: "name the procedure that fits, or correct the joint",
+        hint: planned
+          ? "name the procedure that fits and add the chart of the heat treatment; if it was not treated, raise a nonconformity report"
+          : "name the procedure that fits, or correct the joint; if it was treated without being planned to, raise a nonconformity report",
         related: [{ at: [procedure, "treated"], message: "stated here" }],
       };
   },

@@ -4,7 +4,7 @@ import { anyOf, date, text, thing, things } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
 
 /** Treatments that make a formed end what its certificate says it is. */
-const renewing = ["normalising", "tempering", "solution annealing"];
+export const renewing = ["normalising", "tempering", "solution annealing"];
 
 export const certifiedAfterTreatment = rule({
   id: "certified-after-treatment",

@@ -50,7 +50,7 @@ export const rejectionExtended = rule({
         accuses: [],
         message: `${row.name} is rejected after ${earlier.$.name} was; ${Number(all.toFixed(3))} mm of ${joint.length.text} of joint ${joint.$.name} are tested by ${method}`,
         why: "a further length that is rejected as well stands for the whole joint",
-        hint: "add the report of the whole joint, or answer this query with what was agreed",
+        hint: "add the report of the whole joint, or record a waiver with what was agreed",
         related: [{ at: earlier, message: "rejected before" }],
       };
       return;
@@ -75,7 +75,7 @@ export const rejectionExtended = rule({
       accuses: [],
       message: `${row.name} is rejected over ${length.text}; ${Number(further.toFixed(3))} mm more of joint ${joint.$.name} were tested by ${method} since`,
       why: `two further lengths are ${2 * length.value} mm; the joint is ${joint.length.text} long`,
-      hint: "add the report of the further lengths; those tested on other joints of the same welder answer this query",
+      hint: "add the report of the further lengths; if they were tested on other joints of the same welder, record a waiver that names them",
     };
   },
   examples: [

@@ -13,10 +13,11 @@ import { filmClass } from "./film-class.ts";
 import { filmDensity } from "./film-density.ts";
 import { filmLength, sourceInside, doubleImage } from "./film-geometry.ts";
 import { filmNumbers } from "./film-numbers.ts";
+import { imageNoise } from "./image-noise.ts";
 import { wireSeen } from "./image-quality.ts";
 import { testerIndependent } from "./independence.ts";
 import { indicationPermitted } from "./indications.ts";
-import { instrumentRead } from "./instrument-read.ts";
+import { figureRead, instrumentRead } from "./instrument-read.ts";
 import { jointCoefficient } from "./joint-coefficient.ts";
 import { jointClosesPart, jointGoesRound } from "./joint-course.ts";
 import { reportPeople } from "./laboratory.ts";
@@ -66,9 +67,11 @@ export const ndtRules: readonly Rule[] = [
   sourceInside,
   doubleImage,
   filmNumbers,
+  imageNoise,
   wireSeen,
   testerIndependent,
   indicationPermitted,
+  ...figureRead,
   instrumentRead,
   jointCoefficient,
   jointClosesPart,

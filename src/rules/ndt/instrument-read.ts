@@ -1,6 +1,11 @@
 import { commonPractice } from "../../model/basis.ts";
-import { anyOf, exists, text, things } from "../../model/input.ts";
-import { rule } from "../../model/rule.ts";
+import { anyOf, exists, optional, text, things } from "../../model/input.ts";
+import { serving } from "../testing/instrument-uses.ts";
+import { serves, servesMethod } from "./named-instruments.ts";
+import { aKind } from "../shared/words.ts";
+import { rule, type Rule } from "../../model/rule.ts";
+
+const kebab = (name: string) => name.replaceAll(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
 
 type Figure = "light" | "ultraviolet" | "field";
 
@@ -10,6 +15,56 @@ const read: Readonly<Record<string, readonly [called: string, ...figures: readon
   "ultraviolet meter": ["ultraviolet light", "ultraviolet"],
   "field meter": ["field strength", "field"],
 };
+
+/** What reads a figure of a test, and what the figure is called. */
+const readers = {
+  illuminance: ["light", ["light meter", "ultraviolet meter"]],
+  irradiance: ["ultraviolet light", ["ultraviolet meter", "light meter"]],
+  fieldStrength: ["field strength", ["field meter"]],
+  surfaceTemperature: ["surface temperature", ["thermometer", "thermocouple", "recorder"]],
+} as const;
+
+/** The other way round: what is stated was read with something. */
+export const figureRead: readonly Rule[] = Object.entries(readers).map(([figure, [called, types]]) =>
+  rule({
+    id: `${kebab(figure)}-read`,
+    title: `A report of a test that states its ${called} names what that was read with`,
+    basis: commonPractice("a figure whose instrument is not named is not proved to be of a calibrated one"),
+    kind: "ndt-report",
+    when: [{ path: figure, exists: true }],
+    severity: "query",
+    owner: "testing",
+    inputs: {
+      method: text("method"),
+      instruments: anyOf(things("instruments[]", { type: optional(text("type")) })),
+      stated: text(figure),
+    },
+    *check({ method, instruments, stated }, report) {
+      if (instruments.some(({ type }) => serves(type, types))) return;
+      // That it names none for its method, or one that serves for none of it, is said by that.
+      if (!servesMethod(method, instruments)) return;
+      if (instruments.some(({ type }) => type !== undefined && !serving(method).includes(type))) return;
+      yield {
+        at: "stated",
+        accuses: [],
+        message: `report ${report.name} states ${aKind(called)} of ${stated} and names no ${types.join(" or ")}`,
+        why:
+          instruments.length === 0
+            ? "it names no instrument"
+            : `it names ${instruments.map(({ $ }) => $.name).join(", ")}`,
+        hint: "name what it was read with; if nothing was, answer this query",
+      };
+    },
+    examples: [
+      { name: "named", given: { method: "PT", stated: "500", instruments: [{ type: types[0] }] }, objections: [] },
+      {
+        name: "not named",
+        given: { method: "PT", stated: "500", instruments: [] },
+        objections: [`report X-01 states ${aKind(called)} of 500 and names no ${types.join(" or ")}`],
+      },
+    ],
+  }),
+);
 
 export const instrumentRead = rule({
   id: "instrument-of-test-read",

@@ -10,6 +10,15 @@ const needed: readonly (readonly [method: string, types: readonly string[], what
   ["MT", ["magnetic yoke", "field meter"], "its field is made or measured with"],
 ];
 
+/** Whether instruments of some kinds serve for a method at all: another kind may, and so may one whose kind nobody recorded. */
+export function servesMethod(method: string, instruments: readonly { readonly type: string | undefined }[]): boolean {
+  const [, types] = needed.find(([one]) => one === method) ?? [];
+  return types === undefined || instruments.some(({ type }) => serves(type, types));
+}
+
+export const serves = (type: string | undefined, types: readonly string[]) =>
+  type === undefined || type === "other" || types.includes(type);
+
 /** A report names what its figures were read with: what is not named nobody can prove to be calibrated. */
 export const instrumentsNamed: readonly Rule[] = needed.map(([method, types, whatFor]) =>
   rule({
@@ -27,8 +36,7 @@ export const instrumentsNamed: readonly Rule[] = needed.map(([method, types, wha
     },
     *check({ instruments, named, digital }, report) {
       // A digital image has no density; an instrument of another kind may serve.
-      const serves = (type: string | undefined) => type === undefined || type === "other" || types.includes(type);
-      if (digital || instruments.some(({ type }) => serves(type))) return;
+      if (digital || servesMethod(method, instruments)) return;
       // One that serves for no such test is said to be the wrong one.
       if (instruments.some(({ type }) => type !== undefined && !serving(method).includes(type))) return;
       yield {

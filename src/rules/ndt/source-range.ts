@@ -5,8 +5,8 @@ import { radiationOf, xRay } from "../../model/radiation.ts";
 import { rule } from "../../model/rule.ts";
 import { document, exposed, exposure, radiographs, walls } from "./exposure.ts";
 
-/** The curve is recalled, not read: a tenth above it decides nothing. */
-const spare = 1.1;
+/** The curve is recalled, not read: a tenth above it decides nothing, three tenths are beyond what memory may be off. */
+const [spare, plain] = [1.1, 1.3];
 
 export const sourceRange = rule({
   id: "source-range",
@@ -34,7 +34,7 @@ export const sourceRange = rule({
           message: `${rays}; for ${through} about ${Math.round(most.value)} kV are the most`,
           why: "too hard rays show too little contrast; the curve is recalled, a tenth above it decides nothing",
           hint: "compare with the curve of the standard and answer this query, or have the films made again",
-          unsure: true,
+          unsure: source.kilovolts <= plain * most.value,
         };
       return;
     }

@@ -1,5 +1,5 @@
 import { fromMemory } from "../../model/basis.ts";
-import { list, quantity, text } from "../../model/input.ts";
+import { list, optional, quantity, text } from "../../model/input.ts";
 import { owedBy } from "../../model/owes.ts";
 import { rule, type Rule } from "../../model/rule.ts";
 
@@ -35,6 +35,51 @@ const testingLevel = rule({
       name: "too low",
       given: { quality: "B", level: "A" },
       objections: ["report X-01 tests by level A; quality level B asks for level B"],
+    },
+  ],
+});
+
+/** Testing level that an acceptance level rests on, by the same correlation. */
+const restsOn: Readonly<Record<string, string>> = { "2": "B", "3": "A" };
+
+const acceptanceLevel = rule({
+  ...shared,
+  id: "ultrasonic-acceptance",
+  title: "An ultrasonic test is judged by an acceptance level that its testing level reaches",
+  basis: fromMemory("EN ISO 17635", undefined, "acceptance level 2 with testing level B, 3 with testing level A"),
+  when: [
+    ultrasonic,
+    { path: "acceptance.level", exists: true },
+    { path: "acceptance.standard", equals: ["EN ISO 11666", "ISO 11666"] },
+    { path: "acceptance.level", equals: Object.keys(restsOn) },
+  ],
+  severity: "nonconformity",
+  inputs: {
+    judged: text("acceptance.level"),
+    level: text("ultrasonic.testingLevel"),
+    quality: optional(text("qualityLevel")),
+  },
+  *check({ judged, level, quality = "D" }, report) {
+    const least = restsOn[judged];
+    // What the quality level asks for is said by that.
+    if (level < (asked[quality] ?? "A")) return;
+    if (least !== undefined && level < least)
+      yield {
+        at: "judged",
+        message: `report ${report.name} judges by acceptance level ${judged}, and tests by level ${level}; acceptance level ${judged} asks for level ${least}`,
+        why: "what is judged more strictly must be looked for more closely",
+        hint: "compare both with the report; else have the joints tested again",
+      };
+  },
+  examples: [
+    { name: "level 3 on A", given: { judged: "3", level: "A" }, objections: [] },
+    { name: "level 2 on B", given: { judged: "2", level: "B" }, objections: [] },
+    {
+      name: "level 2 on A",
+      given: { judged: "2", level: "A" },
+      objections: [
+        "report X-01 judges by acceptance level 2, and tests by level A; acceptance level 2 asks for level B",
+      ],
     },
   ],
 });
@@ -130,4 +175,4 @@ const transfer = rule({
 });
 
 /** The technique of an ultrasonic test, figure by figure: what is not stated is not judged, and never passed. */
-export const ultrasonicTechnique: readonly Rule[] = [testingLevel, probes, drift, transfer];
+export const ultrasonicTechnique: readonly Rule[] = [testingLevel, acceptanceLevel, probes, drift, transfer];

@@ -1,3 +1,7 @@
+/** The first few of a list, and how many more there are. */
+export const firstFew = (list: readonly string[], most = 3): string =>
+  list.length <= most + 1 ? list.join("; ") : `${list.slice(0, most).join("; ")}; and ${list.length - most} more`;
+
 /** "weld log", "NDT report": a kind as a word. */
 export const kindName = (kind: string): string =>
   kind

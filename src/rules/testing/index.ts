@@ -22,6 +22,8 @@ import {
 import { examinationPressure, stoppedTest, mediumOfTest } from "./pressure-test-judged.ts";
 import { testAfterWork, testBeforeCoating, testWitnessed } from "./pressure-test.ts";
 import { pumpedVolume } from "./pumped-volume.ts";
+import { readByTape } from "./read-by-tape.ts";
+import { readingsInRange } from "./reading-in-range.ts";
 import { recordedHold } from "./recorded-hold.ts";
 import { pressureTestFigures } from "./test-figures.ts";
 import { testGauges } from "./test-gauges.ts";
@@ -55,6 +57,8 @@ export const testingRules: readonly Rule[] = [
   testBeforeCoating,
   testWitnessed,
   pumpedVolume,
+  readByTape,
+  ...readingsInRange,
   recordedHold,
   ...pressureTestFigures,
   testGauges,

@@ -13,9 +13,9 @@ interface Use {
   readonly types: readonly string[];
 }
 
-const lengths = ["thickness meter", "ultrasonic set", "calliper", "micrometer", "tape", "weld gauge"];
-const heats = ["thermometer", "thermocouple", "recorder"];
-const gauges = ["pressure gauge", "pressure transmitter", "recorder"];
+export const lengths = ["thickness meter", "ultrasonic set", "calliper", "micrometer", "tape", "weld gauge"];
+export const heats = ["thermometer", "thermocouple", "recorder"];
+export const gauges = ["pressure gauge", "pressure transmitter", "recorder"];
 const lights = ["light meter", "ultraviolet meter"];
 
 /** Of a test by a method what it is called, and kinds of instrument that serve for it. */
@@ -87,6 +87,14 @@ const uses: readonly Use[] = [
     what: "a leak test",
     types: [...gauges, ...heats],
   },
+  // An analyser is of no kind that is listed, so that none of those serves.
+  {
+    id: "instruments-of-analysis",
+    kind: "alloy-report",
+    path: "instruments[]",
+    what: "an analysis of steel",
+    types: [],
+  },
   { id: "gauge-of-bench", kind: "safety-valve", path: "bench.instrument", what: "a pressure", types: gauges },
   ...Object.entries(methods).map(([method, [what, types]]): Use => ({
     id: `instruments-of-${method.toLowerCase()}`,
@@ -117,7 +125,7 @@ export const instrumentUses: readonly Rule[] = uses.map(({ id, kind, path, when 
             name: instrument.$.id,
             accuses: [],
             message: `${subject.name} names ${instrument.type} ${instrument.$.name} for ${what}`,
-            why: `such are read with: ${types.join(", ")}`,
+            why: types.length === 0 ? "such is read with an analyser" : `such are read with: ${types.join(", ")}`,
             hint: "name the instrument that was used, or correct what kind of instrument this one is",
             related: [{ at: [instrument, "type"], message: `${instrument.type} here` }],
           };
@@ -125,7 +133,7 @@ export const instrumentUses: readonly Rule[] = uses.map(({ id, kind, path, when 
     examples: [
       {
         name: "one that serves",
-        given: { instruments: [{ type: types[0] ?? "" }, { type: "other" }] },
+        given: { instruments: [{ type: types[0] ?? "other" }, { type: "other" }] },
         objections: [],
       },
       {

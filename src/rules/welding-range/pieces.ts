@@ -170,5 +170,5 @@ export const fromPiece = {
   ),
   preheat: same(["preheat"], ({ preheat }) => spanOf(preheat, undefined)),
   interpass: same(["interpass"], ({ interpass }) => spanOf(undefined, interpass)),
-  heatTreatment: same(["heatTreated"], ({ heatTreated }) => oneName(heatTreated ? "yes" : "no")),
+  heatTreatment: same(["heatTreated"], ({ heatTreated }) => oneName(heatTreated ? "applied" : "not applied")),
 } satisfies Readonly<Record<string, FromPiece>>;

@@ -56,6 +56,7 @@ function bases(got: Got, ofWhole: boolean): readonly { readonly process?: string
 /** What a procedure specifies lies within what its qualifications hold. */
 function procedureQualified(variable: Variable, way: FromPiece, side: Side): Rule {
   const { title, match = same, examples, printed, ofWhole = false } = variable;
+  const { remedy = "name the qualification that covers it, or narrow the procedure" } = variable;
   const row = qualificationInputs(variable, way);
   const inputs: Inputs = {
     ...named("asked", side.inputs("")),
@@ -98,7 +99,7 @@ function procedureQualified(variable: Variable, way: FromPiece, side: Side): Rul
             ...(process !== undefined && { name: process }),
             message: `${subject.name} specifies ${title} ${outsideOf(asked, far.names)}; its qualifications${by} cover ${saidRanges(held)}`,
             why: `qualified by ${names}`,
-            hint: "name the qualification that covers it, or narrow the procedure",
+            hint: remedy,
           };
       }
     },

@@ -63,13 +63,13 @@ export const name = (path: string, owed = false): Side => ({
   give: (range) => (range.length === 0 ? {} : { name: range.at(-1) }),
 });
 
-/** Yes or no, as a name. */
-export const yesOrNo = (path: string, owed = false): Side => ({
+/** Whether something is applied, as a name. */
+export const applied = (path: string, owed = false): Side => ({
   inputs: (at) => ({ flag: owed ? flag(below(at, path)) : optional(flag(below(at, path))) }),
   stated: unlessOwed(path, owed),
-  read: ({ flag: got }) => (got === undefined ? undefined : oneName(got === true ? "yes" : "no")),
+  read: ({ flag: got }) => (got === undefined ? undefined : oneName(got === true ? "applied" : "not applied")),
   places: ["flag"],
-  give: (range) => (range[0] === undefined ? {} : { flag: range[0] === "yes" }),
+  give: (range) => (range[0] === undefined ? {} : { flag: range[0] === "applied" }),
 });
 
 /** A range with both ends, as records state it. */

@@ -22,6 +22,8 @@ export interface Variable {
   readonly run?: Side;
   /** What of a test piece limits it, so that a procedure that says nothing of it leaves it to the welder. */
   readonly mustState?: keyof typeof piece;
+  /** What to do where a procedure goes beyond its qualifications; to name another, or narrow the procedure, if nothing is said. */
+  readonly remedy?: string;
   /** It is of the whole weld, so that the tests of each of several processes must cover it; else each process has its own. */
   readonly ofWhole?: true;
   readonly cells?: Readonly<Partial<Record<Pair, Cell>>>;

@@ -1,5 +1,5 @@
 import { fromPiece } from "./pieces.ts";
-import { ends, limit, yesOrNo } from "./side.ts";
+import { applied, ends, limit } from "./side.ts";
 import { by, inTest, noJoint, none, ofJoint, unprinted, type Variable } from "./variable.ts";
 
 const byHeat = none("the heat input is what the test limits");
@@ -39,6 +39,8 @@ export const heatVariables: readonly Variable[] = [
     piece: fromPiece.preheat,
     printed: limit("range.preheat", "°C", "from"),
     procedure: limit("preheat", "°C", "from", true),
+    remedy:
+      "name the qualification that covers it, or raise the preheat of the procedure; what was welded colder is judged on a nonconformity report",
     cells: { "procedure to joint": noJoint, "procedure to run": by("run-temperatures") },
     examples: {
       piece: { ...inTest, preheat: "100 °C" },
@@ -79,7 +81,9 @@ export const heatVariables: readonly Variable[] = [
     id: "heat-treatment",
     title: "heat treatment after welding",
     piece: fromPiece.heatTreatment,
-    procedure: yesOrNo("postWeldHeatTreatment", true),
+    procedure: applied("postWeldHeatTreatment", true),
+    remedy:
+      "name the qualification that was tested so; what was welded and treated otherwise is judged on a nonconformity report",
     cells: {
       "test piece to range": unprinted,
       "procedure to joint": by("heat-treatment-planned"),
@@ -87,11 +91,11 @@ export const heatVariables: readonly Variable[] = [
     },
     examples: {
       piece: { heatTreated: false },
-      held: ["no"],
-      inside: ["no"],
-      outside: ["yes"],
-      said: "yes",
-      range: "no",
+      held: ["not applied"],
+      inside: ["not applied"],
+      outside: ["applied"],
+      said: "applied",
+      range: "not applied",
     },
   },
 ];

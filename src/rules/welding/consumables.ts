@@ -4,6 +4,7 @@ import { anyOf, date, list, optional, quantity, table, text, thing, things } fro
 import { atLeast } from "../../model/quantity.ts";
 import { exactly } from "../../model/quantity.ts";
 import { rule, type Rule } from "../../model/rule.ts";
+import { firstFew } from "../shared/words.ts";
 import { weldedRepair } from "../../requirements/testing-conditions.ts";
 
 const records = fromMemory("EN ISO 3834-2", "2021", "welding consumables: batch testing, storage and handling");
@@ -185,7 +186,7 @@ export const batchDried = rule({
         at: [first, "day"],
         name: "order",
         message: `batch ${batch.name} was first dried on ${first.day.text}, after it was used`,
-        why: early.map(({ $, day }) => `${$.name} on ${day.text}`).join("; "),
+        why: firstFew(early.map(({ $, day }) => `${$.name} on ${day.text}`)),
         hint: "enter the drying before that use, or have the welds judged",
       };
   },

@@ -7,6 +7,7 @@ import { readingsCopied, welderAtOneJoint } from "./copied-readings.ts";
 import { depositedFits, depositedStated } from "./deposited-thickness.ts";
 import { dressedWall, dressedTested } from "./dressing.ts";
 import { repairExcavationNamed, repairExcavated, repairNonconformity } from "./excavations.ts";
+import { fitUpOffsetGreatest, fitUpGapAmong } from "./fit-up-stations.ts";
 import { jointInProcedure, partThickness } from "./joint-thickness.ts";
 import { signedByWelder } from "./log-signed.ts";
 import { fitUpOffset, fitUpBy, jointOnDrawing } from "./making.ts";
@@ -44,6 +45,8 @@ export const weldingRules: readonly Rule[] = [
   repairExcavationNamed,
   repairExcavated,
   repairNonconformity,
+  fitUpOffsetGreatest,
+  fitUpGapAmong,
   jointInProcedure,
   partThickness,
   ...signedByWelder,

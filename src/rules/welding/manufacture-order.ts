@@ -2,6 +2,7 @@ import { commonPractice, ownChoice } from "../../model/basis.ts";
 import { canPrecede } from "../../model/dates.ts";
 import { anyOf, date, list, optional, thing, things } from "../../model/input.ts";
 import { rule } from "../../model/rule.ts";
+import { firstFew } from "../shared/words.ts";
 
 const order = ownChoice("marked, cut, fitted, welded: each needs what comes before it");
 
@@ -124,7 +125,7 @@ export const batchUsable = rule({
       yield {
         at: "until",
         message: `batch ${batch.name} was usable until ${until.text}, and used on ${[...new Set(late.map(({ day }) => day.text))].sort().join(", ")}`,
-        why: late.map(({ $ }) => $.name).join(", "),
+        why: firstFew(late.map(({ $ }) => $.name)),
         hint: "correct the batch or the date; else have the welds judged by the welding coordinator",
         related: late.map((one) => ({ at: one, message: `used in ${one.$.name}` })),
       };

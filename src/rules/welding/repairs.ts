@@ -39,7 +39,7 @@ export const repairCycle = rule({
         name: "before",
         message: `repair ${repair.name} is number ${cycle} of its place; number ${cycle - 1} there is not recorded`,
         why: others.map(({ $, cycle: number }) => `${$.name}: ${String(number ?? "not stated")}`).join(", "),
-        hint: "add the repair that was made before, or correct the number",
+        hint: `add the repair that was made before, or correct the number${approval === undefined ? "; a repair made again is agreed to before it is made" : ""}`,
       };
   },
   examples: [

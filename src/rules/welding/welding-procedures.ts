@@ -146,7 +146,7 @@ export const procedureQualified = rule({
         name: "order",
         message: `${name} was approved on ${approved.text}, before the test it rests on`,
         why: [...new Set(late)].map((one) => `${one.$.name} approved ${one.approved.text}`).join("; "),
-        hint: "correct the dates, or have the procedure approved again",
+        hint: "correct the dates; if they are right, have the procedure approved again, and the welds made before the test was approved judged on a nonconformity report",
       };
   },
   examples: [
