@@ -3195,6 +3195,10 @@ export interface NdtReport extends RecordProperties {
      * Repair whose re-test this row is.
      */
     repair?: string;
+    /**
+     * Rejected row for which this one, of another joint of the same welder, is a further length.
+     */
+    furtherTo?: string;
   }[];
 }
 

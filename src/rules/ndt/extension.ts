@@ -1,6 +1,6 @@
 import { commonPractice } from "../../model/basis.ts";
 import { canPrecede } from "../../model/dates.ts";
-import { date, exists, list, optional, quantity, text, thing } from "../../model/input.ts";
+import { anyOf, date, exists, list, optional, quantity, text, thing, things } from "../../model/input.ts";
 import { isClosed, spansOf, union } from "../../model/seam-lengths.ts";
 import { rule } from "../../model/rule.ts";
 
@@ -12,6 +12,8 @@ const other = {
   result: optional(text("result")),
   retest: exists("repair"),
 };
+
+const welders = anyOf(list(text("<weld-log:joint>.runs[].welders[]")));
 
 export const rejectionExtended = rule({
   id: "rejection-extended",
@@ -31,10 +33,12 @@ export const rejectionExtended = rule({
     joint: thing("joint", {
       role: text("role"),
       length: quantity("length", "mm"),
+      welders,
       rows: list(thing("<ndt-report:rows[].joint>", other)),
     }),
+    elsewhere: anyOf(things("<ndt-report:rows[].furtherTo>", { ...other, joint: thing("joint", { welders }) })),
   },
-  *check({ method, day, length, retest, joint }, row) {
+  *check({ method, day, length, retest, joint, elsewhere }, row) {
     if (retest) return;
     const same = joint.rows.filter(({ report }) => report.method === method);
     const all = union(same.flatMap((one) => spansOf(one, joint.length, isClosed(joint.role)) ?? []));
@@ -56,7 +60,7 @@ export const rejectionExtended = rule({
       return;
     }
     // Report and row alike may state no time: what may be later counts as later, but for the rejected row itself.
-    const isFurther = (one: (typeof others)[number]) =>
+    const isFurther = (one: Pick<(typeof others)[number], "report">) =>
       canPrecede(day, one.report.day) === "yes" && (one.report.day.from > day.from || one.report.day.text !== day.text);
     const lengths = (rows: typeof others) =>
       union(rows.flatMap((one) => spansOf(one, joint.length, isClosed(joint.role)) ?? []));
@@ -65,7 +69,18 @@ export const rejectionExtended = rule({
     const before = [...own, ...others.filter((one) => !isFurther(one))];
     const later = others.filter(isFurther);
     // What was tested before is no further length, and a length tested twice is one.
+    const oneOfThem = (other: { readonly welders: readonly string[] }) =>
+      other.welders.some((welder) => joint.welders.includes(welder));
+    const onOthers = elsewhere.filter(
+      (one) =>
+        one.joint.$.id !== joint.$.id &&
+        one.report.method === method &&
+        !one.retest &&
+        isFurther(one) &&
+        oneOfThem(one.joint),
+    );
     const further =
+      onOthers.reduce((sum, one) => sum + one.length.value, 0) +
       lengths([...before, ...later].filter(placed)) -
       lengths(before.filter(placed)) +
       later.filter((one) => !placed(one)).reduce((sum, one) => sum + one.length.value, 0);
@@ -73,9 +88,9 @@ export const rejectionExtended = rule({
     yield {
       at: "length",
       accuses: [],
-      message: `${row.name} is rejected over ${length.text}; ${Number(further.toFixed(3))} mm more of joint ${joint.$.name} were tested by ${method} since`,
+      message: `${row.name} is rejected over ${length.text}; ${Number(further.toFixed(3))} mm more of joint ${joint.$.name}${onOthers.length === 0 ? "" : " and others"} were tested by ${method} since`,
       why: `two further lengths are ${2 * length.value} mm; the joint is ${joint.length.text} long`,
-      hint: "add the report of the further lengths; if they were tested on other joints of the same welder, record a waiver that names them",
+      hint: "add the report of the further lengths; on another joint of the same welder a row says to which rejected one it is further",
     };
   },
   examples: [
@@ -83,6 +98,16 @@ export const rejectionExtended = rule({
     {
       name: "one further length",
       given: rejected(["480 mm"]),
+      objections: ["X-01 is rejected over 400 mm; 480 mm more of joint C2 were tested by RT since"],
+    },
+    {
+      name: "one of them on another joint of the same welder",
+      given: { ...rejected(["480 mm"]), elsewhere: [elsewhere("W03")] },
+      objections: [],
+    },
+    {
+      name: "one of them on a joint of another welder",
+      given: { ...rejected(["480 mm"]), elsewhere: [elsewhere("W07")] },
       objections: ["X-01 is rejected over 400 mm; 480 mm more of joint C2 were tested by RT since"],
     },
     {
@@ -157,6 +182,12 @@ function rejected(further: readonly Further[], repaired = false) {
     day: "2026-06-11",
     length: "400 mm",
     retest: false,
-    joint: { $: "C2", role: "circumferential", length: "3745 mm", rows },
+    joint: { $: "C2", role: "circumferential", length: "3745 mm", welders: ["W03"], rows },
   };
+}
+
+/** A length of joint C3, tested for the rejected row. */
+function elsewhere(welder: string) {
+  const report = { day: "2026-06-12", method: "RT" };
+  return { report, length: "480 mm", retest: false, joint: { $: "C3", welders: [welder] } };
 }
