@@ -47,7 +47,8 @@ test("a record that links name is a row with its id; one that misses a field sta
 });
 
 test("what is known is marked, proposed ids are not, and links can be chosen", () => {
-  const [records, runs] = toSheets(kindOf("weld-log"), owed("weld-log"), linkChoices(read.records, read.kinds));
+  const [records, ...lists] = toSheets(kindOf("weld-log"), owed("weld-log"), linkChoices(read.records, read.kinds));
+  const runs = lists.find(({ columns }) => columns.some(({ heading }) => heading === "Layer"));
   const joint = records?.columns.findIndex(({ heading }) => heading === "Joint") ?? -1;
   expect(records?.rows[0]?.[0]).toEqual({ text: "WL-C2", known: true });
   const [reports] = toSheets(kindOf("ndt-report"), rowsFor("ndt-report").missing, () => []);
