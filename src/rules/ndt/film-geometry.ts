@@ -69,7 +69,7 @@ export const sourceInside = rule({
   id: "source-inside",
   title: "A source that stood inside a part, or at its centre, stood as far from the wall as the part is wide",
   basis: derivedFrom(
-    "a source at the centre is half the inside diameter away, one inside no more than the inside diameter",
+    "a source at the centre is half the inside diameter away, one inside no more than the inside diameter; a tenth aside is taken for the centre",
   ),
   kind: "ndt-report#rows",
   when: [

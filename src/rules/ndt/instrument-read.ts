@@ -28,7 +28,7 @@ const readers = {
 export const figureRead: readonly Rule[] = Object.entries(readers).map(([figure, [called, types]]) =>
   rule({
     id: `${kebab(figure)}-read`,
-    title: `A report of a test that states its ${called} names what that was read with`,
+    title: `A report that names what its method needs, and nothing that does not serve for it, names what its ${called} was read with`,
     basis: commonPractice("a figure whose instrument is not named is not proved to be of a calibrated one"),
     kind: "ndt-report",
     when: [{ path: figure, exists: true }],

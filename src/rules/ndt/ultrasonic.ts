@@ -10,20 +10,33 @@ const ultrasonic = { path: "method", equals: "UT" } as const;
 const shared = { kind: "ndt-report", when: [ultrasonic], owner: "testing" } as const;
 const owes = (input: string) => [owedBy("testing", "testing-complete", input)];
 
+/** Testing level that an acceptance level of EN ISO 11666 rests on, by the same correlation. */
+const restsOn: Readonly<Record<string, string>> = { "2": "B", "3": "A" };
+const echoes: readonly string[] = ["EN ISO 11666", "ISO 11666"];
+
 const testingLevel = rule({
   ...shared,
   id: "ultrasonic-level",
-  title: "An ultrasonic test is made by the testing level that its quality level asks for",
-  basis: fromMemory("EN ISO 17635", undefined, "testing level by quality level"),
+  title: "An ultrasonic test is made by the testing level that its quality level and acceptance level ask for",
+  basis: fromMemory("EN ISO 17635", undefined, "testing level by quality level and acceptance level"),
   severity: "nonconformity",
-  inputs: { quality: text("qualityLevel"), level: text("ultrasonic.testingLevel") },
+  inputs: {
+    quality: text("qualityLevel"),
+    level: text("ultrasonic.testingLevel"),
+    standard: optional(text("acceptance.standard")),
+    judged: optional(text("acceptance.level")),
+  },
   owes: owes("level"),
-  *check({ quality, level }, report) {
-    const least = asked[quality] ?? "B";
-    if (level < least)
+  *check({ quality, level, standard = "", judged = "" }, report) {
+    const askers = [
+      { who: `quality level ${quality}`, least: asked[quality] ?? "B" },
+      ...(echoes.includes(standard) ? [{ who: `acceptance level ${judged}`, least: restsOn[judged] ?? "A" }] : []),
+    ].filter(({ least }) => level < least);
+    const [first] = askers;
+    if (first !== undefined)
       yield {
         at: "level",
-        message: `report ${report.name} tests by level ${level}; quality level ${quality} asks for level ${least}`,
+        message: `report ${report.name} tests by level ${level}; ${askers.map(({ who }) => who).join(" and ")} ${askers.length === 1 ? "asks" : "ask"} for level ${first.least}`,
         why: "a higher level looks from more sides and at more angles",
         hint: "compare with the report; else have the joints tested again",
       };
@@ -32,54 +45,24 @@ const testingLevel = rule({
     { name: "as asked", given: { quality: "C", level: "A" }, objections: [] },
     { name: "more than asked", given: { quality: "C", level: "B" }, objections: [] },
     {
+      name: "acceptance level 3 on A",
+      given: { quality: "C", level: "A", standard: "EN ISO 11666", judged: "3" },
+      objections: [],
+    },
+    {
       name: "too low",
       given: { quality: "B", level: "A" },
       objections: ["report X-01 tests by level A; quality level B asks for level B"],
     },
-  ],
-});
-
-/** Testing level that an acceptance level rests on, by the same correlation. */
-const restsOn: Readonly<Record<string, string>> = { "2": "B", "3": "A" };
-
-const acceptanceLevel = rule({
-  ...shared,
-  id: "ultrasonic-acceptance",
-  title: "An ultrasonic test is judged by an acceptance level that its testing level reaches",
-  basis: fromMemory("EN ISO 17635", undefined, "acceptance level 2 with testing level B, 3 with testing level A"),
-  when: [
-    ultrasonic,
-    { path: "acceptance.level", exists: true },
-    { path: "acceptance.standard", equals: ["EN ISO 11666", "ISO 11666"] },
-    { path: "acceptance.level", equals: Object.keys(restsOn) },
-  ],
-  severity: "nonconformity",
-  inputs: {
-    judged: text("acceptance.level"),
-    level: text("ultrasonic.testingLevel"),
-    quality: optional(text("qualityLevel")),
-  },
-  *check({ judged, level, quality = "D" }, report) {
-    const least = restsOn[judged];
-    // What the quality level asks for is said by that.
-    if (level < (asked[quality] ?? "A")) return;
-    if (least !== undefined && level < least)
-      yield {
-        at: "judged",
-        message: `report ${report.name} judges by acceptance level ${judged}, and tests by level ${level}; acceptance level ${judged} asks for level ${least}`,
-        why: "what is judged more strictly must be looked for more closely",
-        hint: "compare both with the report; else have the joints tested again",
-      };
-  },
-  examples: [
-    { name: "level 3 on A", given: { judged: "3", level: "A" }, objections: [] },
-    { name: "level 2 on B", given: { judged: "2", level: "B" }, objections: [] },
     {
-      name: "level 2 on A",
-      given: { judged: "2", level: "A" },
-      objections: [
-        "report X-01 judges by acceptance level 2, and tests by level A; acceptance level 2 asks for level B",
-      ],
+      name: "too low for the acceptance level",
+      given: { quality: "C", level: "A", standard: "EN ISO 11666", judged: "2" },
+      objections: ["report X-01 tests by level A; acceptance level 2 asks for level B"],
+    },
+    {
+      name: "too low for both",
+      given: { quality: "B", level: "A", standard: "EN ISO 11666", judged: "2" },
+      objections: ["report X-01 tests by level A; quality level B and acceptance level 2 ask for level B"],
     },
   ],
 });
@@ -175,4 +158,4 @@ const transfer = rule({
 });
 
 /** The technique of an ultrasonic test, figure by figure: what is not stated is not judged, and never passed. */
-export const ultrasonicTechnique: readonly Rule[] = [testingLevel, acceptanceLevel, probes, drift, transfer];
+export const ultrasonicTechnique: readonly Rule[] = [testingLevel, probes, drift, transfer];

@@ -1,93 +1,86 @@
 import { commonPractice } from "../../model/basis.ts";
-import { anyOf, list, optional, text, things, type Condition, type Thing } from "../../model/input.ts";
+import { anyOf, list, optional, text, things, type Thing } from "../../model/input.ts";
 import { rule, type Rule } from "../../model/rule.ts";
 import { ratioOf, sizeOf } from "../shared/sizes.ts";
-import { AKind, aKind, kindName } from "../shared/words.ts";
+import { aKind } from "../shared/words.ts";
 import { gauges, heats, lengths } from "./instrument-uses.ts";
 
-/** Readings of a record, and what they were read with. */
+/** What names instruments and states what was read. */
 interface Read {
   readonly id: string;
-  readonly kind: string;
-  /** Kind of the record the readings stand in. */
-  readonly record: string;
-  readonly instruments: string;
+  /** The records or rows that name an instrument, and below them what it read and all that were named for it. */
+  readonly uses: string;
   readonly readings: string;
+  readonly instruments: string;
   readonly types: readonly string[];
   readonly called: string;
-  readonly when?: readonly Condition[];
 }
+
+const named = "instruments[]";
+const sizes = [...lengths, "other"];
 
 const read: readonly Read[] = [
   {
     id: "size",
-    kind: "dimension-check#rows",
-    record: "dimension-check",
-    instruments: "record.instruments[]",
-    readings: "measured[]",
-    types: [...lengths, "other"],
+    uses: "<dimension-check:instruments[]>",
+    readings: "rows[].measured[]",
+    instruments: named,
+    types: sizes,
     called: "size",
   },
   {
     id: "surface-temperature",
-    kind: "ndt-report",
-    record: "ndt-report",
-    instruments: "instruments[]",
+    uses: "<ndt-report:instruments[]>",
     readings: "surfaceTemperature",
+    instruments: named,
     types: heats,
     called: "surface temperature",
   },
   {
     id: "preheat",
-    kind: "weld-log#runs",
-    record: "weld-log",
-    instruments: "instruments[]",
+    uses: "<weld-log:runs[].instruments[]>",
     readings: "preheat",
+    instruments: named,
     types: heats,
     called: "preheat temperature",
   },
   {
     id: "interpass",
-    kind: "weld-log#runs",
-    record: "weld-log",
-    instruments: "instruments[]",
+    uses: "<weld-log:runs[].instruments[]>",
     readings: "interpass",
+    instruments: named,
     types: heats,
     called: "interpass temperature",
   },
   {
     id: "bore",
-    kind: "tube-end-group#measured",
-    record: "tube-end-group",
-    instruments: "record.instruments[]",
-    readings: "insideAfter",
-    types: [...lengths, "other"],
+    uses: "<tube-end-group:instruments[]>",
+    readings: "measured[].insideAfter",
+    instruments: named,
+    types: sizes,
     called: "bore",
   },
   {
     id: "coat",
-    kind: "coating-report#zones",
-    record: "coating-report",
-    instruments: "record.instruments[]",
-    readings: "greatest",
+    uses: "<coating-report:instruments[]>",
+    readings: "zones[].greatest",
+    instruments: named,
     types: ["coating thickness meter"],
     called: "thickness of the coat",
   },
   {
     id: "water-temperature",
-    kind: "pressure-test",
-    record: "pressure-test",
-    instruments: "thermometers[]",
+    uses: "<pressure-test:thermometers[]>",
     readings: "readings[].waterTemperature",
+    instruments: "thermometers[]",
     types: heats,
     called: "temperature of the medium",
   },
   {
     id: "set-pressure",
-    kind: "safety-valve",
-    record: "safety-valve",
-    instruments: "bench.instrument",
-    readings: "setPressure",
+    uses: "<safety-valve:bench.instrument>",
+    readings: "record.setPressure",
+    instruments: "instrument",
     types: gauges,
     called: "set pressure",
   },
@@ -98,71 +91,94 @@ const instrument = {
   from: optional(text("range.minimum")),
   to: optional(text("range.maximum")),
 };
-type Instrument = Thing<typeof instrument>;
+type Range = Pick<Thing<typeof instrument>, "from" | "to">;
 
-/** Whether a reading lies within the range of an instrument; undefined where the range says nothing of it. */
-function holds({ from, to }: Instrument, reading: string): boolean | undefined {
+/** Whether an instrument may have read a value; undefined where its range is not stated, or of another sort. */
+function mayRead({ from, to }: Range, reading: string): boolean | undefined {
   const [value, low, high] = [sizeOf(reading), sizeOf(from ?? ""), sizeOf(to ?? "")];
   if (value === undefined || high === undefined) return undefined;
   const share = ratioOf(value, high);
   if (share === undefined) return undefined;
-  // Ends below zero: what is compared with them keeps its sign.
-  const above = low === undefined || low.unit !== value.unit || value.number >= low.number;
+  // Only what begins above zero has a beginning in other units too: a scale of temperatures keeps its own.
+  const begun = low === undefined ? undefined : low.number > 0 ? ratioOf(value, low) : undefined;
+  const above = begun === undefined ? low?.unit !== value.unit || value.number >= low.number : begun >= 1 - 1e-9;
   return above && share <= 1 + 1e-9;
 }
 
-/** What is read where an instrument has no scale was not read with it. */
-export const readingsInRange: readonly Rule[] = read.map(
-  ({ id, kind, record, instruments, readings, types, called, when = [] }) =>
-    rule({
-      id: `${id}-in-range`,
-      title: `${AKind(record)} states no ${called} beyond the range of what it was read with`,
-      basis: commonPractice("an instrument reads between the ends of its range only"),
-      kind,
-      when: [...when, { path: readings, exists: true }, { path: `${instruments}.range.maximum`, exists: true }],
-      severity: "nonconformity",
-      owner: "quality",
-      inputs: { values: anyOf(list(text(readings))), used: anyOf(things(instruments, instrument)) },
-      *check({ values, used }, subject) {
-        const own = used.filter(({ type }) => type !== undefined && types.includes(type));
-        // One whose range nobody recorded may have read it.
-        if (own.some(({ to }) => to === undefined)) return;
-        const beyond = values.filter((value) => {
-          const said = own.flatMap((one) => holds(one, value) ?? []);
-          return said.length > 0 && !said.includes(true);
-        });
-        const [first] = beyond;
-        const [one] = own;
-        if (first === undefined || one === undefined) return;
-        yield {
-          at: "values",
-          // What one instrument is said to have read is one question, however often it was used.
-          on: one,
-          name: called,
-          accuses: [],
-          message: `${subject.name}: ${aKind(called)} of ${first} lies beyond the range of ${own.map(({ $ }) => $.name).join(", ")}`,
-          why: own.map(({ $, from, to }) => `${$.name}: ${from ?? "?"} to ${to ?? "?"}`).join("; "),
-          hint: `compare reading and instrument with the ${kindName(record)}; name what it was read with, else have it measured again`,
-        };
+/** What is read where an instrument has no scale was not read with it: one question of the instrument, however often it was used. */
+export const readingsInRange: readonly Rule[] = read.map(({ id, uses, readings, instruments, types, called }) =>
+  rule({
+    id: `${id}-in-range`,
+    title: `No ${called} lies beyond the range of the one instrument that may have read it`,
+    basis: commonPractice("an instrument reads between the ends of its range only"),
+    kind: "instrument",
+    when: [
+      { path: "type", equals: types },
+      { path: "range.maximum", exists: true },
+      { path: `${uses}.${readings}`, exists: true },
+    ],
+    severity: "nonconformity",
+    owner: "quality",
+    inputs: {
+      from: instrument.from,
+      to: instrument.to,
+      uses: anyOf(
+        things(uses, { values: anyOf(list(text(readings))), instruments: anyOf(things(instruments, instrument)) }),
+      ),
+    },
+    *check({ from, to, uses: all }, own) {
+      const beyond = all.flatMap((use) => {
+        const others = use.instruments.filter(({ $, type }) => $.id !== own.id && (!type || types.includes(type)));
+        const value = use.values.find(
+          (one) => mayRead({ from, to }, one) === false && others.every((other) => mayRead(other, one) === false),
+        );
+        return value === undefined ? [] : [{ use, value }];
+      });
+      const [first, ...more] = beyond;
+      if (first === undefined) return;
+      yield {
+        at: [first.use, "values"],
+        accuses: [],
+        message: `${first.use.$.name}: ${aKind(called)} of ${first.value} lies beyond the range of ${own.name}${more.length === 0 ? "" : `; ${more.length} more alike`}`,
+        why: `${own.name}: ${from ?? "?"} to ${to ?? "?"}`,
+        hint: "compare reading and instrument with the paper; name what it was read with, else have it measured again",
+        related: more.slice(0, 3).map(({ use, value }) => ({ at: [use, "values"], message: value })),
+      };
+    },
+    examples: [
+      { name: "within", given: reading(types, "50 mm", "25 mm", "75 mm"), objections: [] },
+      { name: "at both ends", given: reading(types, "75 mm", "75 mm", "75 mm"), objections: [] },
+      { name: "a range of another sort", given: reading(types, "50 mm", "0 bar", "25 bar"), objections: [] },
+      {
+        name: "beyond",
+        given: reading(types, "76 mm", "25 mm", "75 mm"),
+        objections: [`U-01: ${aKind(called)} of 76 mm lies beyond the range of X-01`],
       },
-      examples: [
-        { name: "within", given: readWith(types, "50 mm", "25 mm", "75 mm"), objections: [] },
-        { name: "at the end", given: readWith(types, "75 mm", "25 mm", "75 mm"), objections: [] },
-        { name: "a range of another sort", given: readWith(types, "50 mm", "0 bar", "25 bar"), objections: [] },
-        {
-          name: "beyond",
-          given: readWith(types, "76 mm", "25 mm", "75 mm"),
-          objections: [`X-01: ${aKind(called)} of 76 mm lies beyond the range of I-01`],
-        },
-        {
-          name: "below",
-          given: readWith(types, "24 mm", "25 mm", "75 mm"),
-          objections: [`X-01: ${aKind(called)} of 24 mm lies beyond the range of I-01`],
-        },
-      ],
-    }),
+      {
+        name: "below, in another unit",
+        given: reading(types, "2.4 cm", "25 mm", "75 mm"),
+        objections: [`U-01: ${aKind(called)} of 2.4 cm lies beyond the range of X-01`],
+      },
+      {
+        name: "beyond, with another beside it of which no range is stated",
+        given: reading(types, "76 mm", "25 mm", "75 mm", { $: "I-02", type: types[0] ?? "" }),
+        objections: [],
+      },
+      {
+        name: "beyond, with another beside it that reads no farther",
+        given: reading(types, "76 mm", "25 mm", "75 mm", { $: "I-02", type: types[0] ?? "", to: "50 mm" }),
+        objections: [`U-01: ${aKind(called)} of 76 mm lies beyond the range of X-01`],
+      },
+    ],
+  }),
 );
 
-function readWith([type = ""]: readonly string[], value: string, from: string, to: string) {
-  return { values: [value], used: [{ $: "I-01", type, from, to }] };
+function reading(
+  [type = ""]: readonly string[],
+  value: string,
+  from: string,
+  to: string,
+  ...beside: readonly Readonly<Record<string, string>>[]
+) {
+  return { from, to, uses: [{ $: "U-01", values: [value], instruments: [{ $: "X-01", type, from, to }, ...beside] }] };
 }

@@ -133,7 +133,7 @@ export const transferFigures = rule({
   ...ofRevision,
   id: "transfer-as-figures",
   title:
-    "A run that is said to be a spray arc may reach the current at which spray begins, one that is said to be a short arc its voltage",
+    "A run on steel that is said to be a spray arc may reach the current at which spray begins, one that is said to be a short arc its voltage",
   basis: commonPractice("drops go over as a spray above a current only, and by short circuits below a voltage only"),
   when: [...stated, { path: "runs[].fillerDiameter", exists: true }, { path: "materialGroups", exists: true }],
   severity: "query",

@@ -17,6 +17,7 @@ import { productionTestTreated } from "./production-test-treated.ts";
 import { productionTestStrength, productionTestImpact, productionTestHardness } from "./production-test-values.ts";
 import { productionTestMade, productionTestOfSeam } from "./production-tests.ts";
 import { repairAfterAgreement } from "./repair-agreed.ts";
+import { repairWelderQualified } from "./repair-welders.ts";
 import { repairCycle, repairDepth } from "./repairs.ts";
 import { runsInOrder, bothSidesWelded, runsHaveTime } from "./run-course.ts";
 import { runMeasured, everyWelderSigns } from "./run-measured.ts";
@@ -26,7 +27,7 @@ import { weldLogComplete, weldLogProcedure, fillerCertified } from "./weld-log.t
 import { welderApproved, welderRoute } from "./welder-approval.ts";
 import { confirmationBy, printedEnd } from "./welder-papers.ts";
 import { welderPrintedRange } from "./welder-printed-range.ts";
-import { welderQualified, repairWelderQualified } from "./welders.ts";
+import { welderQualified } from "./welders.ts";
 import { procedureInForce, procedureQualified } from "./welding-procedures.ts";
 
 /** What rules/ has of welding. */
@@ -66,6 +67,7 @@ export const weldingRules: readonly Rule[] = [
   productionTestMade,
   productionTestOfSeam,
   repairAfterAgreement,
+  repairWelderQualified,
   repairCycle,
   repairDepth,
   runsInOrder,
@@ -84,7 +86,6 @@ export const weldingRules: readonly Rule[] = [
   printedEnd,
   welderPrintedRange,
   welderQualified,
-  repairWelderQualified,
   procedureInForce,
   procedureQualified,
 ];
